@@ -1,0 +1,18 @@
+namespace Staging.Core.Discharge;
+
+/// <summary>What a discharge law is given, in SI units. Upstream is the side of the higher pressure.</summary>
+/// <param name="UpstreamPressure_Pa">Stagnation pressure upstream [Pa].</param>
+/// <param name="UpstreamTemperature_K">Stagnation temperature upstream [K].</param>
+/// <param name="DownstreamPressure_Pa">Static pressure downstream [Pa], at most the upstream pressure.</param>
+/// <param name="GasConstant_J_per_kgK">Specific gas constant of the upstream gas [J/(kg K)].</param>
+/// <param name="HeatCapacityRatio">Ratio of heat capacities of the upstream gas [-].</param>
+/// <param name="HoleDiameter_m">Diameter of one hole [m].</param>
+/// <param name="WallThickness_m">Thickness of the wall, the length of the hole [m].</param>
+public readonly record struct OrificeConditions(
+    double UpstreamPressure_Pa,
+    double UpstreamTemperature_K,
+    double DownstreamPressure_Pa,
+    double GasConstant_J_per_kgK,
+    double HeatCapacityRatio,
+    double HoleDiameter_m,
+    double WallThickness_m);

@@ -1,0 +1,34 @@
+namespace Staging.Core.Gases;
+
+/// <summary>
+/// Isentropic mass flow from a reservoir through a throat, choked or not. All functions are dimensionless.
+/// NACA Report 1135 (Ames Research Staff 1953), equations for one-dimensional isentropic flow.
+/// </summary>
+/// <remarks>Mass flow = area * p0 / sqrt(R T0) * <see cref="MassFlowFunction"/>.</remarks>
+public static class ChokedFlow
+{
+    /// <summary>Critical pressure ratio p*/p0 = (2/(gamma+1))^(gamma/(gamma-1)).</summary>
+    /// <param name="gamma">Ratio of heat capacities [-], above 1.</param>
+    /// <returns>The ratio [-] of throat to stagnation pressure at which the throat is sonic.</returns>
+    public static double CriticalPressureRatio(double gamma) => Math.Pow(2 / (gamma + 1), gamma / (gamma - 1));
+
+    /// <summary>Critical flow factor C* = sqrt(gamma) (2/(gamma+1))^((gamma+1)/(2(gamma-1))).</summary>
+    /// <param name="gamma">Ratio of heat capacities [-], above 1.</param>
+    /// <returns>The mass flow function [-] of a choked throat.</returns>
+    public static double CriticalFlowFactor(double gamma) =>
+        Math.Sqrt(gamma) * Math.Pow(2 / (gamma + 1), (gamma + 1) / (2 * (gamma - 1)));
+
+    /// <summary>
+    /// Mass flow function psi(r) = sqrt(2 gamma/(gamma-1) (r^(2/gamma) - r^((gamma+1)/gamma))), held at its maximum below the
+    /// critical ratio.
+    /// </summary>
+    /// <param name="pressureRatio">Back pressure over stagnation pressure r [-], 0 to 1.</param>
+    /// <param name="gamma">Ratio of heat capacities [-], above 1.</param>
+    /// <returns>psi [-]: zero at r = 1, <see cref="CriticalFlowFactor"/> at and below the critical ratio.</returns>
+    public static double MassFlowFunction(double pressureRatio, double gamma)
+    {
+        double r = Math.Max(pressureRatio, CriticalPressureRatio(gamma));
+        double x = Math.Pow(r, 1 / gamma);
+        return Math.Sqrt(Math.Max(0, 2 * gamma / (gamma - 1) * x * (x - r)));
+    }
+}

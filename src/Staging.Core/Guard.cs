@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Runtime.CompilerServices;
+
+namespace Staging.Core;
+
+/// <summary>Checks of single values at construction. A refusal names property, value, unit and accepted range.</summary>
+internal static partial class Guard
+{
+    /// <summary>Refuses a number outside [low, high]; not-a-number is outside every range.</summary>
+    public static double In(double value, double low, double high, string unit = "-", [CallerMemberName] string property = "")
+    {
+        if (!(value >= low && value <= high))
+            Refuse(value, $"between {Text(low)} and {Text(high)}", unit, property);
+        return value;
+    }
+
+    /// <summary>Refuses a number outside (low, high]: the lower end itself does not count.</summary>
+    public static double Above(double value, double low, double high, string unit = "-", [CallerMemberName] string property = "")
+    {
+        if (!(value > low && value <= high))
+            Refuse(value, $"above {Text(low)} and at most {Text(high)}", unit, property);
+        return value;
+    }
+
+    /// <summary>Refuses a count outside [low, high].</summary>
+    public static int In(int value, int low, int high, [CallerMemberName] string property = "")
+    {
+        if (value < low || value > high)
+            Refuse(value, $"between {low} and {high}", "-", property);
+        return value;
+    }
+
+    /// <summary>Refuses an absent or blank text.</summary>
+    public static string NotBlank(string value, [CallerMemberName] string property = "")
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(value, property);
+        return value;
+    }
+
+    /// <summary>Refuses an absent object.</summary>
+    public static T NotNull<T>(T value, [CallerMemberName] string property = "")
+        where T : class
+    {
+        ArgumentNullException.ThrowIfNull(value, property);
+        return value;
+    }
+
+    /// <summary>Refuses an array that was never set.</summary>
+    public static ImmutableArray<T> Set<T>(ImmutableArray<T> value, [CallerMemberName] string property = "") =>
+        value.IsDefault ? throw new ArgumentException($"{property} was not set; an empty list is [].", property) : value;
+
+    [DoesNotReturn]
+    private static void Refuse(double value, string range, string unit, string property)
+    {
+        string suffix = unit == "-" ? "" : " " + unit;
+        throw new ArgumentOutOfRangeException(
+            property, value, $"{property} is {Text(value)}{suffix}; it must be {range}{suffix}.");
+    }
+
+    private static string Text(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,39 @@
+namespace Staging.Core.Solving;
+
+/// <summary>The dense output of one step: a polynomial in the step fraction for each state.</summary>
+internal readonly ref struct DenseStep
+{
+    public DenseStep(double start, double step, ReadOnlySpan<double> y, ReadOnlySpan<double> coefficients)
+    {
+        Start = start;
+        Step = step;
+        Initial = y;
+        Coefficients = coefficients;
+    }
+
+    /// <summary>Start time [s].</summary>
+    public double Start { get; }
+
+    /// <summary>Step size [s].</summary>
+    public double Step { get; }
+
+    /// <summary>State at the start.</summary>
+    public ReadOnlySpan<double> Initial { get; }
+
+    /// <summary>Rows of coefficients, lowest power first; one row of Dimension numbers a power.</summary>
+    public ReadOnlySpan<double> Coefficients { get; }
+
+    /// <summary>Writes the state at <paramref name="time"/> [s].</summary>
+    public void At(double time, Span<double> y)
+    {
+        int n = Initial.Length;
+        double s = (time - Start) / Step;
+        for (int i = 0; i < n; i++)
+        {
+            double sum = 0;
+            for (int row = Coefficients.Length - n; row >= 0; row -= n)
+                sum = (sum + Coefficients[row + i]) * s;
+            y[i] = Initial[i] + sum;
+        }
+    }
+}

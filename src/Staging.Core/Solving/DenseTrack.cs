@@ -1,0 +1,78 @@
+namespace Staging.Core.Solving;
+
+/// <summary>
+/// The whole course of a run as one polynomial a step: both sides of every jump are kept, nothing twice.
+/// Memory grows by doubling, so a recorded step costs no allocation of its own in the long run.
+/// </summary>
+internal sealed class DenseTrack(int dimension, int degree) : IStepSink
+{
+    private readonly int row = dimension * (degree + 1);
+    private double[] starts = new double[64];
+    private double[] lengths = new double[64];
+    private double[] steps = new double[64];
+    private double[] coefficients = new double[64 * dimension * (degree + 1)];
+
+    /// <summary>Number of recorded steps.</summary>
+    public int Count { get; private set; }
+
+    /// <summary>First time recorded [s].</summary>
+    public double Start => starts[0];
+
+    /// <summary>Last time recorded [s].</summary>
+    public double End => starts[Count - 1] + lengths[Count - 1];
+
+    /// <summary>Start of step <paramref name="i"/> [s].</summary>
+    public double StartOf(int i) => starts[i];
+
+    /// <summary>Length of step <paramref name="i"/> [s].</summary>
+    public double LengthOf(int i) => lengths[i];
+
+    public void Accept(double start, double length, in DenseStep step)
+    {
+        if (Count == starts.Length)
+        {
+            Array.Resize(ref starts, 2 * Count);
+            Array.Resize(ref lengths, 2 * Count);
+            Array.Resize(ref steps, 2 * Count);
+            Array.Resize(ref coefficients, 2 * Count * row);
+        }
+
+        starts[Count] = start;
+        lengths[Count] = length;
+        steps[Count] = step.Step;
+        Span<double> target = coefficients.AsSpan(Count * row, row);
+        step.Initial.CopyTo(target);
+        step.Coefficients.CopyTo(target[dimension..]);
+        Count++;
+    }
+
+    /// <summary>Index of the step that holds a time; a time at a seam belongs to the later step.</summary>
+    public int StepAt(double time)
+    {
+        int i = Array.BinarySearch(starts, 0, Count, time);
+        if (i < 0)
+            return Math.Max(~i - 1, 0);
+        while (i + 1 < Count && starts[i + 1] == time)
+            i++;
+        return i;
+    }
+
+    /// <summary>Writes the state at a time [s], right-continuous: at a jump, the state after it.</summary>
+    public void At(double time, Span<double> y) => InStep(StepAt(time), time, y);
+
+    /// <summary>Writes the state just before a time [s]: at a jump, the state before it.</summary>
+    public void JustBefore(double time, Span<double> y)
+    {
+        int i = StepAt(time);
+        while (i > 0 && starts[i] >= time)
+            i--;
+        InStep(i, time, y);
+    }
+
+    /// <summary>Writes the state of step <paramref name="i"/> at a time [s].</summary>
+    public void InStep(int i, double time, Span<double> y)
+    {
+        ReadOnlySpan<double> c = coefficients.AsSpan(i * row, row);
+        new DenseStep(starts[i], steps[i], c[..dimension], c[dimension..]).At(time, y);
+    }
+}

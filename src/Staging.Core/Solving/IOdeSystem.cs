@@ -1,0 +1,24 @@
+namespace Staging.Core.Solving;
+
+/// <summary>A smooth right-hand side dy/dt = f(t, y) with the event functions watched while it holds.</summary>
+/// <remarks>
+/// One phase is one system: it is smooth from its start to its stop time. Jumps are made between phases, by whoever runs them.
+/// Implemented by structs, so that the integrator calls it without dispatch.
+/// </remarks>
+internal interface IOdeSystem
+{
+    /// <summary>Number of states.</summary>
+    int Dimension { get; }
+
+    /// <summary>Number of event functions; zero where nothing is watched.</summary>
+    int EventCount { get; }
+
+    /// <summary>What event function <paramref name="index"/> asks for.</summary>
+    EventRule Rule(int index);
+
+    /// <summary>Writes dy/dt for the state <paramref name="y"/> at time <paramref name="t"/> [s].</summary>
+    void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt);
+
+    /// <summary>Writes the event functions; an event is a change of sign.</summary>
+    void EventValues(double t, ReadOnlySpan<double> y, Span<double> values);
+}

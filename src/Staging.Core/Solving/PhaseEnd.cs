@@ -1,0 +1,14 @@
+namespace Staging.Core.Solving;
+
+/// <summary>How the integration of one phase ended.</summary>
+internal enum PhaseEnd
+{
+    /// <summary>The stop time was reached exactly.</summary>
+    StopTime,
+
+    /// <summary>An event that ends the phase fired; time and state are those just past it.</summary>
+    Event,
+
+    /// <summary>The integration gave up; <see cref="Integrator{TMethod}.Failure"/> says why.</summary>
+    Failed,
+}

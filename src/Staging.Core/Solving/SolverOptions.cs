@@ -1,0 +1,31 @@
+using UnitsNet;
+
+namespace Staging.Core.Solving;
+
+/// <summary>How a run is integrated. The defaults are the numbers stated here; there is no hidden choice.</summary>
+public sealed record SolverOptions
+{
+    /// <summary>The defaults.</summary>
+    public static SolverOptions Default { get; } = new();
+
+    /// <summary>Local error allowed per step relative to the state [-], 1e-13 to 1e-2. The default is 1e-8.</summary>
+    public double RelativeTolerance { get; init => field = Guard.In(value, 1e-13, 1e-2); } = 1e-8;
+
+    /// <summary>Local error allowed per step, as a fraction of each state's natural scale [-], 1e-16 to 1e-2. The default is 1e-10.</summary>
+    public double ScaledAbsoluteTolerance { get; init => field = Guard.In(value, 1e-16, 1e-2); } = 1e-10;
+
+    /// <summary>
+    /// Parts into which each step is cut when the event functions are scanned for sign changes, 1 to 1000. The default is 4.
+    /// Two crossings of one event function within one part may be missed.
+    /// </summary>
+    public int EventScanParts { get; init => field = Guard.In(value, 1, 1000); } = 4;
+
+    /// <summary>Width of the bracket at which an event counts as located, 1 ps to 1 ms. The default is 1 ns.</summary>
+    public Duration EventTimeTolerance { get; init => field = Guard.In(value, 1e-12, 1e-3); } = Duration.FromSeconds(1e-9);
+
+    /// <summary>Longest step, 1 ns to 1 h. The default is 1 s.</summary>
+    public Duration LongestStep { get; init => field = Guard.In(value, 1e-9, 3600); } = Duration.FromSeconds(1);
+
+    /// <summary>Accepted and rejected steps allowed in one run, 1 to 100 million. The default is 1 million.</summary>
+    public int MostSteps { get; init => field = Guard.In(value, 1, 100_000_000); } = 1_000_000;
+}

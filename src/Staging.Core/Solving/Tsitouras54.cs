@@ -1,0 +1,101 @@
+namespace Staging.Core.Solving;
+
+/// <summary>
+/// Explicit Runge-Kutta pair of order 5(4) with a free fourth-order dense output.
+/// Ch. Tsitouras, "Runge-Kutta pairs of order 5(4) satisfying only the first column simplifying assumption",
+/// Computers and Mathematics with Applications 62 (2011) 770-775, doi:10.1016/j.camwa.2011.06.002. The coefficients were recalled,
+/// and are checked against the order conditions to round-off by the tests.
+/// </summary>
+internal readonly struct Tsitouras54 : IOneStepMethod
+{
+    public static int Order => 5;
+
+    public static int Stages => 7;
+
+    public static int DenseDegree => 4;
+
+    /// <summary>Nodes c.</summary>
+    public static ReadOnlySpan<double> Nodes => [0, 0.161, 0.327, 0.9, 0.9800255409045097, 1, 1];
+
+    /// <summary>Matrix a, row by row below the diagonal; the last row holds the fifth-order weights b.</summary>
+    public static ReadOnlySpan<double> Matrix =>
+    [
+        A21,
+        A31, A32,
+        A41, A42, A43,
+        A51, A52, A53, A54,
+        A61, A62, A63, A64, A65,
+        A71, A72, A73, A74, A75, A76,
+    ];
+
+    /// <summary>Weights of the local error estimate.</summary>
+    public static ReadOnlySpan<double> ErrorWeights => [E1, E2, E3, E4, E5, E6, E7];
+
+    /// <summary>Dense output: four powers of the step fraction a stage.</summary>
+    public static ReadOnlySpan<double> DenseWeights =>
+    [
+        1.0, -2.763706197274826, 2.9132554618219126, -1.0530884977290216,
+        0.0, 0.13169999999999998, -0.2234, 0.1017,
+        0.0, 3.9302962368947516, -5.941033872131505, 2.490627285651253,
+        0.0, -12.411077166933676, 30.33818863028232, -16.548102889244902,
+        0.0, 37.50931341651104, -88.1789048947664, 47.37952196281928,
+        0.0, -27.896526289197286, 65.09189467479366, -34.87065786149661,
+        0.0, 1.5, -4.0, 2.5,
+    ];
+
+    private const double A21 = 0.161;
+    private const double A31 = -0.008480655492356989, A32 = 0.335480655492357;
+    private const double A41 = 2.8971530571054935, A42 = -6.359448489975075, A43 = 4.3622954328695815;
+    private const double A51 = 5.325864828439257, A52 = -11.748883564062828, A53 = 7.4955393428898365, A54 = -0.09249506636175525;
+    private const double A61 = 5.86145544294642, A62 = -12.92096931784711, A63 = 8.159367898576159, A64 = -0.071584973281401,
+        A65 = -0.028269050394068383;
+    private const double A71 = 0.09646076681806523, A72 = 0.01, A73 = 0.4798896504144996, A74 = 1.379008574103742,
+        A75 = -3.290069515436081, A76 = 2.324710524099774;
+    private const double E1 = -0.00178001105222577714, E2 = -0.0008164344596567469, E3 = 0.007880878010261995,
+        E4 = -0.1447110071732629, E5 = 0.5823571654525552, E6 = -0.45808210592918697, E7 = 1.0 / 66.0;
+
+    public static void Step<TSystem>(
+        ref TSystem system, double t, double h, ReadOnlySpan<double> y, Span<double> k, Span<double> yNew, Span<double> error)
+        where TSystem : IOdeSystem
+    {
+        int n = y.Length;
+        Span<double> k1 = k[..n], k2 = k.Slice(n, n), k3 = k.Slice(2 * n, n), k4 = k.Slice(3 * n, n), k5 = k.Slice(4 * n, n),
+            k6 = k.Slice(5 * n, n), k7 = k.Slice(6 * n, n);
+
+        for (int i = 0; i < n; i++)
+            yNew[i] = y[i] + h * (A21 * k1[i]);
+        system.Derivative(t + 0.161 * h, yNew, k2);
+        for (int i = 0; i < n; i++)
+            yNew[i] = y[i] + h * (A31 * k1[i] + A32 * k2[i]);
+        system.Derivative(t + 0.327 * h, yNew, k3);
+        for (int i = 0; i < n; i++)
+            yNew[i] = y[i] + h * (A41 * k1[i] + A42 * k2[i] + A43 * k3[i]);
+        system.Derivative(t + 0.9 * h, yNew, k4);
+        for (int i = 0; i < n; i++)
+            yNew[i] = y[i] + h * (A51 * k1[i] + A52 * k2[i] + A53 * k3[i] + A54 * k4[i]);
+        system.Derivative(t + 0.9800255409045097 * h, yNew, k5);
+        for (int i = 0; i < n; i++)
+            yNew[i] = y[i] + h * (A61 * k1[i] + A62 * k2[i] + A63 * k3[i] + A64 * k4[i] + A65 * k5[i]);
+        system.Derivative(t + h, yNew, k6);
+        for (int i = 0; i < n; i++)
+            yNew[i] = y[i] + h * (A71 * k1[i] + A72 * k2[i] + A73 * k3[i] + A74 * k4[i] + A75 * k5[i] + A76 * k6[i]);
+        system.Derivative(t + h, yNew, k7);
+        for (int i = 0; i < n; i++)
+            error[i] = h * (E1 * k1[i] + E2 * k2[i] + E3 * k3[i] + E4 * k4[i] + E5 * k5[i] + E6 * k6[i] + E7 * k7[i]);
+    }
+
+    public static void Dense(double h, ReadOnlySpan<double> k, int dimension, Span<double> c)
+    {
+        ReadOnlySpan<double> r = DenseWeights;
+        for (int power = 0; power < 4; power++)
+        {
+            for (int i = 0; i < dimension; i++)
+            {
+                double sum = 0;
+                for (int stage = 0; stage < 7; stage++)
+                    sum += r[4 * stage + power] * k[stage * dimension + i];
+                c[power * dimension + i] = h * sum;
+            }
+        }
+    }
+}
