@@ -38,18 +38,21 @@ internal sealed class DocFile(XDocument file)
 
     private XElement? Entry(MemberInfo member) => entries.GetValueOrDefault(DocId.Of(member));
 
-    /// <summary>The member of an interface or a base type that this one implements.</summary>
+    /// <summary>
+    /// The member of an interface or a base type that this one implements. Compared by name and parameters: where a parameter is
+    /// passed by in, the compiler puts a bridge method between the two.
+    /// </summary>
     private static MemberInfo? Ancestor(MemberInfo member)
     {
-        if (member is not MethodInfo and not PropertyInfo || member.DeclaringType is not { } owner)
+        if (member.DeclaringType is not { } owner || (member as MethodInfo ?? (member as PropertyInfo)?.GetMethod) is not { } method)
             return null;
-        MethodInfo? method = member as MethodInfo ?? ((PropertyInfo)member).GetMethod;
-        MethodInfo? found = owner.IsInterface ? null : owner.GetInterfaces().Select(owner.GetInterfaceMap)
-            .SelectMany(map => map.TargetMethods.Zip(map.InterfaceMethods))
-            .FirstOrDefault(pair => pair.First == method).Second;
-        found ??= method?.GetBaseDefinition() is { } definition && definition != method ? definition : null;
-        if (found is null || member is MethodInfo)
-            return found;
-        return found.DeclaringType!.GetProperties().FirstOrDefault(p => p.GetMethod == found);
+        MethodInfo definition = method.GetBaseDefinition();
+        MethodInfo? found = definition != method
+            ? definition
+            : owner.GetInterfaces().SelectMany(i => i.GetMethods()).FirstOrDefault(m => m.Name == method.Name && SameParameters(m, method));
+        return member is MethodInfo ? found : found?.DeclaringType!.GetProperties().FirstOrDefault(p => p.GetMethod == found);
     }
+
+    private static bool SameParameters(MethodInfo a, MethodInfo b) =>
+        a.GetParameters().Select(p => p.ParameterType).SequenceEqual(b.GetParameters().Select(p => p.ParameterType));
 }

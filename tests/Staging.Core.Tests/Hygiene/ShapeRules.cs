@@ -16,18 +16,23 @@ internal static class ShapeRules
         typeof(HashSet<>), typeof(ISet<>), typeof(Queue<>), typeof(Stack<>), typeof(Span<>), typeof(Memory<>), typeof(ArraySegment<>),
     ];
 
-    /// <summary>Public classes that are no records, each with its reason.</summary>
+    /// <summary>Other public classes, each with its reason.</summary>
     public static Dictionary<string, string> OtherClasses { get; } = new()
     {
         ["Staging.Core.InvalidModelException"] = "an exception has to be a class",
     };
 
+    /// <summary>
+    /// A public class is a sealed record, a closed union or static. A sealed class may also stand behind an interface of the library
+    /// (a law, an atmosphere): it is called, not compared, and <see cref="Changeable"/> watches its fields all the same.
+    /// </summary>
     public static IEnumerable<string> OpenClass(Type type)
     {
         bool isRecord = type.GetMethod("<Clone>$") is not null;
         bool isStatic = type.IsAbstract && type.IsSealed;
         bool isClosed = isRecord && type.IsAbstract && ClosedUnions.IsClosed(type);
-        bool isFine = !type.IsClass || type.IsSubclassOf(typeof(Delegate)) || isStatic || isClosed || (isRecord && type.IsSealed);
+        bool isService = type.IsSealed && type.GetInterfaces().Any(i => i.Assembly == typeof(Guard).Assembly);
+        bool isFine = !type.IsClass || type.IsSubclassOf(typeof(Delegate)) || isStatic || isClosed || isService || (isRecord && type.IsSealed);
         if (!isFine && !OtherClasses.ContainsKey(type.FullName!))
             yield return $"{type.FullName}: neither a sealed record, nor a closed union, nor static";
     }
