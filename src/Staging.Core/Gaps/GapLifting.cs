@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Gaps;
@@ -5,6 +7,31 @@ namespace Staging.Core.Gaps;
 /// <summary>Turns the plain numbers of a run back into quantities.</summary>
 internal static class GapLifting
 {
+    public static GapRun Run(
+        GapProblem problem,
+        SolverOptions options,
+        GapCourse course,
+        IEnumerable<(GapEventKind Kind, double Time)> happened,
+        ReadOnlySpan<double> first,
+        Integrator<Tsitouras54> integrator)
+    {
+        ImmutableArray<GapEvent> events = [.. happened.OrderBy(e => e.Time).Select(e => new GapEvent(e.Kind, Duration.FromSeconds(e.Time)))];
+        (GapParameters p, GapWatch watch) = (course.Parameters, course.Watch);
+        return new GapRun
+        {
+            Problem = problem,
+            Options = options,
+            Outcome = new OutcomeLifting(problem.Design, p, watch, events, integrator.Failure, integrator.Time).Outcome,
+            Events = events,
+            PeakGaugePressure = Pressure.FromPascals(watch.PeakPressure - p.OutsidePressure),
+            PeakGrainSurface = Temperature.FromKelvins(watch.PeakSurface),
+            End = Duration.FromSeconds(integrator.Time),
+            Ledger = Ledger(p, first, integrator.State),
+            Statistics = integrator.Statistics,
+            Course = course,
+        };
+    }
+
     public static GapSnapshot Snapshot(GapCourse course, double time)
     {
         Span<double> y = stackalloc double[GapState.Count];
@@ -66,7 +93,7 @@ internal static class GapLifting
     }
 
     /// <summary>The ledger at the end of a run, from its first and last states.</summary>
-    public static GapLedger Ledger(GapParameters p, ReadOnlySpan<double> first, ReadOnlySpan<double> last)
+    private static GapLedger Ledger(GapParameters p, ReadOnlySpan<double> first, ReadOnlySpan<double> last)
     {
         double initial = MassOf(first), burnt = last[GapState.Burnt], left = last[GapState.MassOut];
         double energy = EnergyOf(first), burntEnergy = burnt * p.Products.Cp * p.FlameTemperature;

@@ -14,11 +14,12 @@ internal static class GapLowering
 
     public static GapParameters Lower(GapProblem problem)
     {
-        BurnThroughSource source = problem.Source;
-        UpperGrain grain = problem.Grain;
-        GapClosures closures = problem.Closures;
-        double bore = problem.Tube.Bore.Meters, area = problem.Tube.CrossSection.SquareMeters, length = problem.Tube.Length.Meters;
-        double last = problem.Vents.IsEmpty ? length : problem.Vents.Max(v => v.Station.Meters);
+        GapDesign design = problem.Design;
+        BurnThroughSource source = design.Source;
+        UpperGrain grain = design.Grain;
+        GapClosures closures = design.Closures;
+        double bore = design.Tube.Bore.Meters, area = design.Tube.CrossSection.SquareMeters, length = design.Tube.Length.Meters;
+        double last = design.Vents.IsEmpty ? length : design.Vents.Max(v => v.Station.Meters);
         double ahead = problem.Bodies.MassAhead.Kilograms, behind = problem.Bodies.MassBehind.Kilograms;
         double opening = source.OpeningDiameter.Meters, throat = source.NozzleThroatDiameter.Meters;
         return new GapParameters
@@ -39,16 +40,16 @@ internal static class GapLowering
             BoreArea = area,
             LastVent = last,
             DeadEndVolume = area * (length - last) + grain.RecessVolume.CubicMeters,
-            StirringAtNozzle = problem.Vents.IsEmpty ? 0 : Math.Exp(-(length - last) / (closures.StirringReachInBores * bore)),
+            StirringAtNozzle = design.Vents.IsEmpty ? 0 : Math.Exp(-(length - last) / (closures.StirringReachInBores * bore)),
             DeadEndExchange = closures.DeadEndExchange,
             FrontThickness = closures.FrontThicknessInBores * bore,
             WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
-            Vents = [.. problem.Vents.Select(v => new VentParameters(v.Station.Meters, new OrificeSize(v.Holes), v.Station.Meters == last))],
-            Law = problem.DischargeLaw,
-            JointArea = problem.Joint.PressureArea.SquareMeters,
-            Breakaway = problem.Joint.BreakawayForce.Newtons,
-            Sliding = problem.Joint.SlidingForce.Newtons,
-            Engagement = problem.Joint.Engagement.Meters,
+            Vents = [.. design.Vents.Select(v => new VentParameters(v.Station.Meters, new OrificeSize(v.Holes), v.Station.Meters == last))],
+            Law = design.DischargeLaw,
+            JointArea = design.Joint.PressureArea.SquareMeters,
+            Breakaway = design.Joint.BreakawayForce.Newtons,
+            Sliding = design.Joint.SlidingForce.Newtons,
+            Engagement = design.Joint.Engagement.Meters,
             ReducedMass = ahead * behind / (ahead + behind),
             ClosingAcceleration = problem.Bodies.ClosingAcceleration.MetersPerSecondSquared,
             OutsidePressure = problem.Surroundings.Pressure.Pascals,

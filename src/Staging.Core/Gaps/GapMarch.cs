@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using Staging.Core.Solving;
-using UnitsNet;
 
 namespace Staging.Core.Gaps;
 
@@ -42,20 +40,7 @@ internal sealed class GapMarch
 
         if (!double.IsNaN(watch.LitTime))
             events.Add((GapEventKind.Lit, watch.LitTime));
-        ImmutableArray<GapEvent> ordered = [.. events.OrderBy(e => e.Time).Select(e => new GapEvent(e.Kind, Duration.FromSeconds(e.Time)))];
-        return new GapRun
-        {
-            Problem = problem,
-            Options = options,
-            Outcome = new GapVerdict(problem, p, watch, ordered, integrator.Failure, integrator.Time).Outcome,
-            Events = ordered,
-            PeakGaugePressure = Pressure.FromPascals(watch.PeakPressure - p.OutsidePressure),
-            PeakGrainSurface = Temperature.FromKelvins(watch.PeakSurface),
-            End = Duration.FromSeconds(integrator.Time),
-            Ledger = GapLifting.Ledger(p, first, integrator.State),
-            Statistics = integrator.Statistics,
-            Course = new GapCourse(p, track, watch),
-        };
+        return GapLifting.Run(problem, options, new GapCourse(p, track, watch), events, first, integrator);
     }
 
     /// <summary>Runs to the next change of the joint or to the stop; true when the run is over.</summary>

@@ -13,7 +13,7 @@ internal static class Bench
     /// <summary>A gas with the gamma of air: parcels then differ in nothing that the pressure sees.</summary>
     public static readonly PerfectGas AirLike = PerfectGas.DryAir with { Name = "air-like products" };
 
-    public static GapProblem Gap { get; } = new()
+    public static GapDesign Design { get; } = new()
     {
         Tube = Tube(250),
         Vents = [Hole(Tube(250), 6)],
@@ -33,12 +33,6 @@ internal static class Bench
             Source = Invented,
         },
         Joint = Joint(newtons: 20),
-        Bodies = new SeparatingBodies
-        {
-            MassAhead = Mass.FromGrams(60),
-            MassBehind = Mass.FromGrams(40),
-            ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(50),
-        },
         Grain = new UpperGrain
         {
             NozzleThroatDiameter = Length.FromMillimeters(3.5),
@@ -51,6 +45,17 @@ internal static class Bench
             Source = Invented,
         },
         Closures = GapClosures.Judged,
+    };
+
+    public static GapProblem Gap { get; } = new()
+    {
+        Design = Design,
+        Bodies = new SeparatingBodies
+        {
+            MassAhead = Mass.FromGrams(60),
+            MassBehind = Mass.FromGrams(40),
+            ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(50),
+        },
         Surroundings = new GasState
         {
             Gas = PerfectGas.DryAir,
@@ -60,15 +65,25 @@ internal static class Bench
     };
 
     /// <summary>The same gap with ideal walls and products that differ from air in temperature only.</summary>
-    public static GapProblem Adiabatic { get; } = Gap with
+    public static GapProblem Adiabatic { get; } = Gap.With(d => d with
     {
-        Source = Gap.Source with
+        Source = d.Source with
         {
-            Products = new DustyGas { Name = "air-like products", Source = Invented, Gas = AirLike, GasMassFraction = 1, ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000) },
+            Products = new DustyGas
+            {
+                Name = "air-like products",
+                Gas = AirLike,
+                GasMassFraction = 1,
+                ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000),
+                Source = Invented,
+            },
             NozzleThroatDiameter = Length.Zero,
         },
         Closures = GapClosures.Judged with { WallHeatTransfer = HeatTransferCoefficient.Zero },
-    };
+    });
+
+    /// <summary>The problem with a changed design.</summary>
+    public static GapProblem With(this GapProblem gap, Func<GapDesign, GapDesign> change) => gap with { Design = change(gap.Design) };
 
     public static GuideTube Tube(double millimetres) => new() { Bore = Length.FromMillimeters(18), Length = Length.FromMillimeters(millimetres) };
 

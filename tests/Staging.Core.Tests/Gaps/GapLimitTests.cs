@@ -14,14 +14,14 @@ public class GapLimitTests
     [Fact]
     public void A_closed_gap_of_one_gamma_has_the_pressure_of_its_energy()
     {
-        GapProblem gap = Bench.Adiabatic with { Vents = [], Joint = Unyielding, Horizon = Duration.FromMilliseconds(80) };
+        GapProblem gap = Bench.Adiabatic.With(d => d with { Vents = [], Joint = Unyielding }) with { Horizon = Duration.FromMilliseconds(80) };
         GapRun run = gap.Solve();
 
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
-        double chamber = gap.Source.ChamberVolume.CubicMeters;
-        double air = gap.Tube.Volume.CubicMeters + gap.Grain.RecessVolume.CubicMeters;
-        double burnt = gap.Source.FragmentMass.Kilograms * cp * gap.Source.FlameTemperature.Kelvins;
-        double expected = (gap.Source.ChamberPressure.Pascals * chamber + 101325 * air + 0.4 * burnt) / (chamber + air);
+        double chamber = gap.Design.Source.ChamberVolume.CubicMeters;
+        double air = gap.Design.Tube.Volume.CubicMeters + gap.Design.Grain.RecessVolume.CubicMeters;
+        double burnt = gap.Design.Source.FragmentMass.Kilograms * cp * gap.Design.Source.FlameTemperature.Kelvins;
+        double expected = (gap.Design.Source.ChamberPressure.Pascals * chamber + 101325 * air + 0.4 * burnt) / (chamber + air);
         GapSnapshot end = run.At(run.End);
         Near(expected, end.GapPressure.Pascals, 1e-7);
         Near(expected, end.ChamberPressure.Pascals, 1e-6);
@@ -30,17 +30,17 @@ public class GapLimitTests
     [Fact]
     public void Two_zones_of_one_gas_are_one_zone_at_every_moment()
     {
-        GapProblem gap = Bench.Adiabatic with { Vents = [], Joint = Unyielding };
+        GapProblem gap = Bench.Adiabatic.With(d => d with { Vents = [], Joint = Unyielding });
         GapRun run = gap.Solve();
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
-        double chamber = gap.Source.ChamberVolume.CubicMeters;
-        double air = gap.Tube.Volume.CubicMeters + gap.Grain.RecessVolume.CubicMeters;
-        double tau = gap.Source.FragmentBurnTime.Seconds;
+        double chamber = gap.Design.Source.ChamberVolume.CubicMeters;
+        double air = gap.Design.Tube.Volume.CubicMeters + gap.Design.Grain.RecessVolume.CubicMeters;
+        double tau = gap.Design.Source.FragmentBurnTime.Seconds;
         for (double t = 0.5e-3; t < tau; t += 1.7e-3)
         {
-            double burnt = gap.Source.FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * t / tau)) / 2 * cp * gap.Source.FlameTemperature.Kelvins;
+            double burnt = gap.Design.Source.FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * t / tau)) / 2 * cp * gap.Design.Source.FlameTemperature.Kelvins;
             GapSnapshot s = run.At(Duration.FromSeconds(t));
-            double oneZone = ((gap.Source.ChamberPressure - s.ChamberPressure).Pascals * chamber + 101325 * air + 0.4 * burnt) / air;
+            double oneZone = ((gap.Design.Source.ChamberPressure - s.ChamberPressure).Pascals * chamber + 101325 * air + 0.4 * burnt) / air;
             Near(oneZone, s.GapPressure.Pascals, 1e-7);
         }
     }
@@ -49,19 +49,16 @@ public class GapLimitTests
     public void A_closed_gap_of_two_gases_compresses_its_air_isentropically()
     {
         // Products of another gamma: energy balance with the air compressed as an isentrope; solved by bisection.
-        GapProblem gap = Bench.Adiabatic with
+        GapProblem gap = Bench.Adiabatic.With(d => d with { Vents = [], Joint = Unyielding, Source = d.Source with { Products = Bench.Powder(0.65) } }) with
         {
-            Vents = [],
-            Joint = Unyielding,
-            Source = Bench.Adiabatic.Source with { Products = Bench.Powder(0.65) },
             Horizon = Duration.FromMilliseconds(80),
         };
         GapRun run = gap.Solve();
-        PerfectGas products = gap.Source.Products.Equivalent();
+        PerfectGas products = gap.Design.Source.Products.Equivalent();
         double kp = 1 / (products.HeatCapacityRatio - 1), ka = 1 / 0.4;
-        double chamber = gap.Source.ChamberVolume.CubicMeters, air = gap.Tube.Volume.CubicMeters + gap.Grain.RecessVolume.CubicMeters;
-        double burnt = gap.Source.FragmentMass.Kilograms * products.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin * gap.Source.FlameTemperature.Kelvins;
-        double energy = gap.Source.ChamberPressure.Pascals * chamber * kp + 101325 * air * ka + burnt;
+        double chamber = gap.Design.Source.ChamberVolume.CubicMeters, air = gap.Design.Tube.Volume.CubicMeters + gap.Design.Grain.RecessVolume.CubicMeters;
+        double burnt = gap.Design.Source.FragmentMass.Kilograms * products.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin * gap.Design.Source.FlameTemperature.Kelvins;
+        double energy = gap.Design.Source.ChamberPressure.Pascals * chamber * kp + 101325 * air * ka + burnt;
         double low = 101325, high = 1e7;
         for (int i = 0; i < 200; i++)
         {
@@ -79,10 +76,10 @@ public class GapLimitTests
     public void The_chamber_blows_down_through_its_nozzle_as_an_adiabatic_vessel()
     {
         // A forward opening that needs 1 s to grow leaves the nozzle alone during the first milliseconds.
-        GapProblem gap = Bench.Adiabatic with
+        GapProblem gap = Bench.Adiabatic.With(d => d with
         {
             Joint = Unyielding,
-            Source = Bench.Adiabatic.Source with
+            Source = d.Source with
             {
                 NozzleThroatDiameter = Length.FromMillimeters(3.5),
                 OpeningDiameter = Length.FromMillimeters(0.5),
@@ -90,8 +87,7 @@ public class GapLimitTests
                 FragmentMass = Mass.Zero,
                 FragmentBurnTime = Duration.FromSeconds(1),
             },
-            Horizon = Duration.FromMilliseconds(0.5),
-        };
+        }) with { Horizon = Duration.FromMilliseconds(0.5) };
         GapRun run = gap.Solve();
         double sonic = ChokedFlow.CriticalFlowFactor(1.4) * Math.Sqrt(gap.Surroundings.Gas.GasConstant.JoulesPerKilogramKelvin * 1900);
         double tau = 5e-6 / (Math.PI / 4 * 3.5e-3 * 3.5e-3 * sonic);
@@ -104,23 +100,22 @@ public class GapLimitTests
     public void Behind_very_large_vents_the_front_moves_by_displacement_at_outside_pressure()
     {
         GuideTube tube = Bench.Tube(2000);
-        GapProblem gap = Bench.Adiabatic with
+        GapProblem gap = Bench.Adiabatic.With(d => d with
         {
             Tube = tube,
             Vents = [new Vent { Station = Length.FromMillimeters(1940), Holes = new VentHoles { Diameter = Length.FromMillimeters(25), WallThickness = Length.FromMillimeters(0.5), Count = 1000 } }],
-            Source = Bench.Adiabatic.Source with { ChamberPressure = Pressure.FromKilopascals(150), FragmentMass = Mass.FromGrams(0.004) },
+            Source = d.Source with { ChamberPressure = Pressure.FromKilopascals(150), FragmentMass = Mass.FromGrams(0.004) },
             Joint = Unyielding,
-            Horizon = Duration.FromMilliseconds(20),
-        };
+        }) with { Horizon = Duration.FromMilliseconds(20) };
         GapRun run = gap.Solve(new SolverOptions { RelativeTolerance = 1e-10 });
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
-        double tau = gap.Source.FragmentBurnTime.Seconds, area = tube.CrossSection.SquareMeters;
+        double tau = gap.Design.Source.FragmentBurnTime.Seconds, area = tube.CrossSection.SquareMeters;
         for (double t = 2e-3; t < 20e-3; t += 3e-3)
         {
             // At constant pressure gamma/(gamma-1) p dV = enthalpy that came in = energy that left the chamber + enthalpy of the burnt fragments.
             GapSnapshot s = run.At(Duration.FromSeconds(t));
-            double burnt = gap.Source.FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * t / tau)) / 2 * cp * gap.Source.FlameTemperature.Kelvins;
-            double heat = (gap.Source.ChamberPressure - s.ChamberPressure).Pascals * 5e-6 / 0.4 + burnt;
+            double burnt = gap.Design.Source.FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * t / tau)) / 2 * cp * gap.Design.Source.FlameTemperature.Kelvins;
+            double heat = (gap.Design.Source.ChamberPressure - s.ChamberPressure).Pascals * 5e-6 / 0.4 + burnt;
             double expected = 0.018e-3 + 0.4 / (1.4 * 101325 * area) * heat;
             Near(expected, s.Front.Meters, 1e-6);
         }
@@ -131,7 +126,7 @@ public class GapLimitTests
     {
         foreach (double diameter in (double[])[2, 6, 12])
         {
-            GapLedger ledger = (Bench.Gap with { Vents = [Bench.Hole(Bench.Gap.Tube, diameter)] }).Solve().Ledger;
+            GapLedger ledger = Bench.Gap.With(d => d with { Vents = [Bench.Hole(d.Tube, diameter)] }).Solve().Ledger;
             Assert.InRange(ledger.RelativeMassResidual, -1e-12, 1e-12);
             Assert.InRange(ledger.RelativeEnergyResidual, -1e-12, 1e-12);
         }

@@ -6,12 +6,12 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>Decides the outcome of a run and puts cause and cure into words and numbers.</summary>
-internal sealed class GapVerdict(
-    GapProblem problem, GapParameters p, GapWatch watch, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
+internal sealed class OutcomeLifting(
+    GapDesign design, GapParameters p, GapWatch watch, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
 {
     private double Shortfall => Math.Max(0, p.Grain.Ignition - watch.PeakSurface);
 
-    private double DepthInBores => (problem.Tube.Length.Meters - p.LastVent) / p.Bore;
+    private double DepthInBores => (design.Tube.Length.Meters - p.LastVent) / p.Bore;
 
     private double PeakGauge => watch.PeakPressure - p.OutsidePressure;
 
