@@ -32,7 +32,7 @@ public abstract record Recovery
         public required Area DragArea { get; init => field = Guard.In(value, 1e-4, 1000); }
 
         /// <summary>What brings it out.</summary>
-        public required Deployment Deployment { get; init => field = Guard.NotNull(value); }
+        public required DeploymentTrigger Deployment { get; init => field = Guard.NotNull(value); }
 
         /// <summary>A flat round canopy.</summary>
         /// <param name="diameter">Diameter laid flat [m], 1 cm to 30 m.</param>
@@ -43,7 +43,7 @@ public abstract record Recovery
         /// <param name="deployment">What brings it out.</param>
         /// <returns>The parachute.</returns>
         /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-        public static Parachute Round(Length diameter, double dragCoefficient, Deployment deployment)
+        public static Parachute Round(Length diameter, double dragCoefficient, DeploymentTrigger deployment)
         {
             double d = Guard.In(diameter, 0.01, 30).Meters;
             double cd = Guard.In(dragCoefficient, 0.1, 2.5, property: nameof(dragCoefficient));
@@ -62,7 +62,7 @@ public abstract record Recovery
         public required Area DragArea { get; init => field = Guard.In(value, 1e-4, 100); }
 
         /// <summary>What brings it out.</summary>
-        public required Deployment Deployment { get; init => field = Guard.NotNull(value); }
+        public required DeploymentTrigger Deployment { get; init => field = Guard.NotNull(value); }
     }
 
     /// <summary>A body that cannot fly straight and turns end over end.</summary>
@@ -76,7 +76,7 @@ public abstract record Recovery
         public required Area DragArea { get; init => field = Guard.In(value, 1e-6, 100); }
 
         /// <summary>What sets it tumbling.</summary>
-        public required Deployment Deployment { get; init => field = Guard.NotNull(value); }
+        public required DeploymentTrigger Deployment { get; init => field = Guard.NotNull(value); }
     }
 
     /// <summary>Nothing slows it but its own drag: it comes down nose first.</summary>

@@ -25,6 +25,9 @@ public sealed record Stage
     /// <summary>The same while its motors burn, when the jet fills the base; null takes <see cref="Drag"/>.</summary>
     public DragTable? DragWhileBurning { get; init; }
 
+    /// <summary>Drag of the piece once it has been dropped and before it tumbles or its device acts; null takes <see cref="Drag"/>.</summary>
+    public DragTable? DragWhenDropped { get; init; }
+
     /// <summary>How the piece that this stage becomes comes down.</summary>
     public required Recovery Recovery { get; init => field = Guard.NotNull(value); }
 

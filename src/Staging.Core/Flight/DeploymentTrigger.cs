@@ -3,9 +3,9 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>When a recovery device comes out.</summary>
-public abstract record Deployment
+public abstract record DeploymentTrigger
 {
-    private protected Deployment()
+    private protected DeploymentTrigger()
     {
     }
 
@@ -23,7 +23,7 @@ public abstract record Deployment
     };
 
     /// <summary>Parting from the stage above releases it: a booster that tumbles, or a motor tube that slides out and lets a streamer go.</summary>
-    public sealed record AtSeparation : Deployment
+    public sealed record AtSeparation : DeploymentTrigger
     {
         /// <summary>Time from separation until the device acts [s], 0 to 100 s.</summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -31,10 +31,10 @@ public abstract record Deployment
     }
 
     /// <summary>The ejection charge of the stage's own motor, after its delay. A motor that never burnt ejects nothing.</summary>
-    public sealed record ByMotorDelay : Deployment;
+    public sealed record ByMotorDelay : DeploymentTrigger;
 
     /// <summary>Electronics that sense apogee; they act whether or not a motor lit.</summary>
-    public sealed record AtApogee : Deployment
+    public sealed record AtApogee : DeploymentTrigger
     {
         /// <summary>Time from apogee until the device acts [s], 0 to 100 s.</summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
