@@ -1,3 +1,5 @@
+using Staging.Core.Gases;
+
 namespace Staging.Core.Discharge;
 
 /// <summary>
@@ -16,4 +18,14 @@ public interface IDischargeLaw
 
     /// <summary>What the law is good for; a model that leaves the range gets a finding.</summary>
     ValidityRange Validity { get; }
+
+    /// <summary>Downstream over upstream pressure at which the jet becomes sonic; unless a law knows better, that of an ideal nozzle.</summary>
+    /// <param name="heatCapacityRatio">Ratio of heat capacities gamma [-], above 1.</param>
+    /// <returns>The ratio [-].</returns>
+    double CriticalPressureRatio(double heatCapacityRatio) => ChokedFlow.CriticalPressureRatio(heatCapacityRatio);
+
+    /// <summary>Whether the flow is independent of the downstream pressure at and below the critical ratio; true unless a law says otherwise.</summary>
+    /// <param name="thicknessToDiameter">Wall thickness over hole diameter [-].</param>
+    /// <returns>True when the flow levels off.</returns>
+    bool LevelsOffWhenChoked(double thicknessToDiameter) => true;
 }

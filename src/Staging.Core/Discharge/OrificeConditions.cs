@@ -15,4 +15,17 @@ public readonly record struct OrificeConditions(
     double GasConstant_J_per_kgK,
     double HeatCapacityRatio,
     double HoleDiameter_m,
-    double WallThickness_m);
+    double WallThickness_m)
+{
+    /// <summary>Downstream over upstream pressure, r [-].</summary>
+    public double PressureRatio => DownstreamPressure_Pa / UpstreamPressure_Pa;
+
+    /// <summary>Pressure fall over upstream pressure, 1 - r [-], without the cancellation of 1 - r near equal pressures.</summary>
+    public double RelativeFall => (UpstreamPressure_Pa - DownstreamPressure_Pa) / UpstreamPressure_Pa;
+
+    /// <summary>Wall thickness over hole diameter [-].</summary>
+    public double ThicknessToDiameter => WallThickness_m / HoleDiameter_m;
+
+    /// <summary>p0 / sqrt(R T0) [kg/(m2 s)], the scale of every mass flux.</summary>
+    internal double FluxScale => UpstreamPressure_Pa / Math.Sqrt(GasConstant_J_per_kgK * UpstreamTemperature_K);
+}

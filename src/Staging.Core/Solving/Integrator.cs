@@ -227,7 +227,7 @@ internal sealed class Integrator<TMethod>
 
     private bool Fail(SolverFailureKind kind, double time, string message)
     {
-        Failure = new SolverFailure(kind, UnitsNet.Duration.FromSeconds(time), message);
+        Failure = SolverFailure.At(kind, time, message);
         return false;
     }
 
