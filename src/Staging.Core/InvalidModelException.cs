@@ -28,7 +28,7 @@ public sealed class InvalidModelException : ArgumentException
     /// <summary>Makes an exception from the findings of a check.</summary>
     /// <param name="findings">All findings, errors and others.</param>
     public InvalidModelException(ImmutableArray<ModelFinding> findings)
-        : base(string.Join(Environment.NewLine, findings.Where(f => f.Severity == FindingSeverity.Error))) =>
+        : base(string.Join('\n', findings.Where(f => f.Severity == FindingSeverity.Error))) =>
         Findings = findings;
 
     /// <summary>All findings of the check that refused the model.</summary>

@@ -1,0 +1,35 @@
+namespace Staging.Core.Tests.Hygiene;
+
+/// <summary>The C# of README and docs is taken from samples and tests that compile and run.</summary>
+public class SnippetTests
+{
+    private const string Source = "class C\n{\n    #region hole\n    int a = 1;\n\n    int b = a;\n    #endregion\n}\n";
+
+    private static readonly ILookup<string, string> Known =
+        Snippets.Regions(new SourceFile("samples/x.cs", Source)).ToLookup(r => r.Key, r => r.Value);
+
+    [Fact]
+    public void Every_block_equals_its_region()
+    {
+        ILookup<string, string> regions = Repository.Files("samples", "*.cs").Concat(Repository.Files("tests", "*.cs"))
+            .Where(f => f.Name != "SnippetTests.cs")
+            .SelectMany(Snippets.Regions).ToLookup(r => r.Key, r => r.Value);
+        SourceFile readme = new("README.md", File.ReadAllText(Path.Combine(Repository.Root, "README.md")));
+        Violations.None(Repository.Files("docs", "*.md").Append(readme).SelectMany(page => Snippets.Wrong(page, regions)));
+    }
+
+    [Fact]
+    public void A_block_equal_to_its_region_passes() =>
+        Assert.Empty(Wrong("text\n<!-- snippet: hole -->\n```csharp\nint a = 1;\n\nint b = a;\n```\n"));
+
+    [Theory]
+    [InlineData("<!-- snippet: hole -->\n```csharp\nint a = 2;\n\nint b = a;\n```\n")]
+    [InlineData("<!-- snippet: lost -->\n```csharp\nint a = 1;\n```\n")]
+    [InlineData("```csharp\nint a = 1;\n```\n")]
+    public void A_stale_lost_or_nameless_block_is_caught(string page) => Assert.Single(Wrong(page));
+
+    [Fact]
+    public void Blocks_in_other_languages_are_free() => Assert.Empty(Wrong("```sh\ndotnet test\n```\n"));
+
+    private static IEnumerable<string> Wrong(string page) => Snippets.Wrong(new SourceFile("docs/x.md", page), Known);
+}

@@ -1,0 +1,46 @@
+using System.Text.RegularExpressions;
+
+namespace Staging.Core.Tests.Hygiene;
+
+/// <summary>
+/// C# shown to readers is C# that compiles: a fenced block below a line <c>snippet: name</c> equals the region of that name in a
+/// sample or a test. Blocks without a name are refused.
+/// </summary>
+internal static partial class Snippets
+{
+    /// <summary>Regions of a source file by name, the common indentation taken off.</summary>
+    public static IEnumerable<KeyValuePair<string, string>> Regions(SourceFile file) =>
+        from Match m in Region().Matches(file.Text)
+        select KeyValuePair.Create(m.Groups["name"].Value.Trim(), Dedented(m.Groups["body"].Value));
+
+    /// <summary>What is wrong with the C# blocks of one page.</summary>
+    public static IEnumerable<string> Wrong(SourceFile page, ILookup<string, string> regions)
+    {
+        foreach (Match block in Block().Matches(page.Text.ReplaceLineEndings("\n")))
+        {
+            string name = block.Groups["name"].Value;
+            string[] sources = [.. regions[name]];
+            if (name.Length == 0)
+                yield return $"{page.Path}: a C# block without a snippet name: {FirstLine(block)}";
+            else if (sources.Length != 1)
+                yield return $"{page.Path}: snippet {name} is defined {sources.Length} times";
+            else if (block.Groups["body"].Value.TrimEnd() != sources[0])
+                yield return $"{page.Path}: snippet {name} differs from its region; it should read\n{sources[0]}";
+        }
+    }
+
+    private static string FirstLine(Match block) => block.Groups["body"].Value.Split('\n')[0];
+
+    private static string Dedented(string body)
+    {
+        string[] lines = body.ReplaceLineEndings("\n").Trim('\n').TrimEnd().Split('\n');
+        int indent = lines.Where(l => l.Trim().Length > 0).Select(l => l.Length - l.TrimStart().Length).DefaultIfEmpty(0).Min();
+        return string.Join('\n', lines.Select(l => l.Length >= indent ? l[indent..].TrimEnd() : ""));
+    }
+
+    [GeneratedRegex(@"^[ \t]*#region (?<name>[^\r\n]+)\r?\n(?<body>.*?)^[ \t]*#endregion", RegexOptions.Multiline | RegexOptions.Singleline)]
+    private static partial Regex Region();
+
+    [GeneratedRegex(@"(?:<!-- snippet: (?<name>[\w-]+) -->\n+)?^```(?:csharp|cs|c#)[^\n]*\n(?<body>.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline)]
+    private static partial Regex Block();
+}
