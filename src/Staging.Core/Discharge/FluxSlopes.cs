@@ -18,4 +18,8 @@ public readonly record struct FluxSlopes(double MassFlux_kg_per_m2s, double ByUp
 }
 
 /// <summary>A dimensionless flow function phi(r) [-] and its derivative with respect to r.</summary>
-internal readonly record struct PhiSlope(double Value, double ByRatio);
+internal readonly record struct PhiSlope(double Value, double ByRatio)
+{
+    /// <summary>The product of two functions of r, with its slope.</summary>
+    public PhiSlope Times(PhiSlope other) => new(Value * other.Value, Value * other.ByRatio + ByRatio * other.Value);
+}

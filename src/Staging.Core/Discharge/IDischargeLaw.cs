@@ -25,5 +25,7 @@ public interface IDischargeLaw
     double CriticalPressureRatio(double heatCapacityRatio) => ChokedFlow.CriticalPressureRatio(heatCapacityRatio);
 
     /// <summary>Whether the flow is independent of the downstream pressure at and below the critical ratio; true unless a law says otherwise.</summary>
-    bool LevelsOffWhenChoked => true;
+    /// <param name="thicknessToDiameter">Wall thickness over hole diameter [-].</param>
+    /// <returns>True when the flow levels off.</returns>
+    bool LevelsOffWhenChoked(double thicknessToDiameter) => true;
 }

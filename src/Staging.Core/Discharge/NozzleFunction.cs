@@ -16,7 +16,7 @@ internal static class NozzleFunction
     public static double Value(double d, double gamma)
     {
         if (d < Orifice.BlendWidth)
-            return SmoothRoot.Inside(d) * Math.Sqrt(2 * Quotient(d, gamma));
+            return SmoothRoot.Inside(d) * Math.Sqrt(2 * Series(d, gamma));
         double r = 1 - d;
         if (r < AlwaysChokedBelow)
             return ChokedFlow.CriticalFlowFactor(gamma);
@@ -31,9 +31,9 @@ internal static class NozzleFunction
     {
         if (d < Orifice.BlendWidth)
         {
-            double h = Math.Sqrt(2 * Quotient(d, gamma));
+            double h = Math.Sqrt(2 * Series(d, gamma));
             double s = SmoothRoot.Inside(d);
-            return new PhiSlope(s * h, -(SmoothRoot.SlopeInside(d) * h + s * QuotientSlope(d, gamma) / h));
+            return new PhiSlope(s * h, -(SmoothRoot.SlopeInside(d) * h + s * SeriesSlope(d, gamma) / h));
         }
         double r = 1 - d;
         if (r < AlwaysChokedBelow)
@@ -46,14 +46,16 @@ internal static class NozzleFunction
         return new PhiSlope(psi, k * x * ((2 * x - r) / (gamma * r) - 1) / (2 * psi));
     }
 
-    /// <summary>psi^2 / (2 d) [-], which is 1 at equal pressures.</summary>
-    public static double Quotient(double d, double gamma)
+    /// <summary>q = psi^2 / (2 d) [-] of the unblended subsonic function, which is 1 at equal pressures, and dq/dr.</summary>
+    public static PhiSlope QuotientWithSlope(double d, double gamma)
     {
         if (d < Orifice.BlendWidth)
-            return Series(d, gamma);
+            return new PhiSlope(Series(d, gamma), -SeriesSlope(d, gamma));
         double r = 1 - d;
         double x = Math.Pow(r, 1 / gamma);
-        return gamma / (gamma - 1) * x * (x - r) / d;
+        double k = gamma / (gamma - 1);
+        double q = k * x * (x - r) / d;
+        return new PhiSlope(q, (k * x * ((2 * x - r) / (gamma * r) - 1) + q) / d);
     }
 
     // T*/T0 = 2/(gamma+1), and T/T0 at the jet is r^((gamma-1)/gamma) = r/x.
@@ -79,7 +81,8 @@ internal static class NozzleFunction
         return sum / (b - a);
     }
 
-    private static double QuotientSlope(double d, double gamma)
+    // Its derivative by d.
+    private static double SeriesSlope(double d, double gamma)
     {
         double a = 2 / gamma;
         double b = 1 + 1 / gamma;

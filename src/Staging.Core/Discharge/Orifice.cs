@@ -51,11 +51,26 @@ public static class Orifice
             PressureRatio = at.PressureRatio,
             CriticalPressureRatio = critical,
             Regime = regime,
-            AnswersToDownstream = regime != OrificeRegime.Choked || !law.LevelsOffWhenChoked,
+            AnswersToDownstream = regime != OrificeRegime.Choked || !law.LevelsOffWhenChoked(at.ThicknessToDiameter),
             DischargeCoefficient = ideal > 0 ? Math.Abs(massFlow) / ideal : 0,
             JetSpeed = Speed.FromMetersPerSecond(JetSpeed(at)),
             Notes = Notes(at, law.Validity),
         };
+    }
+
+    /// <summary>Flow between two gases at rest with its derivatives by both pressures, for implicit users.</summary>
+    /// <param name="one">Gas on side one.</param>
+    /// <param name="two">Gas on side two.</param>
+    /// <param name="holes">The holes between them.</param>
+    /// <param name="law">How much they pass.</param>
+    /// <returns>Flow and slopes at fixed temperatures; at equal pressures the slopes of the gas of side one.</returns>
+    public static OrificeSlopes Slopes(GasState one, GasState two, VentHoles holes, IDifferentiableDischargeLaw law)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(two);
+        ArgumentNullException.ThrowIfNull(holes);
+        ArgumentNullException.ThrowIfNull(law);
+        return OrificeKernel.SignedSlopes(law, new OrificeSize(holes), Lower(one), Lower(two));
     }
 
     /// <summary>In what way a case lies outside a range.</summary>

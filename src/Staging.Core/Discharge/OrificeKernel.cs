@@ -46,19 +46,16 @@ internal static class OrificeKernel
     }
 
     /// <summary>Signed mass flow with its derivatives by the two pressures [kg/s, kg/(s Pa)], at fixed temperatures.</summary>
-    public static SignedSlopes SignedSlopes(IDifferentiableDischargeLaw law, in OrificeSize size, in OrificeSide one, in OrificeSide two)
+    public static OrificeSlopes SignedSlopes(IDifferentiableDischargeLaw law, in OrificeSize size, in OrificeSide one, in OrificeSide two)
     {
         bool forward = one.P >= two.P;
         FluxSlopes s = law.SlopesAt(forward ? Conditions(size, one, two.P) : Conditions(size, two, one.P));
         return forward
-            ? new SignedSlopes(size.Area * s.MassFlux_kg_per_m2s, size.Area * s.ByUpstreamPressure_s_per_m, size.Area * s.ByDownstreamPressure_s_per_m)
-            : new SignedSlopes(-size.Area * s.MassFlux_kg_per_m2s, -size.Area * s.ByDownstreamPressure_s_per_m, -size.Area * s.ByUpstreamPressure_s_per_m);
+            ? new OrificeSlopes(size.Area * s.MassFlux_kg_per_m2s, size.Area * s.ByUpstreamPressure_s_per_m, size.Area * s.ByDownstreamPressure_s_per_m)
+            : new OrificeSlopes(-size.Area * s.MassFlux_kg_per_m2s, -size.Area * s.ByDownstreamPressure_s_per_m, -size.Area * s.ByUpstreamPressure_s_per_m);
     }
 
     /// <summary>What the law sees from the side of the higher pressure.</summary>
     public static OrificeConditions Conditions(in OrificeSize size, in OrificeSide upstream, double downstreamPressure) =>
         new(upstream.P, upstream.T, downstreamPressure, upstream.Gas.R, upstream.Gas.Gamma, size.Diameter, size.Thickness);
 }
-
-/// <summary>A signed mass flow from one to two [kg/s] and its derivatives by the pressures of the sides [kg/(s Pa)].</summary>
-internal readonly record struct SignedSlopes(double MassFlow, double ByPressureOne, double ByPressureTwo);

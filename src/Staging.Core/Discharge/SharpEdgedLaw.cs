@@ -9,7 +9,7 @@ namespace Staging.Core.Discharge;
 /// Cd = 0.8414 - 0.1002 r + 0.8415 r^2 - 3.9 r^3 + 4.6001 r^4 - 1.6827 r^5, fitted to the air measurements of J. A. Perry, Critical flow
 /// through sharp-edged orifices, Trans. ASME 71 (1949) 757-764. The polynomial was seen in a secondary source whose minus signs were lost and
 /// were put back from the end values and the monotone shape; it lies within 1 % of the exact plane solution
-/// at the critical ratio. Past it the flow keeps rising: by 14 % from the critical ratio to a vacuum.
+/// (<see cref="ChaplyginSlit"/>) at the critical ratio. Past it the flow keeps rising: by 14 % from the critical ratio to a vacuum.
 /// Blended to a straight line within <see cref="Orifice.BlendWidth"/> of equal pressures. Needs a small hole against the wall it sits in.
 /// </remarks>
 public sealed record SharpEdgedLaw : IDifferentiableDischargeLaw
@@ -35,7 +35,7 @@ public sealed record SharpEdgedLaw : IDifferentiableDischargeLaw
     public ValidityRange Validity => Range;
 
     /// <inheritdoc/>
-    public bool LevelsOffWhenChoked => false;
+    public bool LevelsOffWhenChoked(double thicknessToDiameter) => false;
 
     /// <summary>Perry's discharge coefficient.</summary>
     /// <param name="pressureRatio">Downstream over upstream pressure r [-], 0 to 1.</param>
@@ -54,10 +54,12 @@ public sealed record SharpEdgedLaw : IDifferentiableDischargeLaw
     /// <inheritdoc/>
     public FluxSlopes SlopesAt(in OrificeConditions conditions)
     {
-        double r = conditions.PressureRatio;
-        double cd = EdgeFactor * Coefficient(r);
-        double slope = EdgeFactor * (-0.1002 + r * (1.683 + r * (-11.7 + r * (18.4004 - r * 8.4135))));
+        PhiSlope cd = WithSlope(conditions.PressureRatio);
         PhiSlope psi = NozzleFunction.WithSlope(conditions.RelativeFall, conditions.HeatCapacityRatio);
-        return FluxSlopes.FromRatio(conditions, new PhiSlope(cd * psi.Value, cd * psi.ByRatio + slope * psi.Value));
+        return FluxSlopes.FromRatio(conditions, new PhiSlope(EdgeFactor * cd.Value, EdgeFactor * cd.ByRatio).Times(psi));
     }
+
+    /// <summary>Perry's coefficient and its derivative by r.</summary>
+    internal static PhiSlope WithSlope(double r) =>
+        new(Coefficient(r), -0.1002 + r * (1.683 + r * (-11.7 + r * (18.4004 - r * 8.4135))));
 }

@@ -28,4 +28,24 @@ internal static class SmoothRoot
         double x2 = x * x;
         return (45 + x2 * (25 * x2 - 54)) / (32 * RootOfWidth);
     }
+
+    /// <summary>
+    /// d^m and its derivative by d, blended below the width by the quintic that meets value, slope and curvature at x = 1: a x + b x^3 + c x^5
+    /// with c = (m-1)(m-3)/8, b = (m-1)/2 - 2c, a = 1 - b - c; for m = 1/2 the quintic above.
+    /// </summary>
+    public static PhiSlope Power(double d, double m)
+    {
+        if (d >= Orifice.BlendWidth)
+        {
+            double p = m == 0.5 ? Math.Sqrt(d) : Math.Pow(d, m);
+            return new PhiSlope(p, m * p / d);
+        }
+        double scale = Math.Pow(Orifice.BlendWidth, m);
+        double c = (m - 1) * (m - 3) / 8;
+        double b = (m - 1) / 2 - 2 * c;
+        double a = 1 - b - c;
+        double x = d / Orifice.BlendWidth;
+        double x2 = x * x;
+        return new PhiSlope(scale * x * (a + x2 * (b + x2 * c)), scale * (a + x2 * (3 * b + x2 * 5 * c)) / Orifice.BlendWidth);
+    }
 }

@@ -3,6 +3,7 @@ namespace Staging.Core.Solving;
 /// <summary>A function of one variable, as a struct so that root finding calls it without dispatch.</summary>
 internal interface IScalarFunction
 {
+    /// <summary>The value at <paramref name="x"/>; not-a-number ends the search.</summary>
     double At(double x);
 }
 
@@ -11,52 +12,66 @@ internal static class BracketedRoot
 {
     private const double UnitRoundOff = 1.1102230246251565e-16;
 
-    /// <summary>
-    /// Shrinks a bracket [a, b] with a sign change to <paramref name="width"/> and returns its two ends.
-    /// R. S. Anderson and A. Bjorck's false position (BIT 13 (1973) 253-264), with a bisection whenever three steps have
-    /// not halved the bracket, so that the count of evaluations is bounded.
-    /// </summary>
-    /// <remarks>The returned ends keep the signs of the given ends; an end may be an exact zero.</remarks>
+    /// <summary>Evaluations allowed beyond those of bisection: n0 of the source.</summary>
+    private const int Slack = 1;
+
+    /// <summary>Strength of the step from the secant point towards the middle, over the first bracket: kappa1 of the source.</summary>
+    private const double Truncation = 0.2;
+
+    /// <summary>Shrinks a bracket [a, b] with a sign change to <paramref name="width"/> and returns its two ends.</summary>
+    /// <remarks>
+    /// Interpolate, truncate, project: I. F. D. Oliveira and R. H. C. Takahashi, "An enhancement of the bisection method average performance
+    /// preserving minmax optimality", ACM Trans. Math. Softw. 47 (2021) 5:1-5:24, doi:10.1145/3423597, algorithm 1 with kappa1 = 0.2/(b - a),
+    /// kappa2 = 2, n0 = 1. Superlinear on a simple root, and on no function more evaluations than bisection plus one:
+    /// see <see cref="MostEvaluations"/>. The returned ends keep the signs of the given ends; an exact zero is returned as both ends.
+    /// The width is not less than four roundings of the larger end.
+    /// </remarks>
     public static (double Low, double High) Shrink<TFunction>(ref TFunction f, double a, double fa, double b, double fb, double width)
         where TFunction : IScalarFunction, allows ref struct
     {
-        double least = Math.Max(width, 4 * UnitRoundOff * Math.Max(Math.Abs(a), Math.Abs(b)));
-        int sinceHalved = 0;
-        double target = 0.5 * (b - a);
-        while (b - a > least)
+        double least = Least(a, b, width);
+        double first = b - a;
+        int most = MostEvaluations(a, b, width);
+        for (int j = 0; b - a > least; j++)
         {
-            double x = b - fb * (b - a) / (fb - fa);
-            bool bisect = sinceHalved >= 3 || !(x > a && x < b);
-            if (bisect)
-                x = a + 0.5 * (b - a);
-            else
-                x = Math.Clamp(x, a + 0.25 * least, b - 0.25 * least);
+            double half = 0.5 * (b - a);
+            double middle = a + half;
+            // Interpolate: where the chord crosses zero.
+            double chord = b - fb * (b - a) / (fb - fa);
+            double towards = double.IsFinite(chord) ? middle - chord : 0;
+            // Truncate: a little towards the middle, so that the root comes to lie between the new point and the nearer end.
+            double delta = Truncation * (b - a) * (b - a) / first;
+            double x = towards != 0 && delta <= Math.Abs(towards) ? chord + Math.CopySign(delta, towards) : middle;
+            // Project: no further from the middle than what bisection would still have in hand.
+            double reach = Math.Max(0, Math.ScaleB(0.5 * least, most - j) - half);
+            if (Math.Abs(x - middle) > reach)
+                x = middle - Math.CopySign(reach, towards);
+            if (!(x > a && x < b))
+                x = middle;
             if (x <= a || x >= b)
                 break;
+
             double fx = f.At(x);
+            if (double.IsNaN(fx))
+                break;
             if (fx == 0)
                 return (x, x);
             if (Math.Sign(fx) == Math.Sign(fb))
-            {
-                double shrink = 1 - fx / fb;
-                fa *= bisect ? 1 : shrink > 0 ? shrink : 0.5;
-                b = x;
-                fb = fx;
-            }
+                (b, fb) = (x, fx);
             else
-            {
-                double shrink = 1 - fx / fa;
-                fb *= bisect ? 1 : shrink > 0 ? shrink : 0.5;
-                a = x;
-                fa = fx;
-            }
-            sinceHalved++;
-            if (b - a <= target)
-            {
-                target = 0.5 * (b - a);
-                sinceHalved = 0;
-            }
+                (a, fa) = (x, fx);
         }
+
         return (a, b);
     }
+
+    /// <summary>The count of evaluations that <see cref="Shrink"/> does not exceed: ceil(log2((b - a) / width)) + 1.</summary>
+    public static int MostEvaluations(double a, double b, double width)
+    {
+        double ratio = (b - a) / Least(a, b, width);
+        return ratio > 1 ? (int)Math.Ceiling(Math.Log2(ratio)) + Slack : 0;
+    }
+
+    private static double Least(double a, double b, double width) =>
+        Math.Max(width, 4 * UnitRoundOff * Math.Max(Math.Abs(a), Math.Abs(b)));
 }

@@ -36,4 +36,19 @@ internal readonly ref struct DenseStep
             y[i] = Initial[i] + sum;
         }
     }
+
+    /// <summary>Writes the slope dy/dt of the dense output at <paramref name="time"/> [s].</summary>
+    public void SlopeAt(double time, Span<double> dydt)
+    {
+        int n = Initial.Length;
+        double s = (time - Start) / Step;
+        for (int i = 0; i < n; i++)
+        {
+            double sum = 0;
+            int power = Coefficients.Length / n;
+            for (int row = Coefficients.Length - n; row >= 0; row -= n, power--)
+                sum = sum * s + power * Coefficients[row + i];
+            dydt[i] = sum / Step;
+        }
+    }
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Staging.Core.Solving;
 
 /// <summary>
@@ -6,6 +8,8 @@ namespace Staging.Core.Solving;
 /// </summary>
 internal sealed class DenseTrack(int dimension, int degree) : IStepSink
 {
+    private const double FewRoundings = 4 * 2.2204460492503131e-16;
+
     private readonly int row = dimension * (degree + 1);
     private double[] starts = new double[64];
     private double[] lengths = new double[64];
@@ -16,10 +20,12 @@ internal sealed class DenseTrack(int dimension, int degree) : IStepSink
     public int Count { get; private set; }
 
     /// <summary>First time recorded [s].</summary>
-    public double Start => starts[0];
+    /// <exception cref="InvalidOperationException">Nothing is recorded.</exception>
+    public double Start => Count > 0 ? starts[0] : throw Empty();
 
     /// <summary>Last time recorded [s].</summary>
-    public double End => starts[Count - 1] + lengths[Count - 1];
+    /// <exception cref="InvalidOperationException">Nothing is recorded.</exception>
+    public double End => Count > 0 ? starts[Count - 1] + lengths[Count - 1] : throw Empty();
 
     /// <summary>Start of step <paramref name="i"/> [s].</summary>
     public double StartOf(int i) => starts[i];
@@ -58,14 +64,31 @@ internal sealed class DenseTrack(int dimension, int degree) : IStepSink
     }
 
     /// <summary>Writes the state at a time [s], right-continuous: at a jump, the state after it.</summary>
-    public void At(double time, Span<double> y) => InStep(StepAt(time), time, y);
+    /// <exception cref="ArgumentOutOfRangeException">Nothing was recorded at that time.</exception>
+    /// <exception cref="InvalidOperationException">Nothing is recorded at all.</exception>
+    public void At(double time, Span<double> y) => Recorded(StepAt(time), time, y);
 
-    /// <summary>Writes the state just before a time [s]: at a jump, the state before it.</summary>
+    /// <summary>Writes the state just before a time [s]: at a jump, the state before it; at the start, the first state.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Nothing was recorded up to that time.</exception>
+    /// <exception cref="InvalidOperationException">Nothing is recorded at all.</exception>
     public void JustBefore(double time, Span<double> y)
     {
         int i = StepAt(time);
         while (i > 0 && starts[i] >= time)
             i--;
+        Recorded(i, time, y);
+    }
+
+    private void Recorded(int i, double time, Span<double> y)
+    {
+        double start = Start;
+        double roundOff = FewRoundings * Math.Max(Math.Abs(time), Math.Abs(starts[i]));
+        if (!(time >= start - roundOff && time <= starts[i] + lengths[i] + roundOff))
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(time), time, string.Create(CultureInfo.InvariantCulture, $"Nothing is recorded at {time:G9} s; the record runs from {start:G9} s to {End:G9} s."));
+        }
+
         InStep(i, time, y);
     }
 
@@ -75,4 +98,6 @@ internal sealed class DenseTrack(int dimension, int degree) : IStepSink
         ReadOnlySpan<double> c = coefficients.AsSpan(i * row, row);
         new DenseStep(starts[i], steps[i], c[..dimension], c[dimension..]).At(time, y);
     }
+
+    private static InvalidOperationException Empty() => new("Nothing is recorded.");
 }

@@ -7,6 +7,9 @@ namespace Staging.Core.Solving;
 /// </remarks>
 internal interface IOdeSystem
 {
+    /// <summary>Whether <see cref="Jacobian"/> is implemented; where it is not, implicit methods take finite differences.</summary>
+    static virtual bool HasJacobian => false;
+
     /// <summary>Number of states.</summary>
     int Dimension { get; }
 
@@ -21,4 +24,12 @@ internal interface IOdeSystem
 
     /// <summary>Writes the event functions; an event is a change of sign.</summary>
     void EventValues(double t, ReadOnlySpan<double> y, Span<double> values);
+
+    /// <summary>Writes the derivatives of the right-hand side, where <see cref="HasJacobian"/> says so.</summary>
+    /// <param name="t">Time [s].</param>
+    /// <param name="y">The state.</param>
+    /// <param name="jacobian">df/dy, row by row: element (i, j) at i Dimension + j.</param>
+    /// <param name="timeSlope">df/dt at fixed state; zero where time does not occur.</param>
+    void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope) =>
+        throw new NotSupportedException("The system announces no Jacobian.");
 }

@@ -2,25 +2,37 @@ namespace Staging.Core.Solving;
 
 /// <summary>An embedded one-step method with a dense output of degree <see cref="DenseDegree"/> in the step fraction.</summary>
 /// <remarks>
-/// Slopes are rows of <c>k</c>, one row of <c>Dimension</c> numbers a stage; row 0 holds f(t, y) on entry. The last row holds
-/// f(t + h, yNew) on return, so it is row 0 of the next step.
+/// A struct that holds its own work memory, so that an <see cref="Integrator{TMethod}"/> owns one and calls it without dispatch.
+/// The order of calls: <see cref="Allocate"/> once; <see cref="Begin"/> at the start of a phase; then <see cref="Step"/>, again with a smaller
+/// step where it was refused; <see cref="Dense"/> if the inside of the step is wanted; <see cref="Advance"/> once it was accepted whole.
+/// Every method adds its work to the counts it is given. No method evaluates outside [t, t + h].
 /// </remarks>
 internal interface IOneStepMethod
 {
-    /// <summary>Order of the solution that is carried on.</summary>
+    /// <summary>Order p of the solution that is carried on; its error estimate is of size h^p.</summary>
     static abstract int Order { get; }
-
-    /// <summary>Number of slope rows.</summary>
-    static abstract int Stages { get; }
 
     /// <summary>Degree of the dense output in the step fraction.</summary>
     static abstract int DenseDegree { get; }
 
-    /// <summary>Takes one step and estimates its local error.</summary>
-    static abstract void Step<TSystem>(
-        ref TSystem system, double t, double h, ReadOnlySpan<double> y, Span<double> k, Span<double> yNew, Span<double> error)
+    /// <summary>The slope f(t, y) where the next step starts, after <see cref="Begin"/>.</summary>
+    ReadOnlySpan<double> StartSlope { get; }
+
+    /// <summary>Makes the work memory for as many states as there are natural scales.</summary>
+    void Allocate(ReadOnlySpan<double> scales);
+
+    /// <summary>Starts a phase: nothing is known of the right-hand side but what is evaluated from here on.</summary>
+    void Begin<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> y, ref SolverStatistics work)
         where TSystem : IOdeSystem;
 
-    /// <summary>Writes the dense output y(t + s h) = y + c1 s + c2 s^2 + ...; row j of <paramref name="c"/> holds c(j+1).</summary>
-    static abstract void Dense(double h, ReadOnlySpan<double> k, int dimension, Span<double> c);
+    /// <summary>Takes one step of size <paramref name="h"/> and estimates its local error.</summary>
+    void Step<TSystem>(
+        ref TSystem system, double t, double h, ReadOnlySpan<double> y, Span<double> yNew, Span<double> error, ref SolverStatistics work)
+        where TSystem : IOdeSystem;
+
+    /// <summary>Writes the dense output y(t + s h) = y + c1 s + c2 s^2 + ... of the step just taken; row j of <paramref name="c"/> holds c(j+1).</summary>
+    void Dense(double h, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew, Span<double> c);
+
+    /// <summary>The step just taken was accepted whole: the next one starts at its end.</summary>
+    void Advance();
 }

@@ -1,4 +1,4 @@
-using System.Diagnostics;
+using System.Globalization;
 
 namespace Staging.Core.Solving;
 
@@ -8,58 +8,63 @@ namespace Staging.Core.Solving;
 /// </summary>
 /// <remarks>
 /// The event contract, one test a rule:
-/// (1) every step is cut into <see cref="SolverOptions.EventScanParts"/> parts and scanned for sign changes;
+/// (1) every step is cut into <see cref="SolverOptions.EventScanParts"/> parts and scanned for sign changes; two within one part may be missed;
 /// (2) a root is located in time to <see cref="SolverOptions.EventTimeTolerance"/>, never by function value, and the state is taken just past it;
-/// (3) a root at the start of a phase is not an event: a function counts once it has left zero;
-/// (4) one firing a root;
+/// (3) a root at the start of a phase is not an event: a function counts once it has left zero, and who puts a state back onto its root sets
+/// the function to exact zero;
+/// (4) one firing a root, wherever it falls; a touch of zero from one side is no root, and is told from one by the sign a time tolerance later;
 /// (5) events within the time tolerance of an ending event all fire, in the order of their indices;
 /// (6) an event that ends the phase hides every later root, so later events see the effects of earlier ones;
-/// (7) known times are stop times: they are met exactly, and never located;
-/// (8) nothing is evaluated beyond the stop time.
+/// (7) known times are stop times: they are met exactly, and never located; a function that arrives at exact zero there fires there;
+/// (8) nothing is evaluated before the start or beyond the stop time;
+/// (9) an event function that is not a number is a failure of the run, never an event that did not happen.
 /// </remarks>
 internal sealed class Integrator<TMethod>
     where TMethod : struct, IOneStepMethod
 {
-    private const double Safety = 0.9;
-    private const double MostGrowth = 6;
-    private const double MostShrink = 0.2;
-    private const double ShrinkWhenNotFinite = 0.1;
+    /// <summary>A last step is stretched by up to this share, so that no sliver is left over.</summary>
+    private const double Stretch = 0.01;
+
+    /// <summary>The same under a fixed step, where only round-off is to be absorbed.</summary>
+    private const double FixedStretch = 1e-9;
+
+    /// <summary>Smallest step, in roundings of the time or of the longest step.</summary>
+    private const double SmallestStep = 4 * 2.2204460492503131e-16;
+
+    /// <summary>A phase whose first slope differs by more than this share from the last slope of the phase before starts with a new first step.</summary>
+    private const double SlopeJump = 0.1;
 
     private readonly SolverOptions options;
-    private readonly double[] absolute;
+    private readonly ErrorScale scale;
+    private readonly EventScan events;
     private readonly double[] state;
     private readonly double[] next;
-    private readonly double[] slopes;
     private readonly double[] error;
     private readonly double[] dense;
-    private readonly double[] scratch;
-    private readonly double eventTolerance;
-    private double[] before = [];
-    private double[] after = [];
-    private double[] startValues = [];
-    private FiredEvent[] fired = [];
-    private int firedCount;
-    private double suggestedStep;
-    private double lastError = 1;
+    private readonly double[] lastSlope;
+    private readonly double longest;
+    private TMethod method;
+    private StepControl control = new(TMethod.Order);
     private SolverStatistics statistics;
 
     /// <summary>Prepares an integration.</summary>
     /// <param name="options">Tolerances and limits.</param>
-    /// <param name="scales">Natural size of each state; sets the absolute tolerance.</param>
+    /// <param name="scales">Natural size of each state, above zero; sets the absolute tolerance.</param>
+    /// <exception cref="ArgumentException">No states, or a scale that is not positive and finite.</exception>
     public Integrator(SolverOptions options, ReadOnlySpan<double> scales)
     {
         this.options = options;
+        scale = new ErrorScale(options, scales);
         int n = scales.Length;
-        absolute = new double[n];
-        for (int i = 0; i < n; i++)
-            absolute[i] = options.ScaledAbsoluteTolerance * scales[i];
+        events = new EventScan(options, n);
         state = new double[n];
         next = new double[n];
         error = new double[n];
-        scratch = new double[n];
-        slopes = new double[TMethod.Stages * n];
+        lastSlope = new double[n];
         dense = new double[TMethod.DenseDegree * n];
-        eventTolerance = options.EventTimeTolerance.Seconds;
+        longest = options.LongestStep.Seconds;
+        method = new TMethod();
+        method.Allocate(scales);
     }
 
     /// <summary>Time reached [s].</summary>
@@ -69,7 +74,7 @@ internal sealed class Integrator<TMethod>
     public Span<double> State => state;
 
     /// <summary>Events of the phase just run, in time order, equal times in index order.</summary>
-    public ReadOnlySpan<FiredEvent> Fired => fired.AsSpan(0, firedCount);
+    public ReadOnlySpan<FiredEvent> Fired => events.Fired;
 
     /// <summary>Work done so far.</summary>
     public SolverStatistics Statistics => statistics;
@@ -78,327 +83,153 @@ internal sealed class Integrator<TMethod>
     public SolverFailure? Failure { get; private set; }
 
     /// <summary>When set, every step has this size [s] and no error control: for convergence tests.</summary>
-    public double? FixedStep { get; init; }
+    public double? FixedStep { get; init => field = value is { } h ? Guard.Above(h, 0, double.MaxValue, "s") : null; }
 
     /// <summary>Integrates one phase from <see cref="Time"/> to <paramref name="stop"/> [s], or to the first event that ends it.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The stop time lies before <see cref="Time"/>, or is not a number.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public PhaseEnd Run<TSystem>(ref TSystem system, double stop, IStepSink? sink = null, CancellationToken cancel = default)
         where TSystem : IOdeSystem
     {
-        Debug.Assert(system.Dimension == state.Length, "The system and the integrator disagree on the number of states.");
+        if (!(stop >= Time))
+            throw new ArgumentOutOfRangeException(nameof(stop), stop, Text($"The stop time lies before the time reached, {Time:G9} s."));
+        if (system.Dimension != state.Length)
+            throw new ArgumentException($"The system has {system.Dimension} states, the integrator {state.Length}.", nameof(system));
         Failure = null;
-        firedCount = 0;
-        if (!(stop > Time))
+        events.Clear();
+        if (stop == Time)
             return PhaseEnd.StopTime;
-        Span<double> k = slopes;
-        int n = state.Length;
-        Derivative(ref system, Time, state, k[..n]);
-        if (!Finite(state) || !Finite(k[..n]))
-            return Fail(SolverFailureKind.NonFiniteState);
-        PrepareEvents(ref system);
-        if (suggestedStep <= 0)
-            suggestedStep = FirstStep(ref system, stop - Time);
-
+        if (!BeginPhase(ref system, stop))
+            return PhaseEnd.Failed;
+        bool watched = system.EventCount > 0;
         while (true)
         {
-            cancel.ThrowIfCancellationRequested();
-            if (!TryStep(ref system, stop, out double h, out bool atStop))
+            if (!TryStep(ref system, stop, cancel, out double h, out bool atStop))
                 return PhaseEnd.Failed;
-            if (system.EventCount > 0 || sink is not null)
-                TMethod.Dense(h, slopes, n, dense);
+            double end = atStop ? stop : Time + h;
+            if (watched || atStop || sink is not null)
+                method.Dense(h, state, next, dense);
             var step = new DenseStep(Time, h, state, dense);
-            double ending = system.EventCount > 0 ? ScanEvents(ref system, step, atStop ? stop : Time + h) : double.NaN;
-            if (!double.IsNaN(ending))
+            double ending = watched ? events.Scan(ref system, step, end, next, atStop, ref statistics) : double.NaN;
+            if (!double.IsNaN(events.UndefinedAt))
+            {
+                FailUndefined();
+                return PhaseEnd.Failed;
+            }
+
+            bool ended = !double.IsNaN(ending);
+            if (ended || atStop)
+                step.SlopeAt(ended ? ending : end, lastSlope);
+            if (ended && ending < end)
             {
                 step.At(ending, next);
-                sink?.Accept(Time, ending - Time, step);
-                Time = ending;
-                next.CopyTo(state, 0);
-                return PhaseEnd.Event;
+                end = ending;
+                h = ending - Time;
             }
 
-            sink?.Accept(Time, h, step);
-            Time = atStop ? stop : Time + h;
+            if (h > 0)
+                sink?.Accept(Time, h, step);
+            Time = end;
             next.CopyTo(state, 0);
-            k[^n..].CopyTo(k[..n]);
-            if (atStop)
-                return PhaseEnd.StopTime;
+            if (ended || atStop)
+                return ended ? PhaseEnd.Event : PhaseEnd.StopTime;
+            method.Advance();
         }
     }
 
-    private bool TryStep<TSystem>(ref TSystem system, double stop, out double h, out bool atStop)
+    /// <summary>Evaluates slope and events at the start, and chooses a first step unless the solution goes on as it was.</summary>
+    private bool BeginPhase<TSystem>(ref TSystem system, double stop)
         where TSystem : IOdeSystem
     {
-        bool rejected = false;
-        while (true)
+        int bad = ErrorScale.FirstNotFinite(state);
+        if (bad >= 0)
+            return Fail(SolverFailureKind.NonFiniteState, Time, Text($"State {bad} is {state[bad]} at the start of a phase, at {Time:G9} s."));
+        method.Begin(ref system, Time, state, ref statistics);
+        bad = ErrorScale.FirstNotFinite(method.StartSlope);
+        if (bad >= 0)
         {
-            double remaining = stop - Time;
-            h = FixedStep ?? Math.Min(suggestedStep, options.LongestStep.Seconds);
-            // A last step is stretched by up to one per cent, or two are evened out, so that no sliver is left over.
-            atStop = h >= remaining * (FixedStep is null ? 0.99 : 1 - 1e-9);
-            if (atStop)
-                h = remaining;
-            else if (FixedStep is null && h > 0.5 * remaining)
-                h = 0.5 * remaining;
-            if (Time + h <= Time)
-            {
-                Fail(SolverFailureKind.StepTooSmall);
-                return false;
-            }
-
-            if (statistics.AcceptedSteps + statistics.RejectedSteps >= options.MostSteps)
-            {
-                Fail(SolverFailureKind.TooManySteps);
-                return false;
-            }
-
-            TMethod.Step(ref system, Time, h, state, slopes, next, error);
-            statistics = statistics with { DerivativeCalls = statistics.DerivativeCalls + TMethod.Stages - 1 };
-            double e = ErrorNorm();
-            if (FixedStep is not null && double.IsFinite(e))
-            {
-                statistics = statistics with { AcceptedSteps = statistics.AcceptedSteps + 1 };
-                return true;
-            }
-
-            if (e <= 1)
-            {
-                // Proportional-integral step control (K. Gustafsson, ACM TOMS 17 (1991) 533-554).
-                double growth = Safety * Math.Pow(Math.Max(e, 1e-10), -0.7 / TMethod.Order) * Math.Pow(lastError, 0.4 / TMethod.Order);
-                growth = Math.Clamp(growth, MostShrink, rejected ? 1 : MostGrowth);
-                suggestedStep = Math.Max(h * growth, atStop ? suggestedStep : 0);
-                lastError = Math.Max(e, 1e-4);
-                statistics = statistics with { AcceptedSteps = statistics.AcceptedSteps + 1 };
-                return true;
-            }
-
-            statistics = statistics with { RejectedSteps = statistics.RejectedSteps + 1 };
-            rejected = true;
-            suggestedStep = double.IsFinite(e)
-                ? h * Math.Max(MostShrink, Safety * Math.Pow(e, -1.0 / TMethod.Order))
-                : h * ShrinkWhenNotFinite;
-            if (FixedStep is not null)
-            {
-                Fail(SolverFailureKind.NonFiniteState);
-                return false;
-            }
-        }
-    }
-
-    /// <summary>Root mean square of the local errors over their tolerances; infinite when anything is not finite.</summary>
-    private double ErrorNorm()
-    {
-        double sum = 0;
-        for (int i = 0; i < state.Length; i++)
-        {
-            double e = error[i] / (absolute[i] + options.RelativeTolerance * Math.Max(Math.Abs(state[i]), Math.Abs(next[i])));
-            sum += e * e;
+            string slope = Text($"The derivative of state {bad} is {method.StartSlope[bad]} at the start of a phase, at {Time:G9} s.");
+            return Fail(SolverFailureKind.NonFiniteState, Time, slope);
         }
 
-        double norm = Math.Sqrt(sum / state.Length);
-        return Finite(next) && double.IsFinite(norm) ? norm : double.PositiveInfinity;
-    }
-
-    /// <summary>A first step from the sizes of state, slope and curvature (Hairer, Norsett and Wanner 1993, section II.4).</summary>
-    private double FirstStep<TSystem>(ref TSystem system, double remaining)
-        where TSystem : IOdeSystem
-    {
-        int n = state.Length;
-        Span<double> slope = slopes.AsSpan(0, n);
-        double d0 = ScaledNorm(state), d1 = ScaledNorm(slope);
-        double h0 = d0 < 1e-5 || d1 < 1e-5 ? 1e-6 * remaining : 0.01 * d0 / d1;
-        h0 = Math.Min(h0, remaining);
-        for (int i = 0; i < n; i++)
-            next[i] = state[i] + h0 * slope[i];
-        Derivative(ref system, Time + h0, next, scratch);
-        for (int i = 0; i < n; i++)
-            scratch[i] = (scratch[i] - slope[i]) / h0;
-        double d2 = ScaledNorm(scratch);
-        double largest = Math.Max(d1, d2);
-        double h1 = double.IsFinite(largest) && largest > 1e-15 ? Math.Pow(0.01 / largest, 1.0 / TMethod.Order) : 1e-3 * h0;
-        return Math.Min(Math.Min(100 * h0, h1), remaining);
-    }
-
-    private double ScaledNorm(ReadOnlySpan<double> values)
-    {
-        double sum = 0;
-        for (int i = 0; i < values.Length; i++)
+        if (!events.Begin(ref system, Time, state, ref statistics))
+            return FailUndefined();
+        if (FixedStep is not null)
+            return true;
+        double jump = scale.Distance(method.StartSlope, lastSlope, state);
+        if (!(control.Suggested > 0) || !(jump <= SlopeJump * scale.Norm(lastSlope, state)))
         {
-            double e = values[i] / (absolute[i] + options.RelativeTolerance * Math.Abs(state[i]));
-            sum += e * e;
-        }
-
-        return Math.Sqrt(sum / values.Length);
-    }
-
-    private void PrepareEvents<TSystem>(ref TSystem system)
-        where TSystem : IOdeSystem
-    {
-        int count = system.EventCount;
-        if (before.Length != count)
-        {
-            before = new double[count];
-            after = new double[count];
-            startValues = new double[count];
-        }
-
-        if (count > 0)
-            EventValues(ref system, Time, state, before);
-    }
-
-    /// <summary>Finds the events of a step. Returns the time of the one that ends the phase, or not-a-number.</summary>
-    private double ScanEvents<TSystem>(ref TSystem system, in DenseStep step, double end)
-        where TSystem : IOdeSystem
-    {
-        int parts = options.EventScanParts;
-        double partStart = step.Start;
-        for (int part = 1; part <= parts; part++)
-        {
-            double partEnd = part == parts ? end : step.Start + (end - step.Start) * part / parts;
-            if (part == parts)
-                EventValues(ref system, partEnd, next, after);
-            else
-            {
-                step.At(partEnd, scratch);
-                EventValues(ref system, partEnd, scratch, after);
-            }
-
-            double ending = FireIn(ref system, step, partStart, partEnd);
-            if (!double.IsNaN(ending))
-                return ending;
-            (before, after) = (after, before);
-            partStart = partEnd;
-        }
-
-        return double.NaN;
-    }
-
-    private double FireIn<TSystem>(ref TSystem system, in DenseStep step, double from, double to)
-        where TSystem : IOdeSystem
-    {
-        int first = firedCount;
-        double ending = double.NaN;
-        for (int i = 0; i < before.Length; i++)
-        {
-            EventRule rule = system.Rule(i);
-            if (!Crosses(before[i], after[i], rule.Crossing))
-                continue;
-            var function = new EventOnStep<TSystem>(ref system, step, i, scratch, startValues);
-            (_, double time) = BracketedRoot.Shrink(ref function, from, before[i], to, after[i], eventTolerance);
-            statistics = statistics with { EventCalls = statistics.EventCalls + function.Calls };
-            Keep(new FiredEvent(i, time));
-            if (rule.EndsPhase && !(time >= ending))
-                ending = time;
-        }
-
-        if (firedCount == first)
-            return double.NaN;
-        Span<FiredEvent> found = fired.AsSpan(first, firedCount - first);
-        found.Sort(static (a, b) => a.Time != b.Time ? a.Time.CompareTo(b.Time) : a.Index.CompareTo(b.Index));
-        if (double.IsNaN(ending))
-            return ending;
-        return CutAfter(found, first, ending);
-    }
-
-    /// <summary>Keeps the events up to the ending one and those simultaneous with it; the latter take its time and index order.</summary>
-    private double CutAfter(Span<FiredEvent> found, int first, double ending)
-    {
-        int kept = 0;
-        int simultaneousFrom = found.Length;
-        double latest = ending;
-        for (int i = 0; i < found.Length && found[i].Time <= ending + eventTolerance; i++)
-        {
-            if (found[i].Time >= ending - eventTolerance)
-                simultaneousFrom = Math.Min(simultaneousFrom, i);
-            latest = Math.Max(latest, found[i].Time);
-            kept = i + 1;
-        }
-
-        for (int i = simultaneousFrom; i < kept; i++)
-            found[i] = found[i] with { Time = latest };
-        found[simultaneousFrom..kept].Sort(static (a, b) => a.Index.CompareTo(b.Index));
-        firedCount = first + kept;
-        return latest;
-    }
-
-    private void Keep(FiredEvent e)
-    {
-        if (firedCount == fired.Length)
-            Array.Resize(ref fired, Math.Max(8, 2 * fired.Length));
-        fired[firedCount++] = e;
-    }
-
-    private static bool Crosses(double before, double after, Crossing crossing) => crossing switch
-    {
-        Crossing.Rising => before < 0 && after >= 0,
-        Crossing.Falling => before > 0 && after <= 0,
-        _ => (before < 0 && after >= 0) || (before > 0 && after <= 0),
-    };
-
-    private void Derivative<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> y, Span<double> dydt)
-        where TSystem : IOdeSystem
-    {
-        system.Derivative(t, y, dydt);
-        statistics = statistics with { DerivativeCalls = statistics.DerivativeCalls + 1 };
-    }
-
-    private void EventValues<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> y, Span<double> values)
-        where TSystem : IOdeSystem
-    {
-        system.EventValues(t, y, values);
-        statistics = statistics with { EventCalls = statistics.EventCalls + 1 };
-    }
-
-    private static bool Finite(ReadOnlySpan<double> values)
-    {
-        foreach (double value in values)
-        {
-            if (!double.IsFinite(value))
-                return false;
+            control.Restart(FirstStep.Estimate(ref system, scale, TMethod.Order, Time, state, method.StartSlope, stop, longest, next, error));
+            statistics = statistics with { DerivativeCalls = statistics.DerivativeCalls + 1 };
         }
 
         return true;
     }
 
-    private PhaseEnd Fail(SolverFailureKind kind)
-    {
-        string message = kind switch
-        {
-            SolverFailureKind.StepTooSmall => $"The step fell below the spacing of times at {Time:G9} s.",
-            SolverFailureKind.TooManySteps => $"{options.MostSteps} steps were used up at {Time:G9} s.",
-            _ => $"A state or a derivative was not finite at {Time:G9} s.",
-        };
-        Failure = new SolverFailure(kind, UnitsNet.Duration.FromSeconds(Time), message);
-        return PhaseEnd.Failed;
-    }
-
-    /// <summary>One event function along the dense output of a step.</summary>
-    private ref struct EventOnStep<TSystem> : IScalarFunction
+    /// <summary>Takes one step, smaller and smaller until it meets the tolerance.</summary>
+    private bool TryStep<TSystem>(ref TSystem system, double stop, CancellationToken cancel, out double h, out bool atStop)
         where TSystem : IOdeSystem
     {
-        private readonly ref TSystem system;
-        private readonly DenseStep step;
-        private readonly int index;
-        private readonly Span<double> y;
-        private readonly Span<double> values;
-
-        public EventOnStep(ref TSystem system, DenseStep step, int index, Span<double> y, Span<double> values)
+        bool rejected = false;
+        double e = 0;
+        while (true)
         {
-            this.system = ref system;
-            this.step = step;
-            this.index = index;
-            this.y = y;
-            this.values = values;
-        }
+            cancel.ThrowIfCancellationRequested();
+            h = StepSize(stop, out atStop);
+            if (!atStop && h < SmallestStep * Math.Max(Math.Abs(Time), Math.Min(stop - Time, longest)))
+                return Stuck(e);
+            if (statistics.AcceptedSteps + statistics.RejectedSteps >= options.MostSteps)
+                return Fail(SolverFailureKind.TooManySteps, Time, Text($"{options.MostSteps} steps were used up at {Time:G9} s."));
 
-        public int Calls { get; private set; }
+            method.Step(ref system, Time, h, state, next, error, ref statistics);
+            e = scale.ErrorNorm(error, state, next);
+            if (e <= 1 || (FixedStep is not null && double.IsFinite(e)))
+            {
+                control.Accept(h, e, rejected);
+                statistics = statistics with { AcceptedSteps = statistics.AcceptedSteps + 1 };
+                return true;
+            }
 
-        public double At(double x)
-        {
-            step.At(x, y);
-            system.EventValues(x, y, values);
-            Calls++;
-            return values[index];
+            statistics = statistics with { RejectedSteps = statistics.RejectedSteps + 1 };
+            if (FixedStep is not null)
+                return Stuck(e);
+            control.Reject(h, e);
+            rejected = true;
         }
     }
+
+    /// <summary>The step to try: as suggested, but onto the stop time without a sliver, and never an evaluation beyond it.</summary>
+    private double StepSize(double stop, out bool atStop)
+    {
+        double remaining = stop - Time;
+        double h = FixedStep ?? Math.Min(control.Suggested, longest);
+        atStop = h >= remaining * (1 - (FixedStep is null ? Stretch : FixedStretch));
+        if (atStop)
+            h = Time + remaining > stop ? Math.BitDecrement(remaining) : remaining;
+        else if (FixedStep is null && h > 0.5 * remaining)
+            h = 0.5 * remaining;
+        return h;
+    }
+
+    private bool Stuck(double e)
+    {
+        if (double.IsFinite(e))
+            return Fail(SolverFailureKind.StepTooSmall, Time, Text($"The step fell below the spacing of times at {Time:G9} s."));
+        int bad = ErrorScale.FirstNotFinite(next);
+        string where = bad >= 0 ? Text($"State {bad}") : "A derivative";
+        return Fail(SolverFailureKind.NonFiniteState, Time, Text($"{where} is not finite just after {Time:G9} s, however small the step."));
+    }
+
+    private bool FailUndefined() => Fail(
+        SolverFailureKind.NonFiniteState,
+        events.UndefinedAt,
+        Text($"Event function {events.Undefined} is not a number at {events.UndefinedAt:G9} s."));
+
+    private bool Fail(SolverFailureKind kind, double time, string message)
+    {
+        Failure = SolverFailure.At(kind, time, message);
+        return false;
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

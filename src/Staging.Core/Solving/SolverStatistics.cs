@@ -7,6 +7,12 @@ namespace Staging.Core.Solving;
 /// <param name="EventCalls">Evaluations of the event functions.</param>
 public readonly record struct SolverStatistics(int AcceptedSteps, int RejectedSteps, int DerivativeCalls, int EventCalls)
 {
+    /// <summary>Jacobians evaluated by an implicit method, analytically or by differences (whose calls count as derivative calls too).</summary>
+    public int JacobianCalls { get; init; }
+
+    /// <summary>Matrices factorised by an implicit method.</summary>
+    public int Factorisations { get; init; }
+
     /// <summary>The work of two runs together.</summary>
     /// <param name="a">One run.</param>
     /// <param name="b">The other run.</param>
@@ -21,5 +27,9 @@ public readonly record struct SolverStatistics(int AcceptedSteps, int RejectedSt
         left.AcceptedSteps + right.AcceptedSteps,
         left.RejectedSteps + right.RejectedSteps,
         left.DerivativeCalls + right.DerivativeCalls,
-        left.EventCalls + right.EventCalls);
+        left.EventCalls + right.EventCalls)
+    {
+        JacobianCalls = left.JacobianCalls + right.JacobianCalls,
+        Factorisations = left.Factorisations + right.Factorisations,
+    };
 }

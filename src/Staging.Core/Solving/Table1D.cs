@@ -14,13 +14,14 @@ internal sealed class Table1D
     public Table1D(ReadOnlySpan<double> x, ReadOnlySpan<double> y, TableEnds ends)
     {
         if (x.Length < 2 || x.Length != y.Length)
-            throw new ArgumentException($"A table needs two points or more and as many values as abscissae; it has {x.Length} and {y.Length}.", nameof(x));
+            throw new ArgumentException(
+                $"A table needs two points or more and as many values as abscissae; it has {x.Length} and {y.Length}.", nameof(x));
         for (int i = 0; i < x.Length; i++)
         {
             if (!double.IsFinite(x[i]) || !double.IsFinite(y[i]))
-                throw new ArgumentException($"Point {i} of the table is not finite.", nameof(x));
+                throw new ArgumentException($"Point {i} of the table is not finite.", double.IsFinite(x[i]) ? nameof(y) : nameof(x));
             if (i > 0 && !(x[i] > x[i - 1]))
-                throw new ArgumentException($"Abscissa {i} of the table does not rise: {x[i - 1]:G6}, {x[i]:G6}.", nameof(x));
+                throw new ArgumentException(Text($"Abscissa {i} of the table does not rise: {x[i - 1]:G6}, {x[i]:G6}."), nameof(x));
         }
 
         this.x = x.ToArray();
@@ -40,6 +41,8 @@ internal sealed class Table1D
     {
         if (!(at >= x[0] && at <= x[^1]))
             return Outside(at);
+        if (at == x[^1])
+            return y[^1];
         int i = Segment(at);
         return y[i] + (y[i + 1] - y[i]) * ((at - x[i]) / (x[i + 1] - x[i]));
     }
@@ -59,5 +62,7 @@ internal sealed class Table1D
     };
 
     private ArgumentOutOfRangeException Refusal(double at) => new(
-        nameof(at), at, string.Create(CultureInfo.InvariantCulture, $"The table runs from {x[0]:G6} to {x[^1]:G6}; it was asked at {at:G6}."));
+        nameof(at), at, Text($"The table runs from {x[0]:G6} to {x[^1]:G6}; it was asked at {at:G6}."));
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

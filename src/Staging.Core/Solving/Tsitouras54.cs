@@ -6,16 +6,17 @@ namespace Staging.Core.Solving;
 /// Computers and Mathematics with Applications 62 (2011) 770-775, doi:10.1016/j.camwa.2011.06.002. The coefficients were recalled,
 /// and are checked against the order conditions to round-off by the tests.
 /// </summary>
-internal readonly struct Tsitouras54 : IOneStepMethod
+internal struct Tsitouras54 : IOneStepMethod
 {
     public static int Order => 5;
 
+    /// <summary>Number of slopes a step; the last is the first of the next step.</summary>
     public static int Stages => 7;
 
     public static int DenseDegree => 4;
 
     /// <summary>Nodes c.</summary>
-    public static ReadOnlySpan<double> Nodes => [0, 0.161, 0.327, 0.9, 0.9800255409045097, 1, 1];
+    public static ReadOnlySpan<double> Nodes => [0, C2, C3, C4, C5, 1, 1];
 
     /// <summary>Matrix a, row by row below the diagonal; the last row holds the fifth-order weights b.</summary>
     public static ReadOnlySpan<double> Matrix =>
@@ -43,6 +44,7 @@ internal readonly struct Tsitouras54 : IOneStepMethod
         0.0, 1.5, -4.0, 2.5,
     ];
 
+    private const double C2 = 0.161, C3 = 0.327, C4 = 0.9, C5 = 0.9800255409045097;
     private const double A21 = 0.161;
     private const double A31 = -0.008480655492356989, A32 = 0.335480655492357;
     private const double A41 = 2.8971530571054935, A42 = -6.359448489975075, A43 = 4.3622954328695815;
@@ -54,26 +56,48 @@ internal readonly struct Tsitouras54 : IOneStepMethod
     private const double E1 = -0.00178001105222577714, E2 = -0.0008164344596567469, E3 = 0.007880878010261995,
         E4 = -0.1447110071732629, E5 = 0.5823571654525552, E6 = -0.45808210592918697, E7 = 1.0 / 66.0;
 
-    public static void Step<TSystem>(
-        ref TSystem system, double t, double h, ReadOnlySpan<double> y, Span<double> k, Span<double> yNew, Span<double> error)
+    private double[] slopes;
+    private int n;
+
+    /// <inheritdoc/>
+    public readonly ReadOnlySpan<double> StartSlope => slopes.AsSpan(0, n);
+
+    /// <inheritdoc/>
+    public void Allocate(ReadOnlySpan<double> scales)
+    {
+        n = scales.Length;
+        slopes = new double[Stages * n];
+    }
+
+    /// <inheritdoc/>
+    public readonly void Begin<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> y, ref SolverStatistics work)
         where TSystem : IOdeSystem
     {
-        int n = y.Length;
+        system.Derivative(t, y, slopes.AsSpan(0, n));
+        work = work with { DerivativeCalls = work.DerivativeCalls + 1 };
+    }
+
+    /// <inheritdoc/>
+    public readonly void Step<TSystem>(
+        ref TSystem system, double t, double h, ReadOnlySpan<double> y, Span<double> yNew, Span<double> error, ref SolverStatistics work)
+        where TSystem : IOdeSystem
+    {
+        Span<double> k = slopes;
         Span<double> k1 = k[..n], k2 = k.Slice(n, n), k3 = k.Slice(2 * n, n), k4 = k.Slice(3 * n, n), k5 = k.Slice(4 * n, n),
             k6 = k.Slice(5 * n, n), k7 = k.Slice(6 * n, n);
 
         for (int i = 0; i < n; i++)
             yNew[i] = y[i] + h * (A21 * k1[i]);
-        system.Derivative(t + 0.161 * h, yNew, k2);
+        system.Derivative(t + C2 * h, yNew, k2);
         for (int i = 0; i < n; i++)
             yNew[i] = y[i] + h * (A31 * k1[i] + A32 * k2[i]);
-        system.Derivative(t + 0.327 * h, yNew, k3);
+        system.Derivative(t + C3 * h, yNew, k3);
         for (int i = 0; i < n; i++)
             yNew[i] = y[i] + h * (A41 * k1[i] + A42 * k2[i] + A43 * k3[i]);
-        system.Derivative(t + 0.9 * h, yNew, k4);
+        system.Derivative(t + C4 * h, yNew, k4);
         for (int i = 0; i < n; i++)
             yNew[i] = y[i] + h * (A51 * k1[i] + A52 * k2[i] + A53 * k3[i] + A54 * k4[i]);
-        system.Derivative(t + 0.9800255409045097 * h, yNew, k5);
+        system.Derivative(t + C5 * h, yNew, k5);
         for (int i = 0; i < n; i++)
             yNew[i] = y[i] + h * (A61 * k1[i] + A62 * k2[i] + A63 * k3[i] + A64 * k4[i] + A65 * k5[i]);
         system.Derivative(t + h, yNew, k6);
@@ -82,20 +106,26 @@ internal readonly struct Tsitouras54 : IOneStepMethod
         system.Derivative(t + h, yNew, k7);
         for (int i = 0; i < n; i++)
             error[i] = h * (E1 * k1[i] + E2 * k2[i] + E3 * k3[i] + E4 * k4[i] + E5 * k5[i] + E6 * k6[i] + E7 * k7[i]);
+        work = work with { DerivativeCalls = work.DerivativeCalls + Stages - 1 };
     }
 
-    public static void Dense(double h, ReadOnlySpan<double> k, int dimension, Span<double> c)
+    /// <inheritdoc/>
+    public readonly void Dense(double h, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew, Span<double> c)
     {
         ReadOnlySpan<double> r = DenseWeights;
-        for (int power = 0; power < 4; power++)
+        ReadOnlySpan<double> k = slopes;
+        for (int power = 0; power < DenseDegree; power++)
         {
-            for (int i = 0; i < dimension; i++)
+            for (int i = 0; i < n; i++)
             {
                 double sum = 0;
-                for (int stage = 0; stage < 7; stage++)
-                    sum += r[4 * stage + power] * k[stage * dimension + i];
-                c[power * dimension + i] = h * sum;
+                for (int stage = 0; stage < Stages; stage++)
+                    sum += r[DenseDegree * stage + power] * k[stage * n + i];
+                c[power * n + i] = h * sum;
             }
         }
     }
+
+    /// <summary>The slope at the end of the step is the slope at the start of the next: the last row moves to the first.</summary>
+    public readonly void Advance() => slopes.AsSpan((Stages - 1) * n, n).CopyTo(slopes);
 }

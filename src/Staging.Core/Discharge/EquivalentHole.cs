@@ -1,0 +1,58 @@
+using Staging.Core.Gases;
+using Staging.Core.Solving;
+using UnitsNet;
+
+namespace Staging.Core.Discharge;
+
+/// <summary>One hole that passes what several pass.</summary>
+public static class EquivalentHole
+{
+    private const double LeastDiameter = 1e-4;
+    private const double MostDiameter = 0.1;
+
+    /// <summary>The single hole that passes a given flow between two gases at rest.</summary>
+    /// <param name="flow">The mass flow, with its sign, positive from one to two.</param>
+    /// <param name="one">Gas on side one.</param>
+    /// <param name="two">Gas on side two.</param>
+    /// <param name="law">The law of the single hole.</param>
+    /// <param name="wallThickness">Wall of the single hole [m], 0.01 mm to 50 mm.</param>
+    /// <returns>One hole, 0.1 mm to 100 mm across.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// No hole from 0.1 mm to 100 mm passes this flow, or the flow runs against the pressures.
+    /// </exception>
+    /// <exception cref="ArgumentException">Equal pressures.</exception>
+    public static VentHoles ForFlow(MassFlow flow, GasState one, GasState two, IDischargeLaw law, Length wallThickness)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(two);
+        ArgumentNullException.ThrowIfNull(law);
+        var f = new Surplus(flow.KilogramsPerSecond, Orifice.Lower(one), Orifice.Lower(two), law, Guard.In(wallThickness, 1e-5, 0.05, nameof(wallThickness)).Meters);
+        double least = f.FlowAt(LeastDiameter);
+        double most = f.FlowAt(MostDiameter);
+        if (least == most)
+            throw new ArgumentException("The pressures of both sides are equal: no hole passes anything.", nameof(two));
+        Guard.In(flow.KilogramsPerSecond, Math.Min(least, most), Math.Max(least, most), "kg/s", nameof(flow));
+        (double low, double high) = BracketedRoot.Shrink(ref f, LeastDiameter, f.At(LeastDiameter), MostDiameter, f.At(MostDiameter), 1e-15);
+        return new VentHoles { Diameter = Length.FromMeters(0.5 * (low + high)), WallThickness = wallThickness, Count = 1 };
+    }
+
+    /// <summary>
+    /// Area of one hole in place of several in series by the incompressible rule 1/A^2 = sum 1/A_i^2, all with one coefficient. A first
+    /// guess: low by 2 % at a pressure ratio of 0.9 and by 12 % for two equal holes that choke.
+    /// </summary>
+    /// <param name="series">The openings; only their areas count.</param>
+    /// <returns>The area.</returns>
+    public static Area IncompressibleArea(HolesInSeries series)
+    {
+        ArgumentNullException.ThrowIfNull(series);
+        return Area.FromSquareMeters(1 / Math.Sqrt(series.Openings.Sum(o => Math.Pow(o.Holes.TotalArea.SquareMeters, -2))));
+    }
+
+    private readonly struct Surplus(double flow, OrificeSide one, OrificeSide two, IDischargeLaw law, double wall) : IScalarFunction
+    {
+        public double FlowAt(double diameter) =>
+            OrificeKernel.SignedMassFlow(law, new OrificeSize(Math.PI / 4 * diameter * diameter, diameter, wall), one, two);
+
+        public double At(double x) => Math.Abs(FlowAt(x)) - Math.Abs(flow);
+    }
+}

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Staging.Core.Flight;
+
+/// <summary>The flight of one body: its timeline, its outcome and, where kept, its whole course.</summary>
+public sealed partial class BodyFlight
+{
+    private readonly LoweredPlan lowered;
+    private readonly BodyLog log;
+    private readonly double burntPropellant;
+
+    internal BodyFlight(FlightPlan plan, LoweredPlan lowered, BodyLog log)
+    {
+        this.lowered = lowered;
+        this.log = log;
+        Events = Timeline(lowered, log);
+        Stages = [.. Enumerable.Range(log.LowestStage, log.HighestStage - log.LowestStage + 1).Select(k => plan.Stages[k].Name)];
+        Outcome = log.Outcome!;
+        for (int k = log.LowestStage; k <= log.HighestStage; k++)
+            burntPropellant += Burnt(plan.Stages[k], log.EndTime - log.IgnitedAt[k]);
+    }
+
+    /// <summary>Names of the stages it ended with, lowest first.</summary>
+    public ImmutableArray<string> Stages { get; }
+
+    /// <summary>The stages it ended with, as one name.</summary>
+    public string Name => string.Join(" + ", Stages);
+
+    /// <summary>How it ended.</summary>
+    public FlightOutcome Outcome { get; }
+
+    /// <summary>What happened, in order of time.</summary>
+    public ImmutableArray<FlightEvent> Events { get; }
+
+    /// <summary>First moment of its record [s].</summary>
+    public Duration Start => Duration.FromSeconds(log.StartTime);
+
+    /// <summary>Last moment of its record [s].</summary>
+    public Duration End => Duration.FromSeconds(log.EndTime);
+
+    /// <summary>Greatest height above the site [m]; null where it never turned over.</summary>
+    public Length? Apogee => double.IsNaN(log.Apogee.Height) ? null : Length.FromMeters(log.Apogee.Height);
+
+    /// <summary>Time of apogee [s]; null where it never turned over.</summary>
+    public Duration? ApogeeTime => double.IsNaN(log.Apogee.Time) ? null : Duration.FromSeconds(log.Apogee.Time);
+
+    /// <summary>Greatest speed on the way up [m/s], within this record.</summary>
+    public Speed MaximumSpeed => Speed.FromMetersPerSecond(log.Fastest.Speed);
+
+    /// <summary>
+    /// An estimate of how far the wind carries it [m]: wind times the time from apogee (or from the start of the record, if later) to the
+    /// ground. The flight itself is flown in still air; turning into the wind on the way up is not in it. Null where it does not land.
+    /// </summary>
+    public Length? DriftEstimate => Outcome is FlightOutcome.Landed
+        ? Length.FromMeters(lowered.Wind * (log.EndTime - Math.Max(log.StartTime, double.IsNaN(log.Apogee.Time) ? log.StartTime : log.Apogee.Time)))
+        : null;
+
+    /// <summary>Horizontal distance of apogee from the guide along the launch direction [m]; zero straight up; null without apogee.</summary>
+    public Length? ApogeeRange => double.IsNaN(log.Apogee.Height)
+        ? null
+        : Length.FromMeters(log.Apogee.Height / lowered.SinElevation * lowered.CosElevation);
+
+    /// <summary>Mass at the end of its record [kg].</summary>
+    public Mass MassAtEnd => Mass.FromKilograms(log.Mass);
+
+    /// <summary>Propellant that the motors of its stages have burnt, from the impulse they delivered [kg].</summary>
+    public Mass BurntPropellant => Mass.FromKilograms(burntPropellant);
+
+    /// <summary>The first event of a kind; null where it did not happen.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="stage">Name of the stage concerned; null takes any.</param>
+    /// <returns>The event.</returns>
+    public FlightEvent? Find(FlightEventKind kind, string? stage = null)
+    {
+        foreach (FlightEvent e in Events)
+        {
+            if (e.Kind == kind && (stage is null || e.Stage == stage))
+                return e;
+        }
+
+        return null;
+    }
+
+    private static double Burnt(Stage stage, double sinceIgnition) => double.IsNaN(sinceIgnition)
+        ? 0
+        : stage.MotorCount * stage.Motor.PropellantMass.Kilograms
+            * (stage.Motor.Thrust.ImpulseUntil(Duration.FromSeconds(sinceIgnition)).NewtonSeconds / stage.Motor.Thrust.TotalImpulse.NewtonSeconds);
+
+    private static ImmutableArray<FlightEvent> Timeline(LoweredPlan lowered, BodyLog log)
+    {
+        var events = ImmutableArray.CreateBuilder<FlightEvent>(log.Events.Count + 1);
+        events.AddRange(log.Events);
+        if (log.Fastest.Speed > 0)
+        {
+            var state = new FlightState(log.Fastest.Time, log.Fastest.Height, log.Fastest.Speed, log.Fastest.Mass, log.Fastest.Thrust);
+            int at = 0;
+            while (at < events.Count && events[at].Time.Seconds <= log.Fastest.Time)
+                at++;
+            events.Insert(at, new FlightEvent(FlightEventKind.MaximumSpeed, lowered.Stages[log.HighestStage].Name, state, state, null));
+        }
+
+        return events.DrainToImmutable();
+    }
+}

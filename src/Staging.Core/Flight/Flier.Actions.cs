@@ -1,0 +1,138 @@
+using System.Globalization;
+
+namespace Staging.Core.Flight;
+
+/// <summary>What happens at known times.</summary>
+internal sealed partial class Flier
+{
+    /// <summary>Carries out all that is due, in the order of time, kind and stage.</summary>
+    private void DoDue(FlyingBody body, BodyLog log)
+    {
+        while (body.Planned.Count > 0 && body.Motion != BodyMotion.Ended)
+        {
+            PlannedAction action = body.Planned[0];
+            foreach (PlannedAction other in body.Planned)
+            {
+                if (other.CompareTo(action) < 0)
+                    action = other;
+            }
+
+            if (action.Time > body.Time)
+                return;
+            KeepForBranches(body, action);
+            body.Planned.Remove(action);
+            Do(body, log, action);
+        }
+    }
+
+    private void Do(FlyingBody body, BodyLog log, PlannedAction action)
+    {
+        int k = action.Stage;
+        FlightState before = Snapshot(body);
+        switch (action.Kind)
+        {
+            case ActionKind.Ignition:
+                Ignite(body, k, action.Time);
+                Note(log, FlightEventKind.Ignition, k, before, After(body));
+                if (Staging(k) is { } staging)
+                    staging.AtIgnition = (body.Height, body.Velocity);
+                break;
+            case ActionKind.Burnout:
+                Note(log, FlightEventKind.Burnout, k, before, After(body));
+                AfterBurnout(body, k, action.Time);
+                break;
+            case ActionKind.BurnThrough:
+                Note(log, FlightEventKind.BurnThrough, k, before, After(body));
+                if (k < body.Highest)
+                    BurnThrough(body, log, k, action.Time);
+                break;
+            case ActionKind.TimerEnd:
+                EndTimer(body, log, k, action.Time);
+                break;
+            case ActionKind.Separation:
+                if (k >= body.Lowest && k < body.Highest)
+                {
+                    Separate(body, k, action.Time);
+                    Note(log, FlightEventKind.Separation, k, before, After(body));
+                }
+
+                break;
+            case ActionKind.Ejection:
+                Note(log, FlightEventKind.Ejection, k, before, before);
+                if (plan.Stages[k].Deployment is DeploymentTrigger.ByMotorDelay)
+                    Open(body, log, k);
+                break;
+            default:
+                Open(body, log, k);
+                break;
+        }
+    }
+
+    private FlightState After(FlyingBody body)
+    {
+        body.NextCorner(plan);
+        lastPiece = body.Propulsion(plan);
+        return Snapshot(body);
+    }
+
+    private void Ignite(FlyingBody body, int k, double time)
+    {
+        LoweredStage stage = plan.Stages[k];
+        body.IgnitedAt[k] = time;
+        double burnout = time + stage.Burn.End;
+        body.Planned.Add(new PlannedAction(burnout, ActionKind.Burnout, k));
+        if (!double.IsNaN(stage.BurnThrough))
+            body.Planned.Add(new PlannedAction(Math.Min(time + stage.BurnThrough, burnout), ActionKind.BurnThrough, k));
+        if (!double.IsNaN(stage.Delay))
+            body.Planned.Add(new PlannedAction(burnout + stage.Delay, ActionKind.Ejection, k));
+    }
+
+    private void AfterBurnout(FlyingBody body, int k, double time)
+    {
+        if (k >= body.Highest || plan.Stages[k + 1].Ignition is not { Case: StageIgnition.ByElectronics } ignition)
+            return;
+        if (double.IsFinite(ignition.SeparationLag) && (order.ColdStage != k + 1 || order.Parts))
+            body.Planned.Add(new PlannedAction(time + ignition.SeparationLag, ActionKind.Separation, k));
+        PlanTimers(body, TimerStart.BurnoutBelow, k + 1, time);
+    }
+
+    private void PlanTimers(FlyingBody body, TimerStart from, int stage, double time)
+    {
+        for (int k = Math.Max(body.Lowest, 1); k <= body.Highest; k++)
+        {
+            if (plan.Stages[k].Ignition is { Case: StageIgnition.ByElectronics x } ignition && x.From == from && (stage == 0 || stage == k))
+                body.Planned.Add(new PlannedAction(time + ignition.Timer, ActionKind.TimerEnd, k));
+        }
+    }
+
+    private void Separate(FlyingBody body, int k, double time)
+    {
+        var left = new FlyingBody(body) { Highest = k, Dropped = true };
+        left.Planned.RemoveAll(a => a.Stage > k);
+        if (left.Motion == BodyMotion.Guided)
+            left.Motion = BodyMotion.Rising;
+        LoweredStage stage = plan.Stages[k];
+        if (stage.Deployment is DeploymentTrigger.AtSeparation)
+            left.Planned.Add(new PlannedAction(time + stage.DeploymentLag, ActionKind.DeviceOpens, k));
+        left.Device = left.DeviceOut[k] ? k : -1;
+        waiting.Enqueue(left);
+        body.Lowest = k + 1;
+        body.Planned.RemoveAll(a => a.Stage <= k);
+        PlanTimers(body, TimerStart.Separation, k + 1, time);
+        if (Staging(k + 1) is { } staging)
+            staging.SeparationTime = time;
+    }
+
+    /// <summary>A device comes out; it acts when nothing rides on its stage.</summary>
+    private void Open(FlyingBody body, BodyLog log, int k)
+    {
+        body.DeviceOut[k] = true;
+        if (k != body.Highest || plan.Stages[k].DeviceArea == 0)
+            return;
+        body.Device = k;
+        FlightState state = Snapshot(body);
+        Note(log, FlightEventKind.DeviceOpens, k, state, state);
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

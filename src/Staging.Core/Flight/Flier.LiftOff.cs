@@ -1,0 +1,67 @@
+using Staging.Core.Solving;
+
+namespace Staging.Core.Flight;
+
+/// <summary>The wait on the guide.</summary>
+internal sealed partial class Flier
+{
+    /// <summary>
+    /// Holds the stack until the thrust overcomes weight and friction. Thrust is a straight line and mass a parabola in each piece of
+    /// the curve, so the moment is the root of a quadratic.
+    /// </summary>
+    private void LiftOff(FlyingBody body, BodyLog log)
+    {
+        DoDue(body, log);
+        double q = 1 / (1 + plan.Air.SiteElevation / plan.EarthRadius);
+        double g = plan.SeaLevelGravity * q * q;
+        while (true)
+        {
+            double corner = body.NextCorner(plan);
+            if (!body.IsBurning(0, plan))
+            {
+                lastPiece = body.Propulsion(plan);
+                End(body, log, new FlightOutcome.NeverLeftGuide(FlightLifting.Metres(0)));
+                return;
+            }
+
+            FlightPiece piece = lastPiece = PieceFrom(body);
+            double wait = Overcomes(piece, g * piece.GravityShare);
+            bool lifts = wait < corner - body.Time;
+            double end = lifts ? body.Time + wait : corner;
+            RecordRest(log, piece, body.Time, end);
+            body.Time = end;
+            if (!lifts)
+                continue;
+            body.Motion = BodyMotion.Guided;
+            body.LiftOff = end;
+            Note(log, FlightEventKind.LiftOff, body.Highest, Snapshot(body), Snapshot(body));
+            PlanTimers(body, TimerStart.LiftOff, 0, end);
+            return;
+        }
+    }
+
+    /// <summary>Time into a piece at which F0 + s t = w (m0 - f t - f' t^2) + friction; infinite where thrust stays below.</summary>
+    private static double Overcomes(in FlightPiece piece, double weightPerMass)
+    {
+        double a0 = piece.Thrust0 - piece.Friction - weightPerMass * piece.Mass0;
+        if (a0 > 0)
+            return 0;
+        double a1 = piece.ThrustSlope + weightPerMass * piece.MassFlow;
+        double a2 = weightPerMass * piece.HalfMassFlowSlope;
+        double discriminant = a1 * a1 - 4 * a2 * a0;
+        double denominator = a1 + Math.Sqrt(Math.Max(discriminant, 0));
+        return discriminant < 0 || denominator <= 0 ? double.PositiveInfinity : -2 * a0 / denominator;
+    }
+
+    private static void RecordRest(BodyLog log, in FlightPiece piece, double from, double to)
+    {
+        if (!(to > from))
+            return;
+        log.Begin(piece, default, rising: false);
+        Span<double> initial = stackalloc double[2];
+        Span<double> coefficients = stackalloc double[2 * Tsitouras54.DenseDegree];
+        initial.Clear();
+        coefficients.Clear();
+        log.Accept(from, to - from, new DenseStep(from, to - from, initial, coefficients));
+    }
+}

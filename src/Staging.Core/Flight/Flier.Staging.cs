@@ -1,0 +1,130 @@
+using Staging.Core.Gases;
+
+namespace Staging.Core.Flight;
+
+/// <summary>Whether the next stage lights, and when the pieces part.</summary>
+internal sealed partial class Flier
+{
+    private StagingLog? Staging(int stage) => order == BranchOrder.None ? Stagings.Find(s => s.Stage == stage) : null;
+
+    /// <summary>Keeps a copy of the stack where a staging begins: at the burn-through below, with electronics at the burnout below.</summary>
+    private void KeepForBranches(FlyingBody body, PlannedAction action)
+    {
+        int upper = action.Stage + 1;
+        if (order != BranchOrder.None || action.Stage >= body.Highest || Staging(upper) is not null)
+            return;
+        bool electronic = plan.Stages[upper].Ignition.Case is StageIgnition.ByElectronics;
+        if (action.Kind != (electronic ? ActionKind.Burnout : ActionKind.BurnThrough))
+            return;
+        Stagings.Add(new StagingLog(upper, new FlyingBody(body)) { State = Describe(body, action.Stage) });
+    }
+
+    private void BurnThrough(FlyingBody body, BodyLog log, int k, double time)
+    {
+        LoweredIgnition ignition = plan.Stages[k + 1].Ignition;
+        if (ignition.Case is StageIgnition.ByElectronics)
+            return;
+        if (order.ColdStage == k + 1)
+        {
+            StayCold(body, log, k + 1, "This branch assumes that the motor stays cold.");
+            StagingLog nominal = Stagings.Find(s => s.Stage == k + 1)!;
+            if (order.Parts)
+                body.Planned.Add(new PlannedAction(double.IsNaN(nominal.SeparationTime) ? time : nominal.SeparationTime, ActionKind.Separation, k));
+            return;
+        }
+
+        if (ignition.Case is StageIgnition.ByContact)
+        {
+            Light(body, k + 1, time + ignition.Lag, time + ignition.Lag, "Motors in contact; ignition is assumed.");
+            return;
+        }
+
+        GapIgnitionResult answer = ((StageIgnition.ByGap)ignition.Case).Gap.Ignite(Staging(k + 1)?.State ?? Describe(body, k));
+        (double lag, double parting) = FlightLifting.Times(answer);
+        if (answer is GapIgnitionResult.Lit)
+        {
+            Light(body, k + 1, time + lag, time + parting, answer.Reason);
+            return;
+        }
+
+        StayCold(body, log, k + 1, answer.Reason);
+        if (!double.IsNaN(parting))
+            body.Planned.Add(new PlannedAction(time + parting, ActionKind.Separation, k));
+    }
+
+    private void EndTimer(FlyingBody body, BodyLog log, int k, double time)
+    {
+        LoweredIgnition ignition = plan.Stages[k].Ignition;
+        bool separates = double.IsNaN(ignition.SeparationLag);
+        string? refusal = order.ColdStage == k ? "This branch assumes that the motor stays cold." : Refusal(body, log, ignition, time);
+        if (refusal is null)
+        {
+            double lit = time + ignition.IgniterLag;
+            Light(body, k, lit, separates ? lit : double.NaN, "The timer ran out and no guard refused.");
+            return;
+        }
+
+        StayCold(body, log, k, refusal);
+        if (separates && order.ColdStage == k && order.Parts)
+            body.Planned.Add(new PlannedAction(time + ignition.IgniterLag, ActionKind.Separation, k - 1));
+    }
+
+    private string? Refusal(FlyingBody body, BodyLog log, LoweredIgnition guards, double time)
+    {
+        double sinceLiftOff = time - body.LiftOff;
+        if (body.Velocity < guards.LeastSpeed)
+            return Text($"The speed is {body.Velocity:F2} m/s; the guard asks for {guards.LeastSpeed:F2} m/s or more.");
+        if (body.Height < guards.LeastHeight || body.Height > guards.GreatestHeight)
+            return Text($"The height is {body.Height:F1} m; the guard asks for {guards.LeastHeight:F1} to {guards.GreatestHeight:F1} m.");
+        if (sinceLiftOff < guards.Earliest || sinceLiftOff > guards.Latest)
+            return Text($"The time from lift-off is {sinceLiftOff:F3} s; the guard asks for {guards.Earliest:F3} to {guards.Latest:F3} s.");
+        double tilt = Tilt(log);
+        return tilt > guards.GreatestTilt
+            ? Text($"The tilt by the gravity-turn proxy is {tilt * 180 / Math.PI:F1} deg; the guard asks for {guards.GreatestTilt * 180 / Math.PI:F1} deg or less.")
+            : null;
+    }
+
+    /// <summary>
+    /// Tilt from vertical [rad] of a gravity turn at the speeds flown: d(gamma)/dt = -(g/v) cos(gamma) from the guide's elevation, which
+    /// integrates to asinh(tan(gamma)) = asinh(tan(gamma0)) - integral of g/v dt.
+    /// </summary>
+    private double Tilt(BodyLog log) => plan.CosElevation == 0
+        ? 0
+        : Math.PI / 2 - Math.Atan(Math.Sinh(Math.Asinh(plan.SinElevation / plan.CosElevation) - log.Bend));
+
+    private void Light(FlyingBody body, int upper, double ignition, double separation, string reason)
+    {
+        if (!double.IsNaN(separation))
+            body.Planned.Add(new PlannedAction(separation, ActionKind.Separation, upper - 1));
+        body.Planned.Add(new PlannedAction(ignition, ActionKind.Ignition, upper));
+        if (Staging(upper) is { } staging)
+            (staging.Lit, staging.Reason, staging.IgnitionTime) = (true, reason, ignition);
+    }
+
+    private void StayCold(FlyingBody body, BodyLog log, int upper, string reason)
+    {
+        FlightState state = Snapshot(body);
+        Note(log, FlightEventKind.IgnitionRefused, upper, state, state, reason);
+        if (Staging(upper) is { } staging)
+            (staging.Lit, staging.Reason) = (false, reason);
+    }
+
+    /// <summary>Air, masses and drag for the model of the gap.</summary>
+    private BurnThroughState Describe(FlyingBody body, int lower)
+    {
+        AirSample air = plan.Air.At(body.Height);
+        double q = air.Density_kg_per_m3 * body.Velocity * Math.Abs(body.Velocity);
+        double mach = Math.Abs(body.Velocity) / air.SoundSpeed_m_per_s;
+        int hint = 0, upperHint = 0;
+        double stack = q * plan.Stages[body.Lowest].Drag.HalfArea(mach, ref hint);
+        double ahead = Math.Min(q * plan.Stages[lower + 1].Drag.HalfArea(mach, ref upperHint), stack);
+        var upper = new FlyingBody(body) { Lowest = lower + 1 };
+        upper.NextCorner(plan);
+        double massAhead = upper.Propulsion(plan).Mass0;
+        body.NextCorner(plan);
+        FlightPiece whole = body.Propulsion(plan);
+        return FlightLifting.BurnThrough(
+            plan.Stages[lower].Name, plan.Stages[lower + 1].Name, body.Time, body.Height, body.Velocity, mach, air,
+            massAhead, whole.Mass0 - massAhead, ahead, stack - ahead, whole.Thrust0);
+    }
+}

@@ -1,0 +1,224 @@
+using Staging.Core.Solving;
+
+namespace Staging.Core.Flight;
+
+/// <summary>
+/// Flies one body after another. A flight is a chain of smooth pieces; what is known beforehand (curve corners, delays, timers) ends
+/// a piece exactly, what depends on the motion (guide exit, apogee, ground) is located on the dense output.
+/// </summary>
+internal sealed partial class Flier
+{
+    /// <summary>Natural sizes of height [m] and velocity [m/s]: they set the absolute tolerance.</summary>
+    private static readonly double[] Scales = [100, 100];
+
+    private readonly LoweredPlan plan;
+    private readonly FlightOptions options;
+    private readonly double latest;
+    private readonly Integrator<Tsitouras54> integrator;
+    private readonly CancellationToken cancel;
+    private readonly Queue<FlyingBody> waiting = new();
+    private BranchOrder order = BranchOrder.None;
+    private FlightPiece lastPiece;
+    private int settledCalls;
+
+    public Flier(LoweredPlan plan, FlightOptions options, CancellationToken cancel)
+    {
+        this.plan = plan;
+        this.options = options;
+        this.cancel = cancel;
+        latest = options.LatestTime.Seconds;
+        integrator = new Integrator<Tsitouras54>(options.Solver, Scales);
+    }
+
+    /// <summary>Stagings of the nominal flight, in order.</summary>
+    public List<StagingLog> Stagings { get; } = [];
+
+    /// <summary>Work done so far.</summary>
+    public SolverStatistics Statistics => integrator.Statistics + new SolverStatistics(0, 0, settledCalls, 0);
+
+    /// <summary>The nominal flight: the uppermost stage first, then what it dropped.</summary>
+    public List<BodyLog> FlyNominal()
+    {
+        order = BranchOrder.None;
+        var stack = new FlyingBody(plan.Stages.Length);
+        stack.Planned.Add(new PlannedAction(0, ActionKind.Ignition, 0));
+        return FlyAll(stack);
+    }
+
+    /// <summary>A flight on from a staging at which something is made to go wrong.</summary>
+    public List<BodyLog> FlyBranch(StagingLog staging, BranchOrder branch)
+    {
+        order = branch;
+        return FlyAll(new FlyingBody(staging.Start));
+    }
+
+    private List<BodyLog> FlyAll(FlyingBody first)
+    {
+        var logs = new List<BodyLog> { Fly(first) };
+        if (options.Scope == FlightScope.UppermostStage)
+            waiting.Clear();
+        while (waiting.TryDequeue(out FlyingBody? body))
+            logs.Add(Fly(body));
+        return logs;
+    }
+
+    private BodyLog Fly(FlyingBody body)
+    {
+        var log = new BodyLog(options.KeepTracks) { StartTime = body.Time };
+        body.NextCorner(plan);
+        lastPiece = body.Propulsion(plan);
+        if (body.Motion == BodyMotion.Held)
+            LiftOff(body, log);
+        else if (body.Dropped)
+            Note(log, FlightEventKind.Separation, body.Highest, Snapshot(body), Snapshot(body));
+        while (body.Motion != BodyMotion.Ended)
+        {
+            DoDue(body, log);
+            double corner = body.NextCorner(plan);
+            double stop = Math.Min(Math.Min(corner, NextPlanned(body)), latest);
+            if (body.Time >= latest)
+            {
+                End(body, log, new FlightOutcome.StillAloft(FlightLifting.Metres(body.Height)));
+                break;
+            }
+
+            FlyPiece(body, log, stop);
+        }
+
+        log.EndTime = body.Time;
+        log.LowestStage = body.Lowest;
+        log.HighestStage = body.Highest;
+        log.IgnitedAt = body.IgnitedAt;
+        log.Mass = body.Propulsion(plan).Mass0;
+        return log;
+    }
+
+    private void FlyPiece(FlyingBody body, BodyLog log, double stop)
+    {
+        FlightPiece piece = lastPiece = PieceFrom(body);
+        FlightWatch watch = body.Motion switch
+        {
+            BodyMotion.Guided => FlightWatch.Guide,
+            BodyMotion.Rising => FlightWatch.Rising,
+            _ => FlightWatch.Falling,
+        };
+        if (watch == FlightWatch.Falling && body.Device >= 0 && body.Planned.Count == 0 && !body.Burning(plan))
+        {
+            var law = new DescentLaw(plan.Air, plan.SeaLevelGravity, plan.EarthRadius, 2 * piece.HalfDragArea / piece.Mass0);
+            SteadyDescent steady = SteadyDescent.At(law, body.Height);
+            if (steady.Settles)
+            {
+                if (Math.Abs(body.Velocity * body.Velocity / steady.SpeedSquared - 1) <= QuasiSteadyDescent.Joint)
+                {
+                    log.Begin(piece, default, rising: false);
+                    (double time, double velocity, int calls) = QuasiSteadyDescent.ToGround(law, body.Time, body.Height, body.Velocity, log);
+                    settledCalls += calls;
+                    (body.Time, body.Height, body.Velocity) = (time, 0, velocity);
+                    Land(body, log);
+                    return;
+                }
+
+                watch = FlightWatch.FallingToSettle;
+            }
+        }
+
+        var system = new TrajectorySystem(plan.Air, plan.SeaLevelGravity, plan.EarthRadius, piece, watch) { GuideHeight = plan.GuideLength * plan.SinElevation };
+        log.Begin(piece, system, body.Motion != BodyMotion.Falling);
+        integrator.Time = body.Time;
+        integrator.State[0] = body.Height;
+        integrator.State[1] = body.Velocity;
+        PhaseEnd end = integrator.Run(ref system, stop, log, cancel);
+        (body.Time, body.Height, body.Velocity) = (integrator.Time, integrator.State[0], integrator.State[1]);
+        if (end == PhaseEnd.Failed)
+            End(body, log, new FlightOutcome.NotSolved(integrator.Failure!));
+        else if (end == PhaseEnd.Event)
+            Meet(body, log, watch);
+    }
+
+    private FlightPiece PieceFrom(FlyingBody body)
+    {
+        bool falling = body.Motion == BodyMotion.Falling;
+        bool guided = body.Motion is BodyMotion.Guided or BodyMotion.Held;
+        LoweredStage lowest = plan.Stages[body.Lowest];
+        return body.Propulsion(plan) with
+        {
+            Drag = body.Device >= 0 ? null
+                : body.Dropped && body.Lowest == body.Highest ? lowest.DragDropped
+                : body.IsBurning(body.Lowest, plan) ? lowest.DragWhileBurning
+                : lowest.Drag,
+            HalfDragArea = body.Device >= 0 ? 0.5 * plan.Stages[body.Device].DeviceArea : 0,
+            Rise = falling ? 1 : plan.SinElevation,
+            GravityShare = falling ? 1 : plan.SinElevation + (guided ? plan.FrictionCoefficient * plan.CosElevation : 0),
+            Friction = guided ? plan.ConstantFriction : 0,
+            ThrustSign = falling ? -1 : 1,
+            Held = body.Motion == BodyMotion.Held,
+        };
+    }
+
+    /// <summary>What the event that ended a piece means.</summary>
+    private void Meet(FlyingBody body, BodyLog log, FlightWatch watch)
+    {
+        int index = integrator.Fired[^1].Index;
+        switch (watch)
+        {
+            case FlightWatch.Guide when index == 0:
+                body.Motion = BodyMotion.Rising;
+                log.FollowBend = plan.CosElevation > 0 && plan.Stages.Any(s => double.IsFinite(s.Ignition.GreatestTilt));
+                Note(log, FlightEventKind.GuideExit, body.Highest, Snapshot(body), Snapshot(body));
+                break;
+            case FlightWatch.Guide:
+                End(body, log, new FlightOutcome.NeverLeftGuide(FlightLifting.Metres(body.Height / plan.SinElevation)));
+                break;
+            case FlightWatch.Rising when index == 0:
+                Top(body, log);
+                break;
+            case FlightWatch.Rising:
+                Note(log, FlightEventKind.LeftAtmosphere, body.Highest, Snapshot(body), Snapshot(body));
+                End(body, log, FlightLifting.LeftAtmosphere(body.Time, body.Velocity));
+                break;
+            default:
+                // The other event of a falling body is the hand-over to the settled descent: the next piece takes it up.
+                if (index == 0)
+                    Land(body, log);
+                break;
+        }
+    }
+
+    private void Top(FlyingBody body, BodyLog log)
+    {
+        body.Motion = BodyMotion.Falling;
+        log.Apogee = (body.Height, body.Time);
+        log.FollowBend = false;
+        Note(log, FlightEventKind.Apogee, body.Highest, Snapshot(body), Snapshot(body));
+        if (plan.Stages[body.Highest] is { Deployment: DeploymentTrigger.AtApogee } stage && body.Device < 0)
+            body.Planned.Add(new PlannedAction(body.Time + stage.DeploymentLag, ActionKind.DeviceOpens, body.Highest));
+    }
+
+    private void Land(FlyingBody body, BodyLog log)
+    {
+        FlightState state = Snapshot(body);
+        Note(log, FlightEventKind.Landing, body.Highest, state, state);
+        End(body, log, FlightLifting.Landed(body.Time, body.Velocity, lastPiece.Mass(body.Time)));
+    }
+
+    private static void End(FlyingBody body, BodyLog log, FlightOutcome outcome)
+    {
+        body.Motion = BodyMotion.Ended;
+        log.Outcome = outcome;
+    }
+
+    /// <summary>The present state with the thrust and mass of the piece just flown.</summary>
+    private FlightState Snapshot(FlyingBody body) =>
+        new(body.Time, body.Height, body.Velocity, lastPiece.Mass(body.Time), lastPiece.Thrust(body.Time));
+
+    private void Note(BodyLog log, FlightEventKind kind, int stage, in FlightState before, in FlightState after, string? text = null) =>
+        log.Events.Add(new FlightEvent(kind, plan.Stages[stage].Name, before, after, text));
+
+    private static double NextPlanned(FlyingBody body)
+    {
+        double next = double.PositiveInfinity;
+        foreach (PlannedAction action in body.Planned)
+            next = Math.Min(next, action.Time);
+        return next;
+    }
+}

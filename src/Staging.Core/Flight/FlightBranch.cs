@@ -1,0 +1,13 @@
+using System.Collections.Immutable;
+
+namespace Staging.Core.Flight;
+
+/// <summary>A flight on from a staging at which something goes wrong.</summary>
+/// <param name="Stage">Name of the stage that fails.</param>
+/// <param name="Kind">What goes wrong.</param>
+/// <param name="Bodies">The bodies from that moment to the ground; the first holds the uppermost stage.</param>
+public sealed record FlightBranch(string Stage, BranchKind Kind, ImmutableArray<BodyFlight> Bodies)
+{
+    /// <summary>The body that hits the ground with most energy; null where none lands.</summary>
+    public BodyFlight? Hardest => Bodies.Where(b => b.Outcome is FlightOutcome.Landed).MaxBy(b => ((FlightOutcome.Landed)b.Outcome).KineticEnergy.Joules);
+}

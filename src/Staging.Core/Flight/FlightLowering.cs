@@ -1,0 +1,75 @@
+namespace Staging.Core.Flight;
+
+/// <summary>From quantities to SI numbers: the only place of this floor where a plan loses its units.</summary>
+internal static class FlightLowering
+{
+    private const double StraightUp = 90;
+
+    public static LoweredPlan Lower(FlightPlan plan)
+    {
+        double degrees = plan.Guide.Elevation.Degrees;
+        bool straightUp = degrees == StraightUp;
+        double elevation = degrees * Math.PI / 180;
+        var stages = new LoweredStage[plan.Stages.Length];
+        for (int i = 0; i < stages.Length; i++)
+            stages[i] = Lower(plan.Stages[i], i == stages.Length - 1 ? plan.Payload.Kilograms : 0);
+        return new LoweredPlan
+        {
+            Stages = stages,
+            Air = new AirColumn(plan.Site.Atmosphere, plan.Site.Elevation.Meters),
+            SeaLevelGravity = plan.Site.Gravity.AtSeaLevel.MetersPerSecondSquared,
+            EarthRadius = plan.Site.Gravity.Radius?.Meters ?? double.PositiveInfinity,
+            GuideLength = plan.Guide.Length.Meters,
+            Elevation = elevation,
+            SinElevation = straightUp ? 1 : Math.Sin(elevation),
+            CosElevation = straightUp ? 0 : Math.Cos(elevation),
+            FrictionCoefficient = plan.Guide.FrictionCoefficient,
+            ConstantFriction = plan.Guide.ConstantFriction.Newtons,
+            Wind = plan.Site.Wind.MetersPerSecond,
+        };
+    }
+
+    private static LoweredStage Lower(Stage stage, double payload)
+    {
+        Motor motor = stage.Motor;
+        double propellant = motor.PropellantMass.Kilograms;
+        DragCurve drag = Lower(stage.Drag);
+        DeploymentTrigger? deployment = stage.Recovery.Match<DeploymentTrigger?>(x => x.Deployment, x => x.Deployment, x => x.Deployment, _ => null);
+        return new LoweredStage
+        {
+            Name = stage.Name,
+            BurntMass = stage.StructureMass.Kilograms + stage.MotorCount * (motor.LoadedMass.Kilograms - propellant) + payload,
+            Burn = new MotorBurn(motor.Thrust.Time_s.Span, motor.Thrust.Thrust_N.Span, motor.Thrust.RunningImpulse_Ns, propellant, stage.MotorCount),
+            BurnThrough = motor.ForwardEnd is MotorForwardEnd.BurnsThrough x ? x.After?.Seconds ?? motor.Thrust.BurnTime.Seconds : double.NaN,
+            Delay = motor.ForwardEnd is MotorForwardEnd.Ejects e ? e.Delay.Seconds : double.NaN,
+            Drag = drag,
+            DragWhileBurning = stage.DragWhileBurning is { } burning ? Lower(burning) : drag,
+            DragDropped = stage.DragWhenDropped is { } dropped ? Lower(dropped) : drag,
+            DeviceArea = stage.Recovery.Match(p => p.DragArea.SquareMeters, s => s.DragArea.SquareMeters, t => t.DragArea.SquareMeters, _ => 0),
+            Deployment = deployment,
+            DeploymentLag = deployment?.Match(a => a.Lag.Seconds, _ => 0, a => a.Lag.Seconds) ?? 0,
+            Ignition = Lower(stage.Ignition),
+        };
+    }
+
+    private static DragCurve Lower(DragTable table) => new(table.ReferenceArea.SquareMeters, table.Mach.Span, table.Coefficient.Span);
+
+    private static LoweredIgnition Lower(StageIgnition ignition) => ignition switch
+    {
+        StageIgnition.ByContact x => new LoweredIgnition { Case = ignition, Lag = x.Lag.Seconds },
+        StageIgnition.ByElectronics x => new LoweredIgnition
+        {
+            Case = ignition,
+            Timer = x.Timer.Seconds,
+            IgniterLag = x.IgniterLag.Seconds,
+            SeparationLag = x.Separation.Match(after => after.Lag.Seconds, _ => double.NaN),
+            LeastSpeed = x.Guards.LeastSpeed?.MetersPerSecond ?? double.NegativeInfinity,
+            LeastHeight = x.Guards.LeastHeight?.Meters ?? double.NegativeInfinity,
+            GreatestHeight = x.Guards.GreatestHeight?.Meters ?? double.PositiveInfinity,
+            Earliest = x.Guards.Earliest?.Seconds ?? double.NegativeInfinity,
+            Latest = x.Guards.Latest?.Seconds ?? double.PositiveInfinity,
+            GreatestTilt = x.Guards.GreatestTilt?.Radians ?? double.PositiveInfinity,
+        },
+        _ => new LoweredIgnition { Case = ignition },
+    };
+}

@@ -1,0 +1,24 @@
+using Staging.Core.Solving;
+using UnitsNet;
+
+namespace Staging.Core.Flight;
+
+/// <summary>How a flight is computed. The defaults are the numbers stated here.</summary>
+public sealed record FlightOptions
+{
+    /// <summary>The defaults.</summary>
+    public static FlightOptions Default { get; } = new();
+
+    /// <summary>Tolerances and limits of the integration.</summary>
+    public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.Default;
+
+    /// <summary>What is followed. The default is everything.</summary>
+    public FlightScope Scope { get; init; } = FlightScope.Everything;
+
+    /// <summary>Whether the course of each body is kept, for columns and plots. The default is yes; a study that asks for single numbers does without.</summary>
+    public bool KeepTracks { get; init; } = true;
+
+    /// <summary>Time from ignition at which a body still in the air is given up [s], 1 s to 100000 s. The default is one hour.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Duration LatestTime { get; init => field = Guard.In(value, 1, 100_000); } = Duration.FromHours(1);
+}

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace Staging.Core.Flight;
+
+/// <summary>A stack on its guide: what flies, from where. It knows no solver; see <see cref="FlightSolver"/>.</summary>
+public sealed record FlightPlan
+{
+    /// <summary>The stages, lowest first; one or more.</summary>
+    public required ImmutableArray<Stage> Stages { get; init => field = Guard.Set(value); }
+
+    /// <summary>Mass carried by the uppermost stage and not counted in it [kg], 0 to 100 t. The default is none.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Mass Payload { get; init => field = Guard.In(value, 0, 100_000); }
+
+    /// <summary>The rod or rail.</summary>
+    public required LaunchGuide Guide { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Air, elevation, wind and gravity.</summary>
+    public required LaunchSite Site { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Mass of the whole stack on the guide [kg].</summary>
+    public Mass LiftOffMass => Mass.FromKilograms(Payload.Kilograms + Stages.Sum(s => s.LoadedMass.Kilograms));
+
+    /// <summary>Looks whether the plan hangs together.</summary>
+    /// <returns>All findings, errors and others; empty when there is nothing to say.</returns>
+    public ImmutableArray<ModelFinding> Check() => FlightPlanCheck.Run(this);
+}

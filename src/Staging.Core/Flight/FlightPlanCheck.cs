@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace Staging.Core.Flight;
+
+/// <summary>The rules across fields of a flight plan.</summary>
+internal static class FlightPlanCheck
+{
+    public static ImmutableArray<ModelFinding> Run(FlightPlan plan)
+    {
+        var findings = ImmutableArray.CreateBuilder<ModelFinding>();
+        if (plan.Stages.IsEmpty)
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT001", "Stages", "There is no stage; a plan needs one or more."));
+        for (int i = 0; i < plan.Stages.Length; i++)
+        {
+            CheckMasses(plan.Stages[i], i, findings);
+            CheckIgnition(plan, i, findings);
+            CheckRecovery(plan, i, findings);
+            if (plan.Stages.Take(i).Any(s => s.Name == plan.Stages[i].Name))
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT002", $"Stages[{i}].Name", $"The name '{plan.Stages[i].Name}' is taken by a lower stage; names must differ."));
+        }
+
+        double elevation = plan.Site.Elevation.Meters;
+        double floor = plan.Site.Atmosphere.Floor_m;
+        double ceiling = plan.Site.Atmosphere.Ceiling_m;
+        if (elevation < floor || elevation >= ceiling)
+        {
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT003", "Site.Elevation", Text(
+                $"The site lies at {elevation:G6} m, the atmosphere runs from {floor:G6} to {ceiling:G6} m; the site must lie within it.")));
+        }
+
+        return findings.ToImmutable();
+    }
+
+    private static void CheckMasses(Stage stage, int i, ImmutableArray<ModelFinding>.Builder findings)
+    {
+        double loaded = stage.Motor.LoadedMass.Kilograms;
+        double propellant = stage.Motor.PropellantMass.Kilograms;
+        if (propellant > loaded)
+        {
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT004", $"Stages[{i}].Motor.PropellantMass", Text(
+                $"The propellant weighs {propellant:G6} kg, the loaded motor {loaded:G6} kg; the propellant must weigh less.")));
+        }
+
+        if (!(stage.BurntMass.Kilograms > 0))
+        {
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT005", $"Stages[{i}].StructureMass",
+                "Structure and burnt motors weigh nothing together; some mass must be left when the propellant is gone."));
+        }
+    }
+
+    private static void CheckIgnition(FlightPlan plan, int i, ImmutableArray<ModelFinding>.Builder findings)
+    {
+        StageIgnition ignition = plan.Stages[i].Ignition;
+        string path = $"Stages[{i}].Ignition";
+        if (i == 0)
+        {
+            if (ignition is not StageIgnition.AtLaunch)
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT006", path, "The lowest stage must be lit at launch."));
+            return;
+        }
+
+        Motor below = plan.Stages[i - 1].Motor;
+        switch (ignition)
+        {
+            case StageIgnition.AtLaunch:
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT007", path, "Only the lowest stage can be lit at launch; choose contact, gap or electronics."));
+                break;
+            case StageIgnition.ByContact or StageIgnition.ByGap when below.ForwardEnd is not MotorForwardEnd.BurnsThrough:
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT008", path,
+                    $"The motor below, '{below.Name}', does not burn through, so it lights nothing; take a booster motor (delay code 0) or electronics."));
+                break;
+            case StageIgnition.ByElectronics { From: TimerStart.Separation, Separation: SeparationRule.AtIgnition }:
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT009", path,
+                    "The timer waits for separation and separation waits for ignition; start the timer from another event or separate after burnout."));
+                break;
+            default:
+                break;
+        }
+    }
+
+    private static void CheckRecovery(FlightPlan plan, int i, ImmutableArray<ModelFinding>.Builder findings)
+    {
+        Stage stage = plan.Stages[i];
+        DeploymentTrigger? deployment = stage.Recovery.Match<DeploymentTrigger?>(x => x.Deployment, x => x.Deployment, x => x.Deployment, _ => null);
+        string path = $"Stages[{i}].Recovery.Deployment";
+        if (deployment is DeploymentTrigger.ByMotorDelay && stage.Motor.ForwardEnd is not MotorForwardEnd.Ejects)
+        {
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT010", path,
+                $"The motor '{stage.Motor.Name}' has no ejection charge; the device would never come out."));
+        }
+
+        if (deployment is DeploymentTrigger.AtSeparation && i == plan.Stages.Length - 1)
+        {
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT011", path,
+                "The uppermost stage parts from nothing above it; choose the motor's delay or apogee."));
+        }
+
+        if (stage.Recovery is Recovery.Ballistic)
+        {
+            findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT012", $"Stages[{i}].Recovery",
+                $"'{stage.Name}' comes down ballistic, nose first at full speed; safety codes ask for a recovery device."));
+        }
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

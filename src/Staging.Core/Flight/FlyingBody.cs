@@ -1,0 +1,125 @@
+namespace Staging.Core.Flight;
+
+/// <summary>A body in flight: which stages it holds, its state, and what is planned for it. Changes as it flies; copied for branches.</summary>
+internal sealed class FlyingBody
+{
+    private readonly int[] piece;
+
+    public FlyingBody(int stages)
+    {
+        Highest = stages - 1;
+        IgnitedAt = new double[stages];
+        IgnitedAt.AsSpan().Fill(double.NaN);
+        piece = new int[stages];
+        piece.AsSpan().Fill(-1);
+        DeviceOut = new bool[stages];
+    }
+
+    /// <summary>A copy with all that is planned, as it stands.</summary>
+    public FlyingBody(FlyingBody other)
+    {
+        (Lowest, Highest, Time, Height, Velocity) = (other.Lowest, other.Highest, other.Time, other.Height, other.Velocity);
+        (Motion, Device, LiftOff, Dropped) = (other.Motion, other.Device, other.LiftOff, other.Dropped);
+        IgnitedAt = (double[])other.IgnitedAt.Clone();
+        piece = (int[])other.piece.Clone();
+        DeviceOut = (bool[])other.DeviceOut.Clone();
+        Planned.AddRange(other.Planned);
+    }
+
+    public int Lowest { get; set; }
+
+    public int Highest { get; set; }
+
+    public double Time { get; set; }
+
+    public double Height { get; set; }
+
+    public double Velocity { get; set; }
+
+    public BodyMotion Motion { get; set; }
+
+    /// <summary>Stage whose recovery device acts; -1 where none does.</summary>
+    public int Device { get; set; } = -1;
+
+    /// <summary>Time of lift-off [s].</summary>
+    public double LiftOff { get; set; } = double.NaN;
+
+    /// <summary>Whether this body was left behind by the stage above it.</summary>
+    public bool Dropped { get; set; }
+
+    /// <summary>Time of ignition of each stage [s]; not-a-number where it is cold.</summary>
+    public double[] IgnitedAt { get; }
+
+    /// <summary>Whether the device of each stage has come out, acting or not.</summary>
+    public bool[] DeviceOut { get; }
+
+    public List<PlannedAction> Planned { get; } = new(8);
+
+    /// <summary>Whether a motor of this body pushes, or waits to.</summary>
+    public bool Burning(LoweredPlan plan)
+    {
+        for (int k = Lowest; k <= Highest; k++)
+        {
+            if (IsBurning(k, plan))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether the motors of one stage push, or wait to.</summary>
+    public bool IsBurning(int stage, LoweredPlan plan) => !double.IsNaN(IgnitedAt[stage]) && piece[stage] < plan.Stages[stage].Burn.Pieces;
+
+    /// <summary>Steps each thrust curve on to the piece that holds the present time; returns the next corner [s].</summary>
+    public double NextCorner(LoweredPlan plan)
+    {
+        double next = double.PositiveInfinity;
+        for (int k = Lowest; k <= Highest; k++)
+        {
+            if (double.IsNaN(IgnitedAt[k]))
+                continue;
+            MotorBurn burn = plan.Stages[k].Burn;
+            while (IgnitedAt[k] + burn.EndOf(piece[k]) <= Time)
+                piece[k]++;
+            next = Math.Min(next, IgnitedAt[k] + burn.EndOf(piece[k]));
+        }
+
+        return next;
+    }
+
+    /// <summary>Thrust and mass from the present time to the next corner; <see cref="NextCorner"/> comes first.</summary>
+    public FlightPiece Propulsion(LoweredPlan plan)
+    {
+        double thrust = 0, slope = 0, mass = 0, flow = 0, halfFlowSlope = 0;
+        for (int k = Lowest; k <= Highest; k++)
+        {
+            MotorBurn burn = plan.Stages[k].Burn;
+            mass += plan.Stages[k].BurntMass;
+            if (double.IsNaN(IgnitedAt[k]))
+            {
+                mass += burn.Propellant;
+                continue;
+            }
+
+            (double F0, double s) = burn.Line(piece[k]);
+            double into = piece[k] < burn.Pieces ? Math.Max(0, Time - (IgnitedAt[k] + burn.StartOf(piece[k]))) : 0;
+            thrust += F0 + s * into;
+            slope += s;
+            mass += burn.LeftAt(piece[k]) - burn.MassPerImpulse * into * (F0 + 0.5 * s * into);
+            flow += burn.MassPerImpulse * (F0 + s * into);
+            halfFlowSlope += 0.5 * burn.MassPerImpulse * s;
+        }
+
+        return new FlightPiece { Start = Time, Thrust0 = thrust, ThrustSlope = slope, Mass0 = mass, MassFlow = flow, HalfMassFlowSlope = halfFlowSlope };
+    }
+}
+
+/// <summary>How a body moves.</summary>
+internal enum BodyMotion
+{
+    Held,
+    Guided,
+    Rising,
+    Falling,
+    Ended,
+}

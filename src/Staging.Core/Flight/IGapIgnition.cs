@@ -1,0 +1,10 @@
+namespace Staging.Core.Flight;
+
+/// <summary>Answers whether burn-through gas lights the next stage, and when. Thread-safe, and a pure function of the state.</summary>
+public interface IGapIgnition
+{
+    /// <summary>Asked once, at the burn-through of the motor below.</summary>
+    /// <param name="state">Air, flight and masses at that moment.</param>
+    /// <returns>Lit or not, with the times that count from burn-through.</returns>
+    GapIgnitionResult Ignite(BurnThroughState state);
+}

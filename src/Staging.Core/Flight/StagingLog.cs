@@ -1,0 +1,27 @@
+namespace Staging.Core.Flight;
+
+/// <summary>What is known of one staging while the flight is computed.</summary>
+internal sealed class StagingLog(int stage, FlyingBody start)
+{
+    /// <summary>Index of the stage to be lit.</summary>
+    public int Stage => stage;
+
+    /// <summary>The stack at the burn-through or burnout below, before anything is decided: where branches start.</summary>
+    public FlyingBody Start => start;
+
+    /// <summary>The state that was put to the gap, or that electronics met at burnout below.</summary>
+    public BurnThroughState? State { get; set; }
+
+    public bool Lit { get; set; }
+
+    public string Reason { get; set; } = "The flight ended before this was decided.";
+
+    /// <summary>Ignition of the upper stage [s], not-a-number where it stays cold.</summary>
+    public double IgnitionTime { get; set; } = double.NaN;
+
+    /// <summary>Height [m] and velocity [m/s] at ignition.</summary>
+    public (double Height, double Velocity) AtIgnition { get; set; } = (double.NaN, double.NaN);
+
+    /// <summary>Separation [s], not-a-number where the pieces stay joined.</summary>
+    public double SeparationTime { get; set; } = double.NaN;
+}

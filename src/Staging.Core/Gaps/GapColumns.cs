@@ -1,0 +1,29 @@
+namespace Staging.Core.Gaps;
+
+/// <summary>The course of a gap run as columns of equal length, in SI units, for plots and notebooks.</summary>
+public sealed record GapColumns
+{
+    /// <summary>Time since burn-through [s].</summary>
+    public required ReadOnlyMemory<double> Time_s { get; init; }
+
+    /// <summary>Absolute gap pressure [Pa].</summary>
+    public required ReadOnlyMemory<double> GapPressure_Pa { get; init; }
+
+    /// <summary>Absolute chamber pressure [Pa].</summary>
+    public required ReadOnlyMemory<double> ChamberPressure_Pa { get; init; }
+
+    /// <summary>Station of the front [m].</summary>
+    public required ReadOnlyMemory<double> Front_m { get; init; }
+
+    /// <summary>Temperature of the products behind the front [K].</summary>
+    public required ReadOnlyMemory<double> HotTemperature_K { get; init; }
+
+    /// <summary>Temperature of the gas at the upper nozzle [K].</summary>
+    public required ReadOnlyMemory<double> NozzleTemperature_K { get; init; }
+
+    /// <summary>Temperature of the grain surface [K].</summary>
+    public required ReadOnlyMemory<double> GrainSurface_K { get; init; }
+
+    /// <summary>Travel of the joint [m].</summary>
+    public required ReadOnlyMemory<double> JointTravel_m { get; init; }
+}

@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Staging.Core.Discharge;
+using UnitsNet;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>
+/// What the builder makes, and what is known of the two motors: tube, vents, joint, source, grain. It holds no default for any physics.
+/// </summary>
+/// <remarks>Immutable; may be read from any thread. A changed copy is <c>design with { ... }</c>.</remarks>
+public sealed record GapDesign
+{
+    /// <summary>The tube between the motors.</summary>
+    public required GuideTube Tube { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Holes to the outside; an empty list is a closed gap.</summary>
+    public required ImmutableArray<Vent> Vents { get; init => field = Guard.Set(value); }
+
+    /// <summary>How the holes discharge.</summary>
+    public required IDischargeLaw DischargeLaw { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>What comes out of the booster.</summary>
+    public required BurnThroughSource Source { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>What holds the stages together.</summary>
+    public required FrictionJoint Joint { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>The propellant to be lit.</summary>
+    public required UpperGrain Grain { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Mixing and heat transfer.</summary>
+    public required GapClosures Closures { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Area of all vents together.</summary>
+    public Area TotalVentArea => Area.FromSquareMeters(Vents.Sum(v => v.Holes.TotalArea.SquareMeters));
+}

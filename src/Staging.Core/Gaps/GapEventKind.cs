@@ -1,0 +1,32 @@
+namespace Staging.Core.Gaps;
+
+/// <summary>What can happen in a gap.</summary>
+public enum GapEventKind
+{
+    /// <summary>The booster's chamber opens forward: time zero.</summary>
+    BurnThrough,
+
+    /// <summary>The gap pressure overcomes the joint, which starts to slide.</summary>
+    JointMoves,
+
+    /// <summary>The joint comes to rest again.</summary>
+    JointRests,
+
+    /// <summary>The front stands at the last vent: half of what leaves there is products.</summary>
+    FrontAtLastVent,
+
+    /// <summary>Half of the gas at the nozzle is products.</summary>
+    ProductsAtNozzle,
+
+    /// <summary>The grain surface passes its ignition temperature.</summary>
+    Lit,
+
+    /// <summary>The last fragment of the booster's propellant has burnt.</summary>
+    FragmentsBurnt,
+
+    /// <summary>The joint has slid over its whole engagement and opens.</summary>
+    JointOpens,
+
+    /// <summary>The source has ended and the gap has bled down.</summary>
+    Spent,
+}

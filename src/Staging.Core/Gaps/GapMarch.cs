@@ -1,0 +1,119 @@
+using Staging.Core.Solving;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>One gap run: the phases of the joint, the known times between them, and the events.</summary>
+internal sealed class GapMarch
+{
+    private readonly GapProblem problem;
+    private readonly SolverOptions options;
+    private readonly GapParameters p;
+    private readonly Integrator<Tsitouras54> integrator;
+    private readonly DenseTrack track = new(GapState.Count, Tsitouras54.DenseDegree);
+    private readonly GapWatch watch;
+    private readonly double[] first = new double[GapState.Count];
+    private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
+    private bool sliding;
+
+    public GapMarch(GapProblem problem, SolverOptions options)
+    {
+        this.problem = problem;
+        this.options = options;
+        p = GapLowering.Lower(problem);
+        integrator = new Integrator<Tsitouras54>(options, GapLowering.Scales(p));
+        watch = new GapWatch(p);
+        GapLowering.FirstState(p, first);
+        first.CopyTo(integrator.State);
+    }
+
+    public GapRun Run(CancellationToken cancel)
+    {
+        double[] stops = [.. new[] { p.OpeningTime, p.FragmentBurnTime }.Where(t => t < p.Horizon).Order(), p.Horizon];
+        bool over = false;
+        foreach (double stop in stops)
+        {
+            while (!over && integrator.Time < stop)
+                over = RunPhase(stop, cancel);
+            if (!over && stop == p.FragmentBurnTime)
+                events.Add((GapEventKind.FragmentsBurnt, stop));
+        }
+
+        if (!double.IsNaN(watch.LitTime))
+            events.Add((GapEventKind.Lit, watch.LitTime));
+        return GapLifting.Run(problem, options, new GapCourse(p, track, watch), events, first, integrator);
+    }
+
+    /// <summary>Runs to the next change of the joint or to the stop; true when the run is over.</summary>
+    private bool RunPhase(double stop, CancellationToken cancel)
+    {
+        var system = new GapSystem(p, sliding);
+        if (BeginsOver(ref system))
+            return true;
+        system = new GapSystem(p, sliding);
+        PhaseEnd end = integrator.Run(ref system, stop, new Both(track, watch), cancel);
+        if (end == PhaseEnd.Failed)
+            return true;
+        bool over = false;
+        foreach (FiredEvent fired in integrator.Fired)
+            over |= Happens(fired);
+        return over;
+    }
+
+    /// <summary>What already holds at the start of a phase is no event: a joint too weak to hold, or a gap already spent.</summary>
+    private bool BeginsOver(ref GapSystem system)
+    {
+        Span<double> values = stackalloc double[system.EventCount];
+        system.EventValues(integrator.Time, integrator.State, values);
+        if (values[GapSystem.Spent] > 0)
+        {
+            events.Add((GapEventKind.Spent, integrator.Time));
+            return true;
+        }
+
+        if (!sliding && values[GapSystem.JointMoves] > 0)
+        {
+            sliding = true;
+            events.Add((GapEventKind.JointMoves, integrator.Time));
+        }
+
+        return false;
+    }
+
+    private bool Happens(FiredEvent fired)
+    {
+        switch (fired.Index)
+        {
+            case GapSystem.JointMoves when sliding:
+                events.Add((GapEventKind.JointOpens, fired.Time));
+                return true;
+            case GapSystem.JointMoves:
+                sliding = true;
+                events.Add((GapEventKind.JointMoves, fired.Time));
+                return false;
+            case GapSystem.JointRests:
+                sliding = false;
+                integrator.State[GapState.SlideSpeed] = 0;
+                events.Add((GapEventKind.JointRests, fired.Time));
+                return false;
+            case GapSystem.Spent:
+                events.Add((GapEventKind.Spent, fired.Time));
+                return true;
+            case GapSystem.FrontAtLastVent:
+                events.Add((GapEventKind.FrontAtLastVent, fired.Time));
+                return false;
+            default:
+                events.Add((GapEventKind.ProductsAtNozzle, fired.Time));
+                return false;
+        }
+    }
+
+    /// <summary>Hands each step to the record and to the watch.</summary>
+    private sealed class Both(DenseTrack track, GapWatch watch) : IStepSink
+    {
+        public void Accept(double start, double length, in DenseStep step)
+        {
+            track.Accept(start, length, step);
+            watch.Accept(start, length, step);
+        }
+    }
+}

@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+using Staging.Core.Gases;
+using UnitsNet;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>A gap design at the moment of burn-through: with the bodies on either side and the air outside. It says nothing about how it is solved.</summary>
+/// <remarks>Immutable; may be read from any thread. A changed copy is <c>problem with { ... }</c>.</remarks>
+public sealed record GapProblem
+{
+    /// <summary>The gap as built.</summary>
+    public required GapDesign Design { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>The bodies ahead of and behind the joint.</summary>
+    public required SeparatingBodies Bodies { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Air outside the holes; the gap starts filled with it.</summary>
+    public required GasState Surroundings { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>How long after burn-through the gap is watched [s], 0.1 ms to 10 s. The default is 0.2 s.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Duration Horizon { get; init => field = Guard.In(value, 1e-4, 10); } = Duration.FromMilliseconds(200);
+
+    /// <summary>All findings about the model, from holes outside the tube to laws used outside their range.</summary>
+    /// <returns>The findings; empty when there is nothing to say.</returns>
+    public ImmutableArray<ModelFinding> Check() => GapChecks.Of(this);
+}

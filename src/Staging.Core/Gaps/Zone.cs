@@ -1,0 +1,50 @@
+using Staging.Core.Gases;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>A stirred parcel of products and air: masses [kg] and internal energy [J], and what follows from them.</summary>
+internal readonly struct Zone
+{
+    public Zone(double products, double air, double energy, in GasConstants p, in GasConstants a)
+    {
+        Mass = products + air;
+        ProductFraction = products / Mass;
+        R = (products * p.R + air * a.R) / Mass;
+        Cv = (products * p.Cv + air * a.Cv) / Mass;
+        GammaMinusOne = R / Cv;
+        Temperature = energy / (Mass * Cv);
+        PressureVolume = GammaMinusOne * energy;
+    }
+
+    public double Mass { get; }
+
+    /// <summary>Mass fraction of products [-].</summary>
+    public double ProductFraction { get; }
+
+    /// <summary>Specific gas constant, by mass fraction [J/(kg K)].</summary>
+    public double R { get; }
+
+    /// <summary>Heat capacity at constant volume, by mass fraction [J/(kg K)].</summary>
+    public double Cv { get; }
+
+    public double GammaMinusOne { get; }
+
+    public double Gamma => 1 + GammaMinusOne;
+
+    public double Temperature { get; }
+
+    /// <summary>Pressure times volume [J].</summary>
+    public double PressureVolume { get; }
+
+    /// <summary>Specific enthalpy [J/kg], zero at 0 K.</summary>
+    public double Enthalpy => (Cv + R) * Temperature;
+
+    public double DensityAt(double pressure) => pressure / (R * Temperature);
+
+    /// <summary>
+    /// Rise of (pressure times volume) at fixed volume for each kilogram of another parcel's gas that flows in [J/kg]:
+    /// (gamma - 1) h + T (R_in - (gamma - 1) cv_in), from d(pV) = d(U mR/(m cv)).
+    /// </summary>
+    public double Swelling(in Zone from) =>
+        GammaMinusOne * from.Enthalpy + Temperature * (from.R - GammaMinusOne * from.Cv);
+}

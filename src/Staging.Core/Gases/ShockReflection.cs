@@ -1,0 +1,33 @@
+namespace Staging.Core.Gases;
+
+/// <summary>Reflection of a normal shock at a closed end: p5/p2 = ((3 gamma - 1) p2/p1 - (gamma - 1))/((gamma - 1) p2/p1 + gamma + 1).</summary>
+/// <remarks>
+/// H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), section 3.5. A weak wave doubles its rise of pressure; a strong one
+/// multiplies pressure by (3 gamma - 1)/(gamma - 1): 8 for air, 11 for gamma 1.25.
+/// </remarks>
+public static class ShockReflection
+{
+    /// <summary>The reflected shock of an incident one.</summary>
+    /// <param name="mach">Mach number of the incident shock into gas at rest Ms [-], 1 to 1000.</param>
+    /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
+    /// <returns>Pressures, temperatures, densities and speed after reflection.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
+    public static ReflectedShock At(double mach, double gamma)
+    {
+        double p21 = NormalShock.PressureRatio(mach, gamma);
+        double p52 = ((3 * gamma - 1) * p21 - (gamma - 1)) / ((gamma - 1) * p21 + gamma + 1);
+        double M_r = NormalShock.MachFromPressureRatio(p52, gamma);
+        double T21 = NormalShock.TemperatureRatio(mach, gamma);
+        double rho21 = NormalShock.DensityRatio(mach, gamma);
+        double rho52 = NormalShock.HugoniotDensityRatio(p52, gamma);
+        double u2 = PistonShock.GasSpeed(mach, gamma);
+        return new ReflectedShock(
+            IncidentPressureRatio: p21,
+            ReflectedMach: M_r,
+            ReflectedPressureRatio: p52,
+            TotalPressureRatio: p52 * p21,
+            TotalTemperatureRatio: T21 * (p52 / rho52),
+            TotalDensityRatio: rho21 * rho52,
+            ReflectedSpeed: M_r * Math.Sqrt(T21) - u2);
+    }
+}

@@ -1,0 +1,40 @@
+namespace Staging.Core.Gases;
+
+/// <summary>
+/// The pressure at which a vented vessel settles under a constant inflow of gas of constant temperature, in closed form and both ways.
+/// Dimensionless; q = mdot sqrt(R T0)/(Cd A pa) with the pressure pa outside.
+/// </summary>
+/// <remarks>
+/// Mass flow of NACA Report 1135 set equal to the inflow. Unchoked p/pa = ((1 + sqrt(1 + 2 (gamma - 1) q^2/gamma))/2)^(gamma/(gamma - 1));
+/// choked p/pa = q/C*.
+/// </remarks>
+public static class SteadyVent
+{
+    /// <summary>p/pa for an inflow.</summary>
+    /// <param name="flow">q [-], 0 to 1e6.</param>
+    /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
+    /// <returns>p/pa [-], 1 or more.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
+    public static double PressureRatio(double flow, double gamma)
+    {
+        double q = Guard.In(flow, 0, 1e6, "-", nameof(flow));
+        double choked = q / ChokedFlow.CriticalFlowFactor(Argument.Gamma(gamma));
+        if (choked * ChokedFlow.CriticalPressureRatio(gamma) >= 1)
+            return choked;
+        return Math.Pow((1 + Math.Sqrt(1 + 2 * (gamma - 1) / gamma * q * q)) / 2, gamma / (gamma - 1));
+    }
+
+    /// <summary>The inflow that holds a pressure: q = p/pa psi(pa/p).</summary>
+    /// <param name="pressureRatio">p/pa [-], 1 to 1e6.</param>
+    /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
+    /// <returns>q [-].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
+    public static double Flow(double pressureRatio, double gamma)
+    {
+        double x = Guard.In(pressureRatio, 1, 1e6, "-", nameof(pressureRatio));
+        if (x * ChokedFlow.CriticalPressureRatio(Argument.Gamma(gamma)) >= 1)
+            return x * ChokedFlow.CriticalFlowFactor(gamma);
+        double excess = NearZero.Expm1((gamma - 1) / gamma * Math.Log(x));
+        return Math.Sqrt(2 * gamma / (gamma - 1) * excess * (1 + excess));
+    }
+}

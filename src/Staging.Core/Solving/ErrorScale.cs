@@ -1,0 +1,93 @@
+namespace Staging.Core.Solving;
+
+/// <summary>Measures differences of states in units of what is tolerated: 1 is just allowed.</summary>
+internal sealed class ErrorScale
+{
+    private readonly double[] natural;
+    private readonly double absolute;
+    private readonly double relative;
+
+    /// <summary>Takes the tolerances of the options and the natural size of each state.</summary>
+    /// <exception cref="ArgumentException">No states, or a scale that is not positive and finite.</exception>
+    public ErrorScale(SolverOptions options, ReadOnlySpan<double> scales)
+    {
+        if (scales.IsEmpty)
+            throw new ArgumentException("There must be one state or more.", nameof(scales));
+        for (int i = 0; i < scales.Length; i++)
+        {
+            if (!(scales[i] > 0 && double.IsFinite(scales[i])))
+                throw new ArgumentException($"The natural scale of state {i} must be positive and finite.", nameof(scales));
+        }
+
+        natural = scales.ToArray();
+        absolute = options.ScaledAbsoluteTolerance;
+        relative = options.RelativeTolerance;
+    }
+
+    /// <summary>Root mean square of local errors over their tolerances; infinite where anything is not finite.</summary>
+    public double ErrorNorm(ReadOnlySpan<double> error, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew)
+    {
+        double sum = 0;
+        for (int i = 0; i < error.Length; i++)
+        {
+            double e = error[i] / (absolute * natural[i] + relative * Math.Max(Math.Abs(y[i]), Math.Abs(yNew[i])));
+            sum += e * e;
+        }
+
+        double norm = Math.Sqrt(sum / error.Length);
+        return double.IsFinite(norm) && FirstNotFinite(yNew) < 0 ? norm : double.PositiveInfinity;
+    }
+
+    /// <summary>Root mean square of values over the tolerances at a state.</summary>
+    public double Norm(ReadOnlySpan<double> values, ReadOnlySpan<double> y)
+    {
+        double sum = 0;
+        for (int i = 0; i < values.Length; i++)
+        {
+            double e = values[i] / Tolerance(i, y);
+            sum += e * e;
+        }
+
+        return Math.Sqrt(sum / values.Length);
+    }
+
+    /// <summary>Root mean square of the difference of two vectors over the tolerances at a state.</summary>
+    public double Distance(ReadOnlySpan<double> a, ReadOnlySpan<double> b, ReadOnlySpan<double> y)
+    {
+        double sum = 0;
+        for (int i = 0; i < a.Length; i++)
+        {
+            double e = (a[i] - b[i]) / Tolerance(i, y);
+            sum += e * e;
+        }
+
+        return Math.Sqrt(sum / a.Length);
+    }
+
+    /// <summary>Root mean square of the sizes of the states over their tolerances; a state is never taken as smaller than its natural scale.</summary>
+    public double Size(ReadOnlySpan<double> y)
+    {
+        double sum = 0;
+        for (int i = 0; i < y.Length; i++)
+        {
+            double e = Math.Max(Math.Abs(y[i]), natural[i]) / Tolerance(i, y);
+            sum += e * e;
+        }
+
+        return Math.Sqrt(sum / y.Length);
+    }
+
+    /// <summary>Index of the first value that is infinite or not a number; -1 where all are finite.</summary>
+    public static int FirstNotFinite(ReadOnlySpan<double> values)
+    {
+        for (int i = 0; i < values.Length; i++)
+        {
+            if (!double.IsFinite(values[i]))
+                return i;
+        }
+
+        return -1;
+    }
+
+    private double Tolerance(int i, ReadOnlySpan<double> y) => absolute * natural[i] + relative * Math.Abs(y[i]);
+}

@@ -1,0 +1,50 @@
+namespace Staging.Core.Solving;
+
+/// <summary>Chooses the size of the next step from the error of the last: proportional-integral control.</summary>
+/// <remarks>
+/// K. Gustafsson, "Control theoretic techniques for stepsize selection in explicit Runge-Kutta methods", ACM Trans. Math. Softw. 17 (1991)
+/// 533-554, with the exponents 0.7/p and 0.4/p. An error of 1 is just allowed.
+/// </remarks>
+internal struct StepControl(int order)
+{
+    private const double Safety = 0.9;
+    private const double MostGrowth = 6;
+    private const double MostShrink = 0.2;
+    private const double ShrinkWhenNotFinite = 0.1;
+    private const double SmallestError = 1e-10;
+    private const double SmallestRemembered = 1e-4;
+
+    private double lastError = 1;
+
+    /// <summary>The step size to try next [s]; zero before the first <see cref="Restart"/>.</summary>
+    public double Suggested { get; private set; }
+
+    /// <summary>Forgets what was learnt and starts from a first step [s].</summary>
+    public void Restart(double firstStep)
+    {
+        Suggested = firstStep;
+        lastError = 1;
+    }
+
+    /// <summary>A step of size <paramref name="h"/> met the tolerance.</summary>
+    public void Accept(double h, double error, bool afterRejection)
+    {
+        double growth = Safety * Math.Pow(Math.Max(error, SmallestError), -0.7 / order) * Math.Pow(lastError, 0.4 / order);
+        growth = Math.Clamp(growth, MostShrink, afterRejection ? 1 : MostGrowth);
+        // A step cut short by a stop time can only say that more is allowed; what was known of longer steps stays known.
+        bool cut = h < Suggested;
+        if (cut && growth >= MostGrowth)
+        {
+            Suggested = Math.Max(Suggested, h * growth);
+            return;
+        }
+
+        Suggested = h * growth;
+        lastError = Math.Max(error, SmallestRemembered);
+    }
+
+    /// <summary>A step of size <paramref name="h"/> was refused; an error that is not finite says nothing but "much smaller".</summary>
+    public void Reject(double h, double error) => Suggested = double.IsFinite(error)
+        ? h * Math.Max(MostShrink, Safety * Math.Pow(error, -1.0 / order))
+        : h * ShrinkWhenNotFinite;
+}

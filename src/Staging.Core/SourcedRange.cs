@@ -1,0 +1,38 @@
+using System.Globalization;
+
+namespace Staging.Core;
+
+/// <summary>A starting value with the range that its sources allow.</summary>
+public sealed record SourcedRange
+{
+    /// <summary>What it is.</summary>
+    public required string Quantity { get; init => field = Guard.NotBlank(value); }
+
+    /// <summary>Unit of the three numbers; <c>-</c> where there is none.</summary>
+    public required string Unit { get; init => field = Guard.NotBlank(value); }
+
+    /// <summary>Least value that can be defended.</summary>
+    public required double Least { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
+
+    /// <summary>The starting value.</summary>
+    public required double Nominal { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
+
+    /// <summary>Greatest value that can be defended.</summary>
+    public required double Greatest { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
+
+    /// <summary>Where the starting value comes from.</summary>
+    public required Provenance NominalSource { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Where the range comes from.</summary>
+    public required Provenance RangeSource { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Whether a value lies inside the range, ends included.</summary>
+    /// <param name="value">A value in the unit of the range.</param>
+    /// <returns>True inside.</returns>
+    public bool Holds(double value) => value >= Least && value <= Greatest;
+
+    /// <summary>Value and range on one line.</summary>
+    /// <returns>For example <c>gas mass fraction 0.65 (0.4 to 0.7) -</c>.</returns>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"{Quantity} {Nominal:G6} ({Least:G6} to {Greatest:G6}) {Unit}");
+}

@@ -1,0 +1,112 @@
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using Staging.Core.Gases;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Gaps;
+
+/// <summary>An invented gap for tests: 18 mm bore, 250 mm long, one 6 mm hole below the nozzle. It stands for nothing real.</summary>
+internal static class Bench
+{
+    public static readonly Provenance Invented = new() { Source = "Invented for tests", How = Evidence.Invented };
+
+    /// <summary>A gas with the gamma of air: parcels then differ in nothing that the pressure sees.</summary>
+    public static readonly PerfectGas AirLike = PerfectGas.DryAir with { Name = "air-like products" };
+
+    public static GapDesign Design { get; } = new()
+    {
+        Tube = Tube(250),
+        Vents = [Hole(Tube(250), 6)],
+        DischargeLaw = SharpEdgedLaw.Perry,
+        Source = new BurnThroughSource
+        {
+            Products = Powder(0.65),
+            FlameTemperature = Temperature.FromKelvins(1900),
+            ChamberVolume = Volume.FromCubicCentimeters(5),
+            ChamberPressure = Pressure.FromKilopascals(800),
+            OpeningDiameter = Length.FromMillimeters(10),
+            OpeningTime = Duration.FromMilliseconds(1),
+            OpeningCoefficient = 0.8,
+            NozzleThroatDiameter = Length.FromMillimeters(3.5),
+            FragmentMass = Mass.FromGrams(0.2),
+            FragmentBurnTime = Duration.FromMilliseconds(25),
+            Source = Invented,
+        },
+        Joint = Joint(newtons: 20),
+        Grain = new UpperGrain
+        {
+            NozzleThroatDiameter = Length.FromMillimeters(3.5),
+            RecessVolume = Volume.FromCubicCentimeters(0.3),
+            Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(0.3),
+            Density = Density.FromKilogramsPerCubicMeter(1700),
+            HeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000),
+            IgnitionTemperature = Temperature.FromKelvins(773),
+            InitialTemperature = Temperature.FromKelvins(288),
+            Source = Invented,
+        },
+        Closures = GapClosures.Judged,
+    };
+
+    public static GapProblem Gap { get; } = new()
+    {
+        Design = Design,
+        Bodies = new SeparatingBodies
+        {
+            MassAhead = Mass.FromGrams(60),
+            MassBehind = Mass.FromGrams(40),
+            ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(50),
+        },
+        Surroundings = new GasState
+        {
+            Gas = PerfectGas.DryAir,
+            Pressure = Pressure.FromPascals(101325),
+            Temperature = Temperature.FromKelvins(288.15),
+        },
+    };
+
+    /// <summary>The same gap with ideal walls and products that differ from air in temperature only.</summary>
+    public static GapProblem Adiabatic { get; } = Gap.With(d => d with
+    {
+        Source = d.Source with
+        {
+            Products = new DustyGas
+            {
+                Name = "air-like products",
+                Gas = AirLike,
+                GasMassFraction = 1,
+                ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000),
+                Source = Invented,
+            },
+            NozzleThroatDiameter = Length.Zero,
+        },
+        Closures = GapClosures.Judged with { WallHeatTransfer = HeatTransferCoefficient.Zero },
+    });
+
+    /// <summary>The problem with a changed design.</summary>
+    public static GapProblem With(this GapProblem gap, Func<GapDesign, GapDesign> change) => gap with { Design = change(gap.Design) };
+
+    public static GuideTube Tube(double millimetres) => new() { Bore = Length.FromMillimeters(18), Length = Length.FromMillimeters(millimetres) };
+
+    public static Vent Hole(GuideTube tube, double diameter, int count = 1) => Vent.BelowNozzle(
+        tube,
+        new VentHoles { Diameter = Length.FromMillimeters(diameter), WallThickness = Length.FromMillimeters(0.5), Count = count },
+        Length.FromMillimeters(1));
+
+    public static FrictionJoint Joint(double newtons, double engagement = 20) => new()
+    {
+        PressureDiameter = Length.FromMillimeters(18),
+        BreakawayForce = Force.FromNewtons(newtons),
+        SlidingForce = Force.FromNewtons(0.8 * newtons),
+        Engagement = Length.FromMillimeters(engagement),
+        Source = Invented,
+    };
+
+    public static DustyGas Powder(double gasFraction) => new()
+    {
+        Name = "powder products",
+        Source = Invented,
+        Gas = PerfectGas.FromMolarMass("powder gas", MolarMass.FromGramsPerMole(35.5), 1.21, Invented),
+        GasMassFraction = gasFraction,
+        ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1200),
+    };
+}
