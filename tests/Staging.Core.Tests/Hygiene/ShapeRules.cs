@@ -16,16 +16,29 @@ internal static class ShapeRules
         typeof(HashSet<>), typeof(ISet<>), typeof(Queue<>), typeof(Stack<>), typeof(Span<>), typeof(Memory<>), typeof(ArraySegment<>),
     ];
 
+    /// <summary>Other public classes, each with its reason.</summary>
+    public static Dictionary<string, string> OtherClasses { get; } = new()
+    {
+        ["Staging.Core.InvalidModelException"] = "an exception has to be a class",
+        ["Staging.Core.Flight.BodyFlight"] = "a result that only the solver makes: there is no changed copy of a flight",
+        ["Staging.Core.Flight.FlightRun"] = "a result that only the solver makes",
+        ["Staging.Core.Flight.DragTable"] = "its columns are checked together, so it comes whole from a factory",
+        ["Staging.Core.Flight.ThrustCurve"] = "its columns are checked together, so it comes whole from a factory",
+    };
+
     /// <summary>
-    /// A public class is sealed, a closed union or static. A record is the usual form; a sealed class is right where equality of values
-    /// means nothing (a run with its course, a table), and <see cref="Changeable"/> watches its fields all the same.
+    /// A public class is a sealed record, a closed union or static. A sealed class may also stand behind an interface of the library
+    /// (a law, an atmosphere): it is called, not compared, and <see cref="Changeable"/> watches its fields all the same.
     /// </summary>
     public static IEnumerable<string> OpenClass(Type type)
     {
         bool isRecord = type.GetMethod("<Clone>$") is not null;
-        bool isClosed = isRecord && ClosedUnions.IsClosed(type);
-        if (type.IsClass && !type.IsSealed && !isClosed)
-            yield return $"{type.FullName}: neither sealed, nor a closed union, nor static";
+        bool isStatic = type.IsAbstract && type.IsSealed;
+        bool isClosed = isRecord && type.IsAbstract && ClosedUnions.IsClosed(type);
+        bool isService = type.IsSealed && type.GetInterfaces().Any(i => i.Assembly == typeof(Guard).Assembly);
+        bool isFine = !type.IsClass || type.IsSubclassOf(typeof(Delegate)) || isStatic || isClosed || isService || (isRecord && type.IsSealed);
+        if (!isFine && !OtherClasses.ContainsKey(type.FullName!))
+            yield return $"{type.FullName}: neither a sealed record, nor a closed union, nor static";
     }
 
     public static IEnumerable<string> Changeable(Type type)
