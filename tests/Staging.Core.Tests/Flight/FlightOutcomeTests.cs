@@ -101,14 +101,14 @@ public class FlightOutcomeTests
     {
         using var source = new CancellationTokenSource();
         source.Cancel();
-        Assert.Throws<OperationCanceledException>(() => TwoStages().Fly(cancel: source.Token));
+        Assert.Throws<OperationCanceledException>(() => TwoStages().Fly(cancellationToken: source.Token));
     }
 
     [Fact]
     public void Progress_ends_at_one_and_never_falls()
     {
         var reports = new List<double>();
-        TwoStages().Fly(progress: new Direct(p => reports.Add(p.Fraction)), cancel: TestContext.Current.CancellationToken);
+        TwoStages().Fly(progress: new Direct(p => reports.Add(p.Fraction)), cancellationToken: TestContext.Current.CancellationToken);
         Assert.Equal(reports.Order(), reports);
         Assert.Equal(1, reports[^1]);
     }

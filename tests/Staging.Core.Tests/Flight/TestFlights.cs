@@ -80,7 +80,7 @@ internal static class TestFlights
 
     /// <summary>Flies with the token of the running test.</summary>
     public static FlightRun Flown(this FlightPlan plan, FlightOptions? options = null) =>
-        plan.Fly(options, cancel: TestContext.Current.CancellationToken);
+        plan.Fly(options, cancellationToken: TestContext.Current.CancellationToken);
 
     public static FlightOutcome.Landed Landing(this BodyFlight body) => Assert.IsType<FlightOutcome.Landed>(body.Outcome);
 
