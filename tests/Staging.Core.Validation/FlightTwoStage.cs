@@ -61,7 +61,7 @@ internal static class FlightTwoStage
 
     /// <summary>Flies with the token of the running test.</summary>
     public static FlightRun Flown(this FlightPlan plan, FlightOptions? options = null) =>
-        plan.Fly(options, cancel: TestContext.Current.CancellationToken);
+        plan.Fly(options, cancellationToken: TestContext.Current.CancellationToken);
 
     private static Motor Motor(string name, ThrustCurve curve, double propellant, double loaded, MotorForwardEnd end) => new()
     {
