@@ -19,7 +19,12 @@ public class FlightProperties
     public bool Mass_is_accounted_for(FlightCase c) => Math.Abs(c.Plan.Flown().MassLedger().Residual) < 1e-13;
 
     [Property(Arbitrary = [typeof(FlightCases)], MaxTest = 50)]
-    public bool Energy_is_accounted_for(FlightCase c) => Math.Abs(c.Plan.Flown().Main.EnergyLedger().Residual) < 2e-7;
+    public bool Energy_is_accounted_for(FlightCase c)
+    {
+        // Each step may err by the tolerance, so the whole by the tolerance times the steps.
+        FlightRun run = c.Plan.Flown();
+        return Math.Abs(run.Main.EnergyLedger().Residual) < run.Options.Solver.RelativeTolerance * run.Statistics.AcceptedSteps;
+    }
 
     [Property(Arbitrary = [typeof(FlightCases)], MaxTest = 100)]
     public bool Events_come_in_order_and_every_body_lands(FlightCase c)
@@ -36,8 +41,9 @@ public class FlightProperties
     {
         const double Shift = 1.25;
         BodyFlight now = c.Plan.Flown().Main, later = c.PlanWithDrag(c.Drag, Shift).Flown().Main;
+        // Shifted times round differently, which may turn a step that just passed into one that is repeated: one tolerance.
         return now.Events.Length == later.Events.Length
-            && Math.Abs(later.Apogee!.Value.Meters / now.Apogee!.Value.Meters - 1) < 1e-9
+            && Math.Abs(later.Apogee!.Value.Meters / now.Apogee!.Value.Meters - 1) < SolverOptions.Default.RelativeTolerance
             && now.Events.Zip(later.Events).Skip(1).All(p => Math.Abs(p.Second.Time.Seconds - p.First.Time.Seconds - Shift) < 1e-6);
     }
 
