@@ -1,0 +1,11 @@
+namespace Staging.Core.Plans.Forms;
+
+/// <summary>One reading of one text: the problems found so far, and how the files it names are opened.</summary>
+internal sealed class PlanReading(Func<string, TextReader>? openThrustCurve)
+{
+    /// <summary>All problems, in the order of the text.</summary>
+    public List<PlanProblem> Problems { get; } = [];
+
+    /// <summary>Opens a thrust curve by the name the plan gives; null where a plan may name no file.</summary>
+    public Func<string, TextReader>? OpenThrustCurve { get; } = openThrustCurve;
+}
