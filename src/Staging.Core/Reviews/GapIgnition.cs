@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
@@ -62,4 +63,23 @@ public sealed record GapIgnition : IGapIgnition
             ? new GapIgnitionResult.Lit { Reason = lit.Cause, IgnitionLag = lit.Time, SeparationLag = opens ?? lit.Time }
             : new GapIgnitionResult.NotLit { Reason = run.Outcome.Cause, SeparationLag = opens };
     }
+
+    /// <summary>The gap at rest on the ground, to check what does not depend on the flight.</summary>
+    internal GapProblem OnGround(Stage below, ImmutableArray<Stage> ahead, AirSample air) => ProblemAt(new BurnThroughState
+    {
+        LowerStage = below.Name,
+        UpperStage = ahead[0].Name,
+        Time = Duration.Zero,
+        Height = Length.Zero,
+        Speed = Speed.Zero,
+        MachNumber = 0,
+        AirPressure = Pressure.FromPascals(air.Pressure_Pa),
+        AirTemperature = Temperature.FromKelvins(air.Temperature_K),
+        AirDensity = Density.FromKilogramsPerCubicMeter(air.Density_kg_per_m3),
+        MassAhead = Mass.FromKilograms(ahead.Sum(s => s.LoadedMass.Kilograms)),
+        MassBehind = below.BurntMass,
+        DragAhead = Force.Zero,
+        DragBehind = Force.Zero,
+        ThrustBehind = Force.Zero,
+    });
 }

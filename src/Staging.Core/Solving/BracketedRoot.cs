@@ -24,12 +24,12 @@ internal static class BracketedRoot
     /// preserving minmax optimality", ACM Trans. Math. Softw. 47 (2021) 5:1-5:24, doi:10.1145/3423597, algorithm 1 with kappa1 = 0.2/(b - a),
     /// kappa2 = 2, n0 = 1. Superlinear on a simple root, and on no function more evaluations than bisection plus one:
     /// see <see cref="MostEvaluations"/>. The returned ends keep the signs of the given ends; an exact zero is returned as both ends.
-    /// The width is not less than four roundings of the larger end.
+    /// The width is not less than eight roundings of the larger end.
     /// </remarks>
     public static (double Low, double High) Shrink<TFunction>(ref TFunction f, double a, double fa, double b, double fb, double width)
         where TFunction : IScalarFunction, allows ref struct
     {
-        double least = Least(a, b, width);
+        (double least, double goal) = Aim(a, b, width);
         double first = b - a;
         int most = MostEvaluations(a, b, width);
         for (int j = 0; b - a > least; j++)
@@ -43,7 +43,7 @@ internal static class BracketedRoot
             double delta = Truncation * (b - a) * (b - a) / first;
             double x = towards != 0 && delta <= Math.Abs(towards) ? chord + Math.CopySign(delta, towards) : middle;
             // Project: no further from the middle than what bisection would still have in hand.
-            double reach = Math.Max(0, Math.ScaleB(0.5 * least, most - j) - half);
+            double reach = Math.Max(0, Math.ScaleB(0.5 * goal, most - j) - half);
             if (Math.Abs(x - middle) > reach)
                 x = middle - Math.CopySign(reach, towards);
             if (!(x > a && x < b))
@@ -65,13 +65,18 @@ internal static class BracketedRoot
         return (a, b);
     }
 
-    /// <summary>The count of evaluations that <see cref="Shrink"/> does not exceed: ceil(log2((b - a) / width)) + 1.</summary>
+    /// <summary>The count of evaluations that <see cref="Shrink"/> does not exceed: ceil(log2((b - a)/width)) + 1, the width less round-off.</summary>
     public static int MostEvaluations(double a, double b, double width)
     {
-        double ratio = (b - a) / Least(a, b, width);
+        double ratio = (b - a) / Aim(a, b, width).Goal;
         return ratio > 1 ? (int)Math.Ceiling(Math.Log2(ratio)) + Slack : 0;
     }
 
-    private static double Least(double a, double b, double width) =>
-        Math.Max(width, 4 * UnitRoundOff * Math.Max(Math.Abs(a), Math.Abs(b)));
+    /// <summary>The width at which to stop, and the somewhat smaller one to plan for, so that round-off costs no further evaluation.</summary>
+    private static (double Least, double Goal) Aim(double a, double b, double width)
+    {
+        double rounding = UnitRoundOff * Math.Max(Math.Abs(a), Math.Abs(b));
+        double least = Math.Max(width, 8 * rounding);
+        return (least, least - 4 * rounding);
+    }
 }

@@ -57,7 +57,14 @@ internal static class ObservedOrder
         var track = new DenseTrack(problem.Dimension, TMethod.DenseDegree);
         Assert.Equal(PhaseEnd.StopTime, integrator.Go(ref problem, TProblem.Stop, track));
         Assert.Equal(steps, track.Count);
-        double[] y = new double[problem.Dimension];
+        return LargestDeviation<TProblem>(track, fractions);
+    }
+
+    /// <summary>Largest error of a record at the given fractions of every step.</summary>
+    public static double LargestDeviation<TProblem>(DenseTrack track, double[] fractions)
+        where TProblem : struct, ITestProblem
+    {
+        double[] y = new double[default(TProblem).Dimension];
         double largest = 0;
         for (int i = 0; i < track.Count; i++)
         {
@@ -65,18 +72,12 @@ internal static class ObservedOrder
             {
                 double t = track.StartOf(i) + fraction * track.LengthOf(i);
                 track.InStep(i, t, y);
-                largest = Math.Max(largest, LargestDeviation(y, TProblem.Exact(t)));
+                double[] exact = TProblem.Exact(t);
+                for (int j = 0; j < y.Length; j++)
+                    largest = Math.Max(largest, Math.Abs(y[j] - exact[j]));
             }
         }
 
-        return largest;
-    }
-
-    public static double LargestDeviation(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
-    {
-        double largest = 0;
-        for (int i = 0; i < a.Length; i++)
-            largest = Math.Max(largest, Math.Abs(a[i] - b[i]));
         return largest;
     }
 }

@@ -18,6 +18,15 @@ public class ToleranceTests
     [Fact]
     public void Explicit_on_coupled_logarithms() => Proportional<Tsitouras54, CoupledLogarithms>(1e-5, 1e-12);
 
+    [Fact]
+    public void Implicit_on_cosine_growth() => Proportional<Rodas43, CosineGrowth>(1e-5, 1e-10);
+
+    [Fact]
+    public void Implicit_on_the_Lorentz_curve() => Proportional<Rodas43, LorentzCurve>(1e-5, 1e-10);
+
+    [Fact]
+    public void Implicit_on_coupled_logarithms_by_differences() => Proportional<Rodas43, WithoutJacobian<CoupledLogarithms>>(1e-5, 1e-10);
+
     private static void Proportional<TMethod, TProblem>(double loosest, double tightest)
         where TMethod : struct, IOneStepMethod
         where TProblem : struct, ITestProblem
@@ -44,7 +53,8 @@ public class ToleranceTests
         var integrator = new Integrator<TMethod>(options, TProblem.Scales) { Time = TProblem.Start };
         TProblem.Exact(TProblem.Start).CopyTo(integrator.State);
         var problem = default(TProblem);
-        Assert.Equal(PhaseEnd.StopTime, integrator.Go(ref problem, TProblem.Stop));
-        return ObservedOrder.LargestDeviation(integrator.State, TProblem.Exact(TProblem.Stop));
+        var track = new DenseTrack(problem.Dimension, TMethod.DenseDegree);
+        Assert.Equal(PhaseEnd.StopTime, integrator.Go(ref problem, TProblem.Stop, track));
+        return ObservedOrder.LargestDeviation<TProblem>(track, [1]);
     }
 }
