@@ -29,7 +29,7 @@ public sealed class PlanFormatException : FormatException
     }
 
     /// <summary>Makes an exception from the problems of a text.</summary>
-    /// <param name="problems">All problems, in the order of the text.</param>
+    /// <param name="problems">All problems, in the order in which they were found.</param>
     public PlanFormatException(ImmutableArray<PlanProblem> problems)
         : this(null, problems)
     {
@@ -37,12 +37,12 @@ public sealed class PlanFormatException : FormatException
 
     /// <summary>Makes an exception from the problems of a file.</summary>
     /// <param name="file">Name of the file, put before the message; null where there is none.</param>
-    /// <param name="problems">All problems, in the order of the text.</param>
+    /// <param name="problems">All problems, in the order in which they were found.</param>
     public PlanFormatException(string? file, ImmutableArray<PlanProblem> problems)
         : base(Text(file, problems)) =>
         Problems = problems;
 
-    /// <summary>All problems, in the order of the text; empty when the file could not be read at all.</summary>
+    /// <summary>All problems, in the order in which they were found; empty when the file could not be read at all.</summary>
     public ImmutableArray<PlanProblem> Problems { get; } = [];
 
     private static string Text(string? file, ImmutableArray<PlanProblem> problems)
