@@ -23,8 +23,6 @@ internal static class GapChecks
         double chamber = design.Source.ChamberPressure.Pascals, outside = problem.Surroundings.Pressure.Pascals;
         if (chamber <= outside)
             Add(findings, FindingSeverity.Error, "GAP005", "Source.ChamberPressure", $"The chamber pressure {chamber:G5} Pa does not exceed the outside pressure {outside:G5} Pa; no gas would come out.");
-        if (design.Grain.InitialTemperature >= design.Grain.IgnitionTemperature)
-            Add(findings, FindingSeverity.Error, "GAP006", "Grain.IgnitionTemperature", $"The ignition temperature {design.Grain.IgnitionTemperature.Kelvins:F0} K must exceed the initial temperature {design.Grain.InitialTemperature.Kelvins:F0} K.");
         double ignition = design.Grain.IgnitionTemperature.Kelvins;
         if (ignition is < 723 or > 823)
             Add(findings, FindingSeverity.Note, "GAP007", "Grain.IgnitionTemperature", $"{ignition:F0} K lies outside 723 to 823 K, the range read from hot-bath data for heating within milliseconds.");

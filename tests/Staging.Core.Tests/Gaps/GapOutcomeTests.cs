@@ -10,7 +10,7 @@ public class GapOutcomeTests
     private static readonly GapProblem Holding = Bench.Gap.With(d => d with { Vents = [Bench.Hole(d.Tube, 5, 4)], Joint = Bench.Joint(60) });
 
     [Fact]
-    public void A_short_gap_with_vents_and_a_joint_that_holds_lights()
+    public void A_reachgap_with_vents_and_a_joint_that_holds_lights()
     {
         GapRun run = Holding.Solve();
         var lit = Assert.IsType<GapOutcome.Lit>(run.Outcome);
@@ -56,8 +56,8 @@ public class GapOutcomeTests
             Vents = [Bench.Hole(Bench.Tube(900), 6)],
             Source = d.Source with { FragmentMass = Mass.FromGrams(0.05) },
         }).Solve();
-        var short_ = Assert.IsType<GapOutcome.DidNotReach>(run.Outcome);
-        Assert.InRange(short_.FrontRemaining.Millimeters, 100, 880);
+        var reach = Assert.IsType<GapOutcome.DidNotReach>(run.Outcome);
+        Assert.InRange(reach.FrontRemaining.Millimeters, 100, 880);
     }
 
     [Fact]
@@ -76,9 +76,8 @@ public class GapOutcomeTests
     [Fact]
     public void A_joint_without_strength_slides_at_once()
     {
-        GapRun run = Bench.Gap.With(d => d with { Joint = Bench.Joint(0) }) is var weak
-            ? (weak with { Bodies = weak.Bodies with { ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(-10) } }).Solve()
-            : null!;
+        GapProblem weak = Bench.Gap.With(d => d with { Joint = Bench.Joint(0) });
+        GapRun run = (weak with { Bodies = weak.Bodies with { ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(-10) } }).Solve();
         Assert.Equal(0, run.TimeOf(GapEventKind.JointMoves)!.Value.Seconds);
     }
 
