@@ -1,7 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
-using Staging.Core.Gases;
 using Staging.Core.Solving;
 using UnitsNet;
 
@@ -17,8 +16,6 @@ public class GapBenchmarks
     private readonly double[] slope = new double[GapState.Count];
     private Integrator<Tsitouras54> coarse = null!;
     private Integrator<Tsitouras54> fine = null!;
-
-    private static Provenance Invented { get; } = new() { Source = "Invented for benchmarks", How = Evidence.Invented };
 
     [GlobalSetup]
     public void Prepare()
@@ -56,63 +53,13 @@ public class GapBenchmarks
 
     private static GapProblem MakeGap()
     {
-        var tube = new GuideTube { Bore = Length.FromMillimeters(18), Length = Length.FromMillimeters(250) };
-        return new GapProblem
+        GapProblem start = StartingGaps.Bore18mm;
+        GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(250) };
+        var holes = new VentHoles { Diameter = Length.FromMillimeters(5), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
+        FrictionJoint joint = start.Design.Joint with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) };
+        return start with
         {
-            Design = new GapDesign
-            {
-                Tube = tube,
-                Vents = [Vent.BelowNozzle(tube, new VentHoles { Diameter = Length.FromMillimeters(5), WallThickness = Length.FromMillimeters(0.5), Count = 4 }, Length.FromMillimeters(1))],
-                DischargeLaw = SharpEdgedLaw.Perry,
-                Source = new BurnThroughSource
-                {
-                    Products = new DustyGas
-                    {
-                        Name = "powder products",
-                        Gas = PerfectGas.FromMolarMass("powder gas", MolarMass.FromGramsPerMole(35.6), 1.21, Invented),
-                        GasMassFraction = 0.65,
-                        ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1010),
-                        Source = Invented,
-                    },
-                    FlameTemperature = Temperature.FromKelvins(1890),
-                    ChamberVolume = Volume.FromCubicCentimeters(5),
-                    ChamberPressure = Pressure.FromKilopascals(800),
-                    OpeningDiameter = Length.FromMillimeters(10),
-                    OpeningTime = Duration.FromMilliseconds(1),
-                    OpeningCoefficient = 0.8,
-                    NozzleThroatDiameter = Length.FromMillimeters(3.5),
-                    FragmentMass = Mass.FromGrams(0.19),
-                    FragmentBurnTime = Duration.FromMilliseconds(25),
-                    Source = Invented,
-                },
-                Joint = new FrictionJoint
-                {
-                    PressureDiameter = Length.FromMillimeters(18),
-                    BreakawayForce = Force.FromNewtons(40),
-                    SlidingForce = Force.FromNewtons(32),
-                    Engagement = Length.FromMillimeters(20),
-                    Source = Invented,
-                },
-                Grain = new UpperGrain
-                {
-                    NozzleThroatDiameter = Length.FromMillimeters(3.5),
-                    RecessVolume = Volume.FromCubicCentimeters(0.3),
-                    Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(0.3),
-                    Density = Density.FromKilogramsPerCubicMeter(1700),
-                    HeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000),
-                    IgnitionTemperature = Temperature.FromKelvins(773),
-                    InitialTemperature = Temperature.FromKelvins(288),
-                    Source = Invented,
-                },
-                Closures = GapClosures.Judged,
-            },
-            Bodies = new SeparatingBodies
-            {
-                MassAhead = Mass.FromGrams(60),
-                MassBehind = Mass.FromGrams(40),
-                ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(10),
-            },
-            Surroundings = new GasState { Gas = PerfectGas.DryAir, Pressure = Pressure.FromPascals(101325), Temperature = Temperature.FromKelvins(288.15) },
+            Design = start.Design with { Tube = tube, Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))], Joint = joint },
         };
     }
 }
