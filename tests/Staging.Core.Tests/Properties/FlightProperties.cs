@@ -26,6 +26,14 @@ public class FlightProperties
         return Math.Abs(run.Main.EnergyLedger().Residual) < run.Options.Solver.RelativeTolerance * run.Statistics.AcceptedSteps;
     }
 
+    [Property(Arbitrary = [typeof(FlightCases)], MaxTest = 30)]
+    public bool What_energy_is_not_accounted_for_falls_with_the_tolerance(FlightCase c)
+    {
+        // The same rule at a tolerance ten thousand times smaller: a mistake in the physics would stay.
+        FlightRun run = c.Plan.Flown(new FlightOptions { Solver = new SolverOptions { RelativeTolerance = 1e-12, ScaledAbsoluteTolerance = 1e-14 } });
+        return Math.Abs(run.Main.EnergyLedger().Residual) < run.Options.Solver.RelativeTolerance * run.Statistics.AcceptedSteps;
+    }
+
     [Property(Arbitrary = [typeof(FlightCases)], MaxTest = 100)]
     public bool Events_come_in_order_and_every_body_lands(FlightCase c)
     {
