@@ -11,13 +11,13 @@ public sealed record SourcedRange
     /// <summary>Unit of the three numbers; <c>-</c> where there is none.</summary>
     public required string Unit { get; init => field = Guard.NotBlank(value); }
 
-    /// <summary>Least value that can be defended.</summary>
+    /// <summary>Least value that can be defended, in [Unit].</summary>
     public required double Least { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
 
-    /// <summary>The starting value.</summary>
+    /// <summary>The starting value, in [Unit].</summary>
     public required double Nominal { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
 
-    /// <summary>Greatest value that can be defended.</summary>
+    /// <summary>Greatest value that can be defended, in [Unit].</summary>
     public required double Greatest { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
 
     /// <summary>Where the starting value comes from.</summary>
@@ -27,7 +27,7 @@ public sealed record SourcedRange
     public required Provenance RangeSource { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Whether a value lies inside the range, ends included.</summary>
-    /// <param name="value">A value in the unit of the range.</param>
+    /// <param name="value">A value in [Unit].</param>
     /// <returns>True inside.</returns>
     public bool Holds(double value) => value >= Least && value <= Greatest;
 

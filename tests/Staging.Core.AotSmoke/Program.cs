@@ -11,15 +11,30 @@ int wrong = 0;
 AirSample aloft = StandardAtmosphere.Us1976.At(11_019.07);
 Expect("pressure at the tropopause", aloft.Pressure_Pa, 22_632.06, 0.1, "Pa");
 
-// Air of 20 degrees from 2 bar through two holes of 4 mm: NACA Report 1135 gives 0.04042 p0 A / sqrt(T0) for choked ideal flow.
-var cabin = new GasState { Gas = PerfectGas.DryAir, Pressure = Pressure.FromBars(2), Temperature = Temperature.FromDegreesCelsius(20) };
-var outside = cabin with { Pressure = Pressure.FromBars(0.5) };
-var holes = new VentHoles { Diameter = Length.FromMillimeters(4), WallThickness = Length.FromMillimeters(0.5), Count = 2 };
-OrificeFlow flow = Orifice.Flow(cabin, outside, holes, SharpEdgedLaw.Perry);
+#region vent-flow
+var inside = new GasState
+{
+    Gas = PerfectGas.DryAir,
+    Pressure = Pressure.FromBars(2),
+    Temperature = Temperature.FromDegreesCelsius(20),
+};
+GasState outside = inside with { Pressure = Pressure.FromBars(0.5) };
+var holes = new VentHoles
+{
+    Diameter = Length.FromMillimeters(4),
+    WallThickness = Length.FromMillimeters(0.5),
+    Count = 2,
+};
+OrificeFlow flow = Orifice.Flow(inside, outside, holes, SharpEdgedLaw.Perry);
+Console.WriteLine($"{flow.MassFlow.GramsPerSecond:F2} g/s, {flow.Regime}");
+#endregion
+
+// NACA Report 1135: choked ideal flow of air is 0.04042 p0 A / sqrt(T0) in SI units.
 double ideal = 0.04042 * 2e5 * holes.TotalArea.SquareMeters / Math.Sqrt(293.15);
 Expect("vent flow", flow.MassFlow.GramsPerSecond, 1000 * flow.DischargeCoefficient * ideal, 0.002, "g/s");
 
 string refusal = "nothing";
+#region refusal
 try
 {
     _ = holes with { Diameter = Length.FromMeters(1) };
@@ -28,6 +43,7 @@ catch (ArgumentOutOfRangeException e)
 {
     refusal = e.Message;
 }
+#endregion
 
 bool named = refusal.Contains("Diameter", StringComparison.Ordinal) && refusal.Contains("0.1 m", StringComparison.Ordinal);
 wrong += named ? 0 : 1;

@@ -26,14 +26,13 @@ public sealed class CheckTable : IDisposable
     private static string Text()
     {
         var text = new StringBuilder();
-        text.Append("# Outside checks\n\nWritten by the test run; do not edit. Each row compares a number of the library with one that somebody else\n");
-        text.Append("published, or that follows in closed form from a published equation.\n");
+        text.Append(CultureInfo.InvariantCulture, $"<!-- Written by the test run; do not edit. docs/checks.md shows it. -->\n\n{Entered.Count} outside checks in this run.\n");
         foreach (IGrouping<string, OutsideCheck> floor in Entered.GroupBy(c => c.Floor).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
             text.Append(CultureInfo.InvariantCulture, $"\n## {floor.Key}: {floor.Count()} checks\n\n");
             text.Append("| quantity | unit | expected | ours | deviation | allowed | source | how |\n|---|---|---|---|---|---|---|---|\n");
             foreach (OutsideCheck c in floor.OrderBy(c => c.Quantity, StringComparer.Ordinal))
-                text.Append(CultureInfo.InvariantCulture, $"| {c.Quantity} | {c.Unit} | {c.Expected:G9} | {c.Ours:G9} | {Small(c)} | {c.Within.Absolute(c.Expected):0.0e0} | {Cite(c.Source)} | {How(c.Source.How)} |\n");
+                text.Append(CultureInfo.InvariantCulture, $"| {Cell(c.Quantity)} | {Cell(c.Unit)} | {c.Expected:G9} | {c.Ours:G9} | {Small(c)} | {c.Within.Absolute(c.Expected):0.0e0} | {Cell(Cite(c.Source))} | {How(c.Source.How)} |\n");
         }
 
         return text.ToString();
@@ -42,6 +41,9 @@ public sealed class CheckTable : IDisposable
     /// <summary>The deviation to one digit; round-off is not worth a changed file.</summary>
     private static string Small(OutsideCheck c) =>
         c.Deviation <= 1e-12 * Math.Max(Math.Abs(c.Expected), 1e-300) ? "round-off" : c.Deviation.ToString("0e0", CultureInfo.InvariantCulture);
+
+    /// <summary>Text as it is, where a table of Markdown would read signs of its own into it.</summary>
+    private static string Cell(string text) => string.Concat(text.Select(c => "|*_<`\\[]".Contains(c, StringComparison.Ordinal) ? $"\\{c}" : c.ToString()));
 
     private static string Cite(Provenance p) => p.Locator is null ? p.Source : $"{p.Source}, {p.Locator}";
 

@@ -59,10 +59,6 @@ internal static class FlightTwoStage
         Site = new LaunchSite { Atmosphere = StandardAtmosphere.Us1976, Elevation = Length.FromMeters(0), Wind = Speed.FromMetersPerSecond(3) },
     };
 
-    /// <summary>Flies with the token of the running test.</summary>
-    public static FlightRun Flown(this FlightPlan plan, FlightOptions? options = null) =>
-        plan.Fly(options, cancel: TestContext.Current.CancellationToken);
-
     private static Motor Motor(string name, ThrustCurve curve, double propellant, double loaded, MotorForwardEnd end) => new()
     {
         Name = name,

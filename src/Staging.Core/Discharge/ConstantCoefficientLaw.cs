@@ -5,7 +5,7 @@ namespace Staging.Core.Discharge;
 /// holes, whose jet does not contract; for a sharp edge see <see cref="SharpEdgedLaw"/>.
 /// </summary>
 /// <remarks>
-/// psi: NACA Report 1135 (Ames Research Staff 1953); blended to a straight line within <see cref="Orifice.BlendWidth"/> of equal
+/// psi: NACA Report 1135 (Ames Research Staff 1953); smoothed within <see cref="Orifice.BlendWidth"/> of equal
 /// pressures. For a sharp hole a constant 0.6 is about 19 % low at the critical ratio and 29 % low against a vacuum.
 /// </remarks>
 public sealed record ConstantCoefficientLaw : IDifferentiableDischargeLaw

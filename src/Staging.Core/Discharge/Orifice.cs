@@ -7,8 +7,8 @@ namespace Staging.Core.Discharge;
 public static class Orifice
 {
     /// <summary>
-    /// Below this pressure fall over upstream pressure [-] the square root of the flow functions is blended to a straight line; above
-    /// it nothing is changed. At one atmosphere the width is 101 Pa.
+    /// Below this pressure fall over upstream pressure [-] the square root of the flow functions is replaced by a smooth odd
+    /// curve with a finite slope; above it nothing is changed. At one atmosphere the width is 101 Pa.
     /// </summary>
     /// <remarks>
     /// A bare root has an infinite slope at equal pressures and stops any integrator there. The price of the blend: pressure differences

@@ -124,15 +124,13 @@ public sealed record OrificePlateIso5167
 
     private double Reynolds(double reynoldsPerC, double beta, double diameter)
     {
+        const double low = LeastReynoldsOfFit;
+        double atLow = ReaderHarrisGallagher.Coefficient(beta, diameter, Tappings, low);
+        Guard.In(reynoldsPerC * atLow, low, 1e9, property: nameof(OrificePlateReading.PipeReynolds));
+        // C stays below 2 wherever the fit is evaluated.
+        double high = 2 * reynoldsPerC;
         var f = new ReynoldsBalance(reynoldsPerC, beta, diameter, Tappings);
-        double high = Math.Max(2 * reynoldsPerC, 2 * LeastReynoldsOfFit);
-        double low = LeastReynoldsOfFit;
-        double atLow = f.At(low);
-        double atHigh = f.At(high);
-        if (!(atLow < 0 && atHigh > 0))
-            throw new ArgumentOutOfRangeException(
-                nameof(reynoldsPerC), "The pipe Reynolds number of this flow is below 1000; the Reader-Harris/Gallagher equation means nothing there.");
-        (double a, double b) = BracketedRoot.Shrink(ref f, low, atLow, high, atHigh, 1e-12 * high);
+        (double a, double b) = BracketedRoot.Shrink(ref f, low, low - reynoldsPerC * atLow, high, f.At(high), 1e-12 * high);
         return 0.5 * (a + b);
     }
 

@@ -11,9 +11,10 @@ internal readonly struct SeriesMember(IDischargeLaw law, OrificeSize size)
 }
 
 /// <summary>
-/// Flow through openings in series without allocation. The unknown is the pressure before the last opening. Its flow is marched upstream, since
-/// the flow of every law rises strictly with the upstream pressure, choked or not; downstream it would not decide. The pressure needed before the
-/// first opening rises with the unknown, so that the flow through the first opening falls: the two are matched inside a bracket.
+/// Flow through openings in series, without allocation. Two openings: the pressure between them, at which both pass the same. More: the
+/// flow itself, marched upstream from the end pressure, since the flow of every law rises strictly with the upstream pressure, choked or
+/// not, while a choked flow says nothing about the downstream pressure; the pressure needed behind the first opening rises with the flow, and
+/// what the first opening passes to it falls: they are matched.
 /// </summary>
 internal static class SeriesKernel
 {
@@ -31,60 +32,75 @@ internal static class SeriesKernel
             between.Fill(endPressure);
             return 0;
         }
-        if (members.Length == 1)
-            return Flow(members[0], upstream, upstream.P, endPressure);
-        var f = new Mismatch(members, upstream, endPressure, between);
-        double atLow = -Flow(members[0], upstream, upstream.P, endPressure);
-        double atHigh = f.At(upstream.P);
-        (double low, _) = BracketedRoot.Shrink(ref f, endPressure, atLow, upstream.P, atHigh, 0);
-        f.At(low);
-        return FlowOfGreatestDrop(members, upstream, endPressure, between);
+        return members.Length switch
+        {
+            1 => Flow(members[0], upstream, upstream.P, endPressure),
+            2 => OfTwo(members, upstream, endPressure, between),
+            _ => OfMany(members, upstream, endPressure, between),
+        };
     }
 
-    // All flows agree but for round-off of the pressures, which matters least where the pressure drops most.
-    private static double FlowOfGreatestDrop(ReadOnlySpan<SeriesMember> members, in OrificeSide upstream, double endPressure, ReadOnlySpan<double> between)
+    private static double OfTwo(ReadOnlySpan<SeriesMember> members, in OrificeSide upstream, double endPressure, Span<double> between)
     {
-        int member = 0;
-        double from = upstream.P;
-        double to = between[0];
-        for (int k = 1; k < members.Length; k++)
-        {
-            double next = k < between.Length ? between[k] : endPressure;
-            if (between[k - 1] - next > from - to)
-                (member, from, to) = (k, between[k - 1], next);
-        }
-        return Flow(members[member], upstream, from, to);
+        var f = new Surplus(members[0], members[1], upstream, endPressure);
+        double atLow = -Flow(members[0], upstream, upstream.P, endPressure);
+        double atHigh = Flow(members[1], upstream, upstream.P, endPressure);
+        (double p, _) = BracketedRoot.Shrink(ref f, endPressure, atLow, upstream.P, atHigh, 0);
+        between[0] = p;
+        // Both pass the same but for the round-off of p, which matters least where the pressure falls most.
+        return upstream.P - p > p - endPressure
+            ? Flow(members[0], upstream, upstream.P, p)
+            : Flow(members[1], upstream, p, endPressure);
+    }
+
+    private static double OfMany(ReadOnlySpan<SeriesMember> members, in OrificeSide upstream, double endPressure, Span<double> between)
+    {
+        double most = double.PositiveInfinity;
+        foreach (SeriesMember m in members)
+            most = Math.Min(most, Flow(m, upstream, upstream.P, endPressure));
+        var f = new FlowExcess(members, upstream, endPressure, between);
+        double atMost = f.At(most);
+        if (atMost <= 0)
+            return most;
+        (double flow, _) = BracketedRoot.Shrink(ref f, 0, -Flow(members[0], upstream, upstream.P, endPressure), most, atMost, 0);
+        f.At(flow);
+        return flow;
     }
 
     private static double Flow(in SeriesMember m, in OrificeSide gas, double from, double to) =>
-        from > to ? OrificeKernel.SignedMassFlow(m.Law, m.Size, new OrificeSide(from, gas.T, gas.Gas), new OrificeSide(to, gas.T, gas.Gas)) : 0;
+        OrificeKernel.SignedMassFlow(m.Law, m.Size, new OrificeSide(from, gas.T, gas.Gas), new OrificeSide(to, gas.T, gas.Gas));
 
-    /// <summary>Flow of the last opening, marched upstream, less the flow that comes through the first.</summary>
-    private readonly ref struct Mismatch(ReadOnlySpan<SeriesMember> members, OrificeSide upstream, double endPressure, Span<double> between) : IScalarFunction
+    /// <summary>Flow out of the space between two openings less the flow into it, by the pressure there.</summary>
+    private readonly struct Surplus(SeriesMember first, SeriesMember second, OrificeSide gas, double endPressure) : IScalarFunction
+    {
+        public double At(double x) => Flow(second, gas, x, endPressure) - Flow(first, gas, gas.P, x);
+    }
+
+    /// <summary>A flow less what the first opening passes to the pressure that this flow needs behind it.</summary>
+    private readonly ref struct FlowExcess(ReadOnlySpan<SeriesMember> members, OrificeSide gas, double endPressure, Span<double> between) : IScalarFunction
     {
         private readonly ReadOnlySpan<SeriesMember> members = members;
         private readonly Span<double> between = between;
 
         public double At(double x)
         {
-            int last = members.Length - 1;
-            double flow = Flow(members[last], upstream, x, endPressure);
-            between[last - 1] = x;
-            for (int k = last - 1; k >= 1; k--)
+            double p = endPressure;
+            for (int k = members.Length - 1; k >= 1; k--)
             {
-                var need = new FlowNeed(members[k], upstream, between[k], flow);
-                double atTop = need.At(upstream.P);
+                var surplus = new FlowSurplus(members[k], gas, p, x);
+                double atTop = surplus.At(gas.P);
+                // More than the opening passes at the full pressure: too much, by at least what is missing here.
                 if (atTop <= 0)
-                    return -atTop + flow;
-                (double low, _) = flow > 0 ? BracketedRoot.Shrink(ref need, between[k], -flow, upstream.P, atTop, 0) : (between[k], 0);
-                between[k - 1] = low;
+                    return x - atTop;
+                (p, _) = BracketedRoot.Shrink(ref surplus, p, -x, gas.P, atTop, 0);
+                between[k - 1] = p;
             }
-            return flow - Flow(members[0], upstream, upstream.P, between[0]);
+            return x - Flow(members[0], gas, gas.P, p);
         }
     }
 
-    /// <summary>Flow from a pressure x through one opening less the flow it must pass.</summary>
-    private readonly struct FlowNeed(SeriesMember member, OrificeSide gas, double downstream, double flow) : IScalarFunction
+    /// <summary>Flow through one opening from a pressure x less the flow asked for.</summary>
+    private readonly struct FlowSurplus(SeriesMember member, OrificeSide gas, double downstream, double flow) : IScalarFunction
     {
         public double At(double x) => Flow(member, gas, x, downstream) - flow;
     }

@@ -10,7 +10,7 @@ namespace Staging.Core.Discharge;
 /// through sharp-edged orifices, Trans. ASME 71 (1949) 757-764. The polynomial was seen in a secondary source whose minus signs were lost and
 /// were put back from the end values and the monotone shape; it lies within 1 % of the exact plane solution
 /// (<see cref="ChaplyginSlit"/>) at the critical ratio. Past it the flow keeps rising: by 14 % from the critical ratio to a vacuum.
-/// Blended to a straight line within <see cref="Orifice.BlendWidth"/> of equal pressures. Needs a small hole against the wall it sits in.
+/// Smoothed within <see cref="Orifice.BlendWidth"/> of equal pressures. Needs a small hole against the wall it sits in.
 /// </remarks>
 public sealed record SharpEdgedLaw : IDifferentiableDischargeLaw
 {

@@ -14,18 +14,18 @@ public static class FlightSolver
     /// <param name="plan">The plan.</param>
     /// <param name="options">How to compute; null takes <see cref="FlightOptions.Default"/>.</param>
     /// <param name="progress">Told after each flight of the run, in order, on the calling thread; null tells nobody.</param>
-    /// <param name="cancel">Stops the run.</param>
+    /// <param name="cancellationToken">Stops the run.</param>
     /// <returns>The run; physics or numerics that end a body's flight early are outcomes in it, not exceptions.</returns>
     /// <exception cref="InvalidModelException"><see cref="FlightPlan.Check"/> reports an error.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static FlightRun Fly(
-        this FlightPlan plan, FlightOptions? options = null, IProgress<SolveProgress>? progress = null, CancellationToken cancel = default)
+        this FlightPlan plan, FlightOptions? options = null, IProgress<SolveProgress>? progress = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         options ??= FlightOptions.Default;
         InvalidModelException.ThrowOnError(plan.Check());
         LoweredPlan lowered = FlightLowering.Lower(plan);
-        var flier = new Flier(lowered, options, cancel);
+        var flier = new Flier(lowered, options, cancellationToken);
         ImmutableArray<BodyFlight> bodies = Lift(plan, lowered, flier.FlyNominal());
         var branches = ImmutableArray.CreateBuilder<FlightBranch>();
         int flights = options.Scope == FlightScope.Everything ? 1 + 2 * flier.Stagings.Count : 1;

@@ -14,8 +14,11 @@ internal static class QuasiSteadyDescent
     /// </summary>
     public const double Joint = 2e-5;
 
-    /// <summary>Tallest piece [m]: air changes by 6 % over it, so four-point quadrature is exact to round-off.</summary>
-    private const double TallestPiece = 512;
+    /// <summary>Tallest piece [m]: air changes by 3 % over it, so four-point quadrature is exact to round-off. Cells hold a whole number.</summary>
+    private const double TallestPiece = 256;
+
+    /// <summary>Height of a piece where the profile has a kink [m].</summary>
+    private const double KinkPiece = 16;
 
     /// <summary>Four-point Gauss-Legendre rule on [-1, 1] (M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 1964, table 25.4).</summary>
     private static ReadOnlySpan<double> Nodes => [-0.8611363115940526, -0.3399810435848563, 0.3399810435848563, 0.8611363115940526];
@@ -30,14 +33,13 @@ internal static class QuasiSteadyDescent
         double q = 1 / (1 + (height + law.Air.SiteElevation) / law.EarthRadius);
         // A residue v - vs decays at the rate 2 g/|v|, so it ends as a shift of height (v - vs) |v|/(2 g).
         double top = height + (velocity - v) * -v / (2 * law.SeaLevelGravity * q * q);
-        int pieces = Math.Max(1, (int)Math.Ceiling(top / TallestPiece));
         int calls = 2;
         Span<double> initial = stackalloc double[2];
         Span<double> coefficients = stackalloc double[8];
         v = Velocity(law, top);
-        for (int i = 0; i < pieces; i++)
+        for (double from = top, to; from > 0; from = to)
         {
-            double from = top * (pieces - i) / pieces, to = top * (pieces - i - 1) / pieces;
+            to = NextLevel(law, from);
             double sum = 0;
             for (int j = 0; j < Nodes.Length; j++)
                 sum -= Weights[j] / Velocity(law, 0.5 * (from + to) + 0.5 * (from - to) * Nodes[j]);
@@ -51,6 +53,14 @@ internal static class QuasiSteadyDescent
         }
 
         return (time, v, calls);
+    }
+
+    /// <summary>The bottom of the piece below a height: the next multiple of the piece height, and never below the ground.</summary>
+    private static double NextLevel(in DescentLaw law, double from)
+    {
+        double piece = law.Air.Cell(AirColumn.CellOf(from - KinkPiece / 2)).Length == 0 ? KinkPiece : TallestPiece;
+        double level = Math.Ceiling(from / piece - 1e-6) * piece - piece;
+        return Math.Max(level, 0);
     }
 
     private static double Velocity(in DescentLaw law, double h) => -Math.Sqrt(SteadyDescent.At(law, h).SpeedSquared);

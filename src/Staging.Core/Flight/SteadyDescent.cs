@@ -2,8 +2,8 @@ namespace Staging.Core.Flight;
 
 /// <summary>
 /// The speed to which a descent with fixed drag area settles. With w = v^2 the motion reads dw/dh = 2 (k w - g), k = rho CdA/(2 m): a
-/// linear equation whose solutions all close on one, w = (g/k)(1 + e + e^2 + e'/(2k) + ...), within a height of 1/(2k). Here
-/// e = (g'/g - rho'/rho)/(2k), primes are derivatives by height, and the series is the iteration w = (g + w'/2)/k carried two times.
+/// linear equation whose solutions all close on one within a height of 1/(2k). That one is w = (g/k) s, where s is found by iteration,
+/// s &lt;- 1 + (L s + s')/(2k) with L = (ln(g/k))' and primes for derivatives by height, carried three times from s = 1.
 /// </summary>
 /// <param name="SpeedSquared">v^2 on the settled solution [m2/s2].</param>
 /// <param name="Remainder">Estimate of the first neglected terms over the sum [-].</param>
@@ -21,47 +21,54 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
     /// <summary>The settled speed at a height above the site [m].</summary>
     public static SteadyDescent At(in DescentLaw law, double h)
     {
-        AirColumn air = law.Air;
-        double radius = law.EarthRadius;
-        (double rho, double slope, double curvature) = Density(air, h);
-        if (!(rho > 0))
-            return new SteadyDescent(double.PositiveInfinity, double.PositiveInfinity);
-        double q = 1 / (1 + (h + air.SiteElevation) / radius);
-        double g = law.SeaLevelGravity * q * q;
-        double k = 0.5 * rho * law.DragAreaPerMass;
-        double rhoLog = slope / rho;                              // rho'/rho
-        double gLog = -2 * q / radius;                            // g'/g
-        double L = gLog - rhoLog;
-        double dL = 2 * (q / radius) * (q / radius) - curvature / rho + rhoLog * rhoLog;
-        double e = L / (2 * k);
-        double de = dL / (2 * k) - e * rhoLog;                    // k'/k = rho'/rho
-        double second = e * e + de / (2 * k);
-        // The next terms are e^3, e e'/(2k) and the like: products of the last two orders. Six counts their number generously.
-        double remainder = 6 * (Math.Abs(e) * (e * e + Math.Abs(de / (2 * k))));
-        return new SteadyDescent(g / k * (1 + e + second), remainder);
-    }
-
-    /// <summary>Density and its first two derivatives by height.</summary>
-    private static (double Rho, double Slope, double Curvature) Density(AirColumn air, double h)
-    {
         int index = AirColumn.CellOf(h);
-        ReadOnlySpan<double> c = air.Cell(index);
+        ReadOnlySpan<double> c = law.Air.Cell(index);
         if (c.IsEmpty)
-        {
-            double below = air.At(h - DifferenceStep).Density_kg_per_m3, here = air.At(h).Density_kg_per_m3, above = air.At(h + DifferenceStep).Density_kg_per_m3;
-            return (here, (above - below) / (2 * DifferenceStep), (above - 2 * here + below) / (DifferenceStep * DifferenceStep));
-        }
-
+            return NearKink(law, h);
         const double Scale = 2 / AirColumn.CellHeight;
         double u = (h - AirColumn.MiddleOf(index)) * Scale;
-        double p = 0, p1 = 0, p2 = 0;
+        double p = 0, p1 = 0, p2 = 0, p3 = 0;
         for (int i = AirColumn.Terms - 1; i >= 0; i--)
         {
+            p3 = p3 * u + p2;
             p2 = p2 * u + p1;
             p1 = p1 * u + p;
             p = p * u + c[i];
         }
 
-        return (p, p1 * Scale, 2 * p2 * Scale * Scale);
+        if (!(p > 0))
+            return new SteadyDescent(double.PositiveInfinity, double.PositiveInfinity);
+        double q = 1 / (1 + (h + law.Air.SiteElevation) / law.EarthRadius), a = q / law.EarthRadius;
+        double halfK = 1 / (p * law.DragAreaPerMass);                                     // 1/(2k)
+        double r = p1 * Scale / p, r2 = 2 * p2 * Scale * Scale / p, r3 = 6 * p3 * Scale * Scale * Scale / p;
+        // R = (ln rho)' and its derivatives; (ln g)' = -2a with a' = -a^2.
+        double R = r, dR = r2 - r * r, ddR = r3 - 3 * r2 * r + 2 * r * r * r;
+        double L = -2 * a - R, dL = 2 * a * a - dR, ddL = -4 * a * a * a - ddR;
+        double e = L * halfK;                                                             // (1/(2k))' = -R/(2k)
+        double de = dL * halfK - e * R;
+        double dde = ddL * halfK - dL * halfK * R - de * R - e * dR;
+        double second = e * e + de * halfK;
+        double dsecond = 2 * e * de + dde * halfK - de * halfK * R;
+        double third = e * second + dsecond * halfK;
+        // In air that thins exponentially the terms are 1, e, 2 e^2, 6 e^3, 24 e^4: the next is about 4 e times the last.
+        double remainder = 4 * Math.Abs(e) * Math.Max(Math.Abs(third), 3 * e * second);
+        return new SteadyDescent(2 * halfK * law.SeaLevelGravity * q * q * (1 + e + second + third), Math.Abs(remainder));
     }
+
+    /// <summary>Where the profile has a kink: first order and its square, with density differenced. The kink itself is passed within 1/(2k).</summary>
+    private static SteadyDescent NearKink(in DescentLaw law, double h)
+    {
+        double below = law.Air.At(h - DifferenceStep).Density_kg_per_m3, rho = law.Air.At(h).Density_kg_per_m3,
+            above = law.Air.At(h + DifferenceStep).Density_kg_per_m3;
+        if (!(rho > 0))
+            return new SteadyDescent(double.PositiveInfinity, double.PositiveInfinity);
+        double q = 1 / (1 + (h + law.Air.SiteElevation) / law.EarthRadius);
+        double halfK = 1 / (rho * law.DragAreaPerMass);
+        double e = (-2 * q / law.EarthRadius - (above - below) / (2 * DifferenceStep * rho)) * halfK;
+        // The second term is 2 e^2 as in air that thins exponentially, right to a third or so; this cell is a small part of a descent.
+        return new SteadyDescent(2 * halfK * law.SeaLevelGravity * q * q * (1 + e + 2 * e * e), ShareOfKink * e * e);
+    }
+
+    /// <summary>Part of the error near a kink that enters a whole descent: a cell of 1 km in several [-]. Judgement.</summary>
+    private const double ShareOfKink = 0.1;
 }

@@ -16,28 +16,28 @@ public readonly record struct RiemannSolution
     /// <summary>The gas on the right before the waves.</summary>
     public FlowState Right { get; internal init; }
 
-    /// <summary>Pressure p* between the waves; 0 when a vacuum opens.</summary>
+    /// <summary>Pressure p* between the waves [as given]; 0 when a vacuum opens.</summary>
     public double StarPressure { get; internal init; }
 
-    /// <summary>Velocity u* of the contact surface; in a vacuum the mean of its two edges.</summary>
+    /// <summary>Velocity u* of the contact surface [as given]; in a vacuum the mean of its two edges.</summary>
     public double ContactSpeed { get; internal init; }
 
-    /// <summary>Density between left wave and contact.</summary>
+    /// <summary>Density between left wave and contact [as given].</summary>
     public double LeftStarDensity { get; internal init; }
 
-    /// <summary>Density between contact and right wave.</summary>
+    /// <summary>Density between contact and right wave [as given].</summary>
     public double RightStarDensity { get; internal init; }
 
-    /// <summary>Velocity of the left edge of the left wave: the shock, or the head of the fan.</summary>
+    /// <summary>Velocity of the left edge of the left wave [as given]: the shock, or the head of the fan.</summary>
     public double LeftHead { get; internal init; }
 
-    /// <summary>Velocity of the right edge of the left wave: the shock again, or the tail of the fan.</summary>
+    /// <summary>Velocity of the right edge of the left wave [as given]: the shock again, or the tail of the fan.</summary>
     public double LeftTail { get; internal init; }
 
-    /// <summary>Velocity of the left edge of the right wave: the shock, or the tail of the fan.</summary>
+    /// <summary>Velocity of the left edge of the right wave [as given]: the shock, or the tail of the fan.</summary>
     public double RightTail { get; internal init; }
 
-    /// <summary>Velocity of the right edge of the right wave: the shock again, or the head of the fan.</summary>
+    /// <summary>Velocity of the right edge of the right wave [as given]: the shock again, or the head of the fan.</summary>
     public double RightHead { get; internal init; }
 
     /// <summary>Whether a vacuum opens between the gases.</summary>
@@ -50,7 +50,7 @@ public readonly record struct RiemannSolution
     public bool RightIsShock => StarPressure > Right.Pressure;
 
     /// <summary>The state on a ray x/t from the point where the gases met.</summary>
-    /// <param name="speed">x/t, in the unit of the velocities, finite; the contact itself counts to the right.</param>
+    /// <param name="speed">x/t [as the velocities], finite; the contact itself counts to the right.</param>
     /// <returns>The state, with the gamma of the gas that is there. In a vacuum density and pressure are 0 and the velocity is x/t.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not finite.</exception>
     public FlowState Sample(double speed)

@@ -170,13 +170,13 @@ public class DischargeChecks
 
     private static void Check(
         FormattableString quantity, string unit, double expected, double ours, Tolerance within, string source, string? locator, Evidence how = Evidence.SeenInSource) => new OutsideCheck
-    {
-        Floor = "Discharge",
-        Quantity = quantity.ToString(CultureInfo.InvariantCulture),
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = within,
-        Source = new Provenance { Source = source, Locator = locator, How = how },
-    }.Verify();
+        {
+            Floor = "Discharge",
+            Quantity = quantity.ToString(CultureInfo.InvariantCulture),
+            Unit = unit,
+            Expected = expected,
+            Ours = ours,
+            Within = within,
+            Source = new Provenance { Source = source, Locator = locator, How = how },
+        }.Verify();
 }

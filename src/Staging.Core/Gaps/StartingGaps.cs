@@ -1,0 +1,85 @@
+using Staging.Core.Discharge;
+using Staging.Core.Gases;
+using UnitsNet;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>Gaps to start from: invented, complete, every number with its reason. Replace what you know better by <c>with</c>.</summary>
+/// <remarks>They stand for no real motor or rocket. What they say about a real one is worth what the replaced numbers are worth.</remarks>
+public static class StartingGaps
+{
+    /// <summary>
+    /// A bore of 18 mm, 120 mm long, closed, at rest at sea level: vents are for the builder to choose.
+    /// Products: <see cref="BlackPowderProducts.Nominal"/> at <see cref="BlackPowderProducts.NominalTemperature"/>.
+    /// Chamber at burn-through: 5 cm3 (12 mm bore, 45 mm long), 800 kPa (a few to ten bar is usual for small black-powder motors),
+    /// opening 10 mm within 1 ms (the last web breaks at once over most of the grain), coefficient 0.8 (ragged short opening),
+    /// nozzle throat 3.5 mm.
+    /// Fragments: the last 1 mm of a 12 mm grain at 1700 kg/m3 is 0.19 g; pieces of 0.75 mm burn from both sides at about 15 mm/s in
+    /// 25 ms (published rate laws give 12 to 17 mm/s at one atmosphere).
+    /// Joint: 20 N to break away (10 to 60 N; retention is not published), 80 % of that sliding, 20 mm engaged, pressure on the bore.
+    /// Grain: throat 3.5 mm, recess 0.3 cm3, conductivity 0.3 W/(m K) (0.15 to 0.7, no measurement found), 1000 J/(kg K)
+    /// (mixture of the ingredients 0.92), 1700 kg/m3 (published 1.7 to 1.8 g/cm3), lit at 773 K (723 to 823 K: hot-bath tests).
+    /// Bodies: 60 g ahead, 40 g behind, pressed together at 50 m/s2.
+    /// </summary>
+    public static GapProblem Bore18mm { get; } = new()
+    {
+        Design = new GapDesign
+        {
+            Tube = new GuideTube { Bore = Length.FromMillimeters(18), Length = Length.FromMillimeters(120) },
+            Vents = [],
+            DischargeLaw = SharpEdgedLaw.Perry,
+            Source = Booster(),
+            Joint = new FrictionJoint
+            {
+                PressureDiameter = Length.FromMillimeters(18),
+                BreakawayForce = Force.FromNewtons(20),
+                SlidingForce = Force.FromNewtons(16),
+                Engagement = Length.FromMillimeters(20),
+                Source = Judged("A firm friction fit; 10 to 60 N; sliding friction of board is about 80 % of static"),
+            },
+            Grain = Grain(),
+            Closures = GapClosures.Judged,
+        },
+        Bodies = new SeparatingBodies
+        {
+            MassAhead = Mass.FromGrams(60),
+            MassBehind = Mass.FromGrams(40),
+            ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(50),
+        },
+        Surroundings = new GasState
+        {
+            Gas = PerfectGas.DryAir,
+            Pressure = Pressure.FromPascals(101325),
+            Temperature = Temperature.FromKelvins(288.15),
+        },
+    };
+
+    private static BurnThroughSource Booster() => new()
+    {
+        Products = BlackPowderProducts.Nominal,
+        FlameTemperature = BlackPowderProducts.NominalTemperature,
+        ChamberVolume = Volume.FromCubicCentimeters(5),
+        ChamberPressure = Pressure.FromKilopascals(800),
+        OpeningDiameter = Length.FromMillimeters(10),
+        OpeningTime = Duration.FromMilliseconds(1),
+        OpeningCoefficient = 0.8,
+        NozzleThroatDiameter = Length.FromMillimeters(3.5),
+        FragmentMass = Mass.FromGrams(0.19),
+        FragmentBurnTime = Duration.FromMilliseconds(25),
+        Source = Judged("Invented booster: last web of 1 mm over a 12 mm grain at 1700 kg/m3, fragments of 0.75 mm at about 15 mm/s"),
+    };
+
+    private static UpperGrain Grain() => new()
+    {
+        NozzleThroatDiameter = Length.FromMillimeters(3.5),
+        RecessVolume = Volume.FromCubicCentimeters(0.3),
+        Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(0.3),
+        Density = Density.FromKilogramsPerCubicMeter(1700),
+        HeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000),
+        IgnitionTemperature = Temperature.FromKelvins(773),
+        InitialTemperature = Temperature.FromKelvins(288.15),
+        Source = Judged("Conductivity 0.15 to 0.7 W/(m K), no measurement found; 500 C from hot-bath tests at a fraction of a second, 450 to 550 C"),
+    };
+
+    private static Provenance Judged(string reason) => new() { Source = reason, How = Evidence.Judgement };
+}

@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Staging.Core.Flight;
+
+namespace Staging.Core.Reviews;
+
+/// <summary>The rules behind the cautions, one method a subject. Each quotes the rule it rests on.</summary>
+internal static class CautionRules
+{
+    public static ImmutableArray<Caution> For(StagingPlan plan, FlightRun flight, ImmutableArray<GapReview> gaps) =>
+    [
+        Authority(),
+        .. LaunchCautions.For(plan, flight),
+        .. StagingCautions.For(plan, flight, gaps),
+        .. DescentCautions.For(flight),
+    ];
+
+    /// <summary>Says a number in the culture of no country.</summary>
+    public static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    private static Caution Authority() => new()
+    {
+        Code = "CAU001",
+        Subject = "who decides",
+        OutsideRule = false,
+        Text = "This review informs. Local codes, the range safety officer and licensed practice decide whether and how to fly. Test gaps on the ground, behind cover, before flight.",
+        Rule = new Provenance { Source = "Common practice of the trade", How = Evidence.CommonPractice },
+    };
+}

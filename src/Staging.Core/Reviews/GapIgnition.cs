@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using Staging.Core.Flight;
+using Staging.Core.Gaps;
+using Staging.Core.Gases;
+using Staging.Core.Solving;
+using UnitsNet;
+
+namespace Staging.Core.Reviews;
+
+/// <summary>Lights a stage through a gap: answers the flight's question with a gap run at the pressure, speed and masses of that moment.</summary>
+public sealed record GapIgnition : IGapIgnition
+{
+    /// <summary>The gap as built.</summary>
+    public required GapDesign Design { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>How new vents would be drilled, for the advice of a review.</summary>
+    public required VentLayout Layout { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>
+    /// Pressure coefficient of the body side at the holes [-], -1.5 to 1: (pressure at the hole - static pressure) over dynamic pressure.
+    /// Near 0 on a long cylinder a few calibres behind the nose; negative just behind a shoulder.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required double HolePressureCoefficient { get; init => field = Guard.In(value, -1.5, 1); }
+
+    /// <summary>How the gap is integrated.</summary>
+    public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.Default;
+
+    /// <summary>The gap at a given burn-through.</summary>
+    /// <param name="state">Air, flight and masses at that moment.</param>
+    /// <returns>The problem that is solved.</returns>
+    public GapProblem ProblemAt(BurnThroughState state)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        double speed = state.Speed.MetersPerSecond;
+        double dynamicPressure = 0.5 * state.AirDensity.KilogramsPerCubicMeter * speed * speed;
+        double ahead = state.DragAhead.Newtons / state.MassAhead.Kilograms;
+        double behind = (state.ThrustBehind.Newtons - state.DragBehind.Newtons) / state.MassBehind.Kilograms;
+        return new GapProblem
+        {
+            Design = Design,
+            Bodies = new SeparatingBodies
+            {
+                MassAhead = state.MassAhead,
+                MassBehind = state.MassBehind,
+                ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(ahead + behind),
+            },
+            Surroundings = new GasState
+            {
+                Gas = PerfectGas.DryAir,
+                Pressure = state.AirPressure + HolePressureCoefficient * Pressure.FromPascals(dynamicPressure),
+                Temperature = state.AirTemperature,
+            },
+        };
+    }
+
+    /// <inheritdoc/>
+    public GapIgnitionResult Ignite(BurnThroughState state)
+    {
+        GapRun run = ProblemAt(state).Solve(Solver);
+        Duration? opens = run.TimeOf(GapEventKind.JointOpens);
+        return run.Outcome is GapOutcome.Lit lit
+            ? new GapIgnitionResult.Lit { Reason = lit.Cause, IgnitionLag = lit.Time, SeparationLag = opens ?? lit.Time }
+            : new GapIgnitionResult.NotLit { Reason = run.Outcome.Cause, SeparationLag = opens };
+    }
+
+    /// <summary>The gap at rest on the ground, to check what does not depend on the flight.</summary>
+    internal GapProblem OnGround(Stage below, ImmutableArray<Stage> ahead, AirSample air) => ProblemAt(new BurnThroughState
+    {
+        LowerStage = below.Name,
+        UpperStage = ahead[0].Name,
+        Time = Duration.Zero,
+        Height = Length.Zero,
+        Speed = Speed.Zero,
+        MachNumber = 0,
+        AirPressure = Pressure.FromPascals(air.Pressure_Pa),
+        AirTemperature = Temperature.FromKelvins(air.Temperature_K),
+        AirDensity = Density.FromKilogramsPerCubicMeter(air.Density_kg_per_m3),
+        MassAhead = Mass.FromKilograms(ahead.Sum(s => s.LoadedMass.Kilograms)),
+        MassBehind = below.BurntMass,
+        DragAhead = Force.Zero,
+        DragBehind = Force.Zero,
+        ThrustBehind = Force.Zero,
+    });
+}

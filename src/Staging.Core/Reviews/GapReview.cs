@@ -1,0 +1,17 @@
+using Staging.Core.Flight;
+using Staging.Core.Gaps;
+
+namespace Staging.Core.Reviews;
+
+/// <summary>What a review says of one gap.</summary>
+public sealed record GapReview
+{
+    /// <summary>The staging in flight: state at burn-through, and what came of it.</summary>
+    public required StagingReport Staging { get; init; }
+
+    /// <summary>The gap run at that state, with the vents as built.</summary>
+    public required GapRun Run { get; init; }
+
+    /// <summary>The vent areas that would light at that state.</summary>
+    public required VentAdvice Advice { get; init; }
+}

@@ -1,0 +1,90 @@
+using Staging.Core.Flight;
+using static Staging.Core.Reviews.CautionRules;
+
+namespace Staging.Core.Reviews;
+
+/// <summary>Cautions about mass, motors, site, wind and the guide.</summary>
+internal static class LaunchCautions
+{
+    private const double MostMass = 1.5;             // kg, clause 7
+    private const double MostPropellant = 0.125;     // kg, clause 7
+    private const double MostImpulse = 320;          // N s, clause 7
+    private const double MostTilt = 30;              // degrees from vertical, clause 6
+    private const double MostWind = 8.94;            // m/s, 20 mph, clause 9
+    private const double LeastThrustToWeight = 5;    // -, guidance
+    private const double LeastGuideExitSpeed = 13;   // m/s, lower end of the 13 to 15 m/s in use
+
+    /// <summary>Total impulse up to [N s] and smallest site dimension [m] of the launch site table, 50 ft to 1500 ft.</summary>
+    private static readonly (double Impulse, double Size)[] SiteTable =
+    [
+        (1.25, 15.24), (2.5, 30.48), (5, 60.96), (10, 121.92), (20, 152.4), (160, 304.8), (320, 457.2),
+    ];
+
+    public static IEnumerable<Caution> For(StagingPlan plan, FlightRun flight)
+    {
+        FlightPlan stack = plan.Flight;
+        double mass = stack.LiftOffMass.Kilograms;
+        double propellant = stack.Stages.Sum(s => s.MotorCount * s.Motor.PropellantMass.Kilograms);
+        double impulse = stack.Stages.Sum(s => s.MotorCount * s.Motor.Thrust.TotalImpulse.NewtonSeconds);
+        yield return Limit("CAU010", "lift-off mass", mass <= MostMass, Say($"{mass * 1e3:F0} g; the code allows {MostMass * 1e3:F0} g."), "clause 7");
+        yield return Limit("CAU011", "propellant", propellant <= MostPropellant, Say($"{propellant * 1e3:F0} g in all stages; the code allows {MostPropellant * 1e3:F0} g."), "clause 7");
+        yield return Limit("CAU012", "total impulse", impulse <= MostImpulse, Say($"{impulse:F1} N s in all stages; the code allows {MostImpulse:F0} N s."), "clause 7");
+        yield return Site(plan.SiteSize.Meters, impulse);
+        double wind = stack.Site.Wind.MetersPerSecond;
+        yield return Limit("CAU014", "wind", wind <= MostWind, Say($"{wind:F1} m/s planned; the code allows {MostWind:F1} m/s. Staging in wind turns the stack off vertical before the upper motor burns."), "clause 9");
+        double tilt = 90 - stack.Guide.Elevation.Degrees;
+        yield return Limit("CAU015", "launch angle", tilt <= MostTilt, Say($"{tilt:F0} degrees from vertical; the code allows {MostTilt:F0}. An upper stage that lights off vertical flies far: keep staging near vertical."), "clause 6");
+        yield return ThrustToWeight(stack.Stages[0], mass, stack.Site.Gravity);
+        yield return GuideExit(flight);
+    }
+
+    private static Caution Site(double size, double impulse)
+    {
+        double needed = SiteTable.Where(row => impulse <= row.Impulse).Select(row => row.Size).FirstOrDefault(double.NaN);
+        bool known = !double.IsNaN(needed);
+        return Limit(
+            "CAU013",
+            "launch site",
+            known && size >= needed,
+            known
+                ? Say($"{size:F0} m smallest dimension; the site table asks for {needed:F0} m at {impulse:F1} N s. A multistage flight goes higher and drifts farther than a single stage of the same impulse.")
+                : Say($"{size:F0} m smallest dimension; {impulse:F0} N s lies beyond the table of the model rocket code."),
+            "clause 9, launch site table");
+    }
+
+    private static Caution ThrustToWeight(Stage lowest, double mass, Gravity gravity)
+    {
+        double weight = mass * gravity.AtSeaLevel.MetersPerSecondSquared;
+        double ratio = lowest.MotorCount * lowest.Motor.Thrust.AverageThrust.Newtons / weight;
+        return new Caution
+        {
+            Code = "CAU016",
+            Subject = "thrust to weight",
+            OutsideRule = ratio < LeastThrustToWeight,
+            Text = Say($"average thrust of the lowest stage is {ratio:F1} times the lift-off weight; guidance asks for {LeastThrustToWeight:F0}."),
+            Rule = SafetyCodes.Guidance("thrust to weight of 5 or more at lift-off"),
+        };
+    }
+
+    private static Caution GuideExit(FlightRun flight)
+    {
+        double speed = flight.GuideExitSpeed?.MetersPerSecond ?? 0;
+        return new Caution
+        {
+            Code = "CAU017",
+            Subject = "guide exit speed",
+            OutsideRule = speed < LeastGuideExitSpeed,
+            Text = Say($"{speed:F1} m/s at the end of the guide; guidance asks for {LeastGuideExitSpeed:F0} to 15 m/s before the fins steer."),
+            Rule = SafetyCodes.Guidance("13 to 15 m/s at the end of rod or rail"),
+        };
+    }
+
+    private static Caution Limit(string code, string subject, bool within, string text, string clause) => new()
+    {
+        Code = code,
+        Subject = subject,
+        OutsideRule = !within,
+        Text = text,
+        Rule = SafetyCodes.ModelRocketCode(clause),
+    };
+}

@@ -1,0 +1,133 @@
+using Staging.Core.Discharge;
+using Staging.Core.Gases;
+using UnitsNet;
+using static Staging.Core.Tests.Discharge.DischargeTestGas;
+
+namespace Staging.Core.Tests.Discharge;
+
+public class HolesTests
+{
+    [Fact]
+    public void Of_equal_holes_in_series_the_last_chokes_and_never_the_first()
+    {
+        var series = new HolesInSeries { Openings = [Hole(4), Hole(4), Hole(4)] };
+        OpeningsFlow flow = series.Flow(Air(5e5, 300), Air(1e4, 300));
+        Assert.Equal([OrificeRegime.Subsonic, OrificeRegime.Subsonic, OrificeRegime.Choked], flow.Members.Select(m => m.Regime));
+        Assert.Equal(2, flow.Between.Length);
+    }
+
+    [Fact]
+    public void Holes_in_series_at_equal_pressures_do_not_flow()
+    {
+        OpeningsFlow flow = new HolesInSeries { Openings = [Hole(4), Hole(2)] }.Flow(Air(1e5, 300), Air(1e5, 800));
+        Assert.Equal(0, flow.MassFlow.KilogramsPerSecond);
+        Assert.Equal(1e5, flow.Between[0].Pascals, 1e-6);
+    }
+
+    [Fact]
+    public void Many_holes_agree_with_two_when_the_others_are_wide()
+    {
+        GasState one = Air(2e5, 300);
+        GasState two = Air(1e5, 300);
+        double pair = new HolesInSeries { Openings = [Hole(3), Hole(2)] }.Flow(one, two).MassFlow.KilogramsPerSecond;
+        double more = new HolesInSeries { Openings = [Hole(3), Hole(100), Hole(2), Hole(100)] }.Flow(one, two).MassFlow.KilogramsPerSecond;
+        // The wide holes pass a flow far inside the blend near equal pressures, which costs each some 1e-6 of the pressure.
+        Assert.Equal(pair, more, 1e-5 * pair);
+        Assert.True(more < pair);
+    }
+
+    [Fact]
+    public void The_incompressible_rule_is_two_percent_low_at_small_differences_and_twelve_when_choked()
+    {
+        var series = new HolesInSeries { Openings = [Hole(4), Hole(4)] };
+        Assert.Equal(-0.016, Rule(0.9), 0.001);
+        Assert.Equal(-0.124, Rule(0.1), 0.001);
+
+        double Rule(double r)
+        {
+            GasState one = Air(1e6, 300);
+            GasState two = Air(r * 1e6, 300);
+            VentHoles exact = EquivalentHole.ForFlow(series.Flow(one, two).MassFlow, one, two, ConstantCoefficientLaw.Ideal, Length.FromMillimeters(1));
+            return EquivalentHole.IncompressibleArea(series) / exact.TotalArea - 1;
+        }
+    }
+
+    [Fact]
+    public void An_equivalent_hole_is_refused_when_the_flow_runs_against_the_pressures() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => EquivalentHole.ForFlow(
+            MassFlow.FromKilogramsPerSecond(0.001), Air(1e5, 300), Air(2e5, 300), ConstantCoefficientLaw.Ideal, Length.FromMillimeters(1)));
+
+    [Fact]
+    public void An_equivalent_hole_is_refused_at_equal_pressures() =>
+        Assert.Throws<ArgumentException>(() => EquivalentHole.ForFlow(
+            MassFlow.Zero, Air(1e5, 300), Air(1e5, 300), ConstantCoefficientLaw.Ideal, Length.FromMillimeters(1)));
+
+    [Fact]
+    public void A_series_needs_an_opening()
+    {
+        Assert.Throws<ArgumentException>(() => new HolesInSeries { Openings = [] });
+        Assert.Throws<ArgumentException>(() => new HolesInParallel { Openings = [] });
+    }
+
+    [Fact]
+    public void The_area_of_one_6_mm_hole_over_four_is_four_3_mm_holes()
+    {
+        Area one = Area.FromSquareMillimeters(Math.PI / 4 * 36);
+        HolePattern pattern = HolePattern.ForArea(one, 4, Length.FromMillimeters(0.5), DrillSeries.MetricTenths);
+        Assert.Equal(3, pattern.Exact.Diameter.Millimeters, 12);
+        Assert.Equal("3.0 mm", pattern.Below!.Drill.Label);
+        Assert.Equal("3.0 mm", pattern.Above!.Drill.Label);
+        Assert.Equal(0, pattern.Below.AreaError, 12);
+    }
+
+    [Fact]
+    public void Drills_next_to_a_wanted_diameter_report_their_area_error()
+    {
+        HolePattern pattern = HolePattern.ForArea(Area.FromSquareMillimeters(3 * Math.PI / 4 * 2.9 * 2.9), 3, Length.FromMillimeters(0.5), DrillSeries.InchFractions);
+        Assert.Equal("7/64 in", pattern.Below!.Drill.Label);
+        Assert.Equal("1/8 in", pattern.Above!.Drill.Label);
+        Assert.Equal(Math.Pow(25.4 * 7 / 64 / 2.9, 2) - 1, pattern.Below.AreaError, 12);
+        Assert.Equal(3, pattern.Above.Holes.Count);
+    }
+
+    [Fact]
+    public void Beyond_the_ends_of_a_series_there_is_no_drill()
+    {
+        Assert.Null(DrillSizes.Below(DrillSeries.MetricTenths, Length.FromMillimeters(0.4)));
+        Assert.Null(DrillSizes.Above(DrillSeries.MetricTenths, Length.FromMillimeters(13.1)));
+    }
+
+    [Theory]
+    [InlineData(DrillSeries.MetricTenths, 126, "0.5 mm", "13.0 mm")]
+    [InlineData(DrillSeries.MetricHalves, 49, "1.0 mm", "25.0 mm")]
+    [InlineData(DrillSeries.InchFractions, 64, "1/64 in", "1 in")]
+    public void Series_have_their_sizes_in_rising_order(DrillSeries series, int count, string first, string last)
+    {
+        DrillSize[] all = [.. DrillSizes.All(series)];
+        Assert.Equal(count, all.Length);
+        Assert.Equal(first, all[0].Label);
+        Assert.Equal(last, all[^1].Label);
+        Assert.All(all.Zip(all.Skip(1)), pair => Assert.True(pair.First.Diameter.Meters < pair.Second.Diameter.Meters));
+    }
+
+    [Theory]
+    [InlineData(2)]
+    [InlineData(4)]
+    public void Solving_a_series_allocates_nothing(int count)
+    {
+        SeriesMember[] members = [.. Enumerable.Repeat(new SeriesMember(SharpEdgedLaw.Perry, new OrificeSize(1e-5, 3e-3, 5e-4)), count)];
+        double[] between = new double[count - 1];
+        var upstream = new OrificeSide(2e5, 300, new GasConstants(287, 1.4));
+        double flow = SeriesKernel.MassFlow(members, upstream, 1e5, between);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        double again = SeriesKernel.MassFlow(members, upstream, 1e5, between);
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        Assert.Equal(flow, again);
+    }
+
+    private static Opening Hole(double d_mm) => new()
+    {
+        Holes = new VentHoles { Diameter = Length.FromMillimeters(d_mm), WallThickness = Length.FromMillimeters(0.5), Count = 1 },
+        Law = ConstantCoefficientLaw.Ideal,
+    };
+}

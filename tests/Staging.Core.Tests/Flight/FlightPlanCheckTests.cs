@@ -1,0 +1,61 @@
+using Staging.Core.Flight;
+using Staging.Core.Gases;
+using UnitsNet;
+using static Staging.Core.Tests.Flight.TestFlights;
+
+namespace Staging.Core.Tests.Flight;
+
+public class FlightPlanCheckTests
+{
+    [Fact]
+    public void A_good_plan_has_no_finding() => Assert.Empty(TwoStages().Check());
+
+    [Fact]
+    public void Every_broken_rule_is_found()
+    {
+        Has("FLT001", Plan());
+        Has("FLT002", Plan(Booster(), Booster(ignition: Contact())));
+        Has("FLT003", TwoStages() with { Site = TwoStages().Site with { Elevation = Length.FromMeters(8000), Atmosphere = new ThinAir() } });
+        Has("FLT004", Plan(Booster() with { Motor = Motor(new MotorForwardEnd.BurnsThrough()) with { PropellantMass = Mass.FromGrams(30) } }));
+        Has("FLT005", Plan(Booster() with
+        {
+            StructureMass = Mass.FromGrams(0),
+            Motor = Motor(new MotorForwardEnd.BurnsThrough()) with { LoadedMass = Mass.FromGrams(10) },
+        }));
+        Has("FLT006", Plan(Booster(ignition: Contact())));
+        Has("FLT007", TwoStages(new StageIgnition.AtLaunch()));
+        Has("FLT008", Plan(Booster() with { Motor = Motor(new MotorForwardEnd.Plugged()) }, Sustainer(Contact())));
+        Has("FLT008", Plan(Booster() with { Motor = Motor(new MotorForwardEnd.Plugged()) }, Sustainer(Gap(_ => null!))));
+        Has("FLT009", TwoStages(Timer(1, from: TimerStart.Separation)));
+        Has("FLT010", TwoStages() with { Stages = [Booster(), Sustainer(Contact()) with { Motor = Motor(new MotorForwardEnd.Plugged()) }] });
+        Has("FLT011", Plan(Booster()));
+        Has("FLT012", Plan(Booster() with { Recovery = new Recovery.Ballistic() }), FindingSeverity.Warning);
+    }
+
+    [Fact]
+    public void Flying_a_broken_plan_throws_once_with_all_findings()
+    {
+        FlightPlan plan = Plan(Booster("a", Contact()), Sustainer(new StageIgnition.AtLaunch()));
+        InvalidModelException thrown = Assert.Throws<InvalidModelException>(() => plan.Flown());
+        Assert.Equal(["FLT006", "FLT007"], thrown.Findings.Select(f => f.Code));
+    }
+
+    [Fact]
+    public void A_bad_value_is_refused_with_name_value_unit_and_range()
+    {
+        ArgumentOutOfRangeException refusal = Assert.Throws<ArgumentOutOfRangeException>(() => Booster() with { StructureMass = Mass.FromKilograms(-1) });
+        Assert.Contains("StructureMass is -1 kg; it must be between 0 and 100000 kg", refusal.Message, StringComparison.Ordinal);
+    }
+
+    private static void Has(string code, FlightPlan plan, FindingSeverity severity = FindingSeverity.Error) =>
+        Assert.Contains(plan.Check(), f => f.Code == code && f.Severity == severity);
+
+    private sealed class ThinAir : IAtmosphere
+    {
+        public double Floor_m => 0;
+
+        public double Ceiling_m => 5000;
+
+        public AirSample At(double geometricAltitude_m) => default;
+    }
+}

@@ -1,0 +1,192 @@
+using Staging.Core.Flight;
+using Staging.Core.Gases;
+using UnitsNet;
+using static Staging.Core.Tests.Flight.TestFlights;
+
+namespace Staging.Core.Tests.Flight;
+
+public class FlightStagingTests
+{
+    [Fact]
+    public void A_gap_is_asked_with_the_state_at_burn_through()
+    {
+        BurnThroughState? asked = null;
+        FlightRun run = TwoStages(Gap(s =>
+        {
+            asked = s;
+            return new GapIgnitionResult.Lit { IgnitionLag = Seconds(0.015), SeparationLag = Seconds(0.018), Reason = "lit" };
+        })).Flown();
+        FlightEvent burnThrough = run.Main.The(FlightEventKind.BurnThrough);
+        Assert.NotNull(asked);
+        Assert.Equal(0.85, asked.Time.Seconds);
+        Assert.Equal(burnThrough.After.Velocity, asked.Speed);
+        Assert.Equal(Sustainer(Contact()).LoadedMass.Kilograms, asked.MassAhead.Kilograms, 12);
+        Assert.Equal(Booster().BurntMass.Kilograms, asked.MassBehind.Kilograms, 12);
+        double altitude = 200 + asked.Height.Meters;
+        Assert.Equal(StandardAtmosphere.Us1976.At(altitude).Pressure_Pa, asked.AirPressure.Pascals, 6);
+        Assert.Equal(0, asked.ThrustBehind.Newtons, 12);
+        Assert.True(asked.DragAhead.Newtons > 0);
+        Assert.Equal(0.85 + 0.015, run.Main.The(FlightEventKind.Ignition, "sustainer").Time.Seconds);
+        Assert.Equal(0.85 + 0.018, run.Main.The(FlightEventKind.Separation).Time.Seconds);
+        StagingReport staging = Assert.Single(run.Stagings);
+        Assert.True(staging.Lit);
+        Assert.Equal("lit", staging.Reason);
+    }
+
+    [Fact]
+    public void Burn_through_may_come_before_the_end_of_the_thrust_curve()
+    {
+        BurnThroughState? asked = null;
+        Stage booster = Booster() with { Motor = Motor(new MotorForwardEnd.BurnsThrough { After = Seconds(0.8) }) };
+        FlightRun run = Plan(booster, Sustainer(Gap(s =>
+        {
+            asked = s;
+            return new GapIgnitionResult.Lit { IgnitionLag = Seconds(0.01), SeparationLag = Seconds(0.02), Reason = "lit" };
+        }))).Flown();
+        Assert.Equal(8, asked!.ThrustBehind.Newtons, 9);
+        Assert.Contains(run.Bodies[1].Events, e => e.Kind == FlightEventKind.Burnout);
+        Assert.True(Math.Abs(run.MassLedger().Residual) < 1e-14);
+    }
+
+    [Fact]
+    public void A_cold_gap_that_stays_joined_brings_down_the_whole_stack()
+    {
+        FlightRun run = TwoStages(Gap(_ => new GapIgnitionResult.NotLit { SeparationLag = null, Reason = "too cool" })).Flown();
+        BodyFlight only = Assert.Single(run.Bodies);
+        Assert.Equal("booster + sustainer", only.Name);
+        Assert.Equal("too cool", only.The(FlightEventKind.IgnitionRefused).Note);
+        Assert.False(run.Stagings[0].Lit);
+        Assert.Null(run.Stagings[0].Separation);
+        Assert.Null(only.Find(FlightEventKind.DeviceOpens));
+        Assert.True(only.Landing().KineticEnergy.Joules > 20);
+    }
+
+    [Fact]
+    public void A_cold_gap_that_parts_brings_down_two_pieces()
+    {
+        FlightRun run = TwoStages(Gap(_ => new GapIgnitionResult.NotLit { SeparationLag = Seconds(0.004), Reason = "pushed apart first" })).Flown();
+        Assert.Equal(["sustainer", "booster"], run.Bodies.Select(b => b.Name));
+        Assert.Null(run.Main.Find(FlightEventKind.Ignition, "sustainer"));
+        Assert.Equal(0.854, run.Stagings[0].Separation!.Value.Seconds, 12);
+    }
+
+    [Fact]
+    public void The_unlit_branches_are_always_computed()
+    {
+        FlightRun run = TwoStages().Flown();
+        Assert.Equal([BranchKind.UnlitAndJoined, BranchKind.UnlitAndParted], run.Branches.Select(b => b.Kind));
+        BodyFlight joined = Assert.Single(run.Branches[0].Bodies);
+        Assert.Equal("booster + sustainer", joined.Name);
+        Assert.Equal(0.85, joined.Start.Seconds);
+        Assert.Equal(joined, run.Branches[0].Hardest);
+        Assert.Equal(["sustainer", "booster"], run.Branches[1].Bodies.Select(b => b.Name));
+        double unlit = run.Branches[1].Hardest!.Landing().KineticEnergy.Joules;
+        Assert.True(unlit > 10 * run.Main.Landing().KineticEnergy.Joules);
+        Assert.Equal(0.87, run.Branches[1].Bodies[0].The(FlightEventKind.Separation).Time.Seconds);
+    }
+
+    [Fact]
+    public void Apogee_electronics_open_a_parachute_in_the_unlit_branch_too()
+    {
+        Stage sustainer = Sustainer(Contact()) with
+        {
+            Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06), Deployment = new DeploymentTrigger.AtApogee { Lag = Seconds(0.5) } },
+        };
+        FlightRun run = Plan(Booster(), sustainer).Flown();
+        FlightEvent apogee = run.Branches[0].Bodies[0].The(FlightEventKind.Apogee);
+        Assert.Equal(apogee.Time.Seconds + 0.5, run.Branches[0].Bodies[0].The(FlightEventKind.DeviceOpens).Time.Seconds, 12);
+        Assert.True(run.Branches[0].Bodies[0].Landing().Speed.MetersPerSecond < 7);
+    }
+
+    [Fact]
+    public void A_timer_lights_the_stage_after_a_coast()
+    {
+        FlightRun run = TwoStages(Timer(1.5)).Flown();
+        FlightEvent ignition = run.Main.The(FlightEventKind.Ignition, "sustainer");
+        Assert.Equal(0.85 + 1.5 + 0.1, ignition.Time.Seconds);
+        Assert.Equal(ignition.Time, run.Main.The(FlightEventKind.Separation).Time);
+        Assert.True(run.Stagings[0].Lit);
+    }
+
+    [Fact]
+    public void A_timer_from_lift_off_counts_from_the_located_lift_off()
+    {
+        FlightRun run = TwoStages(Timer(2, from: TimerStart.LiftOff)).Flown();
+        double liftOff = run.Main.The(FlightEventKind.LiftOff).Time.Seconds;
+        Assert.Equal(liftOff + 2.1, run.Main.The(FlightEventKind.Ignition, "sustainer").Time.Seconds, 12);
+    }
+
+    [Fact]
+    public void Separation_after_burnout_comes_before_the_timer()
+    {
+        FlightRun run = TwoStages(Timer(1, separation: new SeparationRule.AfterBurnout { Lag = Seconds(0.3) }, from: TimerStart.Separation)).Flown();
+        Assert.Equal(0.85 + 0.3, run.Main.The(FlightEventKind.Separation).Time.Seconds);
+        Assert.Equal(0.85 + 0.3 + 1 + 0.1, run.Main.The(FlightEventKind.Ignition, "sustainer").Time.Seconds, 12);
+    }
+
+    [Theory]
+    [InlineData("speed")]
+    [InlineData("height")]
+    [InlineData("ceiling")]
+    [InlineData("early")]
+    [InlineData("late")]
+    [InlineData("tilt")]
+    public void A_guard_that_refuses_leaves_the_motor_cold(string guard)
+    {
+        ElectronicsGuards guards = guard switch
+        {
+            "speed" => new() { LeastSpeed = Speed.FromMetersPerSecond(200) },
+            "height" => new() { LeastHeight = Length.FromMeters(500) },
+            "ceiling" => new() { GreatestHeight = Length.FromMeters(20) },
+            "early" => new() { Earliest = Seconds(9) },
+            "late" => new() { Latest = Seconds(1) },
+            _ => new() { GreatestTilt = Angle.FromDegrees(20) },
+        };
+        FlightPlan plan = TwoStages(Timer(1, guards)) with
+        {
+            Guide = LaunchGuide.Vertical(Length.FromMeters(1)) with { Elevation = Angle.FromDegrees(75) },
+        };
+        FlightRun run = plan.Flown();
+        Assert.False(run.Stagings[0].Lit);
+        Assert.Contains("the guard asks for", run.Stagings[0].Reason, StringComparison.Ordinal);
+        Assert.Null(run.Main.Find(FlightEventKind.Ignition, "sustainer"));
+        Assert.Equal("booster + sustainer", run.Main.Name);
+    }
+
+    [Fact]
+    public void Guards_that_agree_let_the_motor_light()
+    {
+        var guards = new ElectronicsGuards
+        {
+            LeastSpeed = Speed.FromMetersPerSecond(20),
+            LeastHeight = Length.FromMeters(20),
+            GreatestHeight = Length.FromMeters(500),
+            Earliest = Seconds(0.5),
+            Latest = Seconds(3),
+            GreatestTilt = Angle.FromDegrees(1),
+        };
+        Assert.True(TwoStages(Timer(1, guards)).Flown().Stagings[0].Lit);
+    }
+
+    [Fact]
+    public void Three_stages_drop_two_boosters_and_give_four_branches()
+    {
+        FlightRun run = Plan(Booster("first"), Booster("second", Contact()), Sustainer(Contact())).Flown();
+        Assert.Equal(["sustainer", "first", "second"], run.Bodies.Select(b => b.Name));
+        Assert.Equal(2, run.Stagings.Length);
+        Assert.Equal(4, run.Branches.Length);
+        Assert.True(Math.Abs(run.MassLedger().Residual) < 1e-14);
+        Assert.Equal("first + second + sustainer", run.Branches[0].Bodies[0].Name);
+        Assert.Equal("second + sustainer", run.Branches[2].Bodies[0].Name);
+        Assert.Equal(["second + sustainer", "first"], run.Branches[1].Bodies.Select(b => b.Name));
+    }
+
+    [Fact]
+    public void A_cluster_pushes_and_weighs_as_many_motors()
+    {
+        FlightRun run = Plan(Sustainer(new StageIgnition.AtLaunch()) with { MotorCount = 3 }).Flown();
+        Assert.Equal(60, run.Main.At(Seconds(0.15)).Thrust.Newtons, 9);
+        Assert.Equal(0.040 + 3 * 0.021, run.Plan.LiftOffMass.Kilograms, 12);
+        Assert.Equal(0.030, run.MassLedger().Burnt.Kilograms, 12);
+    }
+}

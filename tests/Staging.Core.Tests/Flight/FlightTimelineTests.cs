@@ -1,0 +1,106 @@
+using Staging.Core.Flight;
+using UnitsNet;
+using static Staging.Core.Tests.Flight.TestFlights;
+
+namespace Staging.Core.Tests.Flight;
+
+public class FlightTimelineTests
+{
+    private static readonly FlightRun Run = TwoStages().Flown();
+
+    [Fact]
+    public void The_timeline_of_a_nominal_flight_is_complete_and_in_order()
+    {
+        Assert.Equal(
+            [
+                FlightEventKind.Ignition, FlightEventKind.LiftOff, FlightEventKind.GuideExit, FlightEventKind.Burnout, FlightEventKind.BurnThrough,
+                FlightEventKind.Separation, FlightEventKind.Ignition, FlightEventKind.MaximumSpeed, FlightEventKind.Burnout,
+                FlightEventKind.Ejection, FlightEventKind.DeviceOpens, FlightEventKind.Apogee, FlightEventKind.Landing,
+            ],
+            Run.Main.Events.Select(e => e.Kind));
+        Assert.Equal(Run.Main.Events.Select(e => e.Time.Seconds).Order(), Run.Main.Events.Select(e => e.Time.Seconds));
+    }
+
+    [Fact]
+    public void Known_times_are_met_exactly()
+    {
+        Assert.Equal(0.85, Run.Main.The(FlightEventKind.Burnout, "booster").Time.Seconds);
+        Assert.Equal(0.85 + 0.02, Run.Main.The(FlightEventKind.Separation).Time.Seconds);
+        Assert.Equal(0.85 + 0.02 + 0.85 + 4, Run.Main.The(FlightEventKind.Ejection).Time.Seconds);
+    }
+
+    [Fact]
+    public void Both_sides_of_a_jump_are_kept()
+    {
+        FlightEvent separation = Run.Main.The(FlightEventKind.Separation);
+        double left = Booster().BurntMass.Kilograms;
+        Assert.Equal(left, separation.Before.Mass.Kilograms - separation.After.Mass.Kilograms, 12);
+        Assert.Equal(separation.Before.Mass.Kilograms, Run.Main.JustBefore(separation.Time).Mass.Kilograms, 12);
+        Assert.Equal(separation.After.Mass.Kilograms, Run.Main.At(separation.Time).Mass.Kilograms, 12);
+    }
+
+    [Fact]
+    public void Columns_hold_two_rows_at_a_jump_and_no_row_twice()
+    {
+        FlightColumns columns = Run.Main.Sample(Seconds(0.01));
+        double[] t = columns.Time_s.ToArray(), m = columns.Mass_kg.ToArray(), a = columns.Acceleration_m_per_s2.ToArray();
+        for (int i = 1; i < t.Length; i++)
+            Assert.True(t[i] > t[i - 1] || (t[i] == t[i - 1] && (m[i] != m[i - 1] || a[i] != a[i - 1])), $"Row {i} at {t[i]:R} s repeats the one before.");
+        Assert.Equal(2, t.Count(x => x == 0.85 + 0.02));
+        Assert.Equal(Run.Main.Landing().Time.Seconds, t[^1]);
+        Assert.Equal(0, columns.Height_m.Span[^1], 6);
+        Assert.Equal(t.Length, columns.DynamicPressure_Pa.Length);
+    }
+
+    [Fact]
+    public void Every_body_is_followed_to_the_ground()
+    {
+        Assert.Equal(["sustainer", "booster"], Run.Bodies.Select(b => b.Name));
+        Assert.All(Run.Bodies, b => Assert.True(b.Landing().Speed.MetersPerSecond > 0));
+        BodyFlight booster = Run.Bodies[1];
+        Assert.Equal(FlightEventKind.Separation, booster.Events[0].Kind);
+        double terminal = Math.Sqrt(2 * Booster().BurntMass.Kilograms * 9.8 / (1.20 * 0.003));
+        Assert.Equal(terminal, booster.Landing().Speed.MetersPerSecond, 0.02 * terminal);
+    }
+
+    [Fact]
+    public void Mass_is_accounted_for_to_round_off() => Assert.True(Math.Abs(Run.MassLedger().Residual) < 1e-14);
+
+    [Fact]
+    public void Energy_is_accounted_for_to_the_tolerance_of_the_integration()
+    {
+        FlightPlan leaning = TwoStages() with
+        {
+            Guide = new LaunchGuide
+            {
+                Length = Length.FromMeters(1),
+                Elevation = Angle.FromDegrees(80),
+                FrictionCoefficient = 0.3,
+                ConstantFriction = Force.FromNewtons(0.2),
+            },
+        };
+        EnergyLedger ledger = leaning.Flown().Main.EnergyLedger();
+        Assert.True(Math.Abs(ledger.Residual) < 1e-7, $"Residual {ledger.Residual:G3}.");
+        Assert.True(ledger.Friction.Joules > 0.2 && ledger.Friction.Joules < 0.6);
+    }
+
+    [Fact]
+    public void Drift_is_wind_times_the_time_from_apogee()
+    {
+        double aloft = Run.Main.Landing().Time.Seconds - Run.Main.ApogeeTime!.Value.Seconds;
+        Assert.Equal(4 * aloft, Run.Main.DriftEstimate!.Value.Meters, 9);
+        Assert.Equal(0, Run.Main.ApogeeRange!.Value.Meters);
+    }
+
+    [Fact]
+    public void Without_tracks_the_numbers_are_the_same_and_the_course_is_refused()
+    {
+        FlightRun lean = TwoStages().Flown(new FlightOptions { KeepTracks = false, Scope = FlightScope.UppermostStage });
+        Assert.Equal(Run.Apogee, lean.Apogee);
+        Assert.Equal(Run.Main.Landing(), lean.Main.Landing());
+        Assert.Empty(lean.Branches);
+        Assert.Single(lean.Bodies);
+        Assert.Throws<InvalidOperationException>(() => lean.Main.At(Seconds(1)));
+        Assert.Throws<InvalidOperationException>(lean.MassLedger);
+    }
+}

@@ -1,0 +1,74 @@
+using Staging.Core.Flight;
+using Staging.Core.Gases;
+using Staging.Core.Solving;
+
+namespace Staging.Core.Tests.Flight;
+
+/// <summary>The settled descent against the full equation.</summary>
+public class QuasiSteadyDescentTests
+{
+    private const double G = 9.80665, Radius = 6_356_766;
+
+    [Theory]
+    [InlineData(0.063, 0.05, 628)]
+    [InlineData(0.035, 0.003, 80)]
+    [InlineData(0.5, 0.8, 3000)]
+    [InlineData(0.06, 0.06, 12_000)]
+    public void Agrees_with_the_full_equation(double mass, double area, double height)
+    {
+        var air = new AirColumn(StandardAtmosphere.Us1976, 100);
+        var law = new DescentLaw(air, G, Radius, area / mass);
+        double v0 = -Math.Sqrt(SteadyDescent.At(law, height).SpeedSquared) * (1 + 0.4 * QuasiSteadyDescent.Joint);
+        Assert.True(SteadyDescent.At(law, height).Settles);
+        (double time, double velocity, _) = QuasiSteadyDescent.ToGround(law, 0, height, v0, new DenseTrack(2, Tsitouras54.DenseDegree));
+
+        var piece = new FlightPiece { Mass0 = mass, HalfDragArea = area / 2, Rise = 1, GravityShare = 1, ThrustSign = -1 };
+        var system = new TrajectorySystem(air, G, Radius, piece, FlightWatch.Falling);
+        var full = new Integrator<Tsitouras54>(new SolverOptions { RelativeTolerance = 1e-12, ScaledAbsoluteTolerance = 1e-13 }, [100, 100]);
+        full.State[0] = height;
+        full.State[1] = v0;
+        Assert.Equal(PhaseEnd.Event, full.Run(ref system, 1e5, cancel: TestContext.Current.CancellationToken));
+        Assert.Equal(full.Time, time, (height > 11_000 ? 1e-8 : 1e-9) * full.Time + 2e-9);
+        Assert.Equal(full.State[1], velocity, 1e-8 * Math.Abs(full.State[1]));
+    }
+
+    [Fact]
+    public void The_recorded_course_follows_the_full_equation()
+    {
+        var air = new AirColumn(StandardAtmosphere.Us1976, 0);
+        var law = new DescentLaw(air, G, Radius, 0.05 / 0.063);
+        var track = new DenseTrack(2, Tsitouras54.DenseDegree);
+        double v0 = -Math.Sqrt(SteadyDescent.At(law, 900).SpeedSquared);
+        QuasiSteadyDescent.ToGround(law, 5, 900, v0, track);
+        var piece = new FlightPiece { Start = 5, Mass0 = 0.063, HalfDragArea = 0.025, Rise = 1, GravityShare = 1, ThrustSign = -1 };
+        var system = new TrajectorySystem(air, G, Radius, piece, FlightWatch.Falling);
+        var full = new Integrator<Tsitouras54>(new SolverOptions { RelativeTolerance = 1e-11, ScaledAbsoluteTolerance = 1e-12 }, [100, 100]) { Time = 5 };
+        full.State[0] = 900;
+        full.State[1] = v0;
+        double[] y = new double[2];
+        for (double t = 10; t < 190; t += 10)
+        {
+            full.Run(ref system, t, cancel: TestContext.Current.CancellationToken);
+            track.At(t, y);
+            Assert.Equal(full.State[0], y[0], 1e-6);
+            Assert.Equal(full.State[1], y[1], 2e-8);
+        }
+    }
+
+    [Fact]
+    public void A_body_with_little_drag_is_not_followed_this_way()
+    {
+        var air = new AirColumn(StandardAtmosphere.Us1976, 0);
+        Assert.False(SteadyDescent.At(new DescentLaw(air, G, Radius, 2e-4 / 0.1), 300).Settles);
+        Assert.False(SteadyDescent.At(new DescentLaw(new AirColumn(new Vacuum(), 0), G, Radius, 1), 300).Settles);
+    }
+
+    private sealed class Vacuum : IAtmosphere
+    {
+        public double Floor_m => -1e6;
+
+        public double Ceiling_m => 1e6;
+
+        public AirSample At(double geometricAltitude_m) => new(0, 288, 0, 340);
+    }
+}

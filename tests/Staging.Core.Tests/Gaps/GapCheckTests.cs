@@ -1,0 +1,72 @@
+using Staging.Core.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Gaps;
+
+/// <summary>What does not hang together is found before anything runs, with code, path and what would fit.</summary>
+public class GapCheckTests
+{
+    [Fact]
+    public void The_bench_gap_has_no_finding() => Assert.Empty(Bench.Gap.Check());
+
+    [Fact]
+    public void Holes_beyond_the_nozzle_plane_are_refused()
+    {
+        GapProblem gap = Bench.Gap.With(d => d with { Tube = Bench.Tube(200) });
+        ModelFinding finding = Assert.Single(gap.Check());
+        Assert.Equal("GAP001", finding.Code);
+        Assert.Contains("200 mm", finding.Message, StringComparison.Ordinal);
+        Assert.Equal(finding, Assert.Single(Assert.Throws<InvalidModelException>(() => gap.Solve()).Findings));
+    }
+
+    [Fact]
+    public void A_hole_that_reaches_past_the_nozzle_plane_is_refused()
+    {
+        GapProblem gap = Bench.Gap.With(d => d with { Vents = [d.Vents[0] with { Station = Length.FromMillimeters(249) }] });
+        Assert.Equal("GAP010", Assert.Single(gap.Check()).Code);
+    }
+
+    [Fact]
+    public void A_closed_gap_is_doubted_but_runs() =>
+        Assert.Equal(FindingSeverity.Warning, Assert.Single(Bench.Gap.With(d => d with { Vents = [] }).Check()).Severity);
+
+    [Theory]
+    [InlineData("GAP004")]
+    [InlineData("GAP005")]
+    [InlineData("GAP006")]
+    public void Contradictions_are_errors(string code)
+    {
+        GapProblem gap = code switch
+        {
+            "GAP004" => Bench.Gap.With(d => d with { Joint = d.Joint with { SlidingForce = Force.FromNewtons(30) } }),
+            "GAP005" => Bench.Gap.With(d => d with { Source = d.Source with { ChamberPressure = Pressure.FromKilopascals(90) } }),
+            _ => Bench.Gap with { Design = Bench.Design with { Grain = Bench.Design.Grain with { IgnitionTemperature = Temperature.FromKelvins(450), InitialTemperature = Temperature.FromKelvins(350) } } },
+        };
+        if (code == "GAP006")
+            Assert.DoesNotContain(gap.Check(), f => f.Code == code);
+        else
+            Assert.Contains(gap.Check(), f => f.Code == code && f.Severity == FindingSeverity.Error);
+    }
+
+    [Fact]
+    public void Doubts_about_inputs_are_noted()
+    {
+        GapProblem gap = Bench.Gap.With(d => d with
+        {
+            Grain = d.Grain with { IgnitionTemperature = Temperature.FromKelvins(600) },
+            Source = d.Source with { OpeningDiameter = Length.FromMillimeters(20) },
+            Vents = [Bench.Hole(d.Tube, 10, 8)],
+        });
+        Assert.Equal(["GAP002", "GAP007", "GAP008"], gap.Check().Select(f => f.Code).Order());
+    }
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(1000)]
+    public void A_single_bad_value_names_property_value_unit_and_range(double millimetres)
+    {
+        var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => new GuideTube { Bore = Length.FromMillimeters(millimetres), Length = Length.FromMillimeters(100) });
+        Assert.Equal("Bore", refusal.ParamName);
+        Assert.Contains("between 0.002 and 0.2 m", refusal.Message, StringComparison.Ordinal);
+    }
+}

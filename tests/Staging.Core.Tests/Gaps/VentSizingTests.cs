@@ -1,0 +1,55 @@
+using Staging.Core.Gaps;
+using Staging.Core.Tests.Reviews;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Gaps;
+
+public class VentSizingTests
+{
+    private static readonly GapProblem Gap = Bench.Gap.With(d => d with { Joint = Bench.Joint(30) });
+    private static readonly VentAdvice Advice = Gap.SizeVents(TestPlans.Layout);
+
+    [Fact]
+    public void The_recommended_area_lights() =>
+        Assert.IsType<GapOutcome.Lit>(Gap.With(d => d with { Vents = [TestPlans.Layout.VentOf(d.Tube, Advice.Recommended!.Value)] }).Solve().Outcome);
+
+    [Fact]
+    public void Just_below_the_window_it_stays_dark()
+    {
+        Area below = 0.98 * Advice.Widest!.Least;
+        Assert.False(Gap.With(d => d with { Vents = [TestPlans.Layout.VentOf(d.Tube, below)] }).Solve().Outcome.IsLit);
+    }
+
+    [Fact]
+    public void The_middle_stands_at_equal_factors_from_the_edges()
+    {
+        VentWindow w = Advice.Widest!;
+        Assert.Equal(w.Middle / w.Least, w.Greatest / w.Middle, 1e-9);
+        Assert.Equal(w.FactorToEdges, w.Middle / w.Least, 1e-9);
+    }
+
+    [Fact]
+    public void Drills_stand_on_either_side_of_the_exact_hole()
+    {
+        Assert.True(Advice.Holes!.Below!.Drill.Diameter <= Advice.Holes.Exact.Diameter);
+        Assert.True(Advice.Holes.Above!.Drill.Diameter >= Advice.Holes.Exact.Diameter);
+        Assert.Equal(Advice.Recommended!.Value.SquareMillimeters, Advice.Holes.Exact.TotalArea.SquareMillimeters, 1e-6);
+    }
+
+    [Fact]
+    public void A_hopeless_gap_is_said_to_be_hopeless()
+    {
+        VentAdvice advice = Gap.With(d => d with { Grain = d.Grain with { IgnitionTemperature = Temperature.FromKelvins(1200) } }).SizeVents(TestPlans.Layout);
+        Assert.Empty(advice.Windows);
+        Assert.Null(advice.Recommended);
+        Assert.Null(advice.Holes);
+        Assert.Contains("No vent area lights", advice.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_stronger_joint_never_narrows_the_window()
+    {
+        VentAdvice stronger = Gap.With(d => d with { Joint = Bench.Joint(60) }).SizeVents(TestPlans.Layout);
+        Assert.True(stronger.Widest!.Least.SquareMillimeters <= Advice.Widest!.Least.SquareMillimeters * 1.02);
+    }
+}

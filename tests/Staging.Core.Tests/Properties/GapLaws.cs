@@ -1,0 +1,119 @@
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using Staging.Core.Gaps;
+using Staging.Core.Tests.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Properties;
+
+/// <summary>Random legal gaps: what must hold for every one of them.</summary>
+public class GapLaws
+{
+    [Property(Arbitrary = [typeof(LegalGap)], MaxTest = 60)]
+    public void Ledgers_close_and_every_number_is_finite(GapProblem gap)
+    {
+        GapRun run = gap.Solve();
+        Assert.InRange(run.Ledger.RelativeMassResidual, -1e-10, 1e-10);
+        Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-10, 1e-10);
+        Assert.True(double.IsFinite(run.PeakGaugePressure.Pascals) && double.IsFinite(run.PeakGrainSurface.Kelvins));
+        Assert.IsNotType<GapOutcome.NotSolved>(run.Outcome);
+    }
+
+    [Property(Arbitrary = [typeof(LegalGap)], MaxTest = 40)]
+    public void More_vent_area_never_raises_the_peak_pressure(GapProblem gap)
+    {
+        GapProblem held = Held(gap);
+        Pressure peak = held.Solve().PeakGaugePressure;
+        GapProblem wider = held.With(d => d with { Vents = [d.Vents[0] with { Holes = d.Vents[0].Holes with { Count = d.Vents[0].Holes.Count + 1 } }] });
+        Assert.True(wider.Solve().PeakGaugePressure.Pascals <= peak.Pascals * (1 + 1e-6) + 1);
+    }
+
+    [Property(Arbitrary = [typeof(LegalGap)], MaxTest = 40)]
+    public void A_stronger_joint_never_opens_earlier(GapProblem gap)
+    {
+        Duration opens = gap.Solve().TimeOf(GapEventKind.JointOpens) ?? Duration.FromSeconds(1e3);
+        GapProblem stronger = gap.With(d => d with { Joint = d.Joint with { BreakawayForce = 1.3 * d.Joint.BreakawayForce, SlidingForce = 1.3 * d.Joint.SlidingForce } });
+        Duration later = stronger.Solve().TimeOf(GapEventKind.JointOpens) ?? Duration.FromSeconds(1e3);
+        Assert.True(later.Seconds >= opens.Seconds - 1e-7);
+    }
+
+    [Property(Arbitrary = [typeof(LegalGap)], MaxTest = 40)]
+    public void A_higher_ignition_temperature_never_lights_earlier(GapProblem gap)
+    {
+        double At(double kelvins) => Held(gap).With(d => d with { Grain = d.Grain with { IgnitionTemperature = Temperature.FromKelvins(kelvins) } }).Solve().TimeOf(GapEventKind.Lit)?.Seconds ?? 1e3;
+        Assert.True(At(780) >= At(730) - 1e-9);
+    }
+
+    [Property(Arbitrary = [typeof(LegalGap)], MaxTest = 30)]
+    public void Scaling_pressures_masses_and_forces_together_scales_nothing_in_time(GapProblem gap)
+    {
+        GapProblem one = Ideal(gap);
+        const double k = 1.7;
+        GapProblem scaled = one.With(d => d with
+        {
+            Source = d.Source with { ChamberPressure = k * d.Source.ChamberPressure, FragmentMass = k * d.Source.FragmentMass },
+            Joint = d.Joint with { BreakawayForce = k * d.Joint.BreakawayForce, SlidingForce = k * d.Joint.SlidingForce },
+        }) with
+        {
+            Bodies = one.Bodies with { MassAhead = k * one.Bodies.MassAhead, MassBehind = k * one.Bodies.MassBehind },
+            Surroundings = one.Surroundings with { Pressure = k * one.Surroundings.Pressure },
+        };
+        GapRun a = one.Solve(), b = scaled.Solve();
+        Assert.InRange(b.PeakGaugePressure.Pascals / a.PeakGaugePressure.Pascals / k - 1, -1e-5, 1e-5);
+        Same(a, b, GapEventKind.JointMoves);
+        Same(a, b, GapEventKind.FrontAtLastVent);
+    }
+
+    private static void Same(GapRun a, GapRun b, GapEventKind kind)
+    {
+        if (a.TimeOf(kind) is { } t && b.TimeOf(kind) is { } u)
+            Assert.InRange(u.Seconds / t.Seconds - 1, -1e-4, 1e-4);
+    }
+
+    /// <summary>A joint that does not move: the gas alone.</summary>
+    private static GapProblem Held(GapProblem gap) => gap.With(d => d with { Joint = Bench.Joint(2000) });
+
+    /// <summary>Without wall heat, whose coefficient does not scale with density.</summary>
+    private static GapProblem Ideal(GapProblem gap) =>
+        gap.With(d => d with { Closures = d.Closures with { WallHeatTransfer = HeatTransferCoefficient.Zero } });
+}
+
+/// <summary>Random gaps within the sizes of small model rockets.</summary>
+public static class LegalGap
+{
+    public static Arbitrary<GapProblem> Gap() => (
+        from length in Range(40, 600)
+        from bore in Range(13, 30)
+        from holes in Gen.Choose(1, 6)
+        from diameter in Range(1.5, 7)
+        from grams in Range(0.05, 0.5)
+        from burn in Range(8, 45)
+        from chamber in Range(300, 1500)
+        from hold in Range(2, 80)
+        from engagement in Range(5, 40)
+        from gas in Range(0.45, 0.7)
+        select Build(length, bore, holes, diameter, grams, burn, chamber, hold, engagement, gas)).ToArbitrary();
+
+    private static Gen<double> Range(double low, double high) =>
+        Gen.Choose(0, int.MaxValue).Select(n => low + (high - low) * n / int.MaxValue);
+
+    private static GapProblem Build(
+        double length, double bore, int holes, double diameter, double grams, double burn, double chamber, double hold, double engagement, double gas)
+    {
+        var tube = new GuideTube { Bore = Length.FromMillimeters(bore), Length = Length.FromMillimeters(length) };
+        return Bench.Gap.With(d => d with
+        {
+            Tube = tube,
+            Vents = [Bench.Hole(tube, diameter, holes)],
+            Source = d.Source with
+            {
+                Products = Bench.Powder(gas),
+                FragmentMass = Mass.FromGrams(grams),
+                FragmentBurnTime = Duration.FromMilliseconds(burn),
+                ChamberPressure = Pressure.FromKilopascals(chamber),
+            },
+            Joint = Bench.Joint(hold, engagement),
+        });
+    }
+}

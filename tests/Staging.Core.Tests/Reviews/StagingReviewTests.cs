@@ -1,0 +1,110 @@
+using Staging.Core.Flight;
+using Staging.Core.Gaps;
+using Staging.Core.Reviews;
+using Staging.Core.Tests.Flight;
+using Staging.Core.Tests.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Reviews;
+
+/// <summary>The review joins flight and gap both ways.</summary>
+public class StagingReviewTests
+{
+    private static readonly StagingReview Lit = TestPlans.Through(TestPlans.Lighting).Review();
+
+    [Fact]
+    public void The_gap_is_run_at_the_pressure_and_masses_of_the_flight()
+    {
+        GapReview gap = Assert.Single(Lit.Gaps);
+        BurnThroughState state = gap.Staging.State;
+        Assert.Equal(state.AirPressure.Pascals, gap.Run.Problem.Surroundings.Pressure.Pascals, 1e-9);
+        Assert.Equal(state.MassAhead.Kilograms, gap.Run.Problem.Bodies.MassAhead.Kilograms, 1e-12);
+        Assert.True(state.Height.Meters > 5 && state.AirPressure.Kilopascals < 99, "burn-through is up in thinner air");
+    }
+
+    [Fact]
+    public void The_upper_motor_lights_when_the_gap_says_so()
+    {
+        GapReview gap = Assert.Single(Lit.Gaps);
+        FlightEvent burnThrough = Lit.Flight.Main.The(FlightEventKind.BurnThrough);
+        FlightEvent ignition = Lit.Flight.Main.The(FlightEventKind.Ignition, "sustainer");
+        Assert.True(Lit.EveryStageLights);
+        Assert.Equal(gap.Run.TimeOf(GapEventKind.Lit)!.Value.Seconds, ignition.Time.Seconds - burnThrough.Time.Seconds, 1e-9);
+    }
+
+    [Fact]
+    public void A_gap_that_is_pushed_apart_leaves_the_stage_cold_and_parted()
+    {
+        StagingReview review = TestPlans.Through(TestPlans.Lighting with { Vents = [], Joint = Bench.Joint(10) }).Review();
+        Assert.False(review.EveryStageLights);
+        Assert.IsType<GapOutcome.PushedApart>(Assert.Single(review.Gaps).Run.Outcome);
+        Assert.Null(review.Flight.Main.Find(FlightEventKind.Ignition, "sustainer"));
+        Assert.NotNull(review.Flight.Main.Find(FlightEventKind.Separation));
+        Assert.Contains(review.Cautions, c => c.Code == "CAU023" && c.OutsideRule);
+    }
+
+    [Fact]
+    public void Pressure_at_the_holes_follows_the_speed()
+    {
+        GapReview gap = Assert.Single(TestPlans.Through(TestPlans.Lighting, coefficient: -0.5).Review().Gaps);
+        BurnThroughState state = gap.Staging.State;
+        double dynamic = 0.5 * state.AirDensity.KilogramsPerCubicMeter * Math.Pow(state.Speed.MetersPerSecond, 2);
+        Assert.Equal(state.AirPressure.Pascals - 0.5 * dynamic, gap.Run.Problem.Surroundings.Pressure.Pascals, 1e-6);
+    }
+
+    [Fact]
+    public void The_bodies_are_pressed_together_by_drag_ahead_and_thrust_behind()
+    {
+        GapReview gap = Assert.Single(Lit.Gaps);
+        BurnThroughState s = gap.Staging.State;
+        double expected = s.DragAhead.Newtons / s.MassAhead.Kilograms + (s.ThrustBehind.Newtons - s.DragBehind.Newtons) / s.MassBehind.Kilograms;
+        Assert.Equal(expected, gap.Run.Problem.Bodies.ClosingAcceleration.MetersPerSecondSquared, 1e-9);
+    }
+
+    [Fact]
+    public void Every_body_and_every_unlit_branch_has_a_caution_with_its_energy()
+    {
+        Assert.Equal(Lit.Flight.Bodies.Length, Lit.Cautions.Count(c => c.Code == "CAU030"));
+        Assert.Equal(2, Lit.Cautions.Count(c => c.Code == "CAU024"));
+        Assert.All(Lit.Cautions, c => Assert.False(string.IsNullOrWhiteSpace(c.Rule.Source)));
+    }
+
+    [Fact]
+    public void No_caution_permits_anything() =>
+        Assert.All(Lit.Cautions, c => Assert.DoesNotContain("safe", c.Text.Replace("safety officer", "", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase));
+
+    [Fact]
+    public void Limits_of_the_code_are_noticed()
+    {
+        FlightPlan leaning = TestFlights.TwoStages() with
+        {
+            Payload = Mass.FromKilograms(2),
+            Guide = LaunchGuide.Vertical(Length.FromMeters(1)) with { Elevation = Angle.FromDegrees(55) },
+            Site = TestFlights.TwoStages().Site with { Wind = Speed.FromMetersPerSecond(12) },
+        };
+        StagingReview review = (TestPlans.Of(leaning) with { SiteSize = Length.FromMeters(50) }).Review();
+        string[] outside = [.. review.Cautions.Where(c => c.OutsideRule).Select(c => c.Code).Distinct()];
+        Assert.Superset(new HashSet<string> { "CAU010", "CAU013", "CAU014", "CAU015", "CAU016", "CAU017" }, outside.ToHashSet());
+    }
+
+    [Fact]
+    public void Motors_in_contact_get_the_word_about_tape() =>
+        Assert.Contains(TestPlans.Of(TestFlights.TwoStages()).Review().Cautions, c => c.Code == "CAU021" && c.Text.Contains("plastic film", StringComparison.Ordinal));
+
+    [Fact]
+    public void Findings_of_a_gap_carry_the_path_through_the_plan()
+    {
+        StagingPlan plan = TestPlans.Through(TestPlans.Lighting with { Tube = Bench.Tube(100) });
+        ModelFinding finding = Assert.Single(plan.Check(), f => f.Severity == FindingSeverity.Error);
+        Assert.Equal("Flight.Stages[1].Ignition.Gap.Vents[0].Station", finding.Path);
+        Assert.Throws<InvalidModelException>(() => plan.Review());
+    }
+
+    [Fact]
+    public void A_review_is_a_pure_function()
+    {
+        StagingReview again = TestPlans.Through(TestPlans.Lighting).Review();
+        Assert.Equal(Lit.Flight.Apogee!.Value.Meters, again.Flight.Apogee!.Value.Meters);
+        Assert.Equal(Lit.Cautions.Select(c => c.Text), again.Cautions.Select(c => c.Text));
+    }
+}

@@ -1,0 +1,31 @@
+using Staging.Core.Discharge;
+using Staging.Core.Flight;
+using Staging.Core.Gaps;
+using Staging.Core.Reviews;
+using Staging.Core.Tests.Flight;
+using Staging.Core.Tests.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Reviews;
+
+/// <summary>Invented plans: the test stacks with the bench gap between their stages. They stand for nothing real.</summary>
+internal static class TestPlans
+{
+    public static VentLayout Layout { get; } = new()
+    {
+        HoleCount = 4,
+        WallThickness = Length.FromMillimeters(0.5),
+        Land = Length.FromMillimeters(1),
+        Drills = DrillSeries.MetricHalves,
+    };
+
+    /// <summary>A gap that lights: four 5 mm holes and a joint that holds.</summary>
+    public static GapDesign Lighting { get; } = Bench.Design with { Vents = [Bench.Hole(Bench.Design.Tube, 5, 4)], Joint = Bench.Joint(60) };
+
+    public static StagingPlan Through(GapDesign design, double coefficient = 0) => Of(TestFlights.TwoStages(new StageIgnition.ByGap
+    {
+        Gap = new GapIgnition { Design = design, Layout = Layout, HolePressureCoefficient = coefficient },
+    }));
+
+    public static StagingPlan Of(FlightPlan flight) => new() { Name = "invented test plan", Flight = flight, SiteSize = Length.FromMeters(300) };
+}
