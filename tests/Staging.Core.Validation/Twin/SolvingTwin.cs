@@ -8,12 +8,13 @@ public class SolvingTwin
     private static SolverOptions Tight { get; } = SolverOptions.Default with { RelativeTolerance = 1e-11, ScaledAbsoluteTolerance = 1e-11 };
 
     [Fact]
-    public void The_twin_itself_reproduces_an_exponential_to_round_off()
+    public void The_twin_itself_reproduces_an_exponential_to_thirteen_digits()
     {
         var system = new Decay();
         double[] y = [1];
         SolvingExtrapolation.Run(ref system, 0, 2, 8, y);
-        Assert.Equal(Math.Exp(-2), y[0], 1e-15);
+        // Extrapolation multiplies the rounding of its columns by the sizes of its weights, which add up to some tens.
+        Assert.Equal(Math.Exp(-2), y[0], 1e-14);
     }
 
     [Fact]
