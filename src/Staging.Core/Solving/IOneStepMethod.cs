@@ -15,6 +15,9 @@ internal interface IOneStepMethod
     /// <summary>Degree of the dense output in the step fraction.</summary>
     static abstract int DenseDegree { get; }
 
+    /// <summary>Weight of the error before in the control of the step [-]; see <see cref="StepControl"/>.</summary>
+    static abstract double ErrorMemory { get; }
+
     /// <summary>The slope f(t, y) where the next step starts, after <see cref="Begin"/>.</summary>
     ReadOnlySpan<double> StartSlope { get; }
 

@@ -44,7 +44,7 @@ internal sealed class Integrator<TMethod>
     private readonly double[] lastSlope;
     private readonly double longest;
     private TMethod method;
-    private StepControl control = new(TMethod.Order);
+    private StepControl control = new(TMethod.Order, TMethod.ErrorMemory);
     private SolverStatistics statistics;
 
     /// <summary>Prepares an integration.</summary>

@@ -3,14 +3,18 @@ namespace Staging.Core.Solving;
 /// <summary>Chooses the size of the next step from the error of the last: proportional-integral control.</summary>
 /// <remarks>
 /// K. Gustafsson, "Control theoretic techniques for stepsize selection in explicit Runge-Kutta methods", ACM Trans. Math. Softw. 17 (1991)
-/// 533-554, with the exponents 0.7/p and 0.4/p. An error of 1 is just allowed.
+/// 533-554, in the form of E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd ed. (1996), section IV.2: exponents
+/// (1 - 0.75 b)/p of the error and b/p of the error before. An error of 1 is just allowed.
 /// </remarks>
-internal struct StepControl(int order)
+/// <param name="order">Order p of the error estimate.</param>
+/// <param name="memory">Weight b of the error before [-]: 0 is plain control, 0.4 the smoothest in use.</param>
+internal struct StepControl(int order, double memory)
 {
     private const double Safety = 0.9;
     private const double MostGrowth = 6;
     private const double MostShrink = 0.2;
     private const double ShrinkWhenNotFinite = 0.1;
+    private const double Taken = 0.75;
     private const double SmallestError = 1e-10;
     private const double SmallestRemembered = 1e-4;
 
@@ -29,7 +33,9 @@ internal struct StepControl(int order)
     /// <summary>A step of size <paramref name="h"/> met the tolerance.</summary>
     public void Accept(double h, double error, bool afterRejection)
     {
-        double growth = Safety * Math.Pow(Math.Max(error, SmallestError), -0.7 / order) * Math.Pow(lastError, 0.4 / order);
+        double growth = Safety
+            * Math.Pow(Math.Max(error, SmallestError), -(1 - Taken * memory) / order)
+            * Math.Pow(lastError, memory / order);
         growth = Math.Clamp(growth, MostShrink, afterRejection ? 1 : MostGrowth);
         // A step cut short by a stop time can only say that more is allowed; what was known of longer steps stays known.
         bool cut = h < Suggested;

@@ -15,6 +15,9 @@ internal struct Tsitouras54 : IOneStepMethod
 
     public static int DenseDegree => 4;
 
+    /// <summary>Gustafsson's value for explicit methods: exponents 0.7/p and 0.4/p, which keep steps smooth at the edge of stability.</summary>
+    public static double ErrorMemory => 0.4;
+
     /// <summary>Nodes c.</summary>
     public static ReadOnlySpan<double> Nodes => [0, C2, C3, C4, C5, 1, 1];
 

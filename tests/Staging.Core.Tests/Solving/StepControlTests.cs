@@ -8,7 +8,7 @@ public class StepControlTests
 {
     private static StepControl Started(double step)
     {
-        var control = new StepControl(5);
+        var control = new StepControl(5, 0.4);
         control.Restart(step);
         return control;
     }

@@ -1,0 +1,16 @@
+namespace Staging.Core.Validation;
+
+/// <summary>Short form of an outside check on the Solving floor.</summary>
+internal static class SolvingCheck
+{
+    public static void Verify(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck
+    {
+        Floor = "Solving",
+        Quantity = quantity,
+        Unit = unit,
+        Expected = expected,
+        Ours = ours,
+        Within = within,
+        Source = source,
+    }.Verify();
+}
