@@ -18,6 +18,9 @@ internal abstract class Field<TRecord>(int number, string key, string property, 
     /// <summary>Whether it must be there.</summary>
     public bool Required => required;
 
+    /// <summary>The unit of its range, for a number; otherwise null.</summary>
+    public abstract string? BaseUnit { get; }
+
     /// <summary>Its place among the values of a record.</summary>
     protected int Number => number;
 
@@ -42,6 +45,9 @@ internal sealed class Field<TRecord, TValue>(
     int number, string key, string property, string description, bool required, Form<TValue> form, Func<TRecord, TValue> get, TValue absent)
     : Field<TRecord>(number, key, property, description, required)
 {
+    /// <inheritdoc/>
+    public override string? BaseUnit => (form as NumericForm<TValue>)?.BaseUnit;
+
     /// <summary>The value of this field among those of a record.</summary>
     public TValue this[FieldValues values] => (TValue)values[Number]!;
 

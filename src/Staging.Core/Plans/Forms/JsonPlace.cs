@@ -79,6 +79,34 @@ internal sealed class JsonPlace
         return false;
     }
 
+    /// <summary>The place of a key of this object; false where this is no object or has no such key.</summary>
+    public bool Has(string key, [NotNullWhen(true)] out JsonPlace? place)
+    {
+        place = null;
+        if (Element.ValueKind != JsonValueKind.Object)
+            return false;
+        foreach (JsonProperty property in Element.EnumerateObject())
+        {
+            if (NameOf(property) == key)
+                place = Under(key, property.Value);
+        }
+
+        return place is not null;
+    }
+
+    /// <summary>The key of a property; null where it is half a surrogate pair, which the runtime refuses to read.</summary>
+    public static string? NameOf(JsonProperty property)
+    {
+        try
+        {
+            return property.Name;
+        }
+        catch (InvalidOperationException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>The first characters of a long text.</summary>
     public static string Excerpt(string text)
     {

@@ -28,6 +28,9 @@ internal sealed class QuantityForm<T, TUnit>(
     /// <inheritdoc/>
     public override string BaseUnit => units[0].Symbol;
 
+    /// <summary>What it is, in words.</summary>
+    public string Name => name;
+
     /// <summary>Symbols of the accepted units.</summary>
     public ImmutableArray<string> Symbols { get; } = [.. units.Select(u => u.Symbol)];
 

@@ -10,7 +10,7 @@ namespace Staging.Core.Plans.Forms;
 /// The joining is an object initialiser, so the compiler sees to it that no required property is forgotten. The ranges are not repeated here:
 /// the record itself is asked for them (see <see cref="RangesOf{T}"/>).
 /// </remarks>
-internal sealed class RecordForm<T> : Form<T>
+internal sealed class RecordForm<T> : Form<T>, IRecordForm
 {
     private readonly string name;
     private readonly string description;
@@ -36,8 +36,12 @@ internal sealed class RecordForm<T> : Form<T>
     /// <inheritdoc/>
     public override T Sample => ranges.Value.Sample;
 
-    /// <summary>The keys and their accepted ranges, for checks of the description itself.</summary>
-    public IEnumerable<(Field<T> Field, AcceptedRange? Range)> Fields => fields.Select((f, i) => (f, ranges.Value.Range[i]));
+    /// <inheritdoc/>
+    public Type Record => typeof(T);
+
+    /// <inheritdoc/>
+    public ImmutableArray<KeyFacts> Facts =>
+        [.. fields.Select((f, i) => new KeyFacts(f.Key, f.Property, f.Description, f.Required, f.BaseUnit, ranges.Value.Range[i]))];
 
     /// <inheritdoc/>
     public override bool TryRead(JsonPlace place, [MaybeNullWhen(false)] out T value) => TryRead(place, null, out value);
@@ -86,12 +90,9 @@ internal sealed class RecordForm<T> : Form<T>
             required.Add(k.Key);
         }
 
-        foreach ((Field<T> field, AcceptedRange? range) in Fields)
-        {
-            properties[field.Key] = field.Schema(range, definitions);
-            if (field.Required)
-                required.Add(field.Key);
-        }
+        for (int i = 0; i < fields.Length; i++)
+            properties[keys[i]] = fields[i].Schema(ranges.Value.Range[i], definitions);
+        required.AddRange(fields.Where(f => f.Required).Select(f => f.Key));
 
         return new JsonObject
         {

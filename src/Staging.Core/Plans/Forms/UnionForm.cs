@@ -22,13 +22,12 @@ internal sealed class UnionForm<T>(string name, string description, ImmutableArr
         value = null;
         if (!place.IsOf(JsonValueKind.Object, "an object"))
             return false;
-        if (!place.Element.TryGetProperty(KindKey, out JsonElement element))
+        if (!place.Has(KindKey, out JsonPlace? kindPlace))
         {
             place.Under(KindKey).Report($"the key is missing; wanted: one of {string.Join(", ", kinds)}.");
             return false;
         }
 
-        JsonPlace kindPlace = place.Under(KindKey, element);
         if (!kindPlace.TryText(out string? kind))
             return false;
         int known = kinds.IndexOf(kind);

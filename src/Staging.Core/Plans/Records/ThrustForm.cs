@@ -33,7 +33,7 @@ internal sealed class ThrustForm : Form<ThrustCurve>
     /// <inheritdoc/>
     public override bool TryRead(JsonPlace place, [NotNullWhen(true)] out ThrustCurve? value)
     {
-        bool named = place.Element.ValueKind == JsonValueKind.Object && place.Element.TryGetProperty(FileKey, out _);
+        bool named = place.Has(FileKey, out _);
         return (named ? File : Columns).TryRead(place, out value);
     }
 
