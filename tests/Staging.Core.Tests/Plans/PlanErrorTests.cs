@@ -20,7 +20,7 @@ public class PlanErrorTests
         { "{ \"value\": 800, \"unit\": \"kPa\" }", "{ \"value\": \"800\", \"unit\": \"kPa\" }", Gap + ".design.source.chamberPressure.value", "a number is wanted here; this is a text." },
         { "{ \"value\": 800, \"unit\": \"kPa\" }", "{ \"value\": 1e999, \"unit\": \"kPa\" }", Gap + ".design.source.chamberPressure.value", "1e999 is too large a number." },
         { "{ \"value\": 800, \"unit\": \"kPa\" }", "{ \"value\": 0.5, \"unit\": \"psi\" }", Gap + ".design.source.chamberPressure", "0.5 psi is outside the range; it must be between 1.45038 and 2900.75 psi." },
-        { "{ \"value\": 800, \"unit\": \"kPa\" }", "null", Gap + ".design.source.chamberPressure", "null is not accepted; a pressure with its unit, { \"value\": ..., \"unit\": \"Pa\" }, is wanted here, and what does not apply is left out." },
+        { "{ \"value\": 800, \"unit\": \"kPa\" }", "null", Gap + ".design.source.chamberPressure", "null is not accepted; pressure with its unit, { \"value\": ..., \"unit\": \"Pa\" }, is wanted here, and what does not apply is left out." },
         { "{ \"value\": 1890, \"unit\": \"K\" }", "{ \"value\": 5000, \"unit\": \"degC\" }", Gap + ".design.source.flameTemperature", "5000 degC is outside the range; it must be between 526.85 and 3226.85 degC." },
         { "\"particleEfficiency\": 0.25", "\"particleEfficiency\": 1.5", Gap + ".design.closures.particleEfficiency", "1.5 is outside the range; it must be between 0 and 1." },
         { "\"motorCount\": 1,", "\"motorCount\": 1.5,", "$.flight.stages[0].motorCount", "1.5 is not a count; a whole number is wanted here." },
@@ -29,6 +29,7 @@ public class PlanErrorTests
         { "\"motorCount\": 1,", "", "$.flight.stages[0].motorCount", "the key is missing; wanted: Number of equal motors that burn side by side." },
         { "\"motorCount\": 1,", "\"motorCount\": 1, \"colour\": \"red\",", "$.flight.stages[0].colour", "'colour' is not a known key here; accepted: name, structureMass, motor, motorCount, drag, dragWhileBurning, dragWhenDropped, recovery, ignition." },
         { "\"motorCount\": 1,", "\"motorCount\": 1, \"it's\": 1,", "$.flight.stages[0]['it\\'s']", "'it's' is not a known key here" },
+        { "\"motorCount\": 1,", "\"motorCount\": 1, \"two\\nlines\": 1,", "$.flight.stages[0]['two\\u000alines']", "'two\\u000alines' is not a known key here" },
         { "\"motorCount\": 1,", "\"motorCount\": 1, \"\\ud800\": 1,", "$.flight.stages[0]", "a key holds half a surrogate pair; it is not Unicode." },
         { "\"name\": \"booster\"", "\"name\": \"\\ud800\"", "$.flight.stages[0].name", "the text holds half a surrogate pair; it is not Unicode." },
         { "\"name\": \"booster\"", "\"name\": \" \"", "$.flight.stages[0].name", "the text is blank; some words are wanted here." },
@@ -40,7 +41,7 @@ public class PlanErrorTests
         { "\"mach\": [0, 0.6, 0.9, 1.1]", "\"mach\": [0, 0.6, 0.9, 0.9]", "$.flight.stages[0].drag.mach", "Point 4: the Mach number is 0.9; it must rise from point to point, between 0 and 50." },
         { "\"mach\": [0, 0.6, 0.9, 1.1]", "\"mach\": [0, 0.6, 0.9]", "$.flight.stages[0].drag.mach", "A drag table needs two points or more and equal columns; it has 3 and 4." },
         { "\"mach\": [0, 0.6, 0.9, 1.1]", "\"mach\": [0, \"x\", 0.9, 1.1]", "$.flight.stages[0].drag.mach[1]", "a number is wanted here; this is a text." },
-        { "\"thrustCurveFile\": \"booster-motor.csv\"", "\"time_s\": [0, 1], \"thrust_N\": [0, 0]", "$.flight.stages[0].motor.thrust.thrust_N", "the thrust is zero throughout; some point must be above 0 N." },
+        { "\"thrustCurveFile\": \"booster-motor.csv\"", "\"time_s\": [0, 1], \"thrust_N\": [0, 0]", "$.flight.stages[0].motor.thrust.thrust_N", "Point 1, thrust_N: the thrust is zero throughout; some point must be above 0 N." },
         { "\"thrustCurveFile\": \"booster-motor.csv\"", "\"thrustCurveFile\": \"../plan.json\"", "$.flight.stages[0].motor.thrust.thrustCurveFile", "'../plan.json' is not accepted as a file name; wanted: a file beside the plan or in a folder below it, with / between folders." },
         { "\"thrustCurveFile\": \"booster-motor.csv\"", "\"thrustCurveFile\": \"/etc/hostname\"", "$.flight.stages[0].motor.thrust.thrustCurveFile", "'/etc/hostname' is not accepted as a file name" },
         { "\"thrustCurveFile\": \"booster-motor.csv\"", "\"thrustCurveFile\": \"none.csv\"", "$.flight.stages[0].motor.thrust.thrustCurveFile", "none.csv: there is no such file" },
@@ -63,13 +64,16 @@ public class PlanErrorTests
     [InlineData("{ \"a\": NaN }", "line 1, column 8: this is not JSON")]
     [InlineData("{ \"\u00e9\u00e9\": Infinity }", "line 1, column 9: this is not JSON")]
     [InlineData("", "line 1, column 1: this is not JSON")]
-    [InlineData("{\"a\":\"\ud800\"}", "the text holds half a surrogate pair at character 7; it is not Unicode.")]
     public void What_is_not_JSON_is_told_with_line_and_column(string json, string words)
     {
         PlanProblem problem = Assert.Single(DemoPlan.ProblemsOf(json));
         Assert.Equal("$", problem.JsonPath);
         Assert.StartsWith(words, problem.Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Half_a_surrogate_pair_is_told_with_its_place() =>
+        Assert.StartsWith("the text holds half a surrogate pair at character 7;", Assert.Single(DemoPlan.ProblemsOf("{\"a\":\"\ud800\"}")).Message, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("[]", "an object is wanted here; this is a list.")]

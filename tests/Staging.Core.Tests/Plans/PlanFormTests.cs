@@ -128,7 +128,7 @@ public class PlanFormTests
     /// <summary>Collects the forms that a form holds, directly or in a list.</summary>
     private static void Walk(object? at, HashSet<object> found)
     {
-        if (at is IEnumerable list and not string)
+        if (at is IEnumerable list && at.GetType().GenericTypeArguments.Any(IsForm))
         {
             foreach (object? item in list)
                 Walk(item, found);

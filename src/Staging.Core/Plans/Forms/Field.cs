@@ -24,7 +24,7 @@ internal abstract class Field<TRecord>(int number, string key, string property, 
     /// <summary>Its place among the values of a record.</summary>
     protected int Number => number;
 
-    /// <summary>Sets a value to try the rules of the record with: for a number one that no range accepts, otherwise a legal sample.</summary>
+    /// <summary>Sets a value to try the rules of the record with: for a number one that lies below every range, otherwise a legal sample.</summary>
     public abstract void SetProbe(FieldValues values);
 
     /// <summary>Sets a number inside a range.</summary>
@@ -53,7 +53,7 @@ internal sealed class Field<TRecord, TValue>(
 
     /// <inheritdoc/>
     public override void SetProbe(FieldValues values) =>
-        values[Number] = form is NumericForm<TValue> numeric ? numeric.FromBase(double.NaN) : form.Sample;
+        values[Number] = form is NumericForm<TValue> numeric ? numeric.FromBase(double.MinValue) : form.Sample;
 
     /// <inheritdoc/>
     public override void SetInside(FieldValues values, AcceptedRange range) =>

@@ -6,6 +6,9 @@ namespace Staging.Core.Plans.Forms;
 /// <summary>One place in a JSON text: the value that stands there and the way to it. Problems are reported to the place they belong to.</summary>
 internal sealed class JsonPlace
 {
+    /// <summary>No number of a plan comes near it, and no change of unit makes it overflow.</summary>
+    private const double LargestNumber = 1e200;
+
     private readonly JsonPlace? parent;
     private readonly string step;
 
@@ -67,13 +70,13 @@ internal sealed class JsonPlace
         }
     }
 
-    /// <summary>The value as a finite number; reports when it is none.</summary>
+    /// <summary>The value as a number; reports when it is none.</summary>
     public bool TryNumber(out double number)
     {
         number = 0;
         if (!IsOf(JsonValueKind.Number, "a number"))
             return false;
-        if (Element.TryGetDouble(out number) && double.IsFinite(number))
+        if (Element.TryGetDouble(out number) && Math.Abs(number) <= LargestNumber)
             return true;
         Report($"{Excerpt(Element.GetRawText())} is too large a number.");
         return false;
@@ -107,17 +110,20 @@ internal sealed class JsonPlace
         }
     }
 
-    /// <summary>The first characters of a long text.</summary>
+    /// <summary>The first characters of a long text, fit for one line: control characters are escaped.</summary>
     public static string Excerpt(string text)
     {
         const int Most = 60;
-        return text.Length <= Most ? text : text[..Most] + "...";
+        string start = text;
+        if (text.Length > Most)
+            start = text[..(char.IsHighSurrogate(text[Most - 1]) ? Most - 1 : Most)] + "...";
+        return start.Any(char.IsControl) ? string.Concat(start.Select(c => char.IsControl(c) ? $"\\u{(int)c:x4}" : c.ToString())) : start;
     }
 
     private static string StepTo(string key)
     {
         bool plain = key.Length > 0 && !char.IsAsciiDigit(key[0]) && key.All(c => char.IsAsciiLetterOrDigit(c) || c == '_');
-        return plain ? "." + key : $"['{Excerpt(key).Replace("\\", "\\\\", StringComparison.Ordinal).Replace("'", "\\'", StringComparison.Ordinal)}']";
+        return plain ? "." + key : $"['{Excerpt(key.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("'", "\\'", StringComparison.Ordinal))}']";
     }
 
     private static string InWords(JsonValueKind kind) => kind switch

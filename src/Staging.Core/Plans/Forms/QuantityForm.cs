@@ -65,7 +65,7 @@ internal sealed class QuantityForm<T, TUnit>(
             return false;
         }
 
-        if (!place.IsOf(JsonValueKind.Object, $"a {name} with its unit, {{ \"value\": ..., \"unit\": \"{BaseUnit}\" }},")
+        if (!place.IsOf(JsonValueKind.Object, $"{name} with its unit, {{ \"value\": ..., \"unit\": \"{BaseUnit}\" }},")
             || !KeySet.TryRead(place, [ValueKey, UnitKey], out KeySet? keys))
             return false;
         bool hasNumber = keys.TryGet(ValueKey, $"the number of the {name}", out JsonPlace? numberPlace) & keys.TryGet(UnitKey, $"one of {string.Join(", ", Symbols)}", out JsonPlace? unitPlace);
@@ -92,7 +92,7 @@ internal sealed class QuantityForm<T, TUnit>(
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions) => definitions.Reference(name, () => new JsonObject
     {
-        ["description"] = $"A {name} with its unit.",
+        ["description"] = $"{char.ToUpperInvariant(name[0])}{name[1..]} with its unit.",
         ["type"] = "object",
         ["properties"] = new JsonObject
         {

@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace Staging.Core.Plans.Forms;
 
 /// <summary>
-/// The ranges that a record accepts, asked of the record itself, so that they stand in one place only. It is made once with not-a-number in
-/// every numeric property; the first property to refuse quotes its range and is given its middle; and so on until nothing refuses.
+/// The ranges that a record accepts, asked of the record itself, so that they stand in one place only. It is made once with a number below
+/// every range in each numeric property; the first property to refuse quotes its range and is given its middle; and so on until nothing refuses.
 /// </summary>
 /// <param name="Range">The range of each field, by its number; null where it has none.</param>
 /// <param name="Sample">The record that was accepted in the end. It never reaches a plan.</param>
