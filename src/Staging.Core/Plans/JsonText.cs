@@ -23,7 +23,7 @@ internal static class JsonText
         }
         catch (EncoderFallbackException e)
         {
-            reading.Problems.Add(new PlanProblem("$", $"the text holds half a surrogate pair at character {e.Index + 1}; it is not Unicode."));
+            reading.Report("$", $"the text holds half a surrogate pair at character {e.Index + 1}; it is not Unicode.");
             return null;
         }
 
@@ -33,7 +33,7 @@ internal static class JsonText
         }
         catch (JsonException e)
         {
-            reading.Problems.Add(new PlanProblem("$", Located(e, text)));
+            reading.Report("$", Located(e, text));
             return null;
         }
     }

@@ -86,9 +86,9 @@ public class PlanErrorTests
     public void Deep_and_huge_texts_are_refused_without_a_crash()
     {
         Assert.Contains("depth", Assert.Single(DemoPlan.ProblemsOf(new string('[', 1_000_000))).Message, StringComparison.Ordinal);
-        string many = string.Join(',', Enumerable.Range(0, 50_000).Select(i => $"\"k{i}\":0"));
+        string many = string.Join(',', Enumerable.Range(0, 5_000).Select(i => $"\"k{i}\":0"));
         var refusal = Assert.Throws<PlanFormatException>(() => PlanDocument.Parse($"{{{many}}}"));
-        Assert.Equal(50_003, refusal.Problems.Length);
+        Assert.Equal(5_003, refusal.Problems.Length);
         Assert.Equal(22, refusal.Message.Split('\n').Length);
     }
 

@@ -12,7 +12,7 @@ public class PlanProperties
 {
     private static readonly JsonSchema Schema = JsonSchema.FromText(PlanSchema.Text);
 
-    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 200)]
+    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 100)]
     public void What_is_written_is_read_again_to_the_last_bit_and_unit(StagingPlan plan)
     {
         string text = PlanDocument.Write(plan);
@@ -21,10 +21,10 @@ public class PlanProperties
         Assert.Equal(text, PlanDocument.Write(again));
     }
 
-    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 100)]
+    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 40)]
     public bool What_is_written_fits_the_schema(StagingPlan plan) => Fits(PlanDocument.Write(plan));
 
-    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 300)]
+    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 200)]
     public void A_damaged_text_is_a_plan_or_a_refusal_and_never_anything_else(StagingPlan plan, int seed)
     {
         string text = Damage.ToText(PlanDocument.Write(plan), seed);
@@ -38,7 +38,7 @@ public class PlanProperties
         }
     }
 
-    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 400)]
+    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 200)]
     public void What_the_reader_takes_the_schema_takes(StagingPlan plan, int seed)
     {
         string text = Damage.ToValue(PlanDocument.Write(plan), seed);
@@ -53,7 +53,7 @@ public class PlanProperties
         }
     }
 
-    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 400)]
+    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 100)]
     public void A_wrong_shape_is_refused_by_reader_and_schema(StagingPlan plan, int seed)
     {
         string text = Damage.ToShape(PlanDocument.Write(plan), seed);
@@ -66,7 +66,7 @@ public class PlanProperties
         Assert.NotEmpty(refusal.Problems);
         Assert.All(refusal.Problems, p => Assert.StartsWith("$", p.JsonPath, StringComparison.Ordinal));
         Assert.All(refusal.Problems, p => Assert.False(string.IsNullOrWhiteSpace(p.Message)));
-        Assert.True(refusal.Problems.Length > 1 || !refusal.Message.Contains('\n', StringComparison.Ordinal));
+        Assert.Equal(refusal.Problems.Length == 1 ? 1 : Math.Min(refusal.Problems.Length, 21) + 1, refusal.Message.Split('\n').Length);
     }
 
     private static bool Fits(string json)

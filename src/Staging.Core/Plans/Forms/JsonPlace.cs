@@ -37,7 +37,7 @@ internal sealed class JsonPlace
     public JsonPlace Item(int index, JsonElement element) => new(this, $"[{index}]", element, Reading);
 
     /// <summary>Says what is wrong here.</summary>
-    public void Report(string message) => Reading.Problems.Add(new PlanProblem(Path, message));
+    public void Report(string message) => Reading.Report(Path, message);
 
     /// <summary>Whether the value is of the wanted kind; reports when it is not.</summary>
     /// <param name="kind">The kind.</param>
@@ -110,14 +110,11 @@ internal sealed class JsonPlace
         }
     }
 
-    /// <summary>The first characters of a long text, fit for one line: control characters are escaped.</summary>
+    /// <summary>The first characters of a long text.</summary>
     public static string Excerpt(string text)
     {
         const int Most = 60;
-        string start = text;
-        if (text.Length > Most)
-            start = text[..(char.IsHighSurrogate(text[Most - 1]) ? Most - 1 : Most)] + "...";
-        return start.Any(char.IsControl) ? string.Concat(start.Select(c => char.IsControl(c) ? $"\\u{(int)c:x4}" : c.ToString())) : start;
+        return text.Length <= Most ? text : text[..(char.IsHighSurrogate(text[Most - 1]) ? Most - 1 : Most)] + "...";
     }
 
     private static string StepTo(string key)

@@ -54,7 +54,7 @@ internal sealed class ThrustCurveFile : Form<ThrustCurve>
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            place.Report($"{name}: the file cannot be read: {e.Message.ReplaceLineEndings(" ")}");
+            place.Report($"{name}: the file cannot be read: {e.Message}");
         }
 
         return false;
