@@ -1,24 +1,36 @@
-using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using Staging.Core.Plans.Forms;
+using Staging.Core.Plans.Records;
 using Staging.Core.Reviews;
 
 namespace Staging.Core.Plans;
 
-/// <summary>Reads and writes a staging plan as JSON. Reading is strict: unknown, repeated and missing keys are refused, and so is a quantity without a unit.</summary>
+/// <summary>
+/// A staging plan as JSON. Reading is strict: unknown, repeated and missing keys are refused, and so are comments, trailing commas, null, and a
+/// quantity without a unit. The shape is that of <see cref="PlanSchema"/>.
+/// </summary>
+/// <remarks>Every quantity states its unit: <c>{ "value": 18, "unit": "mm" }</c>. Remarks belong into the provenance of the numbers.</remarks>
 public static class PlanDocument
 {
     /// <summary>Reads a plan.</summary>
     /// <param name="json">The text.</param>
-    /// <param name="openThrustCurve">Opens a thrust curve by the name that the plan gives; the reader is disposed of here.</param>
+    /// <param name="openThrustCurve">
+    /// Opens a thrust curve by the name that the plan gives; the reader is disposed of here. An <see cref="IOException"/> or
+    /// <see cref="UnauthorizedAccessException"/> becomes a problem of the plan. Null where the text may name no file.
+    /// </param>
     /// <returns>The plan. Rules that join several values are those of <see cref="StagingPlan.Check"/>, and are not checked here.</returns>
     /// <exception cref="PlanFormatException">The text is not a plan; it carries every problem found.</exception>
-    public static StagingPlan Parse(string json, Func<string, TextReader> openThrustCurve) => Parse(null, json, openThrustCurve);
+    public static StagingPlan Parse(string json, Func<string, TextReader>? openThrustCurve = null)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return Parse(null, json, openThrustCurve);
+    }
 
-    /// <summary>Reads a plan from a file. Thrust curves are looked for relative to its folder.</summary>
+    /// <summary>Reads a plan from a UTF-8 file. Thrust curves are looked for in its folder and the folders below, nowhere else.</summary>
     /// <param name="path">The file.</param>
-    /// <returns>The plan.</returns>
-    /// <exception cref="PlanFormatException">The file cannot be read, or is not a plan.</exception>
+    /// <returns>The plan. Rules that join several values are those of <see cref="StagingPlan.Check"/>, and are not checked here.</returns>
+    /// <exception cref="PlanFormatException">The file cannot be read, or is not a plan. The message names it; one problem is one line.</exception>
     public static StagingPlan Read(string path)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
@@ -26,14 +38,19 @@ public static class PlanDocument
         try
         {
             folder = Path.GetDirectoryName(Path.GetFullPath(path)) ?? path;
-            json = File.ReadAllText(path);
+            using StreamReader reader = Open(path);
+            json = reader.ReadToEnd();
+        }
+        catch (DecoderFallbackException fault)
+        {
+            throw new PlanFormatException($"{path}: the plan could not be read: it is not UTF-8 text.", fault);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             throw new PlanFormatException($"{path}: the plan could not be read: {fault.Message.ReplaceLineEndings(" ")}", fault);
         }
 
-        return Parse(path, json, name => File.OpenText(Path.Combine(folder, name)));
+        return Parse(path, json, name => Open(Path.Combine(folder, name)));
     }
 
     /// <summary>Writes a plan, each quantity in its own unit and each thrust curve with its columns.</summary>
@@ -46,36 +63,15 @@ public static class PlanDocument
         return JsonText.Of(writer => PlanForms.Plan.Write(writer, plan));
     }
 
-    private static StagingPlan Parse(string? file, string json, Func<string, TextReader> openThrustCurve)
+    private static StagingPlan Parse(string? file, string json, Func<string, TextReader>? openThrustCurve)
     {
-        ArgumentNullException.ThrowIfNull(json);
-        ArgumentNullException.ThrowIfNull(openThrustCurve);
         var reading = new PlanReading(openThrustCurve);
-        try
-        {
-            using JsonDocument document = JsonDocument.Parse(json);
-            if (PlanForms.Plan.TryRead(JsonPlace.Root(document.RootElement, reading), out StagingPlan plan))
-                return plan;
-        }
-        catch (JsonException fault)
-        {
-            reading.Problems.Add(new PlanProblem("$", SyntaxFault(fault)));
-        }
-        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException and not ArgumentOutOfRangeException)
-        {
-            // The reader of the framework says so in one way or the other, depending on where the half character stands.
-            reading.Problems.Add(new PlanProblem("$", "the text is not Unicode: it holds half a surrogate pair."));
-        }
-
+        using JsonDocument? document = JsonText.Parse(json, reading);
+        if (document is not null && PlanForms.Plan.TryRead(JsonPlace.Root(document.RootElement, reading), out StagingPlan? plan))
+            return plan;
         throw new PlanFormatException(file, [.. reading.Problems]);
     }
 
-    private static string SyntaxFault(JsonException fault)
-    {
-        const string Added = " LineNumber:";
-        int end = fault.Message.IndexOf(Added, StringComparison.Ordinal);
-        string what = end < 0 ? fault.Message : fault.Message[..end];
-        return string.Create(
-            CultureInfo.InvariantCulture, $"line {(fault.LineNumber ?? 0) + 1}, column {(fault.BytePositionInLine ?? 0) + 1}: this is not JSON. {what}");
-    }
+    private static StreamReader Open(string path) =>
+        new(path, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true));
 }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Staging.Core.Discharge;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Reviews;
@@ -37,6 +38,14 @@ public static class ReviewDocument
         GapRun run = gap.Run;
         w.WriteString("upperStage", gap.Staging.UpperStage);
         w.WriteString("outcome", JsonNamingPolicy.CamelCase.ConvertName(run.Outcome.GetType().Name));
+        Number(w, "decidedAt_s", run.Outcome.Time.Seconds);
+        run.Outcome.Match<object?>(
+            lit => Numbers(w, ("marginToSeparation_s", lit.MarginToSeparation?.Seconds), ("surfaceMargin_K", lit.SurfaceMargin.Kelvins)),
+            apart => Numbers(w, ("frontRemaining_m", apart.FrontRemaining.Meters), ("surfaceShortfall_K", apart.SurfaceShortfall.Kelvins)),
+            vented => Numbers(w, ("productsAtNozzle", vented.ProductsAtNozzle), ("surfaceShortfall_K", vented.SurfaceShortfall.Kelvins)),
+            cool => Numbers(w, ("surfaceShortfall_K", cool.SurfaceShortfall.Kelvins)),
+            far => Numbers(w, ("frontRemaining_m", far.FrontRemaining.Meters)),
+            _ => null);
         w.WriteString("cause", run.Outcome.Cause);
         w.WriteString("cure", run.Outcome.Cure);
         Number(w, "peakGaugePressure_Pa", run.PeakGaugePressure.Pascals);
@@ -54,6 +63,20 @@ public static class ReviewDocument
             Number(w, "least_m2", v.Least.SquareMeters);
             Number(w, "greatest_m2", v.Greatest.SquareMeters);
             w.WriteBoolean("reachesScanEnd", v.ReachesScanEnd);
+        });
+        WriteHoles(w, gap.Advice.Holes);
+    }
+
+    /// <summary>The holes that the advice asks for, exact and with the drills next to them; an empty list of drills where no area lights.</summary>
+    private static void WriteHoles(Utf8JsonWriter w, HolePattern? pattern)
+    {
+        Number(w, "holeCount", pattern?.Exact.Count);
+        Number(w, "holeDiameter_m", pattern?.Exact.Diameter.Meters);
+        List(w, "drills", new[] { pattern?.Below, pattern?.Above }.OfType<DrilledHoles>(), static (w, d) =>
+        {
+            w.WriteString("label", d.Drill.Label);
+            Number(w, "diameter_m", d.Drill.Diameter.Meters);
+            Number(w, "areaError", d.AreaError);
         });
     }
 
@@ -80,6 +103,8 @@ public static class ReviewDocument
             Number(w, "landingEnergy_J", landed.KineticEnergy.Joules);
         }
 
+        Number(w, "apogee_m", body.Apogee?.Meters);
+        Number(w, "apogeeTime_s", body.ApogeeTime?.Seconds);
         Number(w, "drift_m", body.DriftEstimate?.Meters);
         List(w, "events", body.Events, static (w, e) =>
         {
@@ -127,6 +152,13 @@ public static class ReviewDocument
         }
 
         w.WriteEndArray();
+    }
+
+    private static object? Numbers(Utf8JsonWriter w, params ReadOnlySpan<(string Key, double? Value)> numbers)
+    {
+        foreach ((string key, double? value) in numbers)
+            Number(w, key, value);
+        return null;
     }
 
     /// <summary>A number, or null where there is none; infinity and not-a-number have no place in JSON.</summary>

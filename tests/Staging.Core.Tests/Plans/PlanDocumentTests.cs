@@ -25,7 +25,7 @@ public class PlanDocumentTests
         string text = PlanDocument.Write(plan);
         StagingPlan again = DemoPlan.Parse(text);
         Assert.Equal(text, PlanDocument.Write(again));
-        Assert.Equal(plan.Review().Gaps[0].Run.Outcome, again.Review().Gaps[0].Run.Outcome);
+        Assert.Empty(SameModel.Differences(plan, again));
     }
 
     [Fact]
@@ -142,5 +142,9 @@ public class PlanDocumentTests
         Assert.Equal(review.Flight.Apogee!.Value.Meters, json.RootElement.GetProperty("apogee_m").GetDouble());
         Assert.Equal(review.Cautions.Length, json.RootElement.GetProperty("cautions").GetArrayLength());
         Assert.Equal(2, json.RootElement.GetProperty("branches").GetArrayLength());
+        JsonElement gap = json.RootElement.GetProperty("gaps")[0];
+        Assert.Equal(review.Gaps[0].Run.Outcome.Time.Seconds, gap.GetProperty("decidedAt_s").GetDouble());
+        Assert.Equal(review.Gaps[0].Advice.Holes!.Exact.Diameter.Meters, gap.GetProperty("holeDiameter_m").GetDouble());
+        Assert.Equal(review.Gaps[0].Advice.Holes!.Below!.Drill.Label, gap.GetProperty("drills")[0].GetProperty("label").GetString());
     }
 }

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using Json.Schema;
 using Staging.Core.Plans;
-using Staging.Core.Tests.Hygiene;
 
 namespace Staging.Core.Tests.Plans;
 
@@ -11,8 +10,10 @@ public class PlanSchemaTests
     private static readonly JsonSchema Schema = JsonSchema.FromText(PlanSchema.Text);
 
     [Fact]
-    public void The_published_schema_is_current() => Assert.Equal(
-        PlanSchema.Text, File.ReadAllText(Path.Combine(Repository.Root, "docs", "schema", "staging-plan.schema.json")).ReplaceLineEndings("\n"));
+    public void The_published_schema_is_current() => Published.AssertCurrent("docs/schema/staging-plan.schema.json", PlanSchema.Text);
+
+    [Fact]
+    public void The_published_list_of_keys_is_current() => Published.AssertCurrent("docs/guides/plan-keys.md", KeyPage.Of(PlanSchema.Text));
 
     [Fact]
     public void The_demo_plan_and_its_copy_are_valid()

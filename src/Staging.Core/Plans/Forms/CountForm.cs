@@ -17,7 +17,7 @@ internal sealed class CountForm : NumericForm<int>
     public override string BaseUnit => "-";
 
     /// <inheritdoc/>
-    public override int FromBase(double number) => double.IsNaN(number) ? int.MinValue : (int)number;
+    public override int FromBase(double number) => (int)Math.Max(number, int.MinValue);
 
     /// <inheritdoc/>
     public override double ToBase(int value) => value;

@@ -6,6 +6,9 @@ namespace Staging.Core.Plans.Forms;
 /// <summary>One place in a JSON text: the value that stands there and the way to it. Problems are reported to the place they belong to.</summary>
 internal sealed class JsonPlace
 {
+    /// <summary>No number of a plan comes near it, and no change of unit makes it overflow.</summary>
+    private const double LargestNumber = 1e200;
+
     private readonly JsonPlace? parent;
     private readonly string step;
 
@@ -34,7 +37,7 @@ internal sealed class JsonPlace
     public JsonPlace Item(int index, JsonElement element) => new(this, $"[{index}]", element, Reading);
 
     /// <summary>Says what is wrong here.</summary>
-    public void Report(string message) => Reading.Problems.Add(new PlanProblem(Path, message));
+    public void Report(string message) => Reading.Report(Path, message);
 
     /// <summary>Whether the value is of the wanted kind; reports when it is not.</summary>
     /// <param name="kind">The kind.</param>
@@ -67,29 +70,57 @@ internal sealed class JsonPlace
         }
     }
 
-    /// <summary>The value as a finite number; reports when it is none.</summary>
+    /// <summary>The value as a number; reports when it is none.</summary>
     public bool TryNumber(out double number)
     {
         number = 0;
         if (!IsOf(JsonValueKind.Number, "a number"))
             return false;
-        if (Element.TryGetDouble(out number) && double.IsFinite(number))
+        if (Element.TryGetDouble(out number) && Math.Abs(number) <= LargestNumber)
             return true;
         Report($"{Excerpt(Element.GetRawText())} is too large a number.");
         return false;
+    }
+
+    /// <summary>The place of a key of this object; false where this is no object or has no such key.</summary>
+    public bool Has(string key, [NotNullWhen(true)] out JsonPlace? place)
+    {
+        place = null;
+        if (Element.ValueKind != JsonValueKind.Object)
+            return false;
+        foreach (JsonProperty property in Element.EnumerateObject())
+        {
+            if (NameOf(property) == key)
+                place = Under(key, property.Value);
+        }
+
+        return place is not null;
+    }
+
+    /// <summary>The key of a property; null where it is half a surrogate pair, which the runtime refuses to read.</summary>
+    public static string? NameOf(JsonProperty property)
+    {
+        try
+        {
+            return property.Name;
+        }
+        catch (InvalidOperationException)
+        {
+            return null;
+        }
     }
 
     /// <summary>The first characters of a long text.</summary>
     public static string Excerpt(string text)
     {
         const int Most = 60;
-        return text.Length <= Most ? text : text[..Most] + "...";
+        return text.Length <= Most ? text : text[..(char.IsHighSurrogate(text[Most - 1]) ? Most - 1 : Most)] + "...";
     }
 
     private static string StepTo(string key)
     {
         bool plain = key.Length > 0 && !char.IsAsciiDigit(key[0]) && key.All(c => char.IsAsciiLetterOrDigit(c) || c == '_');
-        return plain ? "." + key : $"['{Excerpt(key).Replace("\\", "\\\\", StringComparison.Ordinal).Replace("'", "\\'", StringComparison.Ordinal)}']";
+        return plain ? "." + key : $"['{Excerpt(key.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("'", "\\'", StringComparison.Ordinal))}']";
     }
 
     private static string InWords(JsonValueKind kind) => kind switch

@@ -24,7 +24,7 @@ internal sealed class KeySet
         bool clean = true;
         foreach (JsonProperty property in place.Element.EnumerateObject())
         {
-            string? key = NameOf(property);
+            string? key = JsonPlace.NameOf(property);
             string? wrong = key is null ? "a key holds half a surrogate pair; it is not Unicode."
                 : !seen.Add(key) ? "the key stands here more than once."
                 : !known.Contains(key) ? Spelling.NotOneOf("key", key, known)
@@ -54,17 +54,5 @@ internal sealed class KeySet
         if (!there)
             place.Under(key).Report($"the key is missing; wanted: {wanted}");
         return there;
-    }
-
-    private static string? NameOf(JsonProperty property)
-    {
-        try
-        {
-            return property.Name;
-        }
-        catch (InvalidOperationException)
-        {
-            return null;
-        }
     }
 }

@@ -3,66 +3,71 @@ using UnitsNet.Units;
 
 namespace Staging.Core.Plans.Forms;
 
-/// <summary>The quantities of a plan with the units that each accepts. The first unit is the one in which ranges are kept.</summary>
+/// <summary>The quantities of a plan and the units in which each may be given. The first unit is the one in which ranges are kept.</summary>
 internal static class Quantities
 {
-    public static QuantityForm<Length, LengthUnit> Length { get; } = new(
-        "length", (x, u) => new UnitsNet.Length(x, u), (x, u) => x.As(u), x => x.Unit,
-        [("m", LengthUnit.Meter), ("mm", LengthUnit.Millimeter), ("cm", LengthUnit.Centimeter), ("km", LengthUnit.Kilometer), ("in", LengthUnit.Inch), ("ft", LengthUnit.Foot)]);
+    public static readonly QuantityForm<Length, LengthUnit> Length = new(
+        "length", (x, u) => new Length(x, u), (q, u) => q.As(u), q => q.Unit,
+        [("m", LengthUnit.Meter), ("km", LengthUnit.Kilometer), ("cm", LengthUnit.Centimeter), ("mm", LengthUnit.Millimeter), ("in", LengthUnit.Inch), ("ft", LengthUnit.Foot)]);
 
-    public static QuantityForm<Area, AreaUnit> Area { get; } = new(
-        "area", (x, u) => new UnitsNet.Area(x, u), (x, u) => x.As(u), x => x.Unit,
-        [("m2", AreaUnit.SquareMeter), ("mm2", AreaUnit.SquareMillimeter), ("cm2", AreaUnit.SquareCentimeter), ("in2", AreaUnit.SquareInch)]);
+    public static readonly QuantityForm<Area, AreaUnit> Area = new(
+        "area", (x, u) => new Area(x, u), (q, u) => q.As(u), q => q.Unit,
+        [("m2", AreaUnit.SquareMeter), ("cm2", AreaUnit.SquareCentimeter), ("mm2", AreaUnit.SquareMillimeter), ("in2", AreaUnit.SquareInch)]);
 
-    public static QuantityForm<Volume, VolumeUnit> Volume { get; } = new(
-        "volume", (x, u) => new UnitsNet.Volume(x, u), (x, u) => x.As(u), x => x.Unit,
-        [("m3", VolumeUnit.CubicMeter), ("mm3", VolumeUnit.CubicMillimeter), ("cm3", VolumeUnit.CubicCentimeter), ("L", VolumeUnit.Liter)]);
+    public static readonly QuantityForm<Volume, VolumeUnit> Volume = new(
+        "volume", (x, u) => new Volume(x, u), (q, u) => q.As(u), q => q.Unit,
+        [("m3", VolumeUnit.CubicMeter), ("L", VolumeUnit.Liter), ("cm3", VolumeUnit.CubicCentimeter), ("mm3", VolumeUnit.CubicMillimeter)]);
 
-    public static QuantityForm<Mass, MassUnit> Mass { get; } = new(
-        "mass", (x, u) => new UnitsNet.Mass(x, u), (x, u) => x.As(u), x => x.Unit,
-        [("kg", MassUnit.Kilogram), ("g", MassUnit.Gram), ("mg", MassUnit.Milligram), ("oz", MassUnit.Ounce), ("lb", MassUnit.Pound)]);
+    public static readonly QuantityForm<Mass, MassUnit> Mass = new(
+        "mass", (x, u) => new Mass(x, u), (q, u) => q.As(u), q => q.Unit,
+        [("kg", MassUnit.Kilogram), ("g", MassUnit.Gram), ("mg", MassUnit.Milligram), ("lb", MassUnit.Pound), ("oz", MassUnit.Ounce)]);
 
-    public static QuantityForm<Duration, DurationUnit> Duration { get; } = new(
-        "duration", (x, u) => new UnitsNet.Duration(x, u), (x, u) => x.As(u), x => x.Unit,
-        [("s", DurationUnit.Second), ("ms", DurationUnit.Millisecond), ("us", DurationUnit.Microsecond)]);
+    public static readonly QuantityForm<Duration, DurationUnit> Duration = new(
+        "duration", (x, u) => new Duration(x, u), (q, u) => q.As(u), q => q.Unit,
+        [("s", DurationUnit.Second), ("ms", DurationUnit.Millisecond), ("us", DurationUnit.Microsecond), ("ns", DurationUnit.Nanosecond)]);
 
-    public static QuantityForm<Force, ForceUnit> Force { get; } = new(
-        "force", (x, u) => new UnitsNet.Force(x, u), (x, u) => x.As(u), x => x.Unit,
+    public static readonly QuantityForm<Force, ForceUnit> Force = new(
+        "force", (x, u) => new Force(x, u), (q, u) => q.As(u), q => q.Unit,
         [("N", ForceUnit.Newton), ("kN", ForceUnit.Kilonewton), ("lbf", ForceUnit.PoundForce)]);
 
-    public static QuantityForm<Pressure, PressureUnit> Pressure { get; } = new(
-        "pressure", (x, u) => new UnitsNet.Pressure(x, u), (x, u) => x.As(u), x => x.Unit,
+    public static readonly QuantityForm<Pressure, PressureUnit> Pressure = new(
+        "pressure", (x, u) => new Pressure(x, u), (q, u) => q.As(u), q => q.Unit,
         [("Pa", PressureUnit.Pascal), ("hPa", PressureUnit.Hectopascal), ("kPa", PressureUnit.Kilopascal), ("MPa", PressureUnit.Megapascal), ("bar", PressureUnit.Bar), ("psi", PressureUnit.PoundForcePerSquareInch)]);
 
-    public static QuantityForm<Temperature, TemperatureUnit> Temperature { get; } = new(
-        "temperature", (x, u) => new UnitsNet.Temperature(x, u), (x, u) => x.As(u), x => x.Unit,
+    public static readonly QuantityForm<Temperature, TemperatureUnit> Temperature = new(
+        "temperature", (x, u) => new Temperature(x, u), (q, u) => q.As(u), q => q.Unit,
         [("K", TemperatureUnit.Kelvin), ("degC", TemperatureUnit.DegreeCelsius), ("degF", TemperatureUnit.DegreeFahrenheit)]);
 
-    public static QuantityForm<Density, DensityUnit> Density { get; } = new(
-        "density", (x, u) => new UnitsNet.Density(x, u), (x, u) => x.As(u), x => x.Unit,
+    public static readonly QuantityForm<Density, DensityUnit> Density = new(
+        "density", (x, u) => new Density(x, u), (q, u) => q.As(u), q => q.Unit,
         [("kg/m3", DensityUnit.KilogramPerCubicMeter), ("g/cm3", DensityUnit.GramPerCubicCentimeter)]);
 
-    public static QuantityForm<Speed, SpeedUnit> Speed { get; } = new(
-        "speed", (x, u) => new UnitsNet.Speed(x, u), (x, u) => x.As(u), x => x.Unit,
-        [("m/s", SpeedUnit.MeterPerSecond), ("km/h", SpeedUnit.KilometerPerHour), ("ft/s", SpeedUnit.FootPerSecond)]);
+    public static readonly QuantityForm<Speed, SpeedUnit> Speed = new(
+        "speed", (x, u) => new Speed(x, u), (q, u) => q.As(u), q => q.Unit,
+        [("m/s", SpeedUnit.MeterPerSecond), ("km/h", SpeedUnit.KilometerPerHour), ("ft/s", SpeedUnit.FootPerSecond), ("mph", SpeedUnit.MilePerHour)]);
 
-    public static QuantityForm<Angle, AngleUnit> Angle { get; } = new(
-        "angle", (x, u) => new UnitsNet.Angle(x, u), (x, u) => x.As(u), x => x.Unit,
-        [("deg", AngleUnit.Degree), ("rad", AngleUnit.Radian)]);
-
-    public static QuantityForm<Acceleration, AccelerationUnit> Acceleration { get; } = new(
-        "acceleration", (x, u) => new UnitsNet.Acceleration(x, u), (x, u) => x.As(u), x => x.Unit,
+    public static readonly QuantityForm<Acceleration, AccelerationUnit> Acceleration = new(
+        "acceleration", (x, u) => new Acceleration(x, u), (q, u) => q.As(u), q => q.Unit,
         [("m/s2", AccelerationUnit.MeterPerSecondSquared)]);
 
-    public static QuantityForm<SpecificEntropy, SpecificEntropyUnit> SpecificHeat { get; } = new(
-        "specific heat", (x, u) => new SpecificEntropy(x, u), (x, u) => x.As(u), x => x.Unit,
+    public static readonly QuantityForm<Angle, AngleUnit> Angle = new(
+        "angle", (x, u) => new Angle(x, u), (q, u) => q.As(u), q => q.Unit,
+        [("deg", AngleUnit.Degree), ("rad", AngleUnit.Radian)]);
+
+    public static readonly QuantityForm<SpecificEntropy, SpecificEntropyUnit> SpecificHeat = new(
+        "specific heat", (x, u) => new SpecificEntropy(x, u), (q, u) => q.As(u), q => q.Unit,
         [("J/(kg K)", SpecificEntropyUnit.JoulePerKilogramKelvin), ("kJ/(kg K)", SpecificEntropyUnit.KilojoulePerKilogramKelvin)]);
 
-    public static QuantityForm<ThermalConductivity, ThermalConductivityUnit> Conductivity { get; } = new(
-        "thermal conductivity", (x, u) => new ThermalConductivity(x, u), (x, u) => x.As(u), x => x.Unit,
+    public static readonly QuantityForm<ThermalConductivity, ThermalConductivityUnit> Conductivity = new(
+        "thermal conductivity", (x, u) => new ThermalConductivity(x, u), (q, u) => q.As(u), q => q.Unit,
         [("W/(m K)", ThermalConductivityUnit.WattPerMeterKelvin)]);
 
-    public static QuantityForm<HeatTransferCoefficient, HeatTransferCoefficientUnit> HeatTransfer { get; } = new(
-        "heat transfer coefficient", (x, u) => new HeatTransferCoefficient(x, u), (x, u) => x.As(u), x => x.Unit,
+    public static readonly QuantityForm<HeatTransferCoefficient, HeatTransferCoefficientUnit> HeatTransfer = new(
+        "heat transfer coefficient", (x, u) => new HeatTransferCoefficient(x, u), (q, u) => q.As(u), q => q.Unit,
         [("W/(m2 K)", HeatTransferCoefficientUnit.WattPerSquareMeterKelvin)]);
+
+    /// <summary>Sonic conductance, a bare number in the library: each unit stands for its factor.</summary>
+    public static readonly QuantityForm<double, double> SonicConductance = new(
+        "sonic conductance", (x, factor) => x * factor, (q, factor) => q / factor, _ => 1,
+        [("m3/(s Pa)", 1), ("dm3/(s bar)", 1e-8)]);
 }

@@ -28,6 +28,9 @@ internal sealed class QuantityForm<T, TUnit>(
     /// <inheritdoc/>
     public override string BaseUnit => units[0].Symbol;
 
+    /// <summary>What it is, in words.</summary>
+    public string Name => name;
+
     /// <summary>Symbols of the accepted units.</summary>
     public ImmutableArray<string> Symbols { get; } = [.. units.Select(u => u.Symbol)];
 
@@ -62,7 +65,7 @@ internal sealed class QuantityForm<T, TUnit>(
             return false;
         }
 
-        if (!place.IsOf(JsonValueKind.Object, $"a {name} with its unit, {{ \"value\": ..., \"unit\": \"{BaseUnit}\" }},")
+        if (!place.IsOf(JsonValueKind.Object, $"{name} with its unit, {{ \"value\": ..., \"unit\": \"{BaseUnit}\" }},")
             || !KeySet.TryRead(place, [ValueKey, UnitKey], out KeySet? keys))
             return false;
         bool hasNumber = keys.TryGet(ValueKey, $"the number of the {name}", out JsonPlace? numberPlace) & keys.TryGet(UnitKey, $"one of {string.Join(", ", Symbols)}", out JsonPlace? unitPlace);
@@ -89,7 +92,7 @@ internal sealed class QuantityForm<T, TUnit>(
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions) => definitions.Reference(name, () => new JsonObject
     {
-        ["description"] = $"A {name} with its unit.",
+        ["description"] = $"{char.ToUpperInvariant(name[0])}{name[1..]} with its unit.",
         ["type"] = "object",
         ["properties"] = new JsonObject
         {

@@ -1,156 +1,129 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
 namespace Staging.Core.Plans.Forms;
 
-/// <summary>A record as a JSON object: its keys, and how it is made from their values. The rules of values are those of the record itself.</summary>
-internal sealed class RecordForm<T> : Form<T>
-    where T : notnull
+/// <summary>A record as a JSON object: its keys in order, and how their values are joined to the record.</summary>
+/// <remarks>
+/// The joining is an object initialiser, so the compiler sees to it that no required property is forgotten. The ranges are not repeated here:
+/// the record itself is asked for them (see <see cref="RangesOf{T}"/>).
+/// </remarks>
+internal sealed class RecordForm<T> : Form<T>, IRecordForm
 {
-    private readonly ImmutableArray<KeyForm<T>> keys;
-    private readonly Func<object?[], T> make;
-    private object? sample;
+    private readonly string name;
+    private readonly string description;
+    private readonly ImmutableArray<Field<T>> fields;
+    private readonly ImmutableArray<string> keys;
+    private readonly Func<FieldValues, T> join;
+    private readonly Lazy<RangesOf<T>> ranges;
 
     /// <summary>Describes a record.</summary>
-    /// <param name="name">What it is, in words.</param>
-    /// <param name="describe">Names the keys and returns how to make the record.</param>
-    public RecordForm(string name, Func<RecordKeys<T>, Func<object?[], T>> describe)
+    /// <param name="name">Name of its definition in the schema.</param>
+    /// <param name="description">What it is, in words.</param>
+    /// <param name="layout">Lists the keys and returns the function that joins their values.</param>
+    public RecordForm(string name, string description, Func<FieldList<T>, Func<FieldValues, T>> layout)
     {
-        var described = new RecordKeys<T>();
-        Name = name;
-        make = describe(described);
-        keys = described.All;
+        (this.name, this.description) = (name, description);
+        var list = new FieldList<T>();
+        join = layout(list);
+        fields = list.All;
+        keys = [.. fields.Select(f => f.Key)];
+        ranges = new Lazy<RangesOf<T>>(() => RangesOf<T>.Ask(fields, join));
     }
 
-    /// <summary>What it is, in words.</summary>
-    public string Name { get; }
+    /// <inheritdoc/>
+    public override T Sample => ranges.Value.Sample;
 
     /// <inheritdoc/>
-    public override T Sample => (T)(sample ??= MakeSample());
+    public Type Record => typeof(T);
 
     /// <inheritdoc/>
-    public override bool TryRead(JsonPlace place, out T value) => TryRead(place, [], out value);
+    public ImmutableArray<KeyFacts> Facts =>
+        [.. fields.Select((f, i) => new KeyFacts(f.Key, f.Property, f.Description, f.Required, f.BaseUnit, ranges.Value.Range[i]))];
 
-    /// <summary>Reads the record from an object that holds further keys, which somebody else has read.</summary>
-    public bool TryRead(JsonPlace place, ImmutableArray<string> others, out T value)
+    /// <inheritdoc/>
+    public override bool TryRead(JsonPlace place, [MaybeNullWhen(false)] out T value) => TryRead(place, null, out value);
+
+    /// <summary>Reads the record from an object that may also hold the key that names its kind.</summary>
+    public bool TryRead(JsonPlace place, string? kindKey, [MaybeNullWhen(false)] out T value)
     {
-        value = default!;
-        if (!place.IsOf(JsonValueKind.Object, $"an object ({Name})"))
+        value = default;
+        if (!place.IsOf(JsonValueKind.Object, "an object"))
             return false;
-        bool good = KeySet.TryRead(place, [.. others, .. keys.Select(k => k.Name)], out KeySet found);
-        var values = new object?[keys.Length];
-        var read = new JsonPlace?[keys.Length];
-        for (int i = 0; i < keys.Length; i++)
-        {
-            KeyForm<T> key = keys[i];
-            values[i] = key.Otherwise;
-            if (!found.Has(key.Name) && !key.Needed)
-                continue;
-            bool there = found.TryGet(key.Name, $"it is needed in a {Name}.", out JsonPlace? at) && key.TryRead(at, out values[i]);
-            read[i] = there ? at : null;
-            good &= there;
-        }
-
-        return TryMake(values, (i, message) => Report(place, i < 0 ? place : read[i], message), out value) && good;
+        int before = place.Reading.Problems.Count;
+        KeySet.TryRead(place, kindKey is null ? keys : [kindKey, .. keys], out KeySet found);
+        var values = new FieldValues(fields.Length);
+        for (int i = 0; i < fields.Length; i++)
+            fields[i].Read(found, ranges.Value.Range[i], values);
+        return place.Reading.Problems.Count == before && TryJoin(place, values, out value);
     }
 
     /// <inheritdoc/>
     public override void Write(Utf8JsonWriter writer, T value)
     {
         writer.WriteStartObject();
-        WriteKeys(writer, value);
+        WriteFields(writer, value);
         writer.WriteEndObject();
     }
 
-    /// <summary>Writes keys and values without the braces.</summary>
-    public void WriteKeys(Utf8JsonWriter writer, T value)
+    /// <summary>Writes the keys and values without the braces.</summary>
+    public void WriteFields(Utf8JsonWriter writer, T value)
     {
-        foreach (KeyForm<T> key in keys)
-            key.Write(writer, value);
+        foreach (Field<T> field in fields)
+            field.Write(writer, value);
     }
 
     /// <inheritdoc/>
-    public override JsonObject Schema(SchemaDefinitions definitions) => definitions.Reference(Name, () => ObjectSchema(definitions, null));
+    public override JsonObject Schema(SchemaDefinitions definitions) =>
+        definitions.Reference(name, () => SchemaOfObject(null, definitions));
 
-    /// <summary>The schema of the object, with the tag of a union in front where there is one.</summary>
-    public JsonObject ObjectSchema(SchemaDefinitions definitions, string? kind)
+    /// <summary>The schema of the object itself, with the word that names its kind where it has one.</summary>
+    public JsonObject SchemaOfObject(KeyValuePair<string, string>? kind, SchemaDefinitions definitions)
     {
         var properties = new JsonObject();
-        IEnumerable<string> needed = keys.Where(k => k.Needed).Select(k => k.Name);
-        if (kind is not null)
+        var required = new List<string>();
+        if (kind is { } k)
         {
-            properties.Add(KindKey.Name, new JsonObject { ["const"] = kind });
-            needed = needed.Prepend(KindKey.Name);
+            properties[k.Key] = new JsonObject { ["const"] = k.Value };
+            required.Add(k.Key);
         }
 
-        foreach (KeyForm<T> key in keys)
-            properties.Add(key.Name, key.Schema(definitions));
+        for (int i = 0; i < fields.Length; i++)
+            properties[keys[i]] = fields[i].Schema(ranges.Value.Range[i], definitions);
+        required.AddRange(fields.Where(f => f.Required).Select(f => f.Key));
+
         return new JsonObject
         {
+            ["description"] = description,
             ["type"] = "object",
             ["properties"] = properties,
-            ["required"] = SchemaDefinitions.Texts(needed),
+            ["required"] = SchemaDefinitions.Texts(required),
             ["additionalProperties"] = false,
         };
     }
 
-    private static void Report(JsonPlace owner, JsonPlace? at, string message)
+    /// <summary>Joins the values; what the record still refuses (columns that do not fit each other) is reported where it belongs.</summary>
+    private bool TryJoin(JsonPlace place, FieldValues values, [MaybeNullWhen(false)] out T value)
     {
-        // A refusal of a stand-in for something unread says nothing about the text, unless nothing else was said.
-        if (at is not null)
-            at.Report(message);
-        else if (owner.Reading.Problems.Count == 0)
-            owner.Report(message);
-    }
-
-    /// <summary>Makes the record; a refused number is reported and moved inside its range, so that the next refusal shows as well.</summary>
-    private bool TryMake(object?[] values, Action<int, string> report, out T made)
-    {
-        bool clean = true;
-        for (int attempt = 0; attempt <= keys.Length; attempt++)
+        try
         {
-            try
-            {
-                made = make(values);
-                return clean;
-            }
-            catch (ArgumentException refusal)
-            {
-                clean = false;
-                int index = IndexOf(refusal.ParamName);
-                AcceptedRange? range = AcceptedRange.Of(refusal);
-                string? inWords = index >= 0 && range is not null ? keys[index].Refusal(range, values[index]) : null;
-                report(index, inWords ?? Plain(refusal));
-                if (inWords is null || keys[index].Inside(range!) is not { } inside)
-                    break;
-                values[index] = inside;
-            }
+            value = join(values);
+            return true;
         }
-
-        made = default!;
-        return false;
-    }
-
-    private object MakeSample() => TryMake([.. keys.Select(k => k.Otherwise)], static (_, _) => { }, out T made) || made is not null
-        ? made
-        : throw new InvalidOperationException($"No sample of a {Name} could be made.");
-
-    private int IndexOf(string? property)
-    {
-        for (int i = 0; property is not null && i < keys.Length; i++)
+        catch (ArgumentException refusal)
         {
-            if (string.Equals(keys[i].Name, property, StringComparison.OrdinalIgnoreCase))
-                return i;
+            value = default;
+            Field<T>? field = fields.FirstOrDefault(f => RangesOf<T>.Names(refusal, f));
+            (field is null ? place : place.Under(field.Key)).Report(MessageOf(refusal));
+            return false;
         }
-
-        return -1;
     }
 
-    /// <summary>The message without what the runtime adds about the parameter.</summary>
-    private static string Plain(ArgumentException refusal)
+    private static string MessageOf(ArgumentException refusal)
     {
-        int added = refusal.Message.IndexOf(" (Parameter '", StringComparison.Ordinal);
-        return added < 0 ? refusal.Message : refusal.Message[..added];
+        int tail = refusal.Message.LastIndexOf(" (Parameter '", StringComparison.Ordinal);
+        return tail < 0 ? refusal.Message : refusal.Message[..tail];
     }
 }

@@ -1,55 +1,58 @@
-using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
 namespace Staging.Core.Plans.Forms;
 
-/// <summary>One case of a union.</summary>
+/// <summary>One case of a union: the word that names it and the form of its record.</summary>
 internal abstract class UnionCase<T>(string kind)
+    where T : class
 {
-    /// <summary>The tag.</summary>
-    public string Kind { get; } = kind;
+    /// <summary>The word that names it.</summary>
+    public string Kind => kind;
 
-    /// <summary>Some legal value of the case.</summary>
+    /// <summary>Some legal value.</summary>
     public abstract T Sample { get; }
 
-    /// <summary>Whether a value is of this case.</summary>
+    /// <summary>Whether a value is to be written as this case.</summary>
     public abstract bool Holds(T value);
 
-    /// <summary>Reads the object whose tag names this case.</summary>
-    public abstract bool TryRead(JsonPlace place, [MaybeNullWhen(false)] out T value);
+    /// <summary>Reads the case from an object that also holds its kind.</summary>
+    public abstract bool TryRead(JsonPlace place, string kindKey, [NotNullWhen(true)] out T? value);
 
-    /// <summary>Writes what stands beside the tag.</summary>
-    public abstract void WriteKeys(Utf8JsonWriter writer, T value);
+    /// <summary>Writes its keys and values.</summary>
+    public abstract void WriteFields(Utf8JsonWriter writer, T value);
 
-    /// <summary>What the schema says of the case.</summary>
-    public abstract JsonObject Schema(SchemaDefinitions definitions);
+    /// <summary>Its schema.</summary>
+    public abstract JsonObject Schema(string kindKey, SchemaDefinitions definitions);
 }
 
-/// <summary>One case of a union, held by a record.</summary>
-internal sealed class UnionCase<T, TCase>(string kind, RecordForm<TCase> form) : UnionCase<T>(kind)
+/// <summary>A case of a union that is held by one type.</summary>
+/// <param name="kind">The word that names it.</param>
+/// <param name="form">The form of its record.</param>
+/// <param name="when">Which values of the type are written as this case; null takes all.</param>
+internal sealed class UnionCase<T, TCase>(string kind, RecordForm<TCase> form, Func<TCase, bool>? when = null) : UnionCase<T>(kind)
+    where T : class
     where TCase : class, T
 {
-    private static readonly ImmutableArray<string> Tag = [KindKey.Name];
-
     /// <inheritdoc/>
     public override T Sample => form.Sample;
 
     /// <inheritdoc/>
-    public override bool Holds(T value) => value is TCase;
+    public override bool Holds(T value) => value is TCase x && (when is null || when(x));
 
     /// <inheritdoc/>
-    public override bool TryRead(JsonPlace place, [MaybeNullWhen(false)] out T value)
+    public override bool TryRead(JsonPlace place, string kindKey, [NotNullWhen(true)] out T? value)
     {
-        bool read = form.TryRead(place, Tag, out TCase found);
-        value = found;
-        return read;
+        bool good = form.TryRead(place, kindKey, out TCase? read);
+        value = read;
+        return good;
     }
 
     /// <inheritdoc/>
-    public override void WriteKeys(Utf8JsonWriter writer, T value) => form.WriteKeys(writer, (TCase)(object)value!);
+    public override void WriteFields(Utf8JsonWriter writer, T value) => form.WriteFields(writer, (TCase)value);
 
     /// <inheritdoc/>
-    public override JsonObject Schema(SchemaDefinitions definitions) => form.ObjectSchema(definitions, Kind);
+    public override JsonObject Schema(string kindKey, SchemaDefinitions definitions) =>
+        form.SchemaOfObject(KeyValuePair.Create(kindKey, Kind), definitions);
 }

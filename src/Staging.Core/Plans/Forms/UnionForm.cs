@@ -5,50 +5,54 @@ using System.Text.Json.Nodes;
 
 namespace Staging.Core.Plans.Forms;
 
-/// <summary>One of several records, told apart by the key <c>kind</c>.</summary>
-internal sealed class UnionForm<T>(string name, ImmutableArray<UnionCase<T>> cases) : Form<T>
+/// <summary>One of several records, told apart by the key <c>kind</c>, which comes first.</summary>
+internal sealed class UnionForm<T>(string name, string description, ImmutableArray<UnionCase<T>> cases) : Form<T>
     where T : class
 {
+    private const string KindKey = "kind";
+
     private readonly ImmutableArray<string> kinds = [.. cases.Select(c => c.Kind)];
 
     /// <inheritdoc/>
     public override T Sample => cases[0].Sample;
 
     /// <inheritdoc/>
-    public override bool TryRead(JsonPlace place, [MaybeNullWhen(false)] out T value)
+    public override bool TryRead(JsonPlace place, [NotNullWhen(true)] out T? value)
     {
         value = null;
-        if (!place.IsOf(JsonValueKind.Object, $"an object ({name})"))
+        if (!place.IsOf(JsonValueKind.Object, "an object"))
             return false;
-        if (!place.Element.TryGetProperty(KindKey.Name, out JsonElement tag))
+        if (!place.Has(KindKey, out JsonPlace? kindPlace))
         {
-            place.Under(KindKey.Name).Report($"the key is missing; wanted: the kind of {name}, one of {string.Join(", ", kinds)}.");
+            place.Under(KindKey).Report($"the key is missing; wanted: one of {string.Join(", ", kinds)}.");
             return false;
         }
 
-        JsonPlace at = place.Under(KindKey.Name, tag);
-        if (!at.TryText(out string? kind))
+        if (!kindPlace.TryText(out string? kind))
             return false;
-        int index = kinds.IndexOf(kind);
-        if (index < 0)
-            at.Report(Spelling.NotOneOf("kind", kind, kinds));
-        return index >= 0 && cases[index].TryRead(place, out value);
+        int known = kinds.IndexOf(kind);
+        if (known >= 0)
+            return cases[known].TryRead(place, KindKey, out value);
+        kindPlace.Report(Spelling.NotOneOf("kind", kind, kinds));
+        return false;
     }
 
     /// <inheritdoc/>
+    /// <exception cref="ArgumentException">The value is of a type that has no form here.</exception>
     public override void Write(Utf8JsonWriter writer, T value)
     {
-        UnionCase<T> found = cases.FirstOrDefault(c => c.Holds(value))
-            ?? throw new ArgumentException($"A plan cannot hold {value.GetType().Name} as {name}; accepted kinds: {string.Join(", ", kinds)}.", nameof(value));
+        UnionCase<T> at = cases.FirstOrDefault(c => c.Holds(value))
+            ?? throw new ArgumentException($"A {description.ToLowerInvariant().TrimEnd('.')} of type {value.GetType().Name} has no form in JSON; there are {string.Join(", ", kinds)}.", nameof(value));
         writer.WriteStartObject();
-        writer.WriteString(KindKey.Name, found.Kind);
-        found.WriteKeys(writer, value);
+        writer.WriteString(KindKey, at.Kind);
+        at.WriteFields(writer, value);
         writer.WriteEndObject();
     }
 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions) => definitions.Reference(name, () => new JsonObject
     {
-        ["oneOf"] = new JsonArray([.. cases.Select(c => (JsonNode)c.Schema(definitions))]),
+        ["description"] = description,
+        ["oneOf"] = new JsonArray([.. cases.Select(c => c.Schema(KindKey, definitions))]),
     });
 }

@@ -1,0 +1,77 @@
+using System.Text.Json;
+using FsCheck;
+using FsCheck.Xunit;
+using Json.Schema;
+using Staging.Core.Plans;
+using Staging.Core.Reviews;
+using Staging.Core.Tests.Plans;
+
+namespace Staging.Core.Tests.Properties;
+
+public class PlanProperties
+{
+    private static readonly JsonSchema Schema = JsonSchema.FromText(PlanSchema.Text);
+
+    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 100)]
+    public void What_is_written_is_read_again_to_the_last_bit_and_unit(StagingPlan plan)
+    {
+        string text = PlanDocument.Write(plan);
+        StagingPlan again = PlanDocument.Parse(text);
+        Assert.Empty(SameModel.Differences(plan, again));
+        Assert.Equal(text, PlanDocument.Write(again));
+    }
+
+    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 40)]
+    public bool What_is_written_fits_the_schema(StagingPlan plan) => Fits(PlanDocument.Write(plan));
+
+    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 200)]
+    public void A_damaged_text_is_a_plan_or_a_refusal_and_never_anything_else(StagingPlan plan, int seed)
+    {
+        string text = Damage.ToText(PlanDocument.Write(plan), seed);
+        try
+        {
+            PlanDocument.Parse(text, _ => throw new FileNotFoundException("none"));
+        }
+        catch (PlanFormatException refusal)
+        {
+            AssertTellsWhere(refusal);
+        }
+    }
+
+    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 200)]
+    public void What_the_reader_takes_the_schema_takes(StagingPlan plan, int seed)
+    {
+        string text = Damage.ToValue(PlanDocument.Write(plan), seed);
+        try
+        {
+            PlanDocument.Parse(text);
+            Assert.True(Fits(text));
+        }
+        catch (PlanFormatException refusal)
+        {
+            AssertTellsWhere(refusal);
+        }
+    }
+
+    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 100)]
+    public void A_wrong_shape_is_refused_by_reader_and_schema(StagingPlan plan, int seed)
+    {
+        string text = Damage.ToShape(PlanDocument.Write(plan), seed);
+        AssertTellsWhere(Assert.Throws<PlanFormatException>(() => PlanDocument.Parse(text)));
+        Assert.False(Fits(text), text);
+    }
+
+    private static void AssertTellsWhere(PlanFormatException refusal)
+    {
+        Assert.NotEmpty(refusal.Problems);
+        Assert.All(refusal.Problems, p => Assert.StartsWith("$", p.JsonPath, StringComparison.Ordinal));
+        Assert.All(refusal.Problems, p => Assert.False(string.IsNullOrWhiteSpace(p.Message)));
+        Assert.Equal(refusal.Problems.Length == 1 ? 1 : Math.Min(refusal.Problems.Length, 21) + 1, refusal.Message.Split('\n').Length);
+    }
+
+    private static bool Fits(string json)
+    {
+        using JsonDocument document = JsonDocument.Parse(json);
+        return Schema.Evaluate(document.RootElement).IsValid;
+    }
+}
