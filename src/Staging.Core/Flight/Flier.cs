@@ -33,6 +33,9 @@ internal sealed partial class Flier
     /// <summary>Stagings of the nominal flight, in order.</summary>
     public List<StagingLog> Stagings { get; } = [];
 
+    /// <summary>The uppermost stage just before its recovery device came out; null where it never did.</summary>
+    public FlyingBody? BeforeRelease { get; private set; }
+
     /// <summary>Work done so far.</summary>
     public SolverStatistics Statistics => integrator.Statistics + new SolverStatistics(0, 0, settledCalls, 0);
 
@@ -46,10 +49,10 @@ internal sealed partial class Flier
     }
 
     /// <summary>A flight on from a staging at which something is made to go wrong.</summary>
-    public List<BodyLog> FlyBranch(StagingLog staging, BranchOrder branch)
+    public List<BodyLog> FlyBranch(FlyingBody start, BranchOrder branch)
     {
         order = branch;
-        return FlyAll(new FlyingBody(staging.Start));
+        return FlyAll(new FlyingBody(start));
     }
 
     private List<BodyLog> FlyAll(FlyingBody first)
@@ -108,7 +111,7 @@ internal sealed partial class Flier
             SteadyDescent steady = SteadyDescent.At(law, body.Height);
             if (steady.Settles)
             {
-                if (Math.Abs(body.Velocity * body.Velocity / steady.SpeedSquared - 1) <= QuasiSteadyDescent.Joint)
+                if (body.Velocity * body.Velocity >= QuasiSteadyDescent.LeastShare * steady.SpeedSquared)
                 {
                     log.Begin(piece, default, rising: false);
                     (double time, double velocity, int calls) = QuasiSteadyDescent.ToGround(law, body.Time, body.Height, body.Velocity, log);

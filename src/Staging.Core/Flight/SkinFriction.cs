@@ -30,7 +30,7 @@ public static class SkinFriction
     public static double Rough(double roughnessToLength) => 0.032 * Math.Pow(roughnessToLength, 0.2);
 
     /// <summary>
-    /// The larger of smooth and rough, corrected for compressibility by 1/(1 + 0.15 M^2)^0.58 where turbulent (J. S. Barrowman 1967; from memory);
+    /// The larger of smooth and rough, the rough wall laminar as far as transition, corrected for compressibility by 1/(1 + 0.15 M^2)^0.58 where turbulent (J. S. Barrowman 1967; from memory);
     /// below the speed of sound this lies within 2.5 % of the usual 1 - 0.1 M^2. A laminar wall takes no correction.
     /// </summary>
     /// <param name="Re">Reynolds number of the length [-], above 1.</param>
@@ -42,6 +42,7 @@ public static class SkinFriction
         if (Re <= Transition)
             return Laminar(Re);
         double rough = roughnessToLength > 0 ? Rough(roughnessToLength) : 0;
+        rough -= Transition / Re * (rough - Laminar(Transition));
         return Math.Max(Smooth(Re), rough) * Math.Pow(1 + 0.15 * M * M, -0.58);
     }
 }

@@ -77,7 +77,7 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
     private readonly double Unsettled(double t, double h, double v)
     {
         SteadyDescent steady = SteadyDescent.At(new DescentLaw(air, seaLevelGravity, earthRadius, 2 * piece.HalfDragArea / piece.Mass(t)), h);
-        return steady.Settles ? Math.Abs(v * v / steady.SpeedSquared - 1) - QuasiSteadyDescent.Joint : 1;
+        return steady.Settles ? QuasiSteadyDescent.LeastShare * steady.SpeedSquared - v * v : 1;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
