@@ -61,8 +61,9 @@ public static class PlanDocument
         {
             reading.Problems.Add(new PlanProblem("$", SyntaxFault(fault)));
         }
-        catch (ArgumentException fault) when (fault is not ArgumentOutOfRangeException)
+        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException and not ArgumentOutOfRangeException)
         {
+            // The reader of the framework says so in one way or the other, depending on where the half character stands.
             reading.Problems.Add(new PlanProblem("$", "the text is not Unicode: it holds half a surrogate pair."));
         }
 

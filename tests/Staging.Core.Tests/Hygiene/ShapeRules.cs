@@ -20,6 +20,7 @@ internal static class ShapeRules
     public static Dictionary<string, string> OtherClasses { get; } = new()
     {
         ["Staging.Core.InvalidModelException"] = "an exception has to be a class",
+        ["Staging.Core.Plans.PlanFormatException"] = "an exception has to be a class",
         ["Staging.Core.Flight.BodyFlight"] = "a result that only the solver makes: there is no changed copy of a flight",
         ["Staging.Core.Flight.FlightRun"] = "a result that only the solver makes",
         ["Staging.Core.Flight.DragTable"] = "its columns are checked together, so it comes whole from a factory",

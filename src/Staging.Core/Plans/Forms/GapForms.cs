@@ -65,9 +65,17 @@ internal static class GapForms
         var source = k.Needs("source", SharedForms.Provenance, x => x.Source);
         return v => new BurnThroughSource
         {
-            Products = products(v), FlameTemperature = flame(v), ChamberVolume = volume(v), ChamberPressure = pressure(v),
-            OpeningDiameter = opening(v), OpeningTime = openingTime(v), OpeningCoefficient = openingCoefficient(v),
-            NozzleThroatDiameter = throat(v), FragmentMass = fragments(v), FragmentBurnTime = burnTime(v), Source = source(v),
+            Products = products(v),
+            FlameTemperature = flame(v),
+            ChamberVolume = volume(v),
+            ChamberPressure = pressure(v),
+            OpeningDiameter = opening(v),
+            OpeningTime = openingTime(v),
+            OpeningCoefficient = openingCoefficient(v),
+            NozzleThroatDiameter = throat(v),
+            FragmentMass = fragments(v),
+            FragmentBurnTime = burnTime(v),
+            Source = source(v),
         };
     });
 
@@ -80,7 +88,11 @@ internal static class GapForms
         var source = k.Needs("source", SharedForms.Provenance, x => x.Source);
         return v => new FrictionJoint
         {
-            PressureDiameter = diameter(v), BreakawayForce = breakaway(v), SlidingForce = sliding(v), Engagement = engagement(v), Source = source(v),
+            PressureDiameter = diameter(v),
+            BreakawayForce = breakaway(v),
+            SlidingForce = sliding(v),
+            Engagement = engagement(v),
+            Source = source(v),
         };
     });
 
@@ -96,8 +108,14 @@ internal static class GapForms
         var source = k.Needs("source", SharedForms.Provenance, x => x.Source);
         return v => new UpperGrain
         {
-            NozzleThroatDiameter = throat(v), RecessVolume = recess(v), Conductivity = conductivity(v), Density = density(v), HeatCapacity = heat(v),
-            IgnitionTemperature = ignition(v), InitialTemperature = initial(v), Source = source(v),
+            NozzleThroatDiameter = throat(v),
+            RecessVolume = recess(v),
+            Conductivity = conductivity(v),
+            Density = density(v),
+            HeatCapacity = heat(v),
+            IgnitionTemperature = ignition(v),
+            InitialTemperature = initial(v),
+            Source = source(v),
         };
     });
 
@@ -112,8 +130,13 @@ internal static class GapForms
         var source = k.Needs("source", SharedForms.Provenance, x => x.Source);
         return v => new GapClosures
         {
-            FrontThicknessInBores = front(v), DeadEndExchange = deadEnd(v), StirringReachInBores = reach(v), WallHeatTransfer = wall(v),
-            Emissivity = emissivity(v), ParticleEfficiency = particles(v), Source = source(v),
+            FrontThicknessInBores = front(v),
+            DeadEndExchange = deadEnd(v),
+            StirringReachInBores = reach(v),
+            WallHeatTransfer = wall(v),
+            Emissivity = emissivity(v),
+            ParticleEfficiency = particles(v),
+            Source = source(v),
         };
     });
 
@@ -128,7 +151,13 @@ internal static class GapForms
         var closures = k.Needs("closures", Closures, x => x.Closures);
         return v => new GapDesign
         {
-            Tube = tube(v), Vents = vents(v), DischargeLaw = law(v), Source = source(v), Joint = joint(v), Grain = grain(v), Closures = closures(v),
+            Tube = tube(v),
+            Vents = vents(v),
+            DischargeLaw = law(v),
+            Source = source(v),
+            Joint = joint(v),
+            Grain = grain(v),
+            Closures = closures(v),
         };
     });
 

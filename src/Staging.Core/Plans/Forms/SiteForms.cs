@@ -16,7 +16,10 @@ internal static class SiteForms
         var humidity = k.Needs("relativeHumidity", NumberForm.Ratio, x => x.Conditions.RelativeHumidity);
         return v => new SiteAtmosphere(new SiteConditions
         {
-            Elevation = elevation(v), Pressure = pressure(v), Temperature = temperature(v), RelativeHumidity = humidity(v),
+            Elevation = elevation(v),
+            Pressure = pressure(v),
+            Temperature = temperature(v),
+            RelativeHumidity = humidity(v),
         });
     });
 

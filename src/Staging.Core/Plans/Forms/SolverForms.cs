@@ -16,8 +16,12 @@ internal static class SolverForms
         var most = k.Or("mostSteps", CountForm.Whole, x => x.MostSteps, usual.MostSteps);
         return v => new SolverOptions
         {
-            RelativeTolerance = relative(v), ScaledAbsoluteTolerance = absolute(v), EventScanParts = parts(v),
-            EventTimeTolerance = eventTime(v), LongestStep = longest(v), MostSteps = most(v),
+            RelativeTolerance = relative(v),
+            ScaledAbsoluteTolerance = absolute(v),
+            EventScanParts = parts(v),
+            EventTimeTolerance = eventTime(v),
+            LongestStep = longest(v),
+            MostSteps = most(v),
         };
     });
 }

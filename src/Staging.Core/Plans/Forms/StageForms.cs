@@ -33,8 +33,14 @@ internal static class StageForms
         var provenance = k.Needs("provenance", SharedForms.Provenance, x => x.Provenance);
         return v => new Motor
         {
-            Name = name(v), Thrust = thrust(v), PropellantMass = propellant(v), LoadedMass = loaded(v), ForwardEnd = end(v),
-            Diameter = diameter(v), Length = length(v), Provenance = provenance(v),
+            Name = name(v),
+            Thrust = thrust(v),
+            PropellantMass = propellant(v),
+            LoadedMass = loaded(v),
+            ForwardEnd = end(v),
+            Diameter = diameter(v),
+            Length = length(v),
+            Provenance = provenance(v),
         };
     });
 
@@ -94,7 +100,12 @@ internal static class StageForms
         var tilt = k.MayNumber("greatestTilt", Quantities.Angle, x => x.GreatestTilt);
         return v => new ElectronicsGuards
         {
-            LeastSpeed = speed(v), LeastHeight = least(v), GreatestHeight = greatest(v), Earliest = earliest(v), Latest = latest(v), GreatestTilt = tilt(v),
+            LeastSpeed = speed(v),
+            LeastHeight = least(v),
+            GreatestHeight = greatest(v),
+            Earliest = earliest(v),
+            Latest = latest(v),
+            GreatestTilt = tilt(v),
         };
     });
 
@@ -149,8 +160,15 @@ internal static class StageForms
         var ignition = k.Needs("ignition", Ignition, x => x.Ignition);
         return v => new Stage
         {
-            Name = name(v), StructureMass = structure(v), Motor = motor(v), MotorCount = count(v), Drag = drag(v), DragWhileBurning = burning(v),
-            DragWhenDropped = dropped(v), Recovery = recovery(v), Ignition = ignition(v),
+            Name = name(v),
+            StructureMass = structure(v),
+            Motor = motor(v),
+            MotorCount = count(v),
+            Drag = drag(v),
+            DragWhileBurning = burning(v),
+            DragWhenDropped = dropped(v),
+            Recovery = recovery(v),
+            Ignition = ignition(v),
         };
     });
 }

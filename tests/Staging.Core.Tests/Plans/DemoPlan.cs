@@ -1,0 +1,28 @@
+using Staging.Core.Plans;
+using Staging.Core.Reviews;
+using Staging.Core.Tests.Hygiene;
+
+namespace Staging.Core.Tests.Plans;
+
+/// <summary>The invented demo plan of the main sample, as text and as a model.</summary>
+internal static class DemoPlan
+{
+    public static string Folder { get; } = Path.Combine(Repository.Root, "samples", "GapStagedFlight", "demo");
+
+    public static string Text { get; } = File.ReadAllText(Path.Combine(Folder, "plan.json"));
+
+    public static StagingPlan Plan => Parse(Text);
+
+    public static StagingPlan Parse(string json) => PlanDocument.Parse(json, name => File.OpenText(Path.Combine(Folder, name)));
+
+    /// <summary>The problems of a text that is not a plan.</summary>
+    public static IReadOnlyList<PlanProblem> ProblemsOf(string json) => Assert.Throws<PlanFormatException>(() => Parse(json)).Problems;
+
+    /// <summary>The demo text with one passage replaced; the passage must be there.</summary>
+    public static string With(string passage, string instead)
+    {
+        Assert.Contains(passage, Text, StringComparison.Ordinal);
+        int at = Text.IndexOf(passage, StringComparison.Ordinal);
+        return Text[..at] + instead + Text[(at + passage.Length)..];
+    }
+}

@@ -1,0 +1,44 @@
+using System.Text.Json;
+using Json.Schema;
+using Staging.Core.Plans;
+using Staging.Core.Tests.Hygiene;
+
+namespace Staging.Core.Tests.Plans;
+
+/// <summary>The published schema is the one in the package, accepts what the reader accepts and refuses wrong shapes.</summary>
+public class PlanSchemaTests
+{
+    private static readonly JsonSchema Schema = JsonSchema.FromText(PlanSchema.Text);
+
+    [Fact]
+    public void The_published_schema_is_current() => Assert.Equal(
+        PlanSchema.Text, File.ReadAllText(Path.Combine(Repository.Root, "docs", "schema", "staging-plan.schema.json")).ReplaceLineEndings("\n"));
+
+    [Fact]
+    public void The_demo_plan_and_its_copy_are_valid()
+    {
+        Assert.True(IsValid(DemoPlan.Text));
+        Assert.True(IsValid(PlanDocument.Write(DemoPlan.Plan)));
+    }
+
+    [Theory]
+    [InlineData("\"bore\"", "\"boer\"")]
+    [InlineData("\"unit\": \"kPa\"", "\"unit\": \"furlong\"")]
+    [InlineData("{ \"value\": 800, \"unit\": \"kPa\" }", "800")]
+    [InlineData("\"kind\": \"atLaunch\"", "\"kind\": \"byMagic\"")]
+    [InlineData("\"kind\": \"sharpEdged\"", "\"kind\": \"sharpEdge\"")]
+    [InlineData("\"motorCount\": 1,", "")]
+    [InlineData("\"how\": \"judgement\"", "\"how\": \"guess\"")]
+    public void A_wrong_shape_is_refused_by_schema_and_reader(string passage, string instead)
+    {
+        string text = DemoPlan.With(passage, instead);
+        Assert.False(IsValid(text));
+        Assert.NotEmpty(DemoPlan.ProblemsOf(text));
+    }
+
+    private static bool IsValid(string json)
+    {
+        using JsonDocument document = JsonDocument.Parse(json);
+        return Schema.Evaluate(document.RootElement).IsValid;
+    }
+}
