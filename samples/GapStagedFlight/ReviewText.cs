@@ -59,7 +59,7 @@ internal static class ReviewText
             Piece(body.Name, body, to);
         foreach (FlightBranch branch in flight.Branches)
         {
-            Heading($"If {branch.Stage} stays cold, {(branch.Kind == BranchKind.UnlitAndParted ? "stages part" : "stages stay joined")}", to);
+            Heading($"If {branch.Description}", to);
             foreach (BodyFlight body in branch.Bodies)
                 Piece(body.Name, body, to);
         }

@@ -61,6 +61,25 @@ public sealed partial class BodyFlight
         ? null
         : Length.FromMeters(log.Apogee.Height / lowered.SinElevation * lowered.CosElevation);
 
+    /// <summary>
+    /// An estimate of the load on the lines when the device opens [N]: C_x rho/2 v^2 CdA at the moment it comes out. That is the load of a
+    /// body too heavy to slow down while the canopy fills; a light model feels less, so this is the upper end.
+    /// </summary>
+    /// <param name="openingFactor">
+    /// Peak load over steady load C_x [-], 1 to 3; 1.7 for flat circular and 1.8 for conical canopies (T. W. Knacke, NWC TP 6575, 1991, table 5-1; from memory).
+    /// </param>
+    /// <returns>The load; null where no device opened.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Force? OpeningLoadEstimate(double openingFactor)
+    {
+        Guard.In(openingFactor, 1, 3, property: nameof(openingFactor));
+        if (Find(FlightEventKind.DeviceOpens) is not { } opens)
+            return null;
+        double v = opens.Before.Velocity.MetersPerSecond, rho = lowered.Air.At(opens.Before.Height.Meters).Density_kg_per_m3;
+        double area = lowered.Stages.First(x => x.Name == opens.Stage).DeviceArea;
+        return Force.FromNewtons(openingFactor * 0.5 * rho * v * v * area);
+    }
+
     /// <summary>Mass at the end of its record [kg].</summary>
     public Mass MassAtEnd => Mass.FromKilograms(log.Mass);
 

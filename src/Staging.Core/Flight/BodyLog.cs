@@ -5,8 +5,10 @@ namespace Staging.Core.Flight;
 /// <summary>What is written down while one body flies: steps, pieces, events and the greatest speed on the way up.</summary>
 internal sealed class BodyLog(bool keepTrack) : IStepSink
 {
-    private TrajectorySystem current;
-    private FlightPiece currentPiece;
+    /// <summary>Bracket at which the time of greatest speed counts as located [s].</summary>
+    private const double TimeWidth = 1e-9;
+
+    private FlightPiece piece;
     private bool watchSpeed;
 
     /// <summary>The course as polynomials; null where it is not kept.</summary>
@@ -43,98 +45,96 @@ internal sealed class BodyLog(bool keepTrack) : IStepSink
     /// <summary>Mass at the end [kg].</summary>
     public double Mass { get; set; }
 
-    public void Begin(in FlightPiece piece, in TrajectorySystem system, bool rising)
+    /// <summary>A new piece begins.</summary>
+    public void Begin(in FlightPiece next, bool rising)
     {
-        current = system;
-        currentPiece = piece;
+        piece = next;
         watchSpeed = rising;
         if (Track is not null)
-            Pieces.Add(piece);
+            Pieces.Add(next);
     }
 
-    public void Accept(double start, double length, in DenseStep step)
+    /// <summary>A step that was not integrated: rest on the guide, settled descent.</summary>
+    public void Accept(double start, double length, in DenseStep step) => Track?.Accept(start, length, step);
+
+    /// <summary>An integrated step, of which the first <paramref name="length"/> [s] count.</summary>
+    public void Take(ref FlightStep step, ref TrajectorySystem system, double length)
     {
-        Track?.Accept(start, length, step);
+        if (Track is not null)
+        {
+            Span<double> initial = stackalloc double[2], coefficients = stackalloc double[2 * Tsitouras54.DenseDegree];
+            step.CopyDense(initial, coefficients);
+            Track.Accept(step.Time, length, new DenseStep(step.Time, step.H, initial, coefficients));
+        }
+
         if (watchSpeed)
-            FindFastest(start, length, step);
+            FindFastest(ref step, ref system, length);
         if (FollowBend)
-            AddBend(start, length, step);
+            AddBend(ref step, system, length);
+    }
+
+    /// <summary>Looks at the ends of a step, and inside where the acceleration changes sign.</summary>
+    private void FindFastest(ref FlightStep step, ref TrajectorySystem system, double length)
+    {
+        bool whole = length == step.H;
+        if (step.A1 > 0 && step.AEnd < 0)
+        {
+            var acceleration = new AccelerationOnStep(ref system, ref step);
+            double end = step.Time + length, last = whole ? step.AEnd : acceleration.At(end);
+            if (last < 0)
+            {
+                (_, double at) = BracketedRoot.Shrink(ref acceleration, step.Time, step.A1, end, last, TimeWidth);
+                (double h, double v) = step.At(at);
+                Keep(at, h, v);
+                return;
+            }
+        }
+
+        if (whole)
+        {
+            Keep(step.Time + length, step.HeightEnd, step.VelocityEnd);
+        }
+        else
+        {
+            (double h, double v) = step.At(step.Time + length);
+            Keep(step.Time + length, h, v);
+        }
     }
 
     /// <summary>Simpson's rule over a step: a proxy asks for no more.</summary>
-    private void AddBend(double start, double length, in DenseStep step)
+    private void AddBend(ref FlightStep step, in TrajectorySystem system, double length)
     {
-        Span<double> y = stackalloc double[2];
         double sum = 0;
         for (int i = 0; i <= 2; i++)
         {
-            step.At(start + 0.5 * i * length, y);
-            sum += (i == 1 ? 4 : 1) * current.Gravity(y[0]) / Math.Max(y[1], double.Epsilon);
+            (double h, double v) = step.At(step.Time + 0.5 * i * length);
+            sum += (i == 1 ? 4 : 1) * system.Gravity(h) / Math.Max(v, double.Epsilon);
         }
 
         Bend += sum * length / 6;
     }
 
-    /// <summary>Looks at the ends of a step, and inside where the acceleration changes sign.</summary>
-    private void FindFastest(double start, double length, in DenseStep step)
+    private void Keep(double time, double height, double speed)
     {
-        int n = step.Initial.Length;
-        double fraction = length / step.Step;
-        double slopeAtStart = step.Coefficients[1];
-        double slopeAtEnd = 0, velocityAtEnd = 0;
-        for (int row = step.Coefficients.Length - n, power = row / n + 1; row >= 0; row -= n, power--)
-        {
-            slopeAtEnd = slopeAtEnd * fraction + power * step.Coefficients[row + 1];
-            velocityAtEnd = (velocityAtEnd + step.Coefficients[row + 1]) * fraction;
-        }
-
-        velocityAtEnd += step.Initial[1];
-        Keep(step, start + length, velocityAtEnd);
-        if (slopeAtStart > 0 && slopeAtEnd < 0 && Math.Max(step.Initial[1], velocityAtEnd) * (1 + MostInside) > Fastest.Speed)
-        {
-            var acceleration = new AccelerationOnStep(ref current, step);
-            double a0 = acceleration.At(start), a1 = acceleration.At(start + length);
-            if (a0 > 0 && a1 < 0)
-            {
-                (_, double at) = BracketedRoot.Shrink(ref acceleration, start, a0, start + length, a1, TimeWidth);
-                Span<double> y = stackalloc double[2];
-                step.At(at, y);
-                Keep(step, at, y[1]);
-            }
-        }
-    }
-
-    /// <summary>A maximum inside a step is not more than this share above its ends, or the step would be too long for its tolerance [-].</summary>
-    private const double MostInside = 0.5;
-
-    /// <summary>Bracket at which the time of greatest speed counts as located [s].</summary>
-    private const double TimeWidth = 1e-9;
-
-    private void Keep(in DenseStep step, double time, double speed)
-    {
-        if (!(speed > Fastest.Speed))
-            return;
-        Span<double> y = stackalloc double[2];
-        step.At(time, y);
-        Fastest = (speed, time, y[0], currentPiece.Mass(time), currentPiece.Thrust(time));
+        if (speed > Fastest.Speed)
+            Fastest = (speed, time, height, piece.Mass(time), piece.Thrust(time));
     }
 
     private ref struct AccelerationOnStep : IScalarFunction
     {
         private readonly ref TrajectorySystem system;
-        private readonly DenseStep step;
+        private readonly ref FlightStep step;
 
-        public AccelerationOnStep(ref TrajectorySystem system, DenseStep step)
+        public AccelerationOnStep(ref TrajectorySystem system, ref FlightStep step)
         {
             this.system = ref system;
-            this.step = step;
+            this.step = ref step;
         }
 
         public readonly double At(double x)
         {
-            Span<double> y = stackalloc double[2];
-            step.At(x, y);
-            return system.Acceleration(x, y[0], y[1]);
+            (double h, double v) = step.At(x);
+            return system.Acceleration(x, h, v);
         }
     }
 }

@@ -91,7 +91,7 @@ internal sealed partial class Flier
     {
         if (k >= body.Highest || plan.Stages[k + 1].Ignition is not { Case: StageIgnition.ByElectronics } ignition)
             return;
-        if (double.IsFinite(ignition.SeparationLag) && (order.ColdStage != k + 1 || order.Parts))
+        if (double.IsFinite(ignition.SeparationLag) && (!order.Cold(k + 1) || order.Parts(k + 1)))
             body.Planned.Add(new PlannedAction(time + ignition.SeparationLag, ActionKind.Separation, k));
         PlanTimers(body, TimerStart.BurnoutBelow, k + 1, time);
     }
@@ -126,6 +126,8 @@ internal sealed partial class Flier
     /// <summary>A device comes out; it acts when nothing rides on its stage.</summary>
     private void Open(FlyingBody body, BodyLog log, int k)
     {
+        if (order.Stuck(k))
+            return;
         body.DeviceOut[k] = true;
         if (k != body.Highest || plan.Stages[k].DeviceArea == 0)
             return;

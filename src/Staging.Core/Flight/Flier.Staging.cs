@@ -11,6 +11,8 @@ internal sealed partial class Flier
     private void KeepForBranches(FlyingBody body, PlannedAction action)
     {
         int upper = action.Stage + 1;
+        if (order == BranchOrder.None && Releases(body, action))
+            BeforeRelease ??= new FlyingBody(body);
         if (order != BranchOrder.None || action.Stage >= body.Highest || Staging(upper) is not null)
             return;
         bool electronic = plan.Stages[upper].Ignition.Case is StageIgnition.ByElectronics;
@@ -19,23 +21,30 @@ internal sealed partial class Flier
         Stagings.Add(new StagingLog(upper, new FlyingBody(body)) { State = Describe(body, action.Stage) });
     }
 
+    /// <summary>Whether an action brings out the device of the uppermost stage.</summary>
+    private bool Releases(FlyingBody body, PlannedAction action) =>
+        action.Stage == plan.Stages.Length - 1
+        && body.Highest == action.Stage
+        && plan.Stages[action.Stage].DeviceArea > 0
+        && (action.Kind == ActionKind.DeviceOpens || (action.Kind == ActionKind.Ejection && plan.Stages[action.Stage].Deployment is DeploymentTrigger.ByMotorDelay));
+
     private void BurnThrough(FlyingBody body, BodyLog log, int k, double time)
     {
         LoweredIgnition ignition = plan.Stages[k + 1].Ignition;
         if (ignition.Case is StageIgnition.ByElectronics)
             return;
-        if (order.ColdStage == k + 1)
+        if (order.Cold(k + 1))
         {
             StayCold(body, log, k + 1, "This branch assumes that the motor stays cold.");
             StagingLog nominal = Stagings.Find(s => s.Stage == k + 1)!;
-            if (order.Parts)
+            if (order.Parts(k + 1))
                 body.Planned.Add(new PlannedAction(double.IsNaN(nominal.SeparationTime) ? time : nominal.SeparationTime, ActionKind.Separation, k));
             return;
         }
 
         if (ignition.Case is StageIgnition.ByContact)
         {
-            Light(body, k + 1, time + ignition.Lag, time + ignition.Lag, "Motors in contact; ignition is assumed.");
+            Light(body, k + 1, time + ignition.Lag + order.Late(k + 1), time + ignition.Lag, "Motors in contact; ignition is assumed.");
             return;
         }
 
@@ -43,7 +52,7 @@ internal sealed partial class Flier
         (double lag, double parting) = FlightLifting.Times(answer);
         if (answer is GapIgnitionResult.Lit)
         {
-            Light(body, k + 1, time + lag, time + parting, answer.Reason);
+            Light(body, k + 1, time + lag + order.Late(k + 1), time + parting, answer.Reason);
             return;
         }
 
@@ -56,16 +65,16 @@ internal sealed partial class Flier
     {
         LoweredIgnition ignition = plan.Stages[k].Ignition;
         bool separates = double.IsNaN(ignition.SeparationLag);
-        string? refusal = order.ColdStage == k ? "This branch assumes that the motor stays cold." : Refusal(body, log, ignition, time);
+        string? refusal = order.Cold(k) ? "This branch assumes that the motor stays cold." : Refusal(body, log, ignition, time);
         if (refusal is null)
         {
-            double lit = time + ignition.IgniterLag;
+            double lit = time + ignition.IgniterLag + order.Late(k);
             Light(body, k, lit, separates ? lit : double.NaN, "The timer ran out and no guard refused.");
             return;
         }
 
         StayCold(body, log, k, refusal);
-        if (separates && order.ColdStage == k && order.Parts)
+        if (separates && order.Parts(k))
             body.Planned.Add(new PlannedAction(time + ignition.IgniterLag, ActionKind.Separation, k - 1));
     }
 

@@ -9,12 +9,12 @@ namespace Staging.Core.Flight;
 internal sealed partial class Flier
 {
     /// <summary>Natural sizes of height [m] and velocity [m/s]: they set the absolute tolerance.</summary>
-    private static readonly double[] Scales = [100, 100];
+    private const double HeightScale = 100, VelocityScale = 100;
 
     private readonly LoweredPlan plan;
     private readonly FlightOptions options;
     private readonly double latest;
-    private readonly Integrator<Tsitouras54> integrator;
+    private readonly FlightStepper stepper;
     private readonly CancellationToken cancel;
     private readonly Queue<FlyingBody> waiting = new();
     private BranchOrder order = BranchOrder.None;
@@ -27,14 +27,17 @@ internal sealed partial class Flier
         this.options = options;
         this.cancel = cancel;
         latest = options.LatestTime.Seconds;
-        integrator = new Integrator<Tsitouras54>(options.Solver, Scales);
+        stepper = new FlightStepper(options.Solver, HeightScale, VelocityScale);
     }
 
     /// <summary>Stagings of the nominal flight, in order.</summary>
     public List<StagingLog> Stagings { get; } = [];
 
+    /// <summary>The uppermost stage just before its recovery device came out; null where it never did.</summary>
+    public FlyingBody? BeforeRelease { get; private set; }
+
     /// <summary>Work done so far.</summary>
-    public SolverStatistics Statistics => integrator.Statistics + new SolverStatistics(0, 0, settledCalls, 0);
+    public SolverStatistics Statistics => stepper.Statistics + new SolverStatistics(0, 0, settledCalls, 0);
 
     /// <summary>The nominal flight: the uppermost stage first, then what it dropped.</summary>
     public List<BodyLog> FlyNominal()
@@ -46,10 +49,10 @@ internal sealed partial class Flier
     }
 
     /// <summary>A flight on from a staging at which something is made to go wrong.</summary>
-    public List<BodyLog> FlyBranch(StagingLog staging, BranchOrder branch)
+    public List<BodyLog> FlyBranch(FlyingBody start, BranchOrder branch)
     {
         order = branch;
-        return FlyAll(new FlyingBody(staging.Start));
+        return FlyAll(new FlyingBody(start));
     }
 
     private List<BodyLog> FlyAll(FlyingBody first)
@@ -108,9 +111,9 @@ internal sealed partial class Flier
             SteadyDescent steady = SteadyDescent.At(law, body.Height);
             if (steady.Settles)
             {
-                if (Math.Abs(body.Velocity * body.Velocity / steady.SpeedSquared - 1) <= QuasiSteadyDescent.Joint)
+                if (body.Velocity * body.Velocity >= QuasiSteadyDescent.LeastShare * steady.SpeedSquared)
                 {
-                    log.Begin(piece, default, rising: false);
+                    log.Begin(piece, rising: false);
                     (double time, double velocity, int calls) = QuasiSteadyDescent.ToGround(law, body.Time, body.Height, body.Velocity, log);
                     settledCalls += calls;
                     (body.Time, body.Height, body.Velocity) = (time, 0, velocity);
@@ -123,14 +126,12 @@ internal sealed partial class Flier
         }
 
         var system = new TrajectorySystem(plan.Air, plan.SeaLevelGravity, plan.EarthRadius, piece, watch) { GuideHeight = plan.GuideLength * plan.SinElevation };
-        log.Begin(piece, system, body.Motion != BodyMotion.Falling);
-        integrator.Time = body.Time;
-        integrator.State[0] = body.Height;
-        integrator.State[1] = body.Velocity;
-        PhaseEnd end = integrator.Run(ref system, stop, log, cancel);
-        (body.Time, body.Height, body.Velocity) = (integrator.Time, integrator.State[0], integrator.State[1]);
+        log.Begin(piece, body.Motion != BodyMotion.Falling);
+        (stepper.Time, stepper.Height, stepper.Velocity) = (body.Time, body.Height, body.Velocity);
+        PhaseEnd end = stepper.Run(ref system, stop, log, cancel);
+        (body.Time, body.Height, body.Velocity) = (stepper.Time, stepper.Height, stepper.Velocity);
         if (end == PhaseEnd.Failed)
-            End(body, log, new FlightOutcome.NotSolved(integrator.Failure!));
+            End(body, log, new FlightOutcome.NotSolved(stepper.Failure!));
         else if (end == PhaseEnd.Event)
             Meet(body, log, watch);
     }
@@ -158,7 +159,7 @@ internal sealed partial class Flier
     /// <summary>What the event that ended a piece means.</summary>
     private void Meet(FlyingBody body, BodyLog log, FlightWatch watch)
     {
-        int index = integrator.Fired[^1].Index;
+        int index = stepper.Fired;
         switch (watch)
         {
             case FlightWatch.Guide when index == 0:

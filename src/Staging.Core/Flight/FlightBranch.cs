@@ -8,6 +8,15 @@ namespace Staging.Core.Flight;
 /// <param name="Bodies">The bodies from that moment to the ground; the first holds the uppermost stage.</param>
 public sealed record FlightBranch(string Stage, BranchKind Kind, ImmutableArray<BodyFlight> Bodies)
 {
+    /// <summary>What goes wrong, in words.</summary>
+    public string Description => Kind switch
+    {
+        BranchKind.UnlitAndJoined => $"{Stage} stays cold, stages stay joined",
+        BranchKind.UnlitAndParted => $"{Stage} stays cold, stages part",
+        BranchKind.LitLate => $"{Stage} lights late",
+        _ => $"nothing comes out of {Stage}",
+    };
+
     /// <summary>The body that hits the ground with most energy; null where none lands.</summary>
     public BodyFlight? Hardest => Bodies.Where(b => b.Outcome is FlightOutcome.Landed).MaxBy(b => ((FlightOutcome.Landed)b.Outcome).KineticEnergy.Joules);
 }

@@ -1,4 +1,5 @@
 using Staging.Core.Gases;
+using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Flight;
@@ -6,6 +7,8 @@ namespace Staging.Core.Flight;
 /// <summary>From SI numbers back to quantities, for what a flight reports while it is computed.</summary>
 internal static class FlightLifting
 {
+    public static SolverFailure Failure(SolverFailureKind kind, double time, string message) => new(kind, Duration.FromSeconds(time), message);
+
     public static Length Metres(double value) => Length.FromMeters(value);
 
     public static FlightOutcome Landed(double time, double velocity, double mass) => new FlightOutcome.Landed(

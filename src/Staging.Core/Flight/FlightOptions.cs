@@ -18,6 +18,13 @@ public sealed record FlightOptions
     /// <summary>Whether the course of each body is kept, for columns and plots. The default is yes; a study that asks for single numbers does without.</summary>
     public bool KeepTracks { get; init; } = true;
 
+    /// <summary>
+    /// How late a motor lights in the branch of late ignition [s], 1 ms to 100 s; null leaves that branch out. The default is 1 s: judgement,
+    /// the order of a grain that smoulders before it catches.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Duration? LateIgnition { get; init => field = value is { } t ? Guard.In(t, 1e-3, 100) : null; } = Duration.FromSeconds(1);
+
     /// <summary>Time from ignition at which a body still in the air is given up [s], 1 s to 100000 s. The default is one hour.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration LatestTime { get; init => field = Guard.In(value, 1, 100_000); } = Duration.FromHours(1);

@@ -27,23 +27,38 @@ public static class FlightSolver
         LoweredPlan lowered = FlightLowering.Lower(plan);
         var flier = new Flier(lowered, options, cancellationToken);
         ImmutableArray<BodyFlight> bodies = Lift(plan, lowered, flier.FlyNominal());
-        var branches = ImmutableArray.CreateBuilder<FlightBranch>();
-        int flights = options.Scope == FlightScope.Everything ? 1 + 2 * flier.Stagings.Count : 1;
-        Report(progress, bodies, 1, flights);
+        ImmutableArray<FlightBranch> branches = FlyBranches(plan, lowered, options, flier, bodies, progress);
+        return new FlightRun(plan, options, bodies, [.. flier.Stagings.Select(s => StagingReport.From(plan, s))], branches, flier.Statistics);
+    }
+
+    private static ImmutableArray<FlightBranch> FlyBranches(
+        FlightPlan plan, LoweredPlan lowered, FlightOptions options, Flier flier, ImmutableArray<BodyFlight> nominal, IProgress<SolveProgress>? progress)
+    {
+        var orders = new List<(FlyingBody Start, BranchOrder Order)>();
         if (options.Scope == FlightScope.Everything)
         {
             foreach (StagingLog staging in flier.Stagings)
             {
-                foreach (bool parts in (ReadOnlySpan<bool>)[false, true])
-                {
-                    ImmutableArray<BodyFlight> failed = Lift(plan, lowered, flier.FlyBranch(staging, new BranchOrder(staging.Stage, parts)));
-                    branches.Add(new FlightBranch(plan.Stages[staging.Stage].Name, parts ? BranchKind.UnlitAndParted : BranchKind.UnlitAndJoined, failed));
-                    Report(progress, failed, 1 + branches.Count, flights);
-                }
+                orders.Add((staging.Start, new BranchOrder(staging.Stage, BranchKind.UnlitAndJoined, 0)));
+                orders.Add((staging.Start, new BranchOrder(staging.Stage, BranchKind.UnlitAndParted, 0)));
+                if (options.LateIgnition is { } late && staging.Lit)
+                    orders.Add((staging.Start, new BranchOrder(staging.Stage, BranchKind.LitLate, late.Seconds)));
             }
+
+            if (flier.BeforeRelease is { } before)
+                orders.Add((before, new BranchOrder(plan.Stages.Length - 1, BranchKind.NothingEjected, 0)));
         }
 
-        return new FlightRun(plan, options, bodies, [.. flier.Stagings.Select(s => StagingReport.From(plan, s))], branches.ToImmutable(), flier.Statistics);
+        var branches = ImmutableArray.CreateBuilder<FlightBranch>(orders.Count);
+        Report(progress, nominal, 1, 1 + orders.Count);
+        foreach ((FlyingBody start, BranchOrder order) in orders)
+        {
+            ImmutableArray<BodyFlight> bodies = Lift(plan, lowered, flier.FlyBranch(start, order));
+            branches.Add(new FlightBranch(plan.Stages[order.Stage].Name, order.Kind, bodies));
+            Report(progress, bodies, 1 + branches.Count, 1 + orders.Count);
+        }
+
+        return branches.MoveToImmutable();
     }
 
     private static ImmutableArray<BodyFlight> Lift(FlightPlan plan, LoweredPlan lowered, List<BodyLog> logs)

@@ -3,50 +3,73 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Follows a settled descent to the ground by quadrature, t = integral of dh/|v(h)|, where an explicit method would creep with steps
-/// bound by stability. Recorded as polynomials like any other step.
+/// Follows a descent with fixed drag area to the ground by quadrature, where an explicit method would creep with steps bound by stability. The
+/// motion is linear in w = v^2, so w is the settled solution plus a residue that dies out exactly as exp(-integral of 2 k dh), whatever its
+/// size; time is the integral of dh/sqrt(w). Recorded as polynomials like any other step.
 /// </summary>
 internal static class QuasiSteadyDescent
 {
     /// <summary>
-    /// Relative deviation of v^2 from the settled solution at which the full equation hands over [-]. What is left of the deviation dies
-    /// out over a height 1/(2k); its effect on the time is counted in to first order, so the error is its square.
+    /// Least share of the settled w at which the full equation hands over [-]. Below it the integrand nears its singularity at rest; above the settled
+    /// value there is no bound.
     /// </summary>
-    public const double Joint = 2e-5;
+    public const double LeastShare = 0.5;
 
-    /// <summary>Tallest piece [m]: air changes by 3 % over it, so four-point quadrature is exact to round-off. Cells hold a whole number.</summary>
+    /// <summary>Tallest piece [m]: air changes by 3 % over it, so the quadrature is exact to round-off. Cells hold a whole number.</summary>
     private const double TallestPiece = 256;
 
     /// <summary>Height of a piece where the profile has a kink [m].</summary>
     private const double KinkPiece = 16;
 
-    /// <summary>Four-point Gauss-Legendre rule on [-1, 1] (M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 1964, table 25.4).</summary>
-    private static ReadOnlySpan<double> Nodes => [-0.8611363115940526, -0.3399810435848563, 0.3399810435848563, 0.8611363115940526];
+    /// <summary>First piece of the residue, in heights 1/(2k) over which it falls by e [-], and how much longer each following piece is [-].</summary>
+    private const double FirstPiece = 0.4, Growth = 1.3;
 
-    private static ReadOnlySpan<double> Weights => [0.3478548451374538, 0.6521451548625461, 0.6521451548625461, 0.3478548451374538];
+    /// <summary>Residue over the settled value that is no longer followed [-].</summary>
+    private const double NoResidue = 1e-12;
 
-    /// <summary>Descends from a state near the settled one to height zero.</summary>
+    /// <summary>Six-point Gauss-Legendre rule on [-1, 1] (M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 1964, table 25.4).</summary>
+    private static ReadOnlySpan<double> Nodes =>
+        [-0.9324695142031521, -0.6612093864662645, -0.2386191860831969, 0.2386191860831969, 0.6612093864662645, 0.9324695142031521];
+
+    private static ReadOnlySpan<double> Weights =>
+        [0.1713244923791704, 0.3607615730481386, 0.4679139345726910, 0.4679139345726910, 0.3607615730481386, 0.1713244923791704];
+
+    /// <summary>Descends to height zero.</summary>
     /// <returns>Time and velocity at the ground, and the number of evaluations of the settled speed.</returns>
     public static (double Time, double Velocity, int Calls) ToGround(in DescentLaw law, double time, double height, double velocity, IStepSink sink)
     {
-        double v = Velocity(law, height);
-        double q = 1 / (1 + (height + law.Air.SiteElevation) / law.EarthRadius);
-        // A residue v - vs decays at the rate 2 g/|v|, so it ends as a shift of height (v - vs) |v|/(2 g).
-        double top = height + (velocity - v) * -v / (2 * law.SeaLevelGravity * q * q);
-        int calls = 2;
         Span<double> initial = stackalloc double[2];
-        Span<double> coefficients = stackalloc double[8];
-        v = Velocity(law, top);
-        for (double from = top, to; from > 0; from = to)
+        Span<double> coefficients = stackalloc double[2 * Tsitouras54.DenseDegree];
+        SteadyDescent start = SteadyDescent.At(law, height);
+        double residue = velocity * velocity - start.SpeedSquared;
+        double settling = FirstPiece;
+        double v = velocity;
+        int calls = 1;
+        for (double from = height, to; from > 0; from = to)
         {
-            to = NextLevel(law, from);
+            SteadyDescent top = SteadyDescent.At(law, from);
+            bool settled = Math.Abs(residue) <= NoResidue * top.SpeedSquared;
+            to = settled ? NextLevel(law, from) : Math.Max(0, from - settling / top.TwoK);
+            settling *= Growth;
+            if (settled)
+                residue = 0;
             double sum = 0;
             for (int j = 0; j < Nodes.Length; j++)
-                sum -= Weights[j] / Velocity(law, 0.5 * (from + to) + 0.5 * (from - to) * Nodes[j]);
+            {
+                double h = 0.5 * (from + to) + 0.5 * (from - to) * Nodes[j];
+                SteadyDescent at = SteadyDescent.At(law, h);
+                sum += Weights[j] / Math.Sqrt(at.SpeedSquared + Left(residue, top, at, from - h));
+            }
+
+            SteadyDescent end = SteadyDescent.At(law, to);
+            residue = Left(residue, top, end, from - to);
             double duration = 0.5 * (from - to) * sum;
-            double vEnd = Velocity(law, to);
-            Hermite(from, to, v, vEnd, Acceleration(law, from), Acceleration(law, to), duration, initial, coefficients);
-            calls += Nodes.Length + 1 + 4;
+            double vEnd = -Math.Sqrt(end.SpeedSquared + residue);
+            if (settled)
+                SettledCourse(from, to, v, vEnd, law, duration, initial, coefficients);
+            else
+                SettlingCourse(from, to, v, vEnd, top, end, duration, initial, coefficients);
+            calls += Nodes.Length + 2;
             sink.Accept(time, duration, new DenseStep(time, duration, initial, coefficients));
             time += duration;
             v = vEnd;
@@ -54,6 +77,10 @@ internal static class QuasiSteadyDescent
 
         return (time, v, calls);
     }
+
+    /// <summary>The residue after a fall: exp of minus the integral of 2k dh, by the trapezoidal rule with its correction by slopes.</summary>
+    private static double Left(double residue, in SteadyDescent from, in SteadyDescent to, double fall) =>
+        residue == 0 ? 0 : residue * Math.Exp(-0.5 * (from.TwoK + to.TwoK) * fall + (from.TwoKSlope - to.TwoKSlope) * fall * fall / 12);
 
     /// <summary>The bottom of the piece below a height: the next multiple of the piece height, and never below the ground.</summary>
     private static double NextLevel(in DescentLaw law, double from)
@@ -63,29 +90,48 @@ internal static class QuasiSteadyDescent
         return Math.Max(level, 0);
     }
 
-    private static double Velocity(in DescentLaw law, double h) => -Math.Sqrt(SteadyDescent.At(law, h).SpeedSquared);
-
-    /// <summary>dv/dt = v dv/dh = w'/2 on the settled solution, by a central difference over one metre: it shapes the record, nothing else.</summary>
-    private static double Acceleration(in DescentLaw law, double h) =>
-        0.5 * (SteadyDescent.At(law, h + 0.5).SpeedSquared - SteadyDescent.At(law, h - 0.5).SpeedSquared);
-
-    private static void Hermite(
-        double h0, double h1, double v0, double v1, double a0, double a1, double T, Span<double> initial, Span<double> c)
+    /// <summary>
+    /// Through both ends: height by a quartic with both speeds and the first acceleration, velocity by a cubic with both accelerations. On the settled
+    /// solution dv/dt = v dv/dh = w'/2, differenced over one metre: it shapes the record, nothing else.
+    /// </summary>
+    private static void SettledCourse(
+        double h0, double h1, double v0, double v1, in DescentLaw law, double T, Span<double> initial, Span<double> c)
     {
-        initial[0] = h0;
+        double a0 = SettledAcceleration(law, h0), a1 = SettledAcceleration(law, h1);
+        Height(h0, h1, v0, v1, a0, T, initial, c);
         initial[1] = v0;
-        // Height: a quartic through both heights and speeds and the first acceleration.
-        double dh = h1 - h0;
-        c[0] = v0 * T;
-        c[2] = 0.5 * a0 * T * T;
-        double rest = dh - c[0] - c[2], restSlope = v1 * T - c[0] - 2 * c[2];
-        c[6] = restSlope - 3 * rest;
-        c[4] = rest - c[6];
-        // Velocity: a cubic through both speeds and accelerations.
         c[1] = a0 * T;
         double dv = v1 - v0 - c[1];
         c[5] = (a1 - a0) * T - 2 * dv;
         c[3] = dv - c[5];
         c[7] = 0;
+    }
+
+    private static double SettledAcceleration(in DescentLaw law, double h) =>
+        0.5 * (SteadyDescent.At(law, h + 0.5).SpeedSquared - SteadyDescent.At(law, h - 0.5).SpeedSquared);
+
+    /// <summary>The same with dv/dt = k v^2 - g, and velocity by a quartic with the first jerk, 2 k v dv/dt + k' v^3.</summary>
+    private static void SettlingCourse(
+        double h0, double h1, double v0, double v1, in SteadyDescent top, in SteadyDescent end, double T, Span<double> initial, Span<double> c)
+    {
+        double a0 = 0.5 * top.TwoK * v0 * v0 - top.Gravity, a1 = 0.5 * end.TwoK * v1 * v1 - end.Gravity;
+        double jerk = top.TwoK * v0 * a0 + 0.5 * top.TwoKSlope * v0 * v0 * v0;
+        Height(h0, h1, v0, v1, a0, T, initial, c);
+        initial[1] = v0;
+        c[1] = a0 * T;
+        c[3] = 0.5 * jerk * T * T;
+        double rest = v1 - v0 - c[1] - c[3], restSlope = a1 * T - c[1] - 2 * c[3];
+        c[7] = restSlope - 3 * rest;
+        c[5] = rest - c[7];
+    }
+
+    private static void Height(double h0, double h1, double v0, double v1, double a0, double T, Span<double> initial, Span<double> c)
+    {
+        initial[0] = h0;
+        c[0] = v0 * T;
+        c[2] = 0.5 * a0 * T * T;
+        double rest = h1 - h0 - c[0] - c[2], restSlope = v1 * T - c[0] - 2 * c[2];
+        c[6] = restSlope - 3 * rest;
+        c[4] = rest - c[6];
     }
 }

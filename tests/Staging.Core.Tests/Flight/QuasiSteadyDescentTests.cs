@@ -10,15 +10,19 @@ public class QuasiSteadyDescentTests
     private const double G = 9.80665, Radius = 6_356_766;
 
     [Theory]
-    [InlineData(0.063, 0.05, 628)]
-    [InlineData(0.035, 0.003, 80)]
-    [InlineData(0.5, 0.8, 3000)]
-    [InlineData(0.06, 0.06, 12_000)]
-    public void Agrees_with_the_full_equation(double mass, double area, double height)
+    [InlineData(0.063, 0.05, 628, 1)]
+    [InlineData(0.063, 0.05, 628, 0.75)]
+    [InlineData(0.063, 0.05, 628, 6)]
+    [InlineData(0.035, 0.003, 80, 1)]
+    [InlineData(0.035, 0.003, 80, 0.71)]
+    [InlineData(0.035, 0.003, 80, 2)]
+    [InlineData(0.5, 0.8, 3000, 1.5)]
+    [InlineData(0.06, 0.06, 12_000, 1)]
+    public void Agrees_with_the_full_equation(double mass, double area, double height, double overSettled)
     {
         var air = new AirColumn(StandardAtmosphere.Us1976, 100);
         var law = new DescentLaw(air, G, Radius, area / mass);
-        double v0 = -Math.Sqrt(SteadyDescent.At(law, height).SpeedSquared) * (1 + 0.4 * QuasiSteadyDescent.Joint);
+        double v0 = -Math.Sqrt(SteadyDescent.At(law, height).SpeedSquared) * overSettled;
         Assert.True(SteadyDescent.At(law, height).Settles);
         (double time, double velocity, _) = QuasiSteadyDescent.ToGround(law, 0, height, v0, new DenseTrack(2, Tsitouras54.DenseDegree));
 
@@ -30,6 +34,30 @@ public class QuasiSteadyDescentTests
         Assert.Equal(PhaseEnd.Event, full.Run(ref system, 1e5, cancel: TestContext.Current.CancellationToken));
         Assert.Equal(full.Time, time, (height > 11_000 ? 1e-8 : 1e-9) * full.Time + 2e-9);
         Assert.Equal(full.State[1], velocity, 1e-8 * Math.Abs(full.State[1]));
+    }
+
+    /// <summary>Opening at five times the settled speed: the record follows the full equation through the deceleration too.</summary>
+    [Fact]
+    public void The_record_follows_the_settling()
+    {
+        var air = new AirColumn(StandardAtmosphere.Us1976, 0);
+        var law = new DescentLaw(air, G, Radius, 0.05 / 0.063);
+        var track = new DenseTrack(2, Tsitouras54.DenseDegree);
+        double v0 = -5 * Math.Sqrt(SteadyDescent.At(law, 300).SpeedSquared);
+        QuasiSteadyDescent.ToGround(law, 0, 300, v0, track);
+        var piece = new FlightPiece { Mass0 = 0.063, HalfDragArea = 0.025, Rise = 1, GravityShare = 1, ThrustSign = -1 };
+        var system = new TrajectorySystem(air, G, Radius, piece, FlightWatch.Falling);
+        var full = new Integrator<Tsitouras54>(new SolverOptions { RelativeTolerance = 1e-11, ScaledAbsoluteTolerance = 1e-12 }, [100, 100]);
+        full.State[0] = 300;
+        full.State[1] = v0;
+        double[] y = new double[2];
+        for (double t = 0.01; t < 3; t += 0.0317)
+        {
+            full.Run(ref system, t, cancel: TestContext.Current.CancellationToken);
+            track.At(t, y);
+            Assert.Equal(full.State[0], y[0], 5e-4);
+            Assert.Equal(full.State[1], y[1], 1e-3 * Math.Abs(full.State[1]));
+        }
     }
 
     [Fact]

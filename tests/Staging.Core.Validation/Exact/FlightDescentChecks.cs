@@ -45,7 +45,7 @@ public class FlightDescentChecks
         Unit = unit,
         Expected = expected,
         Ours = ours,
-        Within = Tolerance.Relative(1e-7, "integrated at a relative tolerance of 1e-10; the hand-over to the settled descent adds its square, 1e-10"),
+        Within = Tolerance.Relative(1e-7, "integrated at a relative tolerance of 1e-10; the quadrature of the settling adds at most 1e-8"),
         Source = FallFromRest,
     }.Verify();
 }

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using UnitsNet;
+
+namespace Staging.Core.Flight;
+
+/// <summary>The outside of a body in flight: what drag and stability are made of. Stations count from the nose tip rearwards.</summary>
+public sealed record Airframe
+{
+    /// <summary>Step between two diameters that counts as a mismatch [m].</summary>
+    private const double Mismatch = 1e-5;
+
+    /// <summary>The nose.</summary>
+    public required Nose Nose { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Tubes and transitions behind the nose, fore to aft; none or more.</summary>
+    public required ImmutableArray<BodyPart> Body { get; init => field = Guard.Set(value); }
+
+    /// <summary>Sets of fins, in any order; none or more.</summary>
+    public required ImmutableArray<FinSet> Fins { get; init => field = Guard.Set(value); }
+
+    /// <summary>Length from the nose tip to the aft end [m].</summary>
+    public Length Length => Length.FromMeters(Nose.Length.Meters + Body.Sum(p => p.Length.Meters));
+
+    /// <summary>Largest diameter [m]; drag and lift coefficients stand on its area, margins count in it.</summary>
+    public Length Diameter => Length.FromMeters(Body.Aggregate(Nose.Diameter.Meters, (d, p) => Math.Max(d, Math.Max(p.ForeDiameter.Meters, p.AftDiameter.Meters))));
+
+    /// <summary>Area of the largest cross-section [m2].</summary>
+    public Area ReferenceArea => Area.FromSquareMeters(Math.PI / 4 * Diameter.Meters * Diameter.Meters);
+
+    /// <summary>Diameter of the aft end [m].</summary>
+    public Length BaseDiameter => Body.IsEmpty ? Nose.Diameter : Body[^1].AftDiameter;
+
+    /// <summary>The same airframe with a lower stage behind it.</summary>
+    /// <param name="parts">Its tubes and transitions, fore to aft.</param>
+    /// <param name="fins">Its fins, stations from the nose tip of the whole.</param>
+    /// <returns>A new airframe.</returns>
+    public Airframe With(ImmutableArray<BodyPart> parts, ImmutableArray<FinSet> fins) => this with { Body = Body.AddRange(parts), Fins = Fins.AddRange(fins) };
+
+    /// <summary>Looks whether the parts fit together.</summary>
+    /// <returns>
+    /// Warnings <c>FLT030</c> where diameters do not meet and <c>FLT031</c> where a fin reaches beyond the aft end; empty when there is nothing to say.
+    /// </returns>
+    public ImmutableArray<ModelFinding> Check()
+    {
+        var findings = ImmutableArray.CreateBuilder<ModelFinding>();
+        double diameter = Nose.Diameter.Meters;
+        for (int i = 0; i < Body.Length; i++)
+        {
+            if (Math.Abs(Body[i].ForeDiameter.Meters - diameter) > Mismatch)
+            {
+                findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT030", $"Body[{i}].ForeDiameter", Text(
+                    $"The part begins with {Body[i].ForeDiameter.Millimeters:F2} mm, the one before it ends with {diameter * 1e3:F2} mm; the step is left out of drag and lift.")));
+            }
+
+            diameter = Body[i].AftDiameter.Meters;
+        }
+
+        for (int i = 0; i < Fins.Length; i++)
+        {
+            double end = Fins[i].Station.Meters + Fins[i].RootChord.Meters;
+            if (end > Length.Meters + Mismatch)
+            {
+                findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT031", $"Fins[{i}].Station", Text(
+                    $"The root chord ends at {end * 1e3:F1} mm, the body at {Length.Millimeters:F1} mm; the root should lie on the body.")));
+            }
+        }
+
+        return findings.ToImmutable();
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

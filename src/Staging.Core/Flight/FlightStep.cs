@@ -1,0 +1,126 @@
+using Staging.Core.Solving;
+
+namespace Staging.Core.Flight;
+
+/// <summary>One step of the Tsitouras pair for height and velocity: seven velocities, seven accelerations, and the dense output they give.</summary>
+/// <remarks>The coefficients are those of <see cref="Tsitouras54"/>; the slope of the height is the velocity times <see cref="Rise"/>.</remarks>
+internal struct FlightStep
+{
+    /// <summary>Accelerations evaluated by a step; the first is the last of the step before.</summary>
+    public const int NewCalls = 6;
+
+    private double v2, v3, v4, v5, v6, a2, a3, a4, a5, a6, a7;
+    private double h1, h2, h3, h4, w1, w2, w3, w4;
+    private bool dense;
+
+    public double Time { get; private set; }
+
+    /// <summary>Size of the step [s].</summary>
+    public double H { get; private set; }
+
+    public double Height0 { get; private set; }
+
+    public double Velocity0 { get; private set; }
+
+    /// <summary>Acceleration at the start [m/s2].</summary>
+    public double A1 { get; private set; }
+
+    /// <summary>Acceleration at the end [m/s2].</summary>
+    public readonly double AEnd => a7;
+
+    public double Rise { get; private set; }
+
+    public double HeightEnd { get; private set; }
+
+    public double VelocityEnd { get; private set; }
+
+    public double HeightError { get; private set; }
+
+    public double VelocityError { get; private set; }
+
+    /// <summary>Greatest speed of any stage [m/s].</summary>
+    public readonly double FastestStage => Math.Max(Math.Max(Most(Velocity0, v2), Most(v3, v4)), Math.Max(Most(v5, v6), Math.Abs(VelocityEnd)));
+
+    /// <summary>Greatest acceleration of any stage, without sign [m/s2].</summary>
+    public readonly double HardestStage => Math.Max(Math.Max(Most(A1, a2), Most(a3, a4)), Math.Max(Most(a5, a6), Math.Abs(a7)));
+
+    /// <summary>Begins a piece.</summary>
+    public void Start(double t, double h, double v, ref TrajectorySystem system)
+    {
+        (Time, Height0, Velocity0, Rise) = (t, h, v, system.Rise);
+        A1 = system.Acceleration(t, h, v);
+    }
+
+    /// <summary>Goes on from the end of the step just taken.</summary>
+    public void Continue(double t) => (Time, Height0, Velocity0, A1) = (t, HeightEnd, VelocityEnd, a7);
+
+    /// <summary>Takes a step of a size [s] from the start.</summary>
+    public void Advance(ref TrajectorySystem system, double dt)
+    {
+        double t = Time, h = Height0, v = Velocity0, a1 = A1, r = dt * Rise;
+        double u2 = v + dt * (Tsitouras54.A21 * a1);
+        double b2 = system.Acceleration(t + Tsitouras54.C2 * dt, h + r * (Tsitouras54.A21 * v), u2);
+        double u3 = v + dt * (Tsitouras54.A31 * a1 + Tsitouras54.A32 * b2);
+        double b3 = system.Acceleration(t + Tsitouras54.C3 * dt, h + r * (Tsitouras54.A31 * v + Tsitouras54.A32 * u2), u3);
+        double u4 = v + dt * (Tsitouras54.A41 * a1 + Tsitouras54.A42 * b2 + Tsitouras54.A43 * b3);
+        double b4 = system.Acceleration(
+            t + Tsitouras54.C4 * dt, h + r * (Tsitouras54.A41 * v + Tsitouras54.A42 * u2 + Tsitouras54.A43 * u3), u4);
+        double u5 = v + dt * (Tsitouras54.A51 * a1 + Tsitouras54.A52 * b2 + Tsitouras54.A53 * b3 + Tsitouras54.A54 * b4);
+        double b5 = system.Acceleration(
+            t + Tsitouras54.C5 * dt, h + r * (Tsitouras54.A51 * v + Tsitouras54.A52 * u2 + Tsitouras54.A53 * u3 + Tsitouras54.A54 * u4), u5);
+        double u6 = v + dt * (Tsitouras54.A61 * a1 + Tsitouras54.A62 * b2 + Tsitouras54.A63 * b3 + Tsitouras54.A64 * b4 + Tsitouras54.A65 * b5);
+        double b6 = system.Acceleration(
+            t + dt, h + r * (Tsitouras54.A61 * v + Tsitouras54.A62 * u2 + Tsitouras54.A63 * u3 + Tsitouras54.A64 * u4 + Tsitouras54.A65 * u5), u6);
+        double vEnd = v + dt * (Tsitouras54.A71 * a1 + Tsitouras54.A72 * b2 + Tsitouras54.A73 * b3 + Tsitouras54.A74 * b4 + Tsitouras54.A75 * b5 + Tsitouras54.A76 * b6);
+        double hEnd = h + r * (Tsitouras54.A71 * v + Tsitouras54.A72 * u2 + Tsitouras54.A73 * u3 + Tsitouras54.A74 * u4 + Tsitouras54.A75 * u5 + Tsitouras54.A76 * u6);
+        double b7 = system.Acceleration(t + dt, hEnd, vEnd);
+        VelocityError = dt * (Tsitouras54.E1 * a1 + Tsitouras54.E2 * b2 + Tsitouras54.E3 * b3 + Tsitouras54.E4 * b4 + Tsitouras54.E5 * b5 + Tsitouras54.E6 * b6 + Tsitouras54.E7 * b7);
+        HeightError = r * (Tsitouras54.E1 * v + Tsitouras54.E2 * u2 + Tsitouras54.E3 * u3 + Tsitouras54.E4 * u4 + Tsitouras54.E5 * u5 + Tsitouras54.E6 * u6 + Tsitouras54.E7 * vEnd);
+        (H, HeightEnd, VelocityEnd, dense) = (dt, hEnd, vEnd, false);
+        (v2, v3, v4, v5, v6) = (u2, u3, u4, u5, u6);
+        (a2, a3, a4, a5, a6, a7) = (b2, b3, b4, b5, b6, b7);
+    }
+
+    /// <summary>Height and velocity at a time within the step [s].</summary>
+    public (double Height, double Velocity) At(double time)
+    {
+        PrepareDense();
+        double s = (time - Time) / H;
+        return (Height0 + s * (h1 + s * (h2 + s * (h3 + s * h4))), Velocity0 + s * (w1 + s * (w2 + s * (w3 + s * w4))));
+    }
+
+    /// <summary>The dense output as the general form: four rows of height and velocity, lowest power first.</summary>
+    public void CopyDense(Span<double> initial, Span<double> coefficients)
+    {
+        PrepareDense();
+        (initial[0], initial[1]) = (Height0, Velocity0);
+        (coefficients[0], coefficients[2], coefficients[4], coefficients[6]) = (h1, h2, h3, h4);
+        (coefficients[1], coefficients[3], coefficients[5], coefficients[7]) = (w1, w2, w3, w4);
+    }
+
+    private void PrepareDense()
+    {
+        if (dense)
+            return;
+        dense = true;
+        ReadOnlySpan<double> r = Tsitouras54.DenseWeights;
+        ReadOnlySpan<double> v = [Velocity0, v2, v3, v4, v5, v6, VelocityEnd], a = [A1, a2, a3, a4, a5, a6, a7];
+        Span<double> height = stackalloc double[4], velocity = stackalloc double[4];
+        height.Clear();
+        velocity.Clear();
+        for (int stage = 0; stage < v.Length; stage++)
+        {
+            for (int power = 0; power < 4; power++)
+            {
+                height[power] += r[4 * stage + power] * v[stage];
+                velocity[power] += r[4 * stage + power] * a[stage];
+            }
+        }
+
+        double rise = H * Rise;
+        (h1, h2, h3, h4) = (rise * height[0], rise * height[1], rise * height[2], rise * height[3]);
+        (w1, w2, w3, w4) = (H * velocity[0], H * velocity[1], H * velocity[2], H * velocity[3]);
+    }
+
+    private static double Most(double a, double b) => Math.Max(Math.Abs(a), Math.Abs(b));
+}

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using UnitsNet;
+
+namespace Staging.Core.Flight;
+
+/// <summary>Mass and balance of a plan, with the airframe of each body that can fly by itself.</summary>
+public sealed record StackStability
+{
+    /// <summary>The plan.</summary>
+    public required FlightPlan Plan { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Where the masses sit, one entry a stage, lowest first.</summary>
+    public required ImmutableArray<StageBalance> Balance { get; init => field = Guard.Set(value); }
+
+    /// <summary>Airframe of the stack while stage i is its lowest, one entry a stage, lowest first: the whole stack, ..., the uppermost stage alone.</summary>
+    public required ImmutableArray<Airframe> Airframes { get; init => field = Guard.Set(value); }
+
+    /// <summary>Looks whether the lists fit the plan and the airframes hang together.</summary>
+    /// <returns>Errors <c>FLT040</c> for lists of the wrong length, and the findings of plan and airframes.</returns>
+    public ImmutableArray<ModelFinding> Check()
+    {
+        int n = Plan.Stages.Length;
+        var findings = ImmutableArray.CreateBuilder<ModelFinding>();
+        findings.AddRange(Plan.Check());
+        if (Balance.Length != n || Airframes.Length != n)
+        {
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT040", "Balance", string.Create(CultureInfo.InvariantCulture,
+                $"The plan has {n} stages; there are {Balance.Length} balances and {Airframes.Length} airframes, and there must be one of each a stage.")));
+        }
+
+        foreach (Airframe airframe in Airframes)
+            findings.AddRange(airframe.Check());
+        return findings.ToImmutable();
+    }
+
+    /// <summary>
+    /// Margins where they matter: each body with its own motors full and burnt, motors above it full. For every stage but the uppermost the
+    /// burnt one is also the failure branch in which the next motor stays cold and the stages stay joined.
+    /// </summary>
+    /// <returns>Two margins a stage, lowest first.</returns>
+    /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
+    public ImmutableArray<MarginReport> Margins()
+    {
+        InvalidModelException.ThrowOnError(Check());
+        var margins = ImmutableArray.CreateBuilder<MarginReport>();
+        for (int k = 0; k < Plan.Stages.Length; k++)
+        {
+            string body = string.Join(" + ", Plan.Stages.Skip(k).Select(s => s.Name));
+            foreach (bool burnt in (ReadOnlySpan<bool>)[false, true])
+            {
+                Length centre = CentreOfGravity(k, burnt ? 0 : 1);
+                StabilityReport stability = Airframes[k].Stability();
+                margins.Add(new MarginReport(body, burnt, centre, stability.CentreOfPressure, stability.Margin(centre)));
+            }
+        }
+
+        return margins.ToImmutable();
+    }
+
+    /// <summary>Centre of gravity of the stack while a stage is its lowest, motors above full.</summary>
+    /// <param name="lowest">Index of the lowest stage.</param>
+    /// <param name="propellantLeft">Share of the propellant of that stage left [-], 0 to 1.</param>
+    /// <returns>Station from the nose tip [m].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such stage, or a share outside its range.</exception>
+    public Length CentreOfGravity(int lowest, double propellantLeft)
+    {
+        Guard.In(lowest, 0, Plan.Stages.Length - 1, nameof(lowest));
+        Guard.In(propellantLeft, 0, 1, property: nameof(propellantLeft));
+        double mass = 0, moment = 0;
+        for (int k = lowest; k < Plan.Stages.Length; k++)
+        {
+            Stage stage = Plan.Stages[k];
+            double propellant = stage.MotorCount * stage.Motor.PropellantMass.Kilograms;
+            double motorCase = stage.MotorCount * stage.Motor.LoadedMass.Kilograms - propellant;
+            double structure = stage.StructureMass.Kilograms + (k == Plan.Stages.Length - 1 ? Plan.Payload.Kilograms : 0);
+            double left = propellant * (k == lowest ? propellantLeft : 1);
+            mass += structure + motorCase + left;
+            moment += structure * Balance[k].Structure.Meters + motorCase * Balance[k].MotorCase.Meters + left * Balance[k].Propellant.Meters;
+        }
+
+        return Length.FromMeters(moment / mass);
+    }
+
+    /// <summary>Centre of gravity against time from ignition, until the propellant of a stage is gone.</summary>
+    /// <param name="lowest">Index of the stage that burns, the lowest of its body.</param>
+    /// <param name="sinceIgnition">Time from its ignition [s].</param>
+    /// <returns>Station from the nose tip [m].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such stage.</exception>
+    public Length CentreOfGravityAt(int lowest, Duration sinceIgnition)
+    {
+        Guard.In(lowest, 0, Plan.Stages.Length - 1, nameof(lowest));
+        ThrustCurve thrust = Plan.Stages[lowest].Motor.Thrust;
+        double delivered = thrust.ImpulseUntil(sinceIgnition).NewtonSeconds / thrust.TotalImpulse.NewtonSeconds;
+        return CentreOfGravity(lowest, 1 - delivered);
+    }
+}
+
+/// <summary>Static margin of one body.</summary>
+/// <param name="Body">Its stages as one name.</param>
+/// <param name="Burnt">Whether the propellant of its lowest stage is gone.</param>
+/// <param name="CentreOfGravity">Station from the nose tip [m].</param>
+/// <param name="CentreOfPressure">Station from the nose tip [m].</param>
+/// <param name="Calibres">Margin in largest diameters [-]; negative is unstable, 1 to 2 is usual practice.</param>
+public sealed record MarginReport(string Body, bool Burnt, Length CentreOfGravity, Length CentreOfPressure, double Calibres);

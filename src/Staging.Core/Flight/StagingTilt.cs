@@ -1,0 +1,61 @@
+using UnitsNet;
+
+namespace Staging.Core.Flight;
+
+/// <summary>How long staging may wait before the flight path has bent too far.</summary>
+public static class StagingTilt
+{
+    /// <summary>Spacing of the samples for the integral of g/v [s]: the proxy is not worth more.</summary>
+    private const double Spacing = 0.005;
+
+    /// <summary>
+    /// The latest ignition of a stage at which the path still stands within a limit from vertical. The flight is a straight line, so the
+    /// bend is a proxy: a gravity turn at the speeds of the flight with the stage cold and joined, started with a given tilt at the end of the
+    /// guide, asinh(tan gamma) = asinh(tan gamma0) - integral of g/v dt.
+    /// </summary>
+    /// <param name="run">A run of the scope <see cref="FlightScope.Everything"/> with its tracks kept.</param>
+    /// <param name="upperStage">Name of the stage to be lit.</param>
+    /// <param name="tiltAtGuideExit">Tilt from vertical at the end of the guide, wind and lean together [deg], 0.1 to 60.</param>
+    /// <param name="greatestTilt">Limit of tilt from vertical [deg], 0.1 to 89.</param>
+    /// <returns>Time from ignition of the lowest stage [s]; null where the tilt is beyond the limit before the stage could light.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An angle outside its range.</exception>
+    /// <exception cref="ArgumentException">The run has no such staging, or no course to follow.</exception>
+    public static Duration? LatestIgnition(this FlightRun run, string upperStage, Angle tiltAtGuideExit, Angle greatestTilt)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        double start = Guard.In(tiltAtGuideExit, 0.1, 60, nameof(tiltAtGuideExit)).Radians;
+        double limit = Guard.In(greatestTilt, 0.1, 89, nameof(greatestTilt)).Radians;
+        FlightBranch cold = run.Branches.FirstOrDefault(b => b.Stage == upperStage && b.Kind == BranchKind.UnlitAndJoined)
+            ?? throw new ArgumentException($"The run has no branch in which '{upperStage}' stays cold.", nameof(upperStage));
+        if (!run.Main.HasCourse || run.Main.Find(FlightEventKind.GuideExit) is not { } exit)
+            throw new ArgumentException("The run keeps no course from the end of the guide.", nameof(run));
+        double bend = Math.Asinh(1 / Math.Tan(start)) - Math.Asinh(1 / Math.Tan(limit));
+        BodyFlight coast = cold.Bodies[0];
+        double parting = coast.Start.Seconds;
+        double t = exit.Time.Seconds, end = coast.ApogeeTime?.Seconds ?? coast.End.Seconds;
+        double rate = Rate(run, coast, parting, t);
+        while (t < end)
+        {
+            double next = Math.Min(t + Spacing, end), rateNext = Rate(run, coast, parting, next);
+            double part = 0.5 * (rate + rateNext) * (next - t);
+            if (part >= bend)
+            {
+                double at = t + (next - t) * Math.Max(0, bend / part);
+                return at >= parting ? Duration.FromSeconds(at) : null;
+            }
+
+            bend -= part;
+            (t, rate) = (next, rateNext);
+        }
+
+        return Duration.FromSeconds(end);
+    }
+
+    /// <summary>g/v [1/s].</summary>
+    private static double Rate(FlightRun run, BodyFlight coast, double parting, double t)
+    {
+        FlightState state = (t < parting ? run.Main : coast).At(Duration.FromSeconds(t));
+        double g = run.Plan.Site.Gravity.At(run.Plan.Site.Elevation + state.Height).MetersPerSecondSquared;
+        return g / Math.Max(state.Velocity.MetersPerSecond, 1e-6);
+    }
+}

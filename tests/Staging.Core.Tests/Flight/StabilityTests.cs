@@ -1,0 +1,74 @@
+using Staging.Core.Flight;
+using UnitsNet;
+using static Staging.Core.Tests.Flight.TestFlights;
+
+namespace Staging.Core.Tests.Flight;
+
+public class StabilityTests
+{
+    [Fact]
+    public void A_centre_of_gravity_ahead_of_the_centre_of_pressure_is_stable()
+    {
+        StabilityReport report = TestAirframes.Upper.Stability();
+        Assert.True(report.Margin(Length.FromMeters(0.2)) > 0);
+        Assert.True(report.Margin(Length.FromMeters(0.35)) < 0);
+        Assert.Equal(1, report.Margin(report.CentreOfPressure - report.Diameter), 12);
+    }
+
+    [Fact]
+    public void A_boat_tail_pulls_the_centre_of_pressure_forward()
+    {
+        Airframe plain = TestAirframes.Upper;
+        Airframe tailed = plain.With([new BodyPart { Length = Mm(20), ForeDiameter = Mm(24.8), AftDiameter = Mm(18) }], []);
+        Assert.True(tailed.Stability().Slope < plain.Stability().Slope);
+        Assert.True(tailed.Stability().CentreOfPressure < plain.Stability().CentreOfPressure);
+    }
+
+    [Fact]
+    public void Larger_fins_move_it_aft()
+    {
+        Airframe larger = TestAirframes.Upper with { Fins = [TestAirframes.Upper.Fins[0] with { Span = Mm(60) }] };
+        Assert.True(larger.Stability().CentreOfPressure > TestAirframes.Upper.Stability().CentreOfPressure);
+    }
+
+    [Fact]
+    public void Margins_are_given_for_every_body_full_and_burnt()
+    {
+        StackStability stack = TestAirframes.Stack;
+        Assert.Empty(stack.Check());
+        Assert.Equal(["booster + sustainer", "booster + sustainer", "sustainer", "sustainer"], stack.Margins().Select(m => m.Body));
+        MarginReport full = stack.Margins()[0], burnt = stack.Margins()[1];
+        Assert.True(burnt.CentreOfGravity < full.CentreOfGravity);
+        Assert.True(burnt.Calibres > full.Calibres);
+    }
+
+    [Fact]
+    public void The_centre_of_gravity_is_the_mean_of_the_masses_and_moves_with_the_impulse()
+    {
+        StackStability stack = TestAirframes.Stack;
+        double expected = (0.040 * 0.20 + 0.011 * 0.315 + 0.010 * 0.32) / 0.061;
+        Assert.Equal(expected, stack.CentreOfGravity(1, 1).Meters, 12);
+        Assert.Equal(stack.CentreOfGravity(0, 1), stack.CentreOfGravityAt(0, Seconds(0)));
+        Assert.Equal(stack.CentreOfGravity(0, 0).Meters, stack.CentreOfGravityAt(0, Seconds(5)).Meters, 12);
+    }
+
+    [Fact]
+    public void Lists_of_the_wrong_length_are_refused()
+    {
+        StackStability broken = TestAirframes.Stack with { Airframes = [TestAirframes.Upper] };
+        Assert.Contains(broken.Check(), f => f.Code == "FLT040");
+        Assert.Throws<InvalidModelException>(() => broken.Margins());
+    }
+
+    [Fact]
+    public void Parts_that_do_not_meet_are_found()
+    {
+        Airframe step = TestAirframes.Upper.With([BodyPart.Tube(Mm(50), Mm(30))], [TestAirframes.Upper.Fins[0] with { Station = Mm(380) }]);
+        Assert.Equal(["FLT030", "FLT031"], step.Check().Select(f => f.Code));
+    }
+
+    [Fact]
+    public void Five_fins_are_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => TestAirframes.Upper.Fins[0] with { Count = 5 });
+
+    private static Length Mm(double value) => Length.FromMillimeters(value);
+}
