@@ -14,7 +14,7 @@ internal static class DemoPlan
     public static StagingPlan Make(string folder) => new()
     {
         Name = "invented two-stage demo, 18 mm motors, gap of 120 mm",
-        SiteSize = Length.FromMeters(300),
+        SiteSize = Length.FromMeters(400),
         Flight = new FlightPlan
         {
             Stages = [Booster(folder), Sustainer(folder)],
@@ -48,7 +48,7 @@ internal static class DemoPlan
         Motor = Motor("invented sustainer motor", Path.Combine(folder, "sustainer-motor.csv"), new MotorForwardEnd.Ejects { Delay = Duration.FromSeconds(5) }, 10.5),
         MotorCount = 1,
         Drag = Drag(0.52),
-        Recovery = Recovery.Parachute.Round(Length.FromMillimeters(300), 0.75, new DeploymentTrigger.ByMotorDelay()),
+        Recovery = Recovery.Parachute.Round(Length.FromMillimeters(220), 0.75, new DeploymentTrigger.ByMotorDelay()),
         Ignition = new StageIgnition.ByGap { Gap = Gap() },
     };
 

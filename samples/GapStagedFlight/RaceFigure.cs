@@ -27,7 +27,9 @@ internal static class RaceFigure
         plot.Note("ignition temperature", 0.01 * end, ignition, Style.Blue, onRight: false);
         plot.Level(engagement, Style.Red, onRight: true);
         plot.Note("joint opens", 0.99 * end, engagement, Style.Red, onRight: true, Alignment.LowerRight);
-        plot.Frame(end, 1.25 * Math.Max(ignition, built.PeakGrainSurface.Kelvins), 1.6 * engagement, 250, 0);
+        if (built.TimeOf(GapEventKind.JointMoves) is null)
+            plot.Note("as built, the joint stays", 0.99 * end, 0.01 * engagement, Style.Red, onRight: true, Alignment.LowerRight);
+        plot.Frame(end, 1.15 * Math.Max(ignition, built.PeakGrainSurface.Kelvins), 2.4 * engagement, 250, 0);
         return plot;
     }
 

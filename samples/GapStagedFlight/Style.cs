@@ -18,7 +18,8 @@ internal static class Style
     public static Plot NewPlot(string title, string bottom, string left, string right)
     {
         var plot = new Plot();
-        plot.Title(title, Text + 1);
+        plot.Font.Set("DejaVu Sans");
+        plot.Title(title, Text);
         plot.Axes.Title.Label.Bold = false;
         plot.Grid.MajorLineColor = Colors.Black.WithAlpha(0.08);
         plot.Axes.Top.FrameLineStyle.Width = 0;
@@ -44,6 +45,7 @@ internal static class Style
         note.LabelFontSize = Style.Text - 2;
         note.LabelFontColor = colour;
         note.LabelAlignment = alignment;
+        note.LabelBackgroundColor = Colors.White;
         if (onRight)
             note.Axes.YAxis = plot.Axes.Right;
     }
@@ -73,6 +75,11 @@ internal static class Style
         axis.Label.FontSize = Text;
         axis.Label.Bold = false;
         axis.Label.ForeColor = colour;
+        axis.TickGenerator = new ScottPlot.TickGenerators.NumericAutomatic
+        {
+            TargetTickCount = 8,
+            MinorTickGenerator = new ScottPlot.TickGenerators.EvenlySpacedMinorTickGenerator(0),
+        };
         axis.TickLabelStyle.FontSize = Text - 2;
         axis.TickLabelStyle.ForeColor = colour;
     }

@@ -2,7 +2,7 @@ using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using UnitsNet;
 
-// #region size-a-vent
+#region size-a-vent
 GapProblem start = StartingGaps.Bore18mm; // invented, with a reason for every number
 GapDesign design = start.Design with
 {
@@ -13,4 +13,4 @@ var layout = new VentLayout { HoleCount = 4, WallThickness = Length.FromMillimet
 VentAdvice advice = (start with { Design = design }).SizeVents(layout);
 Console.WriteLine(advice.Reason);
 Console.WriteLine(advice.Holes is { } holes ? $"{layout.HoleCount} holes, drill {holes.Below?.Drill.Label} or {holes.Above?.Drill.Label}" : "nothing to drill");
-// #endregion
+#endregion
