@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using System.Runtime.CompilerServices;
 
 namespace Staging.Core;
@@ -12,7 +11,7 @@ internal static partial class Guard
     public static double In(double value, double low, double high, string unit = "-", [CallerMemberName] string property = "")
     {
         if (!(value >= low && value <= high))
-            Refuse(value, $"between {Text(low)} and {Text(high)}", unit, property);
+            Refuse(value, new AcceptedRange(low, true, high, unit), property);
         return value;
     }
 
@@ -20,7 +19,7 @@ internal static partial class Guard
     public static double Above(double value, double low, double high, string unit = "-", [CallerMemberName] string property = "")
     {
         if (!(value > low && value <= high))
-            Refuse(value, $"above {Text(low)} and at most {Text(high)}", unit, property);
+            Refuse(value, new AcceptedRange(low, false, high, unit), property);
         return value;
     }
 
@@ -28,7 +27,7 @@ internal static partial class Guard
     public static int In(int value, int low, int high, [CallerMemberName] string property = "")
     {
         if (value < low || value > high)
-            Refuse(value, $"between {low} and {high}", "-", property);
+            Refuse(value, new AcceptedRange(low, true, high, "-"), property);
         return value;
     }
 
@@ -52,12 +51,12 @@ internal static partial class Guard
         value.IsDefault ? throw new ArgumentException($"{property} was not set; an empty list is [].", property) : value;
 
     [DoesNotReturn]
-    private static void Refuse(double value, string range, string unit, string property)
+    private static void Refuse(double value, AcceptedRange range, string property)
     {
-        string suffix = unit == "-" ? "" : " " + unit;
-        throw new ArgumentOutOfRangeException(
-            property, value, $"{property} is {Text(value)}{suffix}; it must be {range}{suffix}.");
+        string suffix = range.Unit == "-" ? "" : " " + range.Unit;
+        var refusal = new ArgumentOutOfRangeException(
+            property, value, $"{property} is {AcceptedRange.Text(value)}{suffix}; it must be {range.InWords()}{suffix}.");
+        refusal.Data[AcceptedRange.Key] = range;
+        throw refusal;
     }
-
-    private static string Text(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
 }

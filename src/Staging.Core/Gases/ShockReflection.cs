@@ -15,7 +15,8 @@ public static class ShockReflection
     public static ReflectedShock At(double mach, double gamma)
     {
         double p21 = NormalShock.PressureRatio(mach, gamma);
-        double p52 = ((3 * gamma - 1) * p21 - (gamma - 1)) / ((gamma - 1) * p21 + gamma + 1);
+        // A shock of no strength reflects as one: round-off must not make it an expansion.
+        double p52 = Math.Max(1, ((3 * gamma - 1) * p21 - (gamma - 1)) / ((gamma - 1) * p21 + gamma + 1));
         double M_r = NormalShock.MachFromPressureRatio(p52, gamma);
         double T21 = NormalShock.TemperatureRatio(mach, gamma);
         double rho21 = NormalShock.DensityRatio(mach, gamma);

@@ -87,7 +87,8 @@ public class GapLimitTests
                 FragmentMass = Mass.Zero,
                 FragmentBurnTime = Duration.FromSeconds(1),
             },
-        }) with { Horizon = Duration.FromMilliseconds(0.5) };
+        }) with
+        { Horizon = Duration.FromMilliseconds(0.5) };
         GapRun run = gap.Solve();
         double sonic = ChokedFlow.CriticalFlowFactor(1.4) * Math.Sqrt(gap.Surroundings.Gas.GasConstant.JoulesPerKilogramKelvin * 1900);
         double tau = 5e-6 / (Math.PI / 4 * 3.5e-3 * 3.5e-3 * sonic);
@@ -106,7 +107,8 @@ public class GapLimitTests
             Vents = [new Vent { Station = Length.FromMillimeters(1940), Holes = new VentHoles { Diameter = Length.FromMillimeters(25), WallThickness = Length.FromMillimeters(0.5), Count = 1000 } }],
             Source = d.Source with { ChamberPressure = Pressure.FromKilopascals(150), FragmentMass = Mass.FromGrams(0.004) },
             Joint = Unyielding,
-        }) with { Horizon = Duration.FromMilliseconds(20) };
+        }) with
+        { Horizon = Duration.FromMilliseconds(20) };
         GapRun run = gap.Solve(new SolverOptions { RelativeTolerance = 1e-10 });
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
         double tau = gap.Design.Source.FragmentBurnTime.Seconds, area = tube.CrossSection.SquareMeters;

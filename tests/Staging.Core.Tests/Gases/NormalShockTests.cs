@@ -87,4 +87,12 @@ public class NormalShockTests
         Length x = PistonShock.FormationDistance(Speed.FromMetersPerSecond(340), Acceleration.FromMetersPerSecondSquared(1e5), 1.4);
         Assert.Equal(340 * t.Seconds, x.Meters, 1e-12);
     }
+
+    [Theory]
+    [InlineData(1.01)]
+    [InlineData(1.25)]
+    [InlineData(1.4)]
+    [InlineData(3)]
+    public void A_shock_of_no_strength_reflects_as_none(double gamma) =>
+        Assert.Equal(1, ShockReflection.At(1, gamma).TotalPressureRatio, 1e-12);
 }

@@ -97,14 +97,15 @@ public class DischargeProperties
         OpeningsFlow all = c.Series.Flow(one, two);
         double q = all.MassFlow.KilogramsPerSecond;
         double[] p = [c.P1, .. all.Between.Select(b => b.Pascals), c.P2];
-        // A pressure is known to a few units in its last place, and the widest hole answers to that most; all share its round-off.
+        // A pressure between two holes is located to four units of round-off, a hole sees two such pressures, and the widest hole answers
+        // to them most; all share its round-off.
         double steepest = Enumerable.Range(0, all.Members.Length).Max(i =>
         {
             Opening o = c.Series.Openings[i];
             OrificeSlopes s = Orifice.Slopes(State(c, p[i]), State(c, p[i + 1]), o.Holes, (IDifferentiableDischargeLaw)o.Law);
             return s.ByPressureOne_kg_per_sPa - s.ByPressureTwo_kg_per_sPa;
         });
-        double slack = 1e-12 * Math.Abs(q) + 4e-16 * all.Members.Length * Math.Max(c.P1, c.P2) * steepest;
+        double slack = 1e-12 * Math.Abs(q) + 2 * 4.5e-16 * all.Members.Length * Math.Max(c.P1, c.P2) * steepest;
         return all.Members.All(m => Math.Abs(m.MassFlow.KilogramsPerSecond - q) <= slack)
             && Enumerable.Range(0, p.Length - 1).All(i => (p[i] - p[i + 1]) * Math.Sign(q) >= 0);
     }
@@ -124,6 +125,10 @@ public class DischargeProperties
         var parallel = new HolesInParallel { Openings = [.. c.Series.Openings.Take(2)] };
         MassFlow q = parallel.Flow(one, two).MassFlow;
         double sum = parallel.Openings.Sum(o => Orifice.Flow(one, two, o.Holes, o.Law).MassFlow.KilogramsPerSecond);
+        // Two pinholes may pass less than the smallest hole that an answer may have.
+        double least = Math.Abs(Orifice.Flow(one, two, Pinhole, ConstantCoefficientLaw.Ideal).MassFlow.KilogramsPerSecond);
+        if (Math.Abs(sum) < least)
+            return Close(q.KilogramsPerSecond, sum, 1e-12) && Refused(q, one, two);
         VentHoles hole = EquivalentHole.ForFlow(q, one, two, ConstantCoefficientLaw.Ideal, Length.FromMillimeters(0.5));
         return Close(q.KilogramsPerSecond, sum, 1e-12) && Close(Orifice.Flow(one, two, hole, ConstantCoefficientLaw.Ideal).MassFlow.KilogramsPerSecond, sum, 1e-10);
     }
@@ -138,6 +143,14 @@ public class DischargeProperties
             || (a.AreaError >= -1e-5 && Close(a.Holes.TotalArea.SquareMeters, c.Area_m2 * (1 + a.AreaError), 1e-10));
         return Close(pattern.Exact.TotalArea.SquareMeters, c.Area_m2, 1e-12) && pattern.Exact.Count == c.Count && below && above
             && (pattern.Below is not null || pattern.Above is not null);
+    }
+
+    private static VentHoles Pinhole { get; } = new() { Diameter = Length.FromMillimeters(0.1), WallThickness = Length.FromMillimeters(0.5), Count = 1 };
+
+    private static bool Refused(MassFlow q, GasState one, GasState two)
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => EquivalentHole.ForFlow(q, one, two, ConstantCoefficientLaw.Ideal, Length.FromMillimeters(0.5)));
+        return true;
     }
 
     private static bool ContinuousAt(DischargeCase c, double ratio)

@@ -111,7 +111,9 @@ public class GasFlowProperties
     {
         double below = FannoFlow.FrictionToSonic(c.Subsonic, c.Gamma);
         double above = FannoFlow.FrictionToSonic(c.Supersonic, c.Gamma);
-        Near(below, FannoFlow.FrictionToSonic(FannoFlow.SubsonicMach(below, c.Gamma), c.Gamma));
+        // Near Mach 1 the friction number falls as (1 - M)^2, so round-off of M weighs as its square root.
+        double slack = RoundOff * below + 1e-15 * Math.Sqrt(below);
+        Assert.Equal(below, FannoFlow.FrictionToSonic(FannoFlow.SubsonicMach(below, c.Gamma), c.Gamma), slack);
         Assert.Equal(above, FannoFlow.FrictionToSonic(FannoFlow.SupersonicMach(above, c.Gamma), c.Gamma), 1e-11 * above);
         Assert.True(below >= 0 && above >= 0);
     }

@@ -35,7 +35,7 @@ public class StagingReviewTests
     [Fact]
     public void A_gap_that_is_pushed_apart_leaves_the_stage_cold_and_parted()
     {
-        StagingReview review = TestPlans.Through(TestPlans.Lighting with { Vents = [] , Joint = Bench.Joint(10) }).Review();
+        StagingReview review = TestPlans.Through(TestPlans.Lighting with { Vents = [], Joint = Bench.Joint(10) }).Review();
         Assert.False(review.EveryStageLights);
         Assert.IsType<GapOutcome.PushedApart>(Assert.Single(review.Gaps).Run.Outcome);
         Assert.Null(review.Flight.Main.Find(FlightEventKind.Ignition, "sustainer"));

@@ -1,0 +1,44 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace Staging.Core.Plans.Forms;
+
+/// <summary>A column of plain numbers; its unit is in the name of its key. Written on one line.</summary>
+internal sealed class ColumnForm : Form<ReadOnlyMemory<double>>
+{
+    private static readonly double[] Rising = [0, 1];
+
+    /// <summary>The form; it has no parameters.</summary>
+    public static ColumnForm Numbers { get; } = new();
+
+    /// <inheritdoc/>
+    public override ReadOnlyMemory<double> Sample => Rising;
+
+    /// <inheritdoc/>
+    public override bool TryRead(JsonPlace place, out ReadOnlyMemory<double> value)
+    {
+        value = default;
+        if (!place.IsOf(JsonValueKind.Array, "a list of numbers"))
+            return false;
+        var column = new double[place.Element.GetArrayLength()];
+        int index = 0;
+        bool good = true;
+        foreach (JsonElement element in place.Element.EnumerateArray())
+        {
+            good &= place.Item(index, element).TryNumber(out column[index]);
+            index++;
+        }
+
+        value = column;
+        return good;
+    }
+
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter writer, ReadOnlyMemory<double> value) =>
+        writer.WriteRawValue($"[{string.Join(", ", value.ToArray().Select(x => x.ToString(CultureInfo.InvariantCulture)))}]");
+
+    /// <inheritdoc/>
+    public override JsonObject Schema(SchemaDefinitions definitions) =>
+        new() { ["type"] = "array", ["items"] = new JsonObject { ["type"] = "number" }, ["minItems"] = 2 };
+}

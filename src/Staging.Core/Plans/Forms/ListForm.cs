@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace Staging.Core.Plans.Forms;
+
+/// <summary>A list of things of one form; it may be empty.</summary>
+internal sealed class ListForm<T>(Form<T> item) : Form<ImmutableArray<T>>
+{
+    /// <inheritdoc/>
+    public override ImmutableArray<T> Sample => [];
+
+    /// <inheritdoc/>
+    public override bool TryRead(JsonPlace place, out ImmutableArray<T> value)
+    {
+        value = [];
+        if (!place.IsOf(JsonValueKind.Array, "a list"))
+            return false;
+        var items = ImmutableArray.CreateBuilder<T>(place.Element.GetArrayLength());
+        int index = 0;
+        foreach (JsonElement element in place.Element.EnumerateArray())
+        {
+            if (item.TryRead(place.Item(index++, element), out T? read))
+                items.Add(read);
+        }
+
+        value = items.ToImmutable();
+        return value.Length == index;
+    }
+
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter writer, ImmutableArray<T> value)
+    {
+        writer.WriteStartArray();
+        foreach (T each in value)
+            item.Write(writer, each);
+        writer.WriteEndArray();
+    }
+
+    /// <inheritdoc/>
+    public override JsonObject Schema(SchemaDefinitions definitions) => new() { ["type"] = "array", ["items"] = item.Schema(definitions) };
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+
+namespace Staging.Core.Plans;
+
+/// <summary>Thrown when a text is not a plan. It carries every problem that was found, not the first.</summary>
+/// <remarks>The message of a single problem is one line; of several, a count and a line each, the first twenty at most.</remarks>
+public sealed class PlanFormatException : FormatException
+{
+    private const int MostLines = 20;
+
+    /// <summary>Makes an exception without problems.</summary>
+    public PlanFormatException()
+    {
+    }
+
+    /// <summary>Makes an exception from a message alone.</summary>
+    /// <param name="message">What is wrong.</param>
+    public PlanFormatException(string message)
+        : base(message)
+    {
+    }
+
+    /// <summary>Makes an exception from a message and a cause.</summary>
+    /// <param name="message">What is wrong.</param>
+    /// <param name="innerException">The cause.</param>
+    public PlanFormatException(string message, Exception innerException)
+        : base(message, innerException)
+    {
+    }
+
+    /// <summary>Makes an exception from the problems of a text.</summary>
+    /// <param name="problems">All problems, in the order in which they were found.</param>
+    public PlanFormatException(ImmutableArray<PlanProblem> problems)
+        : this(null, problems)
+    {
+    }
+
+    /// <summary>Makes an exception from the problems of a file.</summary>
+    /// <param name="file">Name of the file, put before the message; null where there is none.</param>
+    /// <param name="problems">All problems, in the order in which they were found.</param>
+    public PlanFormatException(string? file, ImmutableArray<PlanProblem> problems)
+        : base(Text(file, problems)) =>
+        Problems = problems;
+
+    /// <summary>All problems, in the order in which they were found; empty when the file could not be read at all.</summary>
+    public ImmutableArray<PlanProblem> Problems { get; } = [];
+
+    private static string Text(string? file, ImmutableArray<PlanProblem> problems)
+    {
+        string start = file is null ? "" : file + ": ";
+        if (problems.Length == 1)
+            return start + problems[0];
+        IEnumerable<string> lines = problems.Take(MostLines).Select(p => "  " + p);
+        if (problems.Length > MostLines)
+            lines = lines.Append($"  and {problems.Length - MostLines} more");
+        return string.Join('\n', lines.Prepend($"{start}{problems.Length} problems"));
+    }
+}
