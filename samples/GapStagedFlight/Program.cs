@@ -1,4 +1,5 @@
 using GapStagedFlight;
+using Staging.Core.Plans;
 using Staging.Core.Reviews;
 
 const int Lights = 0, StaysCold = 1, BadInput = 2;
@@ -11,7 +12,7 @@ try
         return Lights;
     }
 
-    StagingReview review = DemoPlan.Make(Path.GetDirectoryName(asked.Plan)!).Review();
+    StagingReview review = PlanDocument.Read(asked.Plan).Review();
     ReviewText.Write(review, Console.Out);
     if (asked.Figures is { } directory)
         Figures.Write(review, directory, Console.Out);
