@@ -54,14 +54,18 @@ public sealed record GapIgnition : IGapIgnition
         };
     }
 
-    /// <inheritdoc/>
+    /// <summary>
+    /// Runs the gap. Lit, the stages part at once: the exhaust of the upper motor pushes harder than any joint holds, so the opening by gap
+    /// pressure alone is a margin, not a time of separation. Unlit, they part when the gap pressure opens the joint, if it does.
+    /// </summary>
+    /// <param name="state">Air, flight and masses at burn-through.</param>
+    /// <returns>Whether and when the upper motor lights, and when the stages part.</returns>
     public GapIgnitionResult Ignite(BurnThroughState state)
     {
         GapRun run = ProblemAt(state).Solve(Solver);
-        Duration? opens = run.TimeOf(GapEventKind.JointOpens);
         return run.Outcome is GapOutcome.Lit lit
-            ? new GapIgnitionResult.Lit { Reason = lit.Cause, IgnitionLag = lit.Time, SeparationLag = opens ?? lit.Time }
-            : new GapIgnitionResult.NotLit { Reason = run.Outcome.Cause, SeparationLag = opens };
+            ? new GapIgnitionResult.Lit { Reason = lit.Cause, IgnitionLag = lit.Time, SeparationLag = lit.Time }
+            : new GapIgnitionResult.NotLit { Reason = run.Outcome.Cause, SeparationLag = run.TimeOf(GapEventKind.JointOpens) };
     }
 
     /// <summary>The gap at rest on the ground, to check what does not depend on the flight.</summary>

@@ -68,13 +68,13 @@ internal static class LaunchCautions
 
     private static Caution GuideExit(FlightRun flight)
     {
-        double speed = flight.GuideExitSpeed?.MetersPerSecond ?? 0;
+        string rule = Say($"guidance asks for {LeastGuideExitSpeed:F0} to 15 m/s before the fins steer.");
         return new Caution
         {
             Code = "CAU017",
             Subject = "guide exit speed",
-            OutsideRule = speed < LeastGuideExitSpeed,
-            Text = Say($"{speed:F1} m/s at the end of the guide; guidance asks for {LeastGuideExitSpeed:F0} to 15 m/s before the fins steer."),
+            OutsideRule = !(flight.GuideExitSpeed?.MetersPerSecond >= LeastGuideExitSpeed),
+            Text = flight.GuideExitSpeed is { } speed ? Say($"{speed.MetersPerSecond:F1} m/s at the end of the guide; {rule}") : $"the guide is never left; {rule}",
             Rule = SafetyCodes.Guidance("13 to 15 m/s at the end of rod or rail"),
         };
     }
