@@ -26,7 +26,7 @@ internal static class RaceFigure
         if (gap.Advice.Widest is { } window && !IsLeast(design, window))
         {
             GapDesign least = design with { Vents = [gap.Advice.Layout.VentOf(design.Tube, window.Least)] };
-            GapRun closest = (built.Problem with { Design = least }).Solve(built.Options);
+            GapRun closest = (built.Problem with { Design = least }).Solve(options: built.Options);
             end = Math.Max(end, Course(plot, closest, asBuilt: false));
             plot.Note($"dotted: with {window.Least.SquareMillimeters:F0} mm\u00b2 of vents,\nthe least that light", end, cold + 0.35 * rise, Style.Grey, Alignment.LowerRight);
         }

@@ -2,54 +2,58 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>One gap run: the phases of the joint, the known times between them, and the events.</summary>
+/// <summary>One run of a lumped model: the phases of the joint, the known times between them, and the events.</summary>
 internal sealed class GapMarch
 {
     private readonly GapProblem problem;
+    private readonly GapModel model;
     private readonly SolverOptions options;
     private readonly GapParameters p;
     private readonly Integrator<Tsitouras54> integrator;
-    private readonly DenseTrack track = new(GapState.Count, Tsitouras54.DenseDegree);
+    private readonly DenseTrack track;
     private readonly GapWatch watch;
-    private readonly double[] first = new double[GapState.Count];
+    private readonly double[] first;
     private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
     private bool sliding;
+    private bool burnt;
 
-    public GapMarch(GapProblem problem, SolverOptions options)
+    public GapMarch(GapProblem problem, GapModel model, SolverOptions options)
     {
         this.problem = problem;
+        this.model = model;
         this.options = options;
-        p = GapLowering.Lower(problem);
+        p = GapLowering.Lower(problem, model is GapModel.Stirred);
         integrator = new Integrator<Tsitouras54>(options, GapLowering.Scales(p));
+        track = new DenseTrack(p.StateCount, Tsitouras54.DenseDegree);
         watch = new GapWatch(p);
+        first = new double[p.StateCount];
         GapLowering.FirstState(p, first);
         first.CopyTo(integrator.State);
     }
 
     public GapRun Run(CancellationToken cancel)
     {
-        double[] stops = [.. new[] { p.OpeningTime, p.FragmentBurnTime }.Where(t => t < p.Horizon).Order(), p.Horizon];
         bool over = false;
-        foreach (double stop in stops)
+        foreach (double stop in KnownTimes.Of(p))
         {
             while (!over && integrator.Time < stop)
                 over = RunPhase(stop, cancel);
-            if (!over && stop == p.FragmentBurnTime)
-                events.Add((GapEventKind.FragmentsBurnt, stop));
+            if (!over)
+                NoteBurnt();
         }
 
         if (!double.IsNaN(watch.LitTime))
             events.Add((GapEventKind.Lit, watch.LitTime));
-        return GapLifting.Run(problem, options, new GapCourse(p, track, watch), events, first, integrator);
+        return GapLifting.Run(problem, model, options, new GapCourse(p, track, watch), events, first, integrator);
     }
 
     /// <summary>Runs to the next change of the joint or to the stop; true when the run is over.</summary>
     private bool RunPhase(double stop, CancellationToken cancel)
     {
-        var system = new GapSystem(p, sliding);
+        GapSystem system = Phase();
         if (BeginsOver(ref system))
             return true;
-        system = new GapSystem(p, sliding);
+        system = Phase();
         PhaseEnd end = integrator.Run(ref system, stop, new Both(track, watch), cancel);
         if (end == PhaseEnd.Failed)
             return true;
@@ -58,6 +62,8 @@ internal sealed class GapMarch
             over |= Happens(fired);
         return over;
     }
+
+    private GapSystem Phase() => new(p, new GapPhase(sliding, integrator.Time, p.Feed?.PieceFrom(integrator.Time) ?? -1));
 
     /// <summary>What already holds at the start of a phase is no event: a joint too weak to hold, or a gap already spent.</summary>
     private bool BeginsOver(ref GapSystem system)
@@ -101,10 +107,23 @@ internal sealed class GapMarch
             case GapSystem.FrontAtLastVent:
                 events.Add((GapEventKind.FrontAtLastVent, fired.Time));
                 return false;
-            default:
+            case GapSystem.ProductsAtNozzle:
                 events.Add((GapEventKind.ProductsAtNozzle, fired.Time));
                 return false;
+            default:
+                integrator.State[p.FirstFragments + fired.Index - GapSystem.FirstFragments] = 0;
+                NoteBurnt();
+                return false;
         }
+    }
+
+    /// <summary>Notes, once, that the last source has ended.</summary>
+    private void NoteBurnt()
+    {
+        if (burnt || integrator.Time < p.KnownSourceEnd || !new GapMoment(p, integrator.State).FragmentsAreBurnt)
+            return;
+        burnt = true;
+        events.Add((GapEventKind.FragmentsBurnt, integrator.Time));
     }
 
     /// <summary>Hands each step to the record and to the watch.</summary>

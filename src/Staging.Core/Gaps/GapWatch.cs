@@ -10,7 +10,7 @@ internal sealed class GapWatch(GapParameters p) : IStepSink
     public const double Interval = 20e-6;
 
     private readonly HeatedSurface surface = new(p.Grain.Effusivity, Interval);
-    private readonly double[] y = new double[GapState.Count];
+    private readonly double[] y = new double[p.StateCount];
     private double[] temperatures = [p.Grain.Initial, .. new double[255]];
     private int count = 1;
 
@@ -72,21 +72,19 @@ internal sealed class GapWatch(GapParameters p) : IStepSink
     private double SurfaceAfter(in DenseStep step, double time, double h, double guess, out double flux)
     {
         step.At(Math.Max(time, step.Start), y);
-        GapRates rates = default;
-        var flows = new GapFlows(p, time, y, ref rates);
-        PeakPressure = Math.Max(PeakPressure, flows.Pressure);
-        PeakProducts = Math.Max(PeakProducts, flows.DeadEnd.ProductFraction);
-        LeastFrontRemaining = Math.Min(LeastFrontRemaining, p.LastVent + flows.Stretch - flows.Front);
+        var now = new GapMoment(p, y);
+        PeakPressure = Math.Max(PeakPressure, now.Pressure);
+        PeakProducts = Math.Max(PeakProducts, now.DeadEnd.ProductFraction);
+        LeastFrontRemaining = Math.Min(LeastFrontRemaining, p.LastVent - now.Reach);
 
         double settled = p.Grain.Initial + surface.Settle(h);
-        return new GrainHeating(flows, p).Settle(settled, surface.Gain, guess, out flux);
+        return new GrainHeating(now, p).Settle(settled, surface.Gain, guess, out flux);
     }
 
     private double FluxAt(in DenseStep step, double time, double temperature)
     {
         step.At(time, y);
-        GapRates rates = default;
-        return new GrainHeating(new GapFlows(p, time, y, ref rates), p).Total(temperature);
+        return new GrainHeating(new GapMoment(p, y), p).Total(temperature);
     }
 
     /// <summary>The moment within one interval at which the surface passes its ignition temperature.</summary>

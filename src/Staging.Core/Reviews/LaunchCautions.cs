@@ -31,7 +31,7 @@ internal static class LaunchCautions
         yield return Limit("CAU012", "total impulse", impulse <= MostImpulse, Say($"{impulse:F1} N s in all stages; the code allows {MostImpulse:F0} N s."), "clause 7");
         yield return Site(plan.SiteSize.Meters, impulse);
         double wind = stack.Site.Wind.MetersPerSecond;
-        yield return Limit("CAU014", "wind", wind <= MostWind, Say($"{wind:F1} m/s planned; the code allows {MostWind:F1} m/s. Staging in wind turns the stack off vertical before the upper motor burns."), "clause 9");
+        yield return Limit("CAU014", "wind", wind <= MostWind, Say($"{wind:F1} m/s planned; the code allows {MostWind:F1} m/s. Wind turns the stack before the upper motor burns."), "clause 9");
         double tilt = 90 - stack.Guide.Elevation.Degrees;
         yield return Limit("CAU015", "launch angle", tilt <= MostTilt, Say($"{tilt:F0} degrees from vertical; the code allows {MostTilt:F0}. An upper stage that lights off vertical flies far: keep staging near vertical."), "clause 6");
         yield return ThrustToWeight(stack.Stages[0], mass, stack.Site.Gravity);

@@ -17,7 +17,7 @@ public class GapRk4Twin
     /// <summary>The twin's surface is extrapolated from two grids that differ by 0.003 K.</summary>
     private const double Surface_K = 0.003;
 
-    private static readonly GapRun Run = Problem().Solve(SolverOptions.Default with { RelativeTolerance = 1e-10, ScaledAbsoluteTolerance = 1e-10 });
+    private static readonly GapRun Run = Problem().Solve(options: SolverOptions.Default with { RelativeTolerance = 1e-10, ScaledAbsoluteTolerance = 1e-10 });
 
     [Fact]
     public void Front_and_products_arrive_when_the_twin_says()
