@@ -14,7 +14,7 @@ internal static class GapLifting
         GapCourse course,
         IEnumerable<(GapEventKind Kind, double Time)> happened,
         ReadOnlySpan<double> first,
-        Integrator<Tsitouras54> integrator)
+        GapStepper integrator)
     {
         ImmutableArray<GapEvent> events = [.. happened.OrderBy(e => e.Time).Select(e => new GapEvent(e.Kind, Duration.FromSeconds(e.Time)))];
         (GapParameters p, GapWatch watch) = (course.Parameters, course.Watch);

@@ -9,7 +9,7 @@ internal sealed class GapMarch
     private readonly GapModel model;
     private readonly SolverOptions options;
     private readonly GapParameters p;
-    private readonly Integrator<Tsitouras54> integrator;
+    private readonly GapStepper integrator;
     private readonly DenseTrack track;
     private readonly GapWatch watch;
     private readonly double[] first;
@@ -23,8 +23,8 @@ internal sealed class GapMarch
         this.model = model;
         this.options = options;
         p = GapLowering.Lower(problem, model is GapModel.Stirred);
-        integrator = new Integrator<Tsitouras54>(options, GapLowering.Scales(p));
-        track = new DenseTrack(p.StateCount, Tsitouras54.DenseDegree);
+        integrator = new GapStepper(options, GapLowering.Scales(p));
+        track = new DenseTrack(p.StateCount, GapStepper.DenseDegree);
         watch = new GapWatch(p);
         first = new double[p.StateCount];
         GapLowering.FirstState(p, first);
@@ -50,11 +50,12 @@ internal sealed class GapMarch
     /// <summary>Runs to the next change of the joint or to the stop; true when the run is over.</summary>
     private bool RunPhase(double stop, CancellationToken cancel)
     {
-        GapSystem system = Phase();
+        GapSystem system = Phase(stop);
         if (BeginsOver(ref system))
             return true;
-        system = Phase();
-        PhaseEnd end = integrator.Run(ref system, stop, new Both(track, watch), cancel);
+        system = Phase(stop);
+        bool implicitly = Stiffness.PaysImplicit(p, integrator.State, stop - integrator.Time, options.RelativeTolerance);
+        PhaseEnd end = integrator.Run(ref system, stop, implicitly, new Both(track, watch), cancel);
         if (end == PhaseEnd.Failed)
             return true;
         bool over = false;
@@ -63,7 +64,7 @@ internal sealed class GapMarch
         return over;
     }
 
-    private GapSystem Phase() => new(p, new GapPhase(sliding, integrator.Time, p.Feed?.PieceFrom(integrator.Time) ?? -1));
+    private GapSystem Phase(double stop) => new(p, new GapPhase(sliding, integrator.Time, stop, p.Feed?.PieceFrom(integrator.Time) ?? -1));
 
     /// <summary>What already holds at the start of a phase is no event: a joint too weak to hold, or a gap already spent.</summary>
     private bool BeginsOver(ref GapSystem system)

@@ -22,6 +22,8 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
     private readonly GapParameters p = parameters;
     private readonly GapPhase phase = phase;
 
+    public static bool HasJacobian => true;
+
     public readonly int Dimension => p.StateCount;
 
     public readonly int EventCount => FirstFragments + p.StateCount - p.FirstFragments;
@@ -33,6 +35,9 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
         FrontAtLastVent or ProductsAtNozzle => new EventRule(Crossing.Rising, false),
         _ => new EventRule(Crossing.Falling, true),
     };
+
+    /// <summary>Evaluations of the right-hand side that one Jacobian takes.</summary>
+    public readonly int CallsPerJacobian => GapJacobian.Calls(p, phase);
 
     public readonly void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {
@@ -55,6 +60,9 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
         values[JointRests] = phase.Sliding ? y[GapState.SlideSpeed] : 1;
         y[p.FirstFragments..].CopyTo(values[FirstFragments..]);
     }
+
+    public readonly void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope) =>
+        GapJacobian.Write(this, p, phase, t, y, jacobian, timeSlope);
 
     /// <summary>Relative acceleration of the two bodies under gap pressure, friction and what presses them together [m/s2].</summary>
     public readonly double JointAcceleration(double pressure, double friction) =>
