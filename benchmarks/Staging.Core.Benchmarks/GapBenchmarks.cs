@@ -31,7 +31,7 @@ public class GapBenchmarks
     [Benchmark(Description = "right-hand side")]
     public double RightHandSide()
     {
-        new GapSystem(parameters, true).Derivative(1e-3, state, slope);
+        new GapSystem(parameters, JointPhase.Slides).Derivative(1e-3, state, slope);
         return slope[0];
     }
 
@@ -46,7 +46,7 @@ public class GapBenchmarks
     {
         integrator.Time = 0;
         state.CopyTo(integrator.State);
-        var system = new GapSystem(parameters, false);
+        var system = new GapSystem(parameters, JointPhase.Held);
         integrator.Run(ref system, 5e-3);
         return integrator.State[0];
     }
@@ -56,7 +56,7 @@ public class GapBenchmarks
         GapProblem start = StartingGaps.Bore18mm;
         GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(250) };
         var holes = new VentHoles { Diameter = Length.FromMillimeters(5), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
-        FrictionJoint joint = start.Design.Joint with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) };
+        FrictionJoint joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) };
         return start with
         {
             Design = start.Design with { Tube = tube, Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))], Joint = joint },

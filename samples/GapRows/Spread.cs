@@ -38,7 +38,7 @@ internal static class Spread
 
     private static GapProblem Joint(GapProblem problem, double newtons)
     {
-        FrictionJoint joint = problem.Design.Joint with { BreakawayForce = Force.FromNewtons(newtons), SlidingForce = Force.FromNewtons(0.8 * newtons) };
+        FrictionJoint joint = problem.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(newtons), SlidingForce = Force.FromNewtons(0.8 * newtons) };
         return problem with { Design = problem.Design with { Joint = joint } };
     }
 

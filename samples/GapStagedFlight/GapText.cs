@@ -57,7 +57,7 @@ internal static class GapText
 
     private static string Push(GapRun run)
     {
-        FrictionJoint joint = run.Problem.Design.Joint;
+        FrictionJoint joint = run.Problem.Design.Joint.Coupler;
         double force = run.PeakGaugePressure.Pascals * joint.PressureArea.SquareMeters;
         return $"{run.PeakGaugePressure.Kilopascals,7:F1} kPa gauge: pushes with {force:F1} N; the joint holds {joint.BreakawayForce.Newtons:F0} N";
     }

@@ -12,7 +12,7 @@ internal static class RaceFigure
     {
         GapRun built = gap.Run;
         GapDesign design = built.Problem.Design;
-        double ignition = design.Grain.IgnitionTemperature.Kelvins, engagement = design.Joint.Engagement.Millimeters;
+        double ignition = design.Grain.IgnitionTemperature.Kelvins, engagement = design.Joint.Coupler.Engagement.Millimeters;
         Plot plot = Style.NewPlot(
             "The ignition race (solid: vents as built)", "time since burn-through [ms]", "grain surface [K]", "joint travel [mm]");
         double end = Course(plot, built, LinePattern.Solid);

@@ -17,9 +17,7 @@ internal static class GapChecks
         if (design.Vents.IsEmpty)
             Add(findings, FindingSeverity.Warning, "GAP003", "Vents", $"The gap has no vent: the air ahead of the front has nowhere to go.");
 
-        double breakaway = design.Joint.BreakawayForce.Newtons, sliding = design.Joint.SlidingForce.Newtons;
-        if (sliding > breakaway)
-            Add(findings, FindingSeverity.Error, "GAP004", "Joint.SlidingForce", $"The sliding force {sliding:G4} N exceeds the breakaway force {breakaway:G4} N; it may be at most that.");
+        JointChecks.Add(findings, design.Joint, problem.Bodies);
         double chamber = design.Source.ChamberPressure.Pascals, outside = problem.Surroundings.Pressure.Pascals;
         if (chamber <= outside)
             Add(findings, FindingSeverity.Error, "GAP005", "Source.ChamberPressure", $"The chamber pressure {chamber:G5} Pa does not exceed the outside pressure {outside:G5} Pa; no gas would come out.");

@@ -25,7 +25,7 @@ internal readonly ref struct GapFlows
         DeadEnd = ZoneAt(y, GapState.DeadEnd);
 
         ChamberPressure = Chamber.PressureVolume / p.ChamberVolume;
-        double stretch = y[GapState.Slide] * p.JointArea;
+        double stretch = JointMechanics.Extension(p, y) * p.JointArea;
         double tubeVolume = p.BoreArea * p.LastVent + stretch;
         Pressure = (Hot.PressureVolume + Cold.PressureVolume + DeadEnd.PressureVolume) / (tubeVolume + p.DeadEndVolume);
         Front = Hot.PressureVolume / Pressure / p.BoreArea;
@@ -40,6 +40,7 @@ internal readonly ref struct GapFlows
         Nozzle(ref rates);
         Opening(t, ref rates);
         StreamVolumeFlow = Vents(ref rates);
+        Annulus(JointMechanics.Annulus(p, y), ref rates);
         WallHeat(ref rates);
         Stir(ref rates);
     }
@@ -124,6 +125,13 @@ internal readonly ref struct GapFlows
         }
 
         return volumeFlow;
+    }
+
+    /// <summary>The annulus between the parted bodies, at the booster's end of the gap.</summary>
+    private void Annulus(double area, ref GapRates rates)
+    {
+        if (area > 0)
+            Through(p.Law, new OrificeSize(area, Math.Sqrt(4 * area / Math.PI), 0), Hot, Pressure, ref rates.Hot, ref rates);
     }
 
     /// <summary>Flow between a parcel and the outside; returns the volume that leaves per second, at the parcel's pressure.</summary>

@@ -13,7 +13,7 @@ internal static class GapLifting
         GapCourse course,
         IEnumerable<(GapEventKind Kind, double Time)> happened,
         ReadOnlySpan<double> first,
-        Integrator<Tsitouras54> integrator)
+        GapEnd end)
     {
         ImmutableArray<GapEvent> events = [.. happened.OrderBy(e => e.Time).Select(e => new GapEvent(e.Kind, Duration.FromSeconds(e.Time)))];
         (GapParameters p, GapWatch watch) = (course.Parameters, course.Watch);
@@ -21,20 +21,21 @@ internal static class GapLifting
         {
             Problem = problem,
             Options = options,
-            Outcome = new OutcomeLifting(problem.Design, p, watch, events, integrator.Failure, integrator.Time).Outcome,
+            Outcome = new OutcomeLifting(problem.Design, p, watch, events, end.Failure, end.Time).Outcome,
             Events = events,
             PeakGaugePressure = Pressure.FromPascals(watch.PeakPressure - p.OutsidePressure),
             PeakGrainSurface = Temperature.FromKelvins(watch.PeakSurface),
-            End = Duration.FromSeconds(integrator.Time),
-            Ledger = Ledger(p, first, integrator.State),
-            Statistics = integrator.Statistics,
+            PeakGrainSurfaceAfterOpening = watch.PeakSurfaceAfterOpening is { } after ? Temperature.FromKelvins(after) : null,
+            End = Duration.FromSeconds(end.Time),
+            Ledger = Ledger(p, first, end.State),
+            Statistics = end.Statistics,
             Course = course,
         };
     }
 
     public static GapSnapshot Snapshot(GapCourse course, double time)
     {
-        Span<double> y = stackalloc double[GapState.Count];
+        Span<double> y = stackalloc double[course.Parameters.StateCount];
         course.Track.At(time, y);
         GapRates rates = default;
         var flows = new GapFlows(course.Parameters, time, y, ref rates);
@@ -62,7 +63,7 @@ internal static class GapLifting
         int n = (int)Math.Ceiling(end / interval * (1 - 1e-12)) + 1;
         double[] time = new double[n], gap = new double[n], chamber = new double[n], front = new double[n], hot = new double[n],
             nozzle = new double[n], surface = new double[n], travel = new double[n];
-        Span<double> y = stackalloc double[GapState.Count];
+        Span<double> y = stackalloc double[course.Parameters.StateCount];
         for (int i = 0; i < n; i++)
         {
             double t = Math.Min(i * interval, end);

@@ -20,7 +20,6 @@ internal static class GapLowering
         GapClosures closures = design.Closures;
         double bore = design.Tube.Bore.Meters, area = design.Tube.CrossSection.SquareMeters, length = design.Tube.Length.Meters;
         double last = design.Vents.IsEmpty ? length : design.Vents.Max(v => v.Station.Meters);
-        double ahead = problem.Bodies.MassAhead.Kilograms, behind = problem.Bodies.MassBehind.Kilograms;
         double opening = source.OpeningDiameter.Meters, throat = source.NozzleThroatDiameter.Meters;
         return new GapParameters
         {
@@ -44,14 +43,16 @@ internal static class GapLowering
             DeadEndExchange = closures.DeadEndExchange,
             FrontThickness = closures.FrontThicknessInBores * bore,
             WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
-            Vents = [.. design.Vents.Select(v => new VentParameters(v.Station.Meters, new OrificeSize(v.Holes), v.Station.Meters == last))],
+            Vents = [.. design.Vents.Select(v => new VentParameters(v.Station.Meters, new OrificeSize(v.Holes), v.Station.Meters == last)), .. JointLowering.RearPassages(design.Joint)],
             Law = design.DischargeLaw,
-            JointArea = design.Joint.PressureArea.SquareMeters,
-            Breakaway = design.Joint.BreakawayForce.Newtons,
-            Sliding = design.Joint.SlidingForce.Newtons,
-            Engagement = design.Joint.Engagement.Meters,
-            ReducedMass = ahead * behind / (ahead + behind),
+            JointArea = design.Joint.Coupler.PressureArea.SquareMeters,
+            Breakaway = design.Joint.Coupler.BreakawayForce.Newtons,
+            Sliding = design.Joint.Coupler.SlidingForce.Newtons,
+            Engagement = design.Joint.Coupler.Engagement.Meters,
+            ReducedMass = JointLowering.ReducedMass(design.Joint, problem.Bodies),
             ClosingAcceleration = problem.Bodies.ClosingAcceleration.MetersPerSecondSquared,
+            Film = JointLowering.Film(design.Joint, problem.Surroundings.Temperature),
+            AfterOpening = problem.AfterOpening.Seconds,
             OutsidePressure = problem.Surroundings.Pressure.Pascals,
             OutsideTemperature = problem.Surroundings.Temperature.Kelvins,
             Air = problem.Surroundings.Gas.Constants,
@@ -75,6 +76,7 @@ internal static class GapLowering
         Fill(y[GapState.Hot..], p.Air, p.OutsidePressure, p.OutsideTemperature, slab, isAir: true);
         Fill(y[GapState.Cold..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.BoreArea * p.LastVent - slab, isAir: true);
         Fill(y[GapState.DeadEnd..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.DeadEndVolume, isAir: true);
+        y[GapParameters.FirstLayer..].Fill(p.OutsideTemperature);
     }
 
     /// <summary>Natural size of each state: the air and the energy that the gap holds at rest, the engaged length, a few metres per second.</summary>
@@ -83,7 +85,7 @@ internal static class GapLowering
         double volume = p.BoreArea * p.LastVent + p.DeadEndVolume;
         double mass = p.OutsidePressure * volume / (p.Air.R * p.OutsideTemperature);
         double energy = p.OutsidePressure * volume / (p.Air.Gamma - 1);
-        var scales = new double[GapState.Count];
+        var scales = new double[p.StateCount];
         for (int zone = 0; zone < GapState.Slide; zone += 3)
         {
             scales[zone] = mass;
@@ -96,6 +98,7 @@ internal static class GapLowering
         scales[GapState.Burnt] = Math.Max(p.FragmentMass, mass);
         scales[GapState.MassOut] = Math.Max(p.FragmentMass, mass);
         scales[GapState.EnergyOut] = energy + p.FragmentMass * p.Products.Cp * p.FlameTemperature;
+        scales.AsSpan(GapParameters.FirstLayer).Fill(p.OutsideTemperature);
         return scales;
     }
 

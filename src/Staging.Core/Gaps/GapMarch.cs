@@ -9,11 +9,11 @@ internal sealed class GapMarch
     private readonly SolverOptions options;
     private readonly GapParameters p;
     private readonly Integrator<Tsitouras54> integrator;
-    private readonly DenseTrack track = new(GapState.Count, Tsitouras54.DenseDegree);
+    private readonly DenseTrack track;
     private readonly GapWatch watch;
-    private readonly double[] first = new double[GapState.Count];
+    private readonly double[] first;
     private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
-    private bool sliding;
+    private JointPhase joint = JointPhase.Held;
 
     public GapMarch(GapProblem problem, SolverOptions options)
     {
@@ -21,7 +21,9 @@ internal sealed class GapMarch
         this.options = options;
         p = GapLowering.Lower(problem);
         integrator = new Integrator<Tsitouras54>(options, GapLowering.Scales(p));
+        track = new DenseTrack(p.StateCount, Tsitouras54.DenseDegree);
         watch = new GapWatch(p);
+        first = new double[p.StateCount];
         GapLowering.FirstState(p, first);
         first.CopyTo(integrator.State);
     }
@@ -40,16 +42,27 @@ internal sealed class GapMarch
 
         if (!double.IsNaN(watch.LitTime))
             events.Add((GapEventKind.Lit, watch.LitTime));
-        return GapLifting.Run(problem, options, new GapCourse(p, track, watch), events, first, integrator);
+        var end = new GapEnd(integrator.Time, integrator.State.ToArray(), integrator.Statistics, integrator.Failure);
+        if (joint == JointPhase.Open && p.AfterOpening > 0 && end.Failure is null)
+        {
+            double opened = end.Time;
+            end = OpenGap.Follow(p, options, end, stops, new Both(track, watch), out bool spent, cancel);
+            if (p.FragmentBurnTime > opened && p.FragmentBurnTime <= end.Time)
+                events.Add((GapEventKind.FragmentsBurnt, p.FragmentBurnTime));
+            if (spent)
+                events.Add((GapEventKind.Spent, end.Time));
+        }
+
+        return GapLifting.Run(problem, options, new GapCourse(p, track, watch), events, first, end);
     }
 
     /// <summary>Runs to the next change of the joint or to the stop; true when the run is over.</summary>
     private bool RunPhase(double stop, CancellationToken cancel)
     {
-        var system = new GapSystem(p, sliding);
+        var system = new GapSystem(p, joint);
         if (BeginsOver(ref system))
             return true;
-        system = new GapSystem(p, sliding);
+        system = new GapSystem(p, joint);
         PhaseEnd end = integrator.Run(ref system, stop, new Both(track, watch), cancel);
         if (end == PhaseEnd.Failed)
             return true;
@@ -70,9 +83,9 @@ internal sealed class GapMarch
             return true;
         }
 
-        if (!sliding && values[GapSystem.JointMoves] > 0)
+        if (joint == JointPhase.Held && values[GapSystem.JointMoves] > 0)
         {
-            sliding = true;
+            joint = JointPhase.Slides;
             events.Add((GapEventKind.JointMoves, integrator.Time));
         }
 
@@ -83,15 +96,17 @@ internal sealed class GapMarch
     {
         switch (fired.Index)
         {
-            case GapSystem.JointMoves when sliding:
+            case GapSystem.JointMoves when joint == JointPhase.Slides:
+                joint = JointPhase.Open;
+                watch.Open();
                 events.Add((GapEventKind.JointOpens, fired.Time));
                 return true;
             case GapSystem.JointMoves:
-                sliding = true;
+                joint = JointPhase.Slides;
                 events.Add((GapEventKind.JointMoves, fired.Time));
                 return false;
             case GapSystem.JointRests:
-                sliding = false;
+                joint = JointPhase.Held;
                 integrator.State[GapState.SlideSpeed] = 0;
                 events.Add((GapEventKind.JointRests, fired.Time));
                 return false;

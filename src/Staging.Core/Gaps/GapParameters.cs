@@ -71,6 +71,12 @@ internal sealed class GapParameters
 
     public required double ClosingAcceleration { get; init; }
 
+    /// <summary>The tape over the seam; null where there is none.</summary>
+    public required FilmParameters? Film { get; init; }
+
+    /// <summary>How long the gap is followed once the joint has opened [s].</summary>
+    public required double AfterOpening { get; init; }
+
     public required double OutsidePressure { get; init; }
 
     public required double OutsideTemperature { get; init; }
@@ -80,4 +86,10 @@ internal sealed class GapParameters
     public required double Horizon { get; init; }
 
     public required GrainParameters Grain { get; init; }
+
+    /// <summary>Length of the state vector.</summary>
+    public int StateCount => FirstLayer + (Film is null ? 0 : FilmParameters.Layers);
+
+    /// <summary>Where the layers of the film begin in the state vector.</summary>
+    public static int FirstLayer => GapState.Count;
 }

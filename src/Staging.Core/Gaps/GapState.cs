@@ -24,5 +24,6 @@ internal static class GapState
     /// <summary>Net energy that has left as enthalpy, wall heat and work on the joint [J].</summary>
     public const int EnergyOut = 16;
 
+    /// <summary>Numbers that every gap has; the layers of a tape film follow them where there is one.</summary>
     public const int Count = 17;
 }

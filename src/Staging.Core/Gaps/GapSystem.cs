@@ -2,8 +2,8 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>Right-hand side of the displacement model while the joint is stuck or slides.</summary>
-internal struct GapSystem(GapParameters parameters, bool sliding) : IOdeSystem
+/// <summary>Right-hand side of the displacement model while the joint holds, slides or is open.</summary>
+internal struct GapSystem(GapParameters parameters, JointPhase phase) : IOdeSystem
 {
     /// <summary>Events, by index.</summary>
     public const int JointMoves = 0;
@@ -18,11 +18,12 @@ internal struct GapSystem(GapParameters parameters, bool sliding) : IOdeSystem
     private const double SpentShare = 0.01;
 
     private readonly GapParameters p = parameters;
+    private readonly JointMechanics joint = new(parameters, phase);
 
-    public readonly int Dimension => GapState.Count;
+    public readonly int Dimension => p.StateCount;
 
     /// <summary>Sliding adds two ways to end: the joint opens, or comes to rest.</summary>
-    public readonly int EventCount => sliding ? 5 : 4;
+    public readonly int EventCount => phase == JointPhase.Slides ? 5 : 4;
 
     public const int JointRests = 4;
 
@@ -38,8 +39,7 @@ internal struct GapSystem(GapParameters parameters, bool sliding) : IOdeSystem
     {
         GapRates rates = default;
         var flows = new GapFlows(p, t, y, ref rates);
-        double speed = sliding ? y[GapState.SlideSpeed] : 0;
-        double volumeRate = p.JointArea * speed;
+        double volumeRate = joint.VolumeRate(y);
         double dpdt = flows.Equalise(volumeRate, ref rates);
         double work = flows.Pressure * volumeRate;
 
@@ -48,8 +48,7 @@ internal struct GapSystem(GapParameters parameters, bool sliding) : IOdeSystem
         Write(dydt, GapState.Hot, rates.Hot, hotWork);
         Write(dydt, GapState.Cold, rates.Cold, work - hotWork);
         Write(dydt, GapState.DeadEnd, rates.DeadEnd, 0);
-        dydt[GapState.Slide] = speed;
-        dydt[GapState.SlideSpeed] = sliding ? JointAcceleration(flows.Pressure, SlidingFriction(y[GapState.Slide])) : 0;
+        joint.Slopes(flows.Pressure, flows.Hot.Temperature, y, dydt);
         dydt[GapState.Burnt] = flows.BurningRate;
         dydt[GapState.MassOut] = rates.MassOut;
         dydt[GapState.EnergyOut] = rates.EnergyOut + work;
@@ -59,22 +58,20 @@ internal struct GapSystem(GapParameters parameters, bool sliding) : IOdeSystem
     {
         GapRates rates = default;
         var flows = new GapFlows(p, t, y, ref rates);
-        values[JointMoves] = sliding ? y[GapState.Slide] - p.Engagement : JointAcceleration(flows.Pressure, p.Breakaway);
+        values[JointMoves] = phase switch
+        {
+            JointPhase.Held => joint.AccelerationAgainstHold(flows.Pressure, y),
+            JointPhase.Slides => y[GapState.Slide] - p.Engagement,
+            _ => -1,
+        };
         values[Spent] = t >= p.FragmentBurnTime
             ? (1 + SpentShare) * p.OutsidePressure - Math.Max(flows.Pressure, flows.ChamberPressure)
             : -p.OutsidePressure;
         values[FrontAtLastVent] = flows.ProductsAtLastVent - Reached;
         values[ProductsAtNozzle] = flows.DeadEnd.ProductFraction - Reached;
-        if (sliding)
+        if (phase == JointPhase.Slides)
             values[JointRests] = y[GapState.SlideSpeed];
     }
-
-    /// <summary>Relative acceleration of the two bodies under gap pressure, friction and what presses them together [m/s2].</summary>
-    public readonly double JointAcceleration(double pressure, double friction) =>
-        ((pressure - p.OutsidePressure) * p.JointArea - friction) / p.ReducedMass - p.ClosingAcceleration;
-
-    /// <summary>Friction falls with the length still engaged [N].</summary>
-    private readonly double SlidingFriction(double slide) => p.Sliding * Math.Clamp(1 - slide / p.Engagement, 0, 1);
 
     /// <summary>Work of a parcel on its neighbours, p dV/dt = (S - V dp/dt)/gamma [W].</summary>
     private static double ParcelWork(in Zone zone, double pressure, double dpdt, double swelling) =>
