@@ -32,7 +32,7 @@ internal static class Spread
 
     private static GapProblem Change(Func<GapDesign, GapDesign> change) => Nominal with { Design = change(Nominal.Design) };
 
-    private static GapProblem Source(Func<BurnThroughSource, BurnThroughSource> change) => Change(d => d with { Source = change(d.Source) });
+    private static GapProblem Source(Func<BurnThroughSource, BurnThroughSource> change) => Change(d => d with { Source = change(StartingGaps.Booster) });
 
     private static GapProblem Grain(Func<UpperGrain, UpperGrain> change) => Change(d => d with { Grain = change(d.Grain) });
 

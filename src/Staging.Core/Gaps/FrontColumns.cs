@@ -53,12 +53,13 @@ public sealed record FrontColumns
         return new FrontColumns { Time_s = time, Front_m = front, Speed_mps = speed, MixingThickness_m = thickness, HeatLost_J = heat };
     }
 
-    /// <summary>h pi D x (T - Tw) [W].</summary>
+    /// <summary>h times the wall behind the front times (T - Tw) [W].</summary>
     private static double LossRate(GapRun run, double t)
     {
         GapSnapshot s = run.At(Duration.FromSeconds(t));
         double h = run.Problem.Design.Closures.WallHeatTransfer.WattsPerSquareMeterKelvin;
-        double perimeter = Math.PI * run.Problem.Design.Tube.Bore.Meters;
-        return h * perimeter * s.Front.Meters * (s.HotTemperature.Kelvins - run.Problem.Surroundings.Temperature.Kelvins);
+        BoreProfile profile = run.Problem.Design.Tube.Profile;
+        double stretch = FrontTravel.Stretch(run, s);
+        return h * (profile.WallTo(s.Front.Meters - stretch) + Math.PI * profile.FirstBore * stretch) * (s.HotTemperature.Kelvins - run.Problem.Surroundings.Temperature.Kelvins);
     }
 }

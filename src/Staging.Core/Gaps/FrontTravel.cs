@@ -67,7 +67,7 @@ public sealed record FrontTravel
     /// <returns>Thickness from 90 to 10 % products. The run itself blends over the thickness of its closures.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
     public Length MixingThicknessAt(Duration time) =>
-        Length.FromMeters(mixing.Thickness(Math.Max(0, Front(Guard.In(time, 0, end, nameof(time)).Seconds)), run.Problem.Design.Tube.Bore.Meters));
+        Length.FromMeters(mixing.Thickness(Math.Max(0, Front(Guard.In(time, 0, end, nameof(time)).Seconds)), run.Problem.Design.Tube.Profile.FirstBore));
 
     /// <summary>Heat that the gas behind the front has given to the tube wall.</summary>
     /// <param name="time">Time since burn-through [s], 0 to the end of the run.</param>
@@ -102,8 +102,17 @@ public sealed record FrontTravel
     private double ExcessEnthalpy(GapSnapshot s)
     {
         double gamma = run.Problem.Design.Source.Products.Equivalent().HeatCapacityRatio;
-        double volume = run.Problem.Design.Tube.CrossSection.SquareMeters * s.Front.Meters;
+        BoreProfile profile = run.Problem.Design.Tube.Profile;
+        double stretch = Stretch(run, s), volume = profile.VolumeTo(s.Front.Meters - stretch) + stretch * profile.FirstArea;
         return gamma / (gamma - 1) * s.GapPressure.Pascals * volume * Math.Max(0, 1 - run.Problem.Surroundings.Temperature.Kelvins / s.HotTemperature.Kelvins);
+    }
+
+    /// <summary>Lengthening of the tube by the joint, in its first bore [m].</summary>
+    internal static double Stretch(GapRun run, GapSnapshot s)
+    {
+        FrictionJoint coupler = run.Problem.Design.Joint.Coupler;
+        double travel = Math.Min(s.JointTravel.Meters, coupler.Engagement.Meters);
+        return travel * coupler.PressureArea.SquareMeters / run.Problem.Design.Tube.Profile.FirstArea;
     }
 
     private readonly struct Ahead(FrontTravel travel, double station) : IScalarFunction

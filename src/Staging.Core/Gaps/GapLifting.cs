@@ -9,6 +9,7 @@ internal static class GapLifting
 {
     public static GapRun Run(
         GapProblem problem,
+        GapModel model,
         SolverOptions options,
         GapCourse course,
         IEnumerable<(GapEventKind Kind, double Time)> happened,
@@ -20,6 +21,7 @@ internal static class GapLifting
         return new GapRun
         {
             Problem = problem,
+            Model = model,
             Options = options,
             Outcome = new OutcomeLifting(problem.Design, p, watch, events, end.Failure, end.Time).Outcome,
             Events = events,
@@ -37,25 +39,33 @@ internal static class GapLifting
     {
         Span<double> y = stackalloc double[course.Parameters.StateCount];
         course.Track.At(time, y);
-        GapRates rates = default;
-        var flows = new GapFlows(course.Parameters, time, y, ref rates);
+        var now = new GapMoment(course.Parameters, y);
         double surface = course.Watch.SurfaceAt(time);
-        var heating = new GrainHeating(flows, course.Parameters);
+        var heating = new GrainHeating(now, course.Parameters);
         return new GapSnapshot
         {
             Time = Duration.FromSeconds(time),
-            GapPressure = Pressure.FromPascals(flows.Pressure),
-            ChamberPressure = Pressure.FromPascals(flows.ChamberPressure),
-            Front = Length.FromMeters(flows.Front),
-            HotTemperature = Temperature.FromKelvins(flows.Hot.Temperature),
-            NozzleTemperature = Temperature.FromKelvins(flows.DeadEnd.Temperature),
-            ProductsAtNozzle = flows.DeadEnd.ProductFraction,
+            GapPressure = Pressure.FromPascals(now.Pressure),
+            ChamberPressure = Pressure.FromPascals(now.ChamberPressure),
+            JacketPressures = [.. JacketPressures(course.Parameters, now).Select(x => Pressure.FromPascals(x))],
+            Front = Length.FromMeters(now.Front),
+            HotTemperature = Temperature.FromKelvins(now.Hot.Temperature),
+            NozzleTemperature = Temperature.FromKelvins(now.DeadEnd.Temperature),
+            ProductsAtNozzle = now.DeadEnd.ProductFraction,
             GrainSurface = Temperature.FromKelvins(surface),
             JointTravel = Length.FromMeters(y[GapState.Slide]),
             Convection = HeatFlux.FromWattsPerSquareMeter(heating.Convection(surface)),
             Radiation = HeatFlux.FromWattsPerSquareMeter(heating.Radiation(surface)),
             Particles = HeatFlux.FromWattsPerSquareMeter(heating.Particles(surface)),
         };
+    }
+
+    private static double[] JacketPressures(GapParameters p, in GapMoment now)
+    {
+        var pressures = new double[p.Jackets.Length];
+        for (int i = 0; i < pressures.Length; i++)
+            pressures[i] = now.PressureOf(p.Jackets[i]);
+        return pressures;
     }
 
     public static GapColumns Columns(GapCourse course, double end, double interval)
@@ -68,14 +78,13 @@ internal static class GapLifting
         {
             double t = Math.Min(i * interval, end);
             course.Track.At(t, y);
-            GapRates rates = default;
-            var flows = new GapFlows(course.Parameters, t, y, ref rates);
+            var now = new GapMoment(course.Parameters, y);
             time[i] = t;
-            gap[i] = flows.Pressure;
-            chamber[i] = flows.ChamberPressure;
-            front[i] = flows.Front;
-            hot[i] = flows.Hot.Temperature;
-            nozzle[i] = flows.DeadEnd.Temperature;
+            gap[i] = now.Pressure;
+            chamber[i] = now.ChamberPressure;
+            front[i] = now.Front;
+            hot[i] = now.Hot.Temperature;
+            nozzle[i] = now.DeadEnd.Temperature;
             surface[i] = course.Watch.SurfaceAt(t);
             travel[i] = y[GapState.Slide];
         }
@@ -96,31 +105,30 @@ internal static class GapLifting
     /// <summary>The ledger at the end of a run, from its first and last states.</summary>
     private static GapLedger Ledger(GapParameters p, ReadOnlySpan<double> first, ReadOnlySpan<double> last)
     {
-        double initial = MassOf(first), burnt = last[GapState.Burnt], left = last[GapState.MassOut];
-        double energy = EnergyOf(first), burntEnergy = burnt * p.Products.Cp * p.FlameTemperature;
+        double initial = MassOf(p, first), burnt = last[GapState.Burnt], left = last[GapState.MassOut];
+        double energy = EnergyOf(p, first), burntEnergy = last[GapState.BurntEnergy];
         return new GapLedger
         {
             InitialMass = Mass.FromKilograms(initial),
             Burnt = Mass.FromKilograms(burnt),
             Left = Mass.FromKilograms(left),
-            RelativeMassResidual = (MassOf(last) - initial - burnt + left) / (initial + burnt),
-            RelativeEnergyResidual = (EnergyOf(last) - energy - burntEnergy + last[GapState.EnergyOut]) / (energy + burntEnergy),
+            RelativeMassResidual = (MassOf(p, last) - initial - burnt + left) / (initial + burnt),
+            RelativeEnergyResidual = (EnergyOf(p, last) - energy - burntEnergy + last[GapState.EnergyOut]) / (energy + burntEnergy),
         };
     }
 
-    private static double MassOf(ReadOnlySpan<double> y)
-    {
-        double sum = 0;
-        for (int zone = 0; zone < GapState.Slide; zone += 3)
-            sum += y[zone] + y[zone + 1];
-        return sum;
-    }
+    private static double MassOf(GapParameters p, ReadOnlySpan<double> y) => Sum(p, y, 0) + Sum(p, y, 1);
 
-    private static double EnergyOf(ReadOnlySpan<double> y)
+    private static double EnergyOf(GapParameters p, ReadOnlySpan<double> y) => Sum(p, y, 2);
+
+    /// <summary>Sums one number of all parcels: those that every gap has, chambers and jackets.</summary>
+    private static double Sum(GapParameters p, ReadOnlySpan<double> y, int number)
     {
         double sum = 0;
-        for (int zone = 0; zone < GapState.Slide; zone += 3)
-            sum += y[zone + 2];
+        for (int at = 0; at < GapState.Slide; at += GapState.Parcel)
+            sum += y[at + number];
+        for (int at = GapState.Fixed; at < p.FirstFragments; at += GapState.Parcel)
+            sum += y[at + number];
         return sum;
     }
 }

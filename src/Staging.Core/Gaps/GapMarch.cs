@@ -2,10 +2,11 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>One gap run: the phases of the joint, the known times between them, and the events.</summary>
+/// <summary>One run of a lumped model: the phases of the joint, the known times between them, and the events.</summary>
 internal sealed class GapMarch
 {
     private readonly GapProblem problem;
+    private readonly GapModel model;
     private readonly SolverOptions options;
     private readonly GapParameters p;
     private readonly Integrator<Tsitouras54> integrator;
@@ -14,12 +15,14 @@ internal sealed class GapMarch
     private readonly double[] first;
     private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
     private JointPhase joint = JointPhase.Held;
+    private bool burnt;
 
-    public GapMarch(GapProblem problem, SolverOptions options)
+    public GapMarch(GapProblem problem, GapModel model, SolverOptions options)
     {
         this.problem = problem;
+        this.model = model;
         this.options = options;
-        p = GapLowering.Lower(problem);
+        p = GapLowering.Lower(problem, model is GapModel.Stirred);
         integrator = new Integrator<Tsitouras54>(options, GapLowering.Scales(p));
         track = new DenseTrack(p.StateCount, Tsitouras54.DenseDegree);
         watch = new GapWatch(p);
@@ -30,39 +33,30 @@ internal sealed class GapMarch
 
     public GapRun Run(CancellationToken cancel)
     {
-        double[] stops = [.. new[] { p.OpeningTime, p.FragmentBurnTime }.Where(t => t < p.Horizon).Order(), p.Horizon];
         bool over = false;
-        foreach (double stop in stops)
+        foreach (double stop in KnownTimes.Of(p))
         {
             while (!over && integrator.Time < stop)
                 over = RunPhase(stop, cancel);
-            if (!over && stop == p.FragmentBurnTime)
-                events.Add((GapEventKind.FragmentsBurnt, stop));
+            if (!over)
+                NoteBurnt();
         }
 
         if (!double.IsNaN(watch.LitTime))
             events.Add((GapEventKind.Lit, watch.LitTime));
         var end = new GapEnd(integrator.Time, integrator.State.ToArray(), integrator.Statistics, integrator.Failure);
-        if (joint == JointPhase.Open && p.AfterOpening > 0 && end.Failure is null)
-        {
-            double opened = end.Time;
-            end = OpenGap.Follow(p, options, end, stops, new Both(track, watch), out bool spent, cancel);
-            if (p.FragmentBurnTime > opened && p.FragmentBurnTime <= end.Time)
-                events.Add((GapEventKind.FragmentsBurnt, p.FragmentBurnTime));
-            if (spent)
-                events.Add((GapEventKind.Spent, end.Time));
-        }
-
-        return GapLifting.Run(problem, options, new GapCourse(p, track, watch), events, first, end);
+        if (joint == JointPhase.Open && p.AfterOpening > 0)
+            end = Follow(end, cancel);
+        return GapLifting.Run(problem, model, options, new GapCourse(p, track, watch), events, first, end);
     }
 
     /// <summary>Runs to the next change of the joint or to the stop; true when the run is over.</summary>
     private bool RunPhase(double stop, CancellationToken cancel)
     {
-        var system = new GapSystem(p, joint);
+        GapSystem system = Phase();
         if (BeginsOver(ref system))
             return true;
-        system = new GapSystem(p, joint);
+        system = Phase();
         PhaseEnd end = integrator.Run(ref system, stop, new Both(track, watch), cancel);
         if (end == PhaseEnd.Failed)
             return true;
@@ -71,6 +65,8 @@ internal sealed class GapMarch
             over |= Happens(fired);
         return over;
     }
+
+    private GapSystem Phase() => new(p, new GapPhase(joint, integrator.Time, p.Feed?.PieceFrom(integrator.Time) ?? -1));
 
     /// <summary>What already holds at the start of a phase is no event: a joint too weak to hold, or a gap already spent.</summary>
     private bool BeginsOver(ref GapSystem system)
@@ -116,10 +112,35 @@ internal sealed class GapMarch
             case GapSystem.FrontAtLastVent:
                 events.Add((GapEventKind.FrontAtLastVent, fired.Time));
                 return false;
-            default:
+            case GapSystem.ProductsAtNozzle:
                 events.Add((GapEventKind.ProductsAtNozzle, fired.Time));
                 return false;
+            default:
+                integrator.State[p.FirstFragments + fired.Index - GapSystem.FirstFragments] = 0;
+                NoteBurnt();
+                return false;
         }
+    }
+
+    /// <summary>Notes, once, that the last source has ended.</summary>
+    private void NoteBurnt()
+    {
+        if (burnt || integrator.Time < p.KnownSourceEnd || !new GapMoment(p, integrator.State).FragmentsAreBurnt)
+            return;
+        burnt = true;
+        events.Add((GapEventKind.FragmentsBurnt, integrator.Time));
+    }
+
+    /// <summary>Follows the gap beyond the opening of its joint.</summary>
+    private GapEnd Follow(GapEnd opened, CancellationToken cancel)
+    {
+        var open = new OpenGap(p, options, opened, new Both(track, watch));
+        GapEnd end = open.Follow(cancel);
+        if (!burnt && open.BurntAt is { } time)
+            events.Add((GapEventKind.FragmentsBurnt, time));
+        if (open.IsSpent)
+            events.Add((GapEventKind.Spent, end.Time));
+        return end;
     }
 
     /// <summary>Hands each step to the record and to the watch.</summary>

@@ -17,6 +17,13 @@ public sealed record GapProblem
     /// <summary>Air outside the holes; the gap starts filled with it.</summary>
     public required GasState Surroundings { get; init => field = Guard.NotNull(value); }
 
+    /// <summary>
+    /// Dynamic pressure of the flight [Pa], 0 to 1 MPa; 0, the default, at rest. Outlets with a pressure coefficient stand so much above the
+    /// pressure of the surroundings.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Pressure DynamicPressure { get; init => field = Guard.In(value, 0, 1e6); }
+
     /// <summary>How long after burn-through the gap is watched [s], 0.1 ms to 10 s. The default is 0.2 s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration Horizon { get; init => field = Guard.In(value, 1e-4, 10); } = Duration.FromMilliseconds(200);

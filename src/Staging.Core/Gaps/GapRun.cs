@@ -11,6 +11,9 @@ public sealed record GapRun
     /// <summary>What was solved.</summary>
     public required GapProblem Problem { get; init; }
 
+    /// <summary>How the gas was modelled.</summary>
+    public required GapModel Model { get; init; }
+
     /// <summary>How it was integrated.</summary>
     public required SolverOptions Options { get; init; }
 

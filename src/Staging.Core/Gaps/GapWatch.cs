@@ -80,24 +80,22 @@ internal sealed class GapWatch(GapParameters p) : IStepSink
     private double SurfaceAfter(in DenseStep step, double time, double h, double guess, out double flux)
     {
         step.At(Math.Max(time, step.Start), y);
-        GapRates rates = default;
-        var flows = new GapFlows(p, time, y, ref rates);
+        var now = new GapMoment(p, y);
         if (!opened)
         {
-            PeakPressure = Math.Max(PeakPressure, flows.Pressure);
-            PeakProducts = Math.Max(PeakProducts, flows.DeadEnd.ProductFraction);
-            LeastFrontRemaining = Math.Min(LeastFrontRemaining, p.LastVent + flows.Stretch - flows.Front);
+            PeakPressure = Math.Max(PeakPressure, now.Pressure);
+            PeakProducts = Math.Max(PeakProducts, now.DeadEnd.ProductFraction);
+            LeastFrontRemaining = Math.Min(LeastFrontRemaining, p.LastVent - now.Reach);
         }
 
         double settled = p.Grain.Initial + surface.Settle(h);
-        return new GrainHeating(flows, p).Settle(settled, surface.Gain, guess, out flux);
+        return new GrainHeating(now, p).Settle(settled, surface.Gain, guess, out flux);
     }
 
     private double FluxAt(in DenseStep step, double time, double temperature)
     {
         step.At(time, y);
-        GapRates rates = default;
-        return new GrainHeating(new GapFlows(p, time, y, ref rates), p).Total(temperature);
+        return new GrainHeating(new GapMoment(p, y), p).Total(temperature);
     }
 
     /// <summary>

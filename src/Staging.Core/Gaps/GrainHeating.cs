@@ -18,12 +18,12 @@ internal readonly struct GrainHeating
     private readonly double gas;
     private readonly double emittance;
 
-    public GrainHeating(in GapFlows flows, GapParameters p)
+    public GrainHeating(in GapMoment now, GapParameters p)
     {
-        Zone zone = flows.DeadEnd;
+        Zone zone = now.DeadEnd;
         gas = zone.Temperature;
-        double speed = flows.SpeedAtNozzle;
-        double density = zone.DensityAt(flows.Pressure);
+        double speed = now.SpeedAtNozzle;
+        double density = zone.DensityAt(now.Pressure);
         double particles = p.ParticleFraction * zone.ProductFraction;
 
         // Laminar axisymmetric stagnation point, Nu = 0.763 sqrt(U d/nu) Pr^0.4 (M. Sibulkin, J. Aeronautical Sciences 19 (1952) 570-571,

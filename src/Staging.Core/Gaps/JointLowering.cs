@@ -20,7 +20,9 @@ internal static class JointLowering
     public static FilmParameters? Film(StageJoint joint, Temperature air) =>
         joint is StageJoint.Taped taped ? FilmLowering.Lower(taped.Tape, air) : null;
 
-    /// <summary>Holes through the centring rings: vents at the booster's end.</summary>
-    public static IEnumerable<VentParameters> RearPassages(StageJoint joint) =>
-        joint is StageJoint.FreeMotorTube { RearPassages: { } holes } ? [new VentParameters(0, new OrificeSize(holes), false)] : [];
+    /// <summary>Holes through the centring rings: vents to the outside at the booster's end.</summary>
+    public static IEnumerable<VentParameters> RearPassages(StageJoint joint, double frontThickness, Pressure outside) =>
+        joint is StageJoint.FreeMotorTube { RearPassages: { } holes }
+            ? [new VentParameters(0, frontThickness, new OutletParameters(new OrificeSize(holes), -1, outside.Pascals), false)]
+            : [];
 }

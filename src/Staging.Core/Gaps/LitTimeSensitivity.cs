@@ -12,6 +12,7 @@ public static class LitTimeSensitivity
     /// </summary>
     /// <param name="problem">The gap; it must light.</param>
     /// <param name="step">Relative step of the differences [-], 0.001 to 0.1; 0.02 is a good start, smaller ones meet the tolerance of the run.</param>
+    /// <param name="model">Which model runs; null for displacement.</param>
     /// <param name="options">How to integrate; null for the defaults.</param>
     /// <param name="cancellationToken">Stops the runs.</param>
     /// <returns>
@@ -22,14 +23,14 @@ public static class LitTimeSensitivity
     /// <exception cref="ArgumentOutOfRangeException">The step is outside its range.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static ImmutableArray<LitTimeSlope> SensitivityOfLitTime(
-        this GapProblem problem, double step, SolverOptions? options = null, CancellationToken cancellationToken = default)
+        this GapProblem problem, double step, GapModel? model = null, SolverOptions? options = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
         double h = Guard.In(step, 1e-3, 0.1, "-", nameof(step));
         if (LitTime(problem) is null)
             return [];
         var slopes = ImmutableArray.CreateBuilder<LitTimeSlope>();
-        foreach (IgnitionInput input in IgnitionInput.All)
+        foreach (IgnitionInput input in IgnitionInputLowering.All)
         {
             double value = input.Read(problem.Design);
             if (value != 0 && Slope(input, h) is { } wide && Slope(input, 0.5 * h) is { } narrow)
@@ -39,7 +40,7 @@ public static class LitTimeSensitivity
         slopes.Sort((a, b) => Math.Abs(b.Slope).CompareTo(Math.Abs(a.Slope)));
         return slopes.ToImmutable();
 
-        double? LitTime(GapProblem at) => at.Solve(options, cancellationToken).TimeOf(GapEventKind.Lit)?.Seconds;
+        double? LitTime(GapProblem at) => at.Solve(model, options, cancellationToken).TimeOf(GapEventKind.Lit)?.Seconds;
 
         double? Slope(IgnitionInput input, double by)
         {

@@ -18,6 +18,7 @@ public abstract record StageJoint
 
     /// <summary>A coupler as a joint held by friction alone.</summary>
     /// <param name="coupler">The coupler.</param>
+    /// <returns>The joint.</returns>
     public static implicit operator StageJoint(FrictionJoint coupler) => FromFrictionJoint(coupler);
 
     /// <summary>A coupler as a joint held by friction alone.</summary>
@@ -63,7 +64,7 @@ public abstract record StageJoint
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public required Mass MovingMass { get; init => field = Guard.In(value, 1e-3, 100); }
 
-        /// <summary>Holes through the centring rings, at the booster's end of the gap; null where there are none.</summary>
-        public required VentHoles? RearPassages { get; init; }
+        /// <summary>Holes through the centring rings, at the booster's end of the gap; null, the default, where there are none.</summary>
+        public VentHoles? RearPassages { get; init; }
     }
 }

@@ -18,7 +18,8 @@ public sealed record GapIgnition : IGapIgnition
 
     /// <summary>
     /// Pressure coefficient of the body side at the holes [-], -1.5 to 1: (pressure at the hole - static pressure) over dynamic pressure.
-    /// Near 0 on a long cylinder a few calibres behind the nose; negative just behind a shoulder.
+    /// Near 0 on a long cylinder a few calibres behind the nose; negative just behind a shoulder. An outlet elsewhere has a coefficient of its own, which
+    /// counts from this one: see <see cref="VentTarget.Outside"/>.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double HolePressureCoefficient { get; init => field = Guard.In(value, -1.5, 1); }
@@ -51,13 +52,14 @@ public sealed record GapIgnition : IGapIgnition
                 Pressure = state.AirPressure + HolePressureCoefficient * Pressure.FromPascals(dynamicPressure),
                 Temperature = state.AirTemperature,
             },
+            DynamicPressure = Pressure.FromPascals(dynamicPressure),
         };
     }
 
     /// <inheritdoc/>
     public GapIgnitionResult Ignite(BurnThroughState state)
     {
-        GapRun run = ProblemAt(state).Solve(Solver);
+        GapRun run = ProblemAt(state).Solve(options: Solver);
         Duration? opens = run.TimeOf(GapEventKind.JointOpens);
         return run.Outcome is GapOutcome.Lit lit
             ? new GapIgnitionResult.Lit { Reason = lit.Cause, IgnitionLag = lit.Time, SeparationLag = opens ?? lit.Time }

@@ -48,7 +48,7 @@ public class AfterOpeningTests
     [Fact]
     public void A_tighter_tolerance_says_the_same()
     {
-        GapRun tight = (Weak with { AfterOpening = Duration.FromMilliseconds(30) }).Solve(new Staging.Core.Solving.SolverOptions { RelativeTolerance = 1e-10 });
+        GapRun tight = (Weak with { AfterOpening = Duration.FromMilliseconds(30) }).Solve(options: new Staging.Core.Solving.SolverOptions { RelativeTolerance = 1e-10 });
         Duration t = Followed.End;
         Assert.Equal(tight.At(t).GapPressure.Pascals, Followed.At(t).GapPressure.Pascals, 1e-5 * 101325);
         Assert.Equal(tight.PeakGrainSurfaceAfterOpening!.Value.Kelvins, Followed.PeakGrainSurfaceAfterOpening!.Value.Kelvins, 1e-2);

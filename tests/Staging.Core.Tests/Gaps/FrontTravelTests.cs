@@ -55,7 +55,7 @@ public class FrontTravelTests
         {
             Vents = [],
             Joint = Bench.Joint(2000),
-            Source = d.Source with { NozzleThroatDiameter = Length.Zero },
+            Source = d.Motor() with { NozzleThroatDiameter = Length.Zero },
             Grain = d.Grain with { RecessVolume = Volume.FromCubicMillimeters(1) },
         }).Solve();
         FrontTravel travel = closed.FrontTravel(FrontMixing.Judged);
@@ -81,7 +81,7 @@ public class FrontTravelTests
 
     private static double EnergyOut(GapRun run)
     {
-        double[] y = new double[GapState.Count];
+        double[] y = new double[run.Course.Parameters.StateCount];
         run.Course.Track.At(run.End.Seconds, y);
         return y[GapState.EnergyOut];
     }

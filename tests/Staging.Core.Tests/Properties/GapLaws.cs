@@ -52,7 +52,7 @@ public class GapLaws
         const double k = 1.7;
         GapProblem scaled = one.With(d => d with
         {
-            Source = d.Source with { ChamberPressure = k * d.Source.ChamberPressure, FragmentMass = k * d.Source.FragmentMass },
+            Source = d.Motor() with { ChamberPressure = k * d.Motor().ChamberPressure, FragmentMass = k * d.Motor().FragmentMass },
             Joint = d.Joint.Coupler with { BreakawayForce = k * d.Joint.Coupler.BreakawayForce, SlidingForce = k * d.Joint.Coupler.SlidingForce },
         }) with
         {
@@ -106,7 +106,7 @@ public static class LegalGap
         {
             Tube = tube,
             Vents = [Bench.Hole(tube, diameter, holes)],
-            Source = d.Source with
+            Source = d.Motor() with
             {
                 Products = Bench.Powder(gas),
                 FragmentMass = Mass.FromGrams(grams),
