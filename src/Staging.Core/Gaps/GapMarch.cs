@@ -14,7 +14,7 @@ internal sealed class GapMarch
     private readonly GapWatch watch;
     private readonly double[] first;
     private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
-    private bool sliding;
+    private JointPhase joint = JointPhase.Held;
     private bool burnt;
 
     public GapMarch(GapProblem problem, GapModel model, SolverOptions options)
@@ -44,7 +44,10 @@ internal sealed class GapMarch
 
         if (!double.IsNaN(watch.LitTime))
             events.Add((GapEventKind.Lit, watch.LitTime));
-        return GapLifting.Run(problem, model, options, new GapCourse(p, track, watch), events, first, integrator);
+        var end = new GapEnd(integrator.Time, integrator.State.ToArray(), integrator.Statistics, integrator.Failure);
+        if (joint == JointPhase.Open && p.AfterOpening > 0)
+            end = Follow(end, cancel);
+        return GapLifting.Run(problem, model, options, new GapCourse(p, track, watch), events, first, end);
     }
 
     /// <summary>Runs to the next change of the joint or to the stop; true when the run is over.</summary>
@@ -64,7 +67,7 @@ internal sealed class GapMarch
         return over;
     }
 
-    private GapSystem Phase(double stop) => new(p, new GapPhase(sliding, integrator.Time, stop, p.Feed?.PieceFrom(integrator.Time) ?? -1));
+    private GapSystem Phase(double stop) => new(p, new GapPhase(joint, integrator.Time, stop, p.Feed?.PieceFrom(integrator.Time) ?? -1));
 
     /// <summary>What already holds at the start of a phase is no event: a joint too weak to hold, or a gap already spent.</summary>
     private bool BeginsOver(ref GapSystem system)
@@ -77,9 +80,9 @@ internal sealed class GapMarch
             return true;
         }
 
-        if (!sliding && values[GapSystem.JointMoves] > 0)
+        if (joint == JointPhase.Held && values[GapSystem.JointMoves] > 0)
         {
-            sliding = true;
+            joint = JointPhase.Slides;
             events.Add((GapEventKind.JointMoves, integrator.Time));
         }
 
@@ -90,15 +93,17 @@ internal sealed class GapMarch
     {
         switch (fired.Index)
         {
-            case GapSystem.JointMoves when sliding:
+            case GapSystem.JointMoves when joint == JointPhase.Slides:
+                joint = JointPhase.Open;
+                watch.Open();
                 events.Add((GapEventKind.JointOpens, fired.Time));
                 return true;
             case GapSystem.JointMoves:
-                sliding = true;
+                joint = JointPhase.Slides;
                 events.Add((GapEventKind.JointMoves, fired.Time));
                 return false;
             case GapSystem.JointRests:
-                sliding = false;
+                joint = JointPhase.Held;
                 integrator.State[GapState.SlideSpeed] = 0;
                 events.Add((GapEventKind.JointRests, fired.Time));
                 return false;
@@ -125,6 +130,18 @@ internal sealed class GapMarch
             return;
         burnt = true;
         events.Add((GapEventKind.FragmentsBurnt, integrator.Time));
+    }
+
+    /// <summary>Follows the gap beyond the opening of its joint.</summary>
+    private GapEnd Follow(GapEnd opened, CancellationToken cancel)
+    {
+        var open = new OpenGap(p, options, opened, new Both(track, watch));
+        GapEnd end = open.Follow(cancel);
+        if (!burnt && open.BurntAt is { } time)
+            events.Add((GapEventKind.FragmentsBurnt, time));
+        if (open.IsSpent)
+            events.Add((GapEventKind.Spent, end.Time));
+        return end;
     }
 
     /// <summary>Hands each step to the record and to the watch.</summary>

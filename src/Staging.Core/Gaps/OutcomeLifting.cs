@@ -41,7 +41,7 @@ internal sealed class OutcomeLifting(
         : DidNotReach();
 
     /// <summary>How many vents before the last the front has passed.</summary>
-    private int VentsPassed => p.Vents.Count(v => v.Station < p.LastVent - watch.LeastFrontRemaining);
+    private int VentsPassed => p.Vents.Count(v => v.Stirring > 0 && v.Station < p.LastVent - watch.LeastFrontRemaining);
 
     private GapOutcome.Lit Lit()
     {
@@ -81,10 +81,10 @@ internal sealed class OutcomeLifting(
         Time = Duration.FromSeconds(end),
         ProductsAtNozzle = watch.PeakProducts,
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
-        Cause = p.Vents.Length == 0
+        Cause = design.Vents.IsEmpty
             ? Say($"The front came to the end of the closed tube, but no stream stirs the gas before the nozzle; {watch.PeakProducts:P0} of it was products at most.{Watched}")
             : Say($"The front reached the last vent and left through it; {watch.PeakProducts:P0} of the gas at the nozzle was products at most. The last vent is {DepthInBores:F1} bores short of the nozzle plane.{Watched}"),
-        Cure = p.Vents.Length == 0 ? "Vent the gap directly below the upper nozzle."
+        Cure = design.Vents.IsEmpty ? "Vent the gap directly below the upper nozzle."
             : DepthInBores > NearNozzle ? "Put the last vent directly below the upper nozzle; stirring reaches one to two bores into a dead end."
             : "More vent area there, so that a stream stirs the gas before the nozzle, or a source that lasts longer.",
     };
@@ -112,8 +112,8 @@ internal sealed class OutcomeLifting(
     {
         Time = Duration.FromSeconds(end),
         FrontRemaining = Length.FromMeters(Math.Max(0, watch.LeastFrontRemaining)),
-        Cause = Say($"The front came no nearer to {(p.Vents.Length == 0 ? "the end of the tube" : "the last vent")} than {Math.Max(0, watch.LeastFrontRemaining) * 1e3:F0} mm; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
-        Cure = p.Vents.Length == 0 ? "Vent the gap: the air in a closed tube has nowhere to go."
+        Cause = Say($"The front came no nearer to {(design.Vents.IsEmpty ? "the end of the tube" : "the last vent")} than {Math.Max(0, watch.LeastFrontRemaining) * 1e3:F0} mm; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
+        Cure = design.Vents.IsEmpty ? "Vent the gap: the air in a closed tube has nowhere to go."
             : Crowding < Slack ? "More burn-through gas, or a gap shorter by at least that distance: it is not the vent that holds the front back."
             : "Let more air out (more vent area at the last station, none before it) or shorten the gap by at least that distance.",
     };
