@@ -23,7 +23,7 @@ internal static class GapLifting
             Problem = problem,
             Model = model,
             Options = options,
-            Outcome = new OutcomeLifting(problem.Design, p, watch, events, end.Failure, end.Time).Outcome,
+            Outcome = new OutcomeLifting(p, watch, events, end.Failure, end.Time).Outcome,
             Events = events,
             PeakGaugePressure = Pressure.FromPascals(watch.PeakPressure - p.OutsidePressure),
             PeakGrainSurface = Temperature.FromKelvins(watch.PeakSurface),

@@ -66,7 +66,27 @@ internal readonly ref struct GapMoment
     }
 
     /// <summary>The same for a known sum over the vents of outflow times its share of stirring [m3/s].</summary>
-    public double SpeedFrom(double stirring) => stirring / p.BoreArea * p.JetShare;
+    public double SpeedFrom(double stirring) => stirring / p.BoreArea * JetShare;
+
+    /// <summary>
+    /// Share of its speed and excess temperature that the stream keeps across all openings [-]. An opening of area A in a tube of bore d is taken for a
+    /// free length A/(pi d), that of a tube whose whole wall is open over it.
+    /// </summary>
+    public double JetShare
+    {
+        get
+        {
+            double share = 1;
+            if (p.FreeLengths.Length == 0)
+                return share;
+            double hot = ShareOfHot;
+            double density = hot / (Hot.R * Hot.Temperature) + (1 - hot) / (Cold.R * Cold.Temperature);
+            double ratio = density * p.Outside.R * p.Outside.Temperature;
+            foreach (double length in p.FreeLengths)
+                share *= FreeJet.Share(length, p.JetCore, ratio);
+            return share;
+        }
+    }
 
     /// <summary>The parcel that begins at a place of the state vector.</summary>
     public Zone ZoneAt(int at) => new(y[at], y[at + 1], y[at + 2], p.Products, p.Air);

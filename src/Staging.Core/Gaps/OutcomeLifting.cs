@@ -7,7 +7,7 @@ namespace Staging.Core.Gaps;
 
 /// <summary>Decides the outcome of a run and puts cause and cure into words and numbers.</summary>
 internal sealed class OutcomeLifting(
-    GapDesign design, GapParameters p, GapWatch watch, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
+    GapParameters p, GapWatch watch, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
 {
     /// <summary>Depth of a dead end that counts as none, in bores [-]: a judgement, a third of the reach of stirring.</summary>
     private const double NearNozzle = 0.5;
@@ -20,7 +20,12 @@ internal sealed class OutcomeLifting(
 
     private double Shortfall => Math.Max(0, p.Grain.Ignition - watch.PeakSurface);
 
-    private double DepthInBores => (design.Tube.Length.Meters - p.LastVent) / p.Bore;
+    private double DepthInBores => p.DeadEndDepth / p.Bore;
+
+    private bool CrossesAsJet => p.FreeLengths.Length > 0 && FreeJet.Share(p.FreeLengths.Max(), p.JetCore, HotJet) < 1;
+
+    /// <summary>No vent of the tube leads anywhere.</summary>
+    private bool Closed => p.Vents.All(v => v.Stirring == 0);
 
     private double PeakGauge => watch.PeakPressure - p.OutsidePressure;
 
@@ -81,10 +86,11 @@ internal sealed class OutcomeLifting(
         Time = Duration.FromSeconds(end),
         ProductsAtNozzle = watch.PeakProducts,
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
-        Cause = design.Vents.IsEmpty
+        Cause = Closed
             ? Say($"The front came to the end of the closed tube, but no stream stirs the gas before the nozzle; {watch.PeakProducts:P0} of it was products at most.{Watched}")
             : Say($"The front reached the last vent and left through it; {watch.PeakProducts:P0} of the gas at the nozzle was products at most. The last vent is {DepthInBores:F1} bores short of the nozzle plane.{Watched}"),
-        Cure = design.Vents.IsEmpty ? "Vent the gap directly below the upper nozzle."
+        Cure = CrossesAsJet ? GuideAcross
+            : Closed ? "Vent the gap directly below the upper nozzle."
             : DepthInBores > NearNozzle ? "Put the last vent directly below the upper nozzle; stirring reaches one to two bores into a dead end."
             : "More vent area there, so that a stream stirs the gas before the nozzle, or a source that lasts longer.",
     };
@@ -104,7 +110,7 @@ internal sealed class OutcomeLifting(
         PeakSurface = Temperature.FromKelvins(watch.PeakSurface),
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
         Cause = Say($"Products came to the nozzle, but the grain surface reached {watch.PeakSurface:F0} K at most, {Shortfall:F0} K short; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
-        Cure = "A shorter gap, a narrower guide tube or a booster with more burn-through gas"
+        Cure = CrossesAsJet ? GuideAcross : "A shorter gap, a narrower guide tube or a booster with more burn-through gas"
             + (Crowding > Crowded ? "; more vent area, for a stronger stream heats more." : Crowding < Slack ? "; less vent area, for denser gas heats more." : "."),
     };
 
@@ -112,8 +118,8 @@ internal sealed class OutcomeLifting(
     {
         Time = Duration.FromSeconds(end),
         FrontRemaining = Length.FromMeters(Math.Max(0, watch.LeastFrontRemaining)),
-        Cause = Say($"The front came no nearer to {(design.Vents.IsEmpty ? "the end of the tube" : "the last vent")} than {Math.Max(0, watch.LeastFrontRemaining) * 1e3:F0} mm; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
-        Cure = design.Vents.IsEmpty ? "Vent the gap: the air in a closed tube has nowhere to go."
+        Cause = Say($"The front came no nearer to {(Closed ? "the end of the tube" : "the last vent")} than {Math.Max(0, watch.LeastFrontRemaining) * 1e3:F0} mm; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
+        Cure = Closed ? "Vent the gap: the air in a closed tube has nowhere to go."
             : Crowding < Slack ? "More burn-through gas, or a gap shorter by at least that distance: it is not the vent that holds the front back."
             : "Let more air out (more vent area at the last station, none before it) or shorten the gap by at least that distance.",
     };
@@ -129,6 +135,11 @@ internal sealed class OutcomeLifting(
     };
 
     private double? TimeOf(GapEventKind kind) => events.FirstOrDefault(e => e.Kind == kind)?.Time.Seconds;
+
+    private const string GuideAcross = "Run a guide tube across the opening, with small holes directly below the upper nozzle: the stream crosses the opening as a free jet and mixes with air.";
+
+    /// <summary>Density of hot products over that of air [-], to judge whether a jet lost anything.</summary>
+    private const double HotJet = 0.36;
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }
