@@ -1,7 +1,7 @@
 using GapRows;
 
 // Prints the rows, or with --check FILE tells whether the file still holds them, line by line.
-string[] lines = [.. Rows.Table(), "", .. Spread.Table()];
+string[] lines = [.. Rows.Table(), "", .. Spread.Table(), "", .. Nested.Table()];
 switch (args)
 {
     case []:

@@ -29,18 +29,18 @@ internal static class Rows
 
     public static string Time(GapRun run, GapEventKind kind) => run.TimeOf(kind) is { } t ? $"{t.Milliseconds:F1}" : "-";
 
-    private static GapProblem With(double length_mm, Func<GuideTube, IEnumerable<Vent>> vents)
+    public static GapProblem With(double length_mm, Func<GuideTube, IEnumerable<Vent>> vents)
     {
         GuideTube tube = Start.Design.Tube with { Length = Length.FromMillimeters(length_mm) };
         return Start with { Design = Start.Design with { Tube = tube, Vents = [.. vents(tube)] } };
     }
 
-    private static Vent Below(GuideTube tube, double diameter_mm, int count) => Vent.BelowNozzle(tube, Holes(diameter_mm, count), Length.FromMillimeters(1));
+    public static Vent Below(GuideTube tube, double diameter_mm, int count) => Vent.BelowNozzle(tube, Holes(diameter_mm, count), Length.FromMillimeters(1));
 
     private static IEnumerable<Vent> WideOpen(GuideTube tube) =>
         [.. new double[] { 125, 148, 171, 194, 217 }.Select(x => new Vent { Station = Length.FromMillimeters(x), Holes = Holes(10, 4) }), Below(tube, 10, 4)];
 
-    private static VentHoles Holes(double diameter_mm, int count) => new()
+    public static VentHoles Holes(double diameter_mm, int count) => new()
     {
         Diameter = Length.FromMillimeters(diameter_mm),
         WallThickness = Length.FromMillimeters(0.5),
