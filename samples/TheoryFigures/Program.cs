@@ -11,6 +11,7 @@ IEnumerable<(string Name, ScottPlot.Plot Plot)>[] groups =
     ShockFigures.All(),
     VesselFigures.All(),
     FrontFigures.All(),
+    GapFigures.All(),
 ];
 Directory.CreateDirectory(folder);
 foreach ((string name, ScottPlot.Plot plot) in groups.SelectMany(g => g))
