@@ -33,7 +33,7 @@ public class GapBenchmarks
     [Benchmark(Description = "right-hand side")]
     public double RightHandSide()
     {
-        new GapSystem(parameters, new GapPhase(JointPhase.Slides, 0, -1)).Derivative(1e-3, state, slope);
+        new GapSystem(parameters, new GapPhase(JointPhase.Slides, 0, 1, -1)).Derivative(1e-3, state, slope);
         return slope[0];
     }
 
@@ -48,7 +48,7 @@ public class GapBenchmarks
     {
         integrator.Time = 0;
         state.CopyTo(integrator.State);
-        var system = new GapSystem(parameters, new GapPhase(JointPhase.Held, 0, -1));
+        var system = new GapSystem(parameters, new GapPhase(JointPhase.Held, 0, 1, -1));
         integrator.Run(ref system, 5e-3);
         return integrator.State[0];
     }

@@ -149,10 +149,11 @@ internal static class GapBalance
         double volume = p.DeadEndExchange * now.SpeedFrom(stream) * p.BoreArea;
         double rhoHot = now.Hot.DensityAt(pressure), rhoCold = now.Cold.DensityAt(pressure), rhoDead = now.DeadEnd.DensityAt(pressure);
         double own = volume;
-        if (p.JetShare < 1)
+        double share = now.JetShare;
+        if (share < 1)
         {
             double rhoStream = hot * rhoHot + (1 - hot) * rhoCold, rhoAir = p.Outside.DensityAt(pressure);
-            own = volume * p.JetShare * rhoAir / (p.JetShare * rhoAir + (1 - p.JetShare) * rhoStream);
+            own = volume * share * rhoAir / (share * rhoAir + (1 - share) * rhoStream);
             rates.Enter(GapState.DeadEnd, (volume - own) * rhoAir);
             rates.Leave(GapState.DeadEnd, now.DeadEnd, (volume - own) * rhoDead);
         }

@@ -52,14 +52,17 @@ internal static class GapChecks
             Add(findings, FindingSeverity.Error, "GAP021", $"Vents[{i}].AxialLength", $"{axial.Meters * 1e3:G4} mm round {station * 1e3:G4} mm does not hold: an opening is at least as long as its holes, {diameter * 1e3:G4} mm, and begins within the tube.");
         if (vent.Holes.TotalArea.SquareMeters > Math.PI * bore * 2 * half * FullRing)
             Add(findings, FindingSeverity.Warning, "GAP002", $"Vents[{i}].Holes", $"{vent.Holes.Count} holes of {diameter * 1e3:G4} mm do not fit side by side over {2e3 * half:G4} mm of a bore of {bore * 1e3:G4} mm; most of the gas leaves before it has passed them, as at an open side.");
-        double free = vent.Holes.TotalArea.SquareMeters / (Math.PI * bore * bore);
-        if (free > design.Closures.FreeJetCoreInBores)
-            Add(findings, FindingSeverity.Warning, "GAP022", $"Vents[{i}].Holes", $"The opening is as large as {free:F1} bores of open tube: the stream crosses it as a free jet and keeps {design.Closures.FreeJetCoreInBores / free:P0} of its excess temperature. A guide tube across it, with small holes, cures that.");
+        double free = FreeJet.FreeBores(vent.Holes.TotalArea.SquareMeters, bore), kept = FreeJet.Share(free, design.Closures.FreeJetCoreInBores, HotJet);
+        if (kept < 1)
+            Add(findings, FindingSeverity.Warning, "GAP022", $"Vents[{i}].Holes", $"The opening is as large as {free:F1} bores of open tube: the stream crosses it as a free jet and keeps about {kept:P0} of its excess temperature. A guide tube across it, with small holes, cures that.");
         ValidityRange range = design.DischargeLaw.Validity;
         double slenderness = vent.Holes.WallThickness.Meters / diameter;
         if (slenderness < range.LeastThicknessToDiameter || slenderness > range.MostThicknessToDiameter)
             Add(findings, FindingSeverity.Warning, "GAP009", $"Vents[{i}].Holes.WallThickness", $"Wall over diameter is {slenderness:G3}; the discharge law is vouched for from {range.LeastThicknessToDiameter:G3} to {range.MostThicknessToDiameter:G3}.");
     }
+
+    /// <summary>Density of products of 1500 K over that of air [-], to one digit: a third.</summary>
+    private const double HotJet = 0.36;
 
     /// <summary>Share of the wall along a ring of round holes that they take when they touch [-]: pi/4.</summary>
     private const double FullRing = Math.PI / 4;

@@ -13,6 +13,9 @@ internal static class GapLowering
     /// </summary>
     private const double FirstSlab = 1e-3;
 
+    /// <summary>Free length, over the core, below which no jet in a gap is so light as to lose anything [-]: density ratio 0.09, air of some 3200 K.</summary>
+    private const double ShortestFreeLength = 0.3;
+
     public static GapParameters Lower(GapProblem problem, bool stirred = false)
     {
         GapDesign design = problem.Design;
@@ -48,11 +51,14 @@ internal static class GapLowering
             BoreArea = area,
             LastVent = last,
             TubeVolume = profile.VolumeTo(last),
+            DeadEndDepth = length - deadEnd,
             DeadEndVolume = profile.VolumeTo(length) - profile.VolumeTo(deadEnd) + recess,
             DeadEndWall = profile.WallTo(length) - profile.WallTo(deadEnd) + 4 * recess / endBore + Math.PI / 4 * endBore * endBore,
             StirringAtNozzle = lastVent is null ? 0 : Math.Exp(-(length - deadEnd) / (closures.StirringReachInBores * endBore)),
             DeadEndExchange = closures.DeadEndExchange,
-            JetShare = JetShare(design, profile),
+            FreeLengths = [.. design.Vents.Select(v => FreeJet.FreeBores(v.Holes.TotalArea.SquareMeters, profile.BoreBelow(v.Station.Meters)))
+                .Where(x => x > ShortestFreeLength * closures.FreeJetCoreInBores)],
+            JetCore = closures.FreeJetCoreInBores,
             FrontThickness = closures.FrontThicknessInBores * bore,
             WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
             Vents = [.. design.Vents.Select(v => new VentParameters(
@@ -89,23 +95,6 @@ internal static class GapLowering
 
     /// <summary>Station at which a vent begins to draw [m]: its lowest ring of holes.</summary>
     private static double Draws(Vent vent) => vent.Station.Meters - 0.5 * vent.Spread;
-
-    /// <summary>
-    /// What is left of speed and excess temperature of a stream that has crossed all openings [-]. An opening of area A in a tube of bore d is taken for
-    /// a free length A/(pi d), that of a tube whose whole wall is open over it; beyond the core of a free jet both fall as one over the length.
-    /// </summary>
-    private static double JetShare(GapDesign design, BoreProfile profile)
-    {
-        double share = 1;
-        foreach (Vent vent in design.Vents)
-        {
-            double bore = profile.BoreBelow(vent.Station.Meters);
-            double bores = vent.Holes.TotalArea.SquareMeters / (Math.PI * bore * bore);
-            share *= Math.Min(1, design.Closures.FreeJetCoreInBores / bores);
-        }
-
-        return share;
-    }
 
     /// <summary>Writes the state at burn-through: products in the chamber, still air everywhere else.</summary>
     public static void FirstState(GapParameters p, Span<double> y)

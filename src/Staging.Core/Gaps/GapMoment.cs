@@ -71,7 +71,27 @@ internal readonly ref struct GapMoment
     public double SpeedAtNozzle => SpeedFrom(StreamVolumeFlow);
 
     /// <summary>The same for a known volume flow [m3/s].</summary>
-    public double SpeedFrom(double streamVolumeFlow) => Math.Max(streamVolumeFlow, 0) / p.BoreArea * p.JetShare * p.StirringAtNozzle;
+    public double SpeedFrom(double streamVolumeFlow) => Math.Max(streamVolumeFlow, 0) / p.BoreArea * JetShare * p.StirringAtNozzle;
+
+    /// <summary>
+    /// Share of its speed and excess temperature that the stream keeps across all openings [-]. An opening of area A in a tube of bore d is taken for a
+    /// free length A/(pi d), that of a tube whose whole wall is open over it.
+    /// </summary>
+    public double JetShare
+    {
+        get
+        {
+            double share = 1;
+            if (p.FreeLengths.Length == 0)
+                return share;
+            double hot = ShareOfHot;
+            double density = hot / (Hot.R * Hot.Temperature) + (1 - hot) / (Cold.R * Cold.Temperature);
+            double ratio = density * p.Outside.R * p.Outside.Temperature;
+            foreach (double length in p.FreeLengths)
+                share *= FreeJet.Share(length, p.JetCore, ratio);
+            return share;
+        }
+    }
 
     /// <summary>The parcel that begins at a place of the state vector.</summary>
     public Zone ZoneAt(int at) => new(y[at], y[at + 1], y[at + 2], p.Products, p.Air);

@@ -41,6 +41,9 @@ internal sealed class GapParameters
     /// <summary>Volume beyond the last vent, recess included [m3].</summary>
     public required double DeadEndVolume { get; init; }
 
+    /// <summary>Depth of the dead end, from the uppermost holes to the nozzle plane [m].</summary>
+    public required double DeadEndDepth { get; init; }
+
     /// <summary>Wall of the dead end [m2].</summary>
     public required double DeadEndWall { get; init; }
 
@@ -49,8 +52,11 @@ internal sealed class GapParameters
 
     public required double DeadEndExchange { get; init; }
 
-    /// <summary>What is left of speed and excess temperature of the stream once it has crossed the openings as a free jet [-]; 1 where it is confined.</summary>
-    public required double JetShare { get; init; }
+    /// <summary>Free lengths, in bores, of the openings that the stream crosses and that are long enough to matter.</summary>
+    public required double[] FreeLengths { get; init; }
+
+    /// <summary>Core of a free jet as dense as the air, in bores [-].</summary>
+    public required double JetCore { get; init; }
 
     /// <summary>Length over which the last vent changes from air to products [m].</summary>
     public required double FrontThickness { get; init; }

@@ -23,6 +23,8 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
     private readonly GapPhase phase = phase;
     private readonly JointMechanics joint = new(parameters, phase.Joint);
 
+    public static bool HasJacobian => true;
+
     public readonly int Dimension => p.StateCount;
 
     public readonly int EventCount => FirstFragments + p.FirstLayer - p.FirstFragments;
@@ -34,6 +36,9 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
         FrontAtLastVent or ProductsAtNozzle => new EventRule(Crossing.Rising, false),
         _ => new EventRule(Crossing.Falling, true),
     };
+
+    /// <summary>Evaluations of the right-hand side that one Jacobian takes.</summary>
+    public readonly int CallsPerJacobian => GapJacobian.Calls(p, phase);
 
     public readonly void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {
@@ -53,4 +58,7 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
         values[JointRests] = phase.Joint == JointPhase.Slides ? y[GapState.SlideSpeed] : 1;
         y[p.FirstFragments..p.FirstLayer].CopyTo(values[FirstFragments..]);
     }
+
+    public readonly void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope) =>
+        GapJacobian.Write(this, p, phase, t, y, jacobian, timeSlope);
 }

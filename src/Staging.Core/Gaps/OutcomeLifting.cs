@@ -7,11 +7,13 @@ namespace Staging.Core.Gaps;
 
 /// <summary>Decides the outcome of a run and puts cause and cure into words and numbers.</summary>
 internal sealed class OutcomeLifting(
-    GapDesign design, GapParameters p, GapWatch watch, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
+    GapParameters p, GapWatch watch, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
 {
     private double Shortfall => Math.Max(0, p.Grain.Ignition - watch.PeakSurface);
 
-    private double DepthInBores => (design.Tube.Length.Meters - p.LastVent) / p.Bore;
+    private double DepthInBores => p.DeadEndDepth / p.Bore;
+
+    private bool CrossesAsJet => p.FreeLengths.Length > 0 && FreeJet.Share(p.FreeLengths.Max(), p.JetCore, HotJet) < 1;
 
     private double PeakGauge => watch.PeakPressure - p.OutsidePressure;
 
@@ -58,7 +60,9 @@ internal sealed class OutcomeLifting(
         ProductsAtNozzle = watch.PeakProducts,
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
         Cause = Say($"The front reached the last vent and left through it; {watch.PeakProducts:P0} of the gas at the nozzle was products at most. The last vent is {DepthInBores:F1} bores short of the nozzle plane."),
-        Cure = "Put the last vent directly below the upper nozzle; stirring reaches one to two bores into a dead end.",
+        Cure = CrossesAsJet
+            ? GuideAcross
+            : "Put the last vent directly below the upper nozzle; stirring reaches one to two bores into a dead end.",
     };
 
     private GapOutcome.TooCool TooCool() => new()
@@ -67,7 +71,9 @@ internal sealed class OutcomeLifting(
         PeakSurface = Temperature.FromKelvins(watch.PeakSurface),
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
         Cause = Say($"Products came to the nozzle, but the grain surface reached {watch.PeakSurface:F0} K at most, {Shortfall:F0} K short; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge."),
-        Cure = "A shorter gap, a narrower guide tube, less vent area (denser gas at the grain) or a booster with more burn-through gas.",
+        Cure = CrossesAsJet
+            ? GuideAcross
+            : "A shorter gap, a narrower guide tube, less vent area (denser gas at the grain) or a booster with more burn-through gas.",
     };
 
     private GapOutcome.DidNotReach DidNotReach() => new()
@@ -89,6 +95,11 @@ internal sealed class OutcomeLifting(
     };
 
     private double? TimeOf(GapEventKind kind) => events.FirstOrDefault(e => e.Kind == kind)?.Time.Seconds;
+
+    private const string GuideAcross = "Run a guide tube across the opening, with small holes directly below the upper nozzle: the stream crosses the opening as a free jet and mixes with air.";
+
+    /// <summary>Density of hot products over that of air [-], to judge whether a jet lost anything.</summary>
+    private const double HotJet = 0.36;
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -99,7 +99,7 @@ public class GrainIgnitionTests
         Assert.All(slopes, s => Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"| `{s.Input}` | {s.Slope:F2} |\n"), page, StringComparison.Ordinal));
         GrainHeat heat = gap.Solve().HeatAtLighting()!;
         Assert.Contains(
-            string.Create(CultureInfo.InvariantCulture, $"particles bring {100 * heat.ParticlesShare:F0} %, convection {100 * heat.ConvectionShare:F0} %, radiation {100 * heat.RadiationShare:F0} %"),
+            string.Create(CultureInfo.InvariantCulture, $"particles bring {100 * heat.ParticlesShare:F1} %, convection {100 * heat.ConvectionShare:F1} %, radiation {100 * heat.RadiationShare:F1} %"),
             page,
             StringComparison.Ordinal);
     }
