@@ -12,6 +12,7 @@ IEnumerable<(string Name, ScottPlot.Plot Plot)>[] groups =
     VesselFigures.All(),
     FrontFigures.All(),
     GapFigures.All(),
+    IgnitionFigures.All(),
 ];
 Directory.CreateDirectory(folder);
 foreach ((string name, ScottPlot.Plot plot) in groups.SelectMany(g => g))

@@ -14,7 +14,7 @@ internal static class GapLifting
         GapCourse course,
         IEnumerable<(GapEventKind Kind, double Time)> happened,
         ReadOnlySpan<double> first,
-        GapEnd end)
+        GapStepper integrator)
     {
         ImmutableArray<GapEvent> events = [.. happened.OrderBy(e => e.Time).Select(e => new GapEvent(e.Kind, Duration.FromSeconds(e.Time)))];
         (GapParameters p, GapWatch watch) = (course.Parameters, course.Watch);
@@ -23,14 +23,14 @@ internal static class GapLifting
             Problem = problem,
             Model = model,
             Options = options,
-            Outcome = new OutcomeLifting(p, watch, events, end.Failure, end.Time).Outcome,
+            Outcome = new OutcomeLifting(p, watch, events, integrator.Failure, integrator.Time).Outcome,
             Events = events,
             PeakGaugePressure = Pressure.FromPascals(watch.PeakPressure - p.OutsidePressure),
             PeakGrainSurface = Temperature.FromKelvins(watch.PeakSurface),
             PeakGrainSurfaceAfterOpening = watch.PeakSurfaceAfterOpening is { } after ? Temperature.FromKelvins(after) : null,
-            End = Duration.FromSeconds(end.Time),
-            Ledger = Ledger(p, first, end.State),
-            Statistics = end.Statistics,
+            End = Duration.FromSeconds(integrator.Time),
+            Ledger = Ledger(p, first, integrator.State),
+            Statistics = integrator.Statistics,
             Course = course,
         };
     }

@@ -15,6 +15,7 @@ internal sealed class GapMarch
     private readonly double[] first;
     private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
     private JointPhase joint = JointPhase.Held;
+    private double last = double.PositiveInfinity;
     private bool burnt;
 
     public GapMarch(GapProblem problem, GapModel model, SolverOptions options)
@@ -36,18 +37,16 @@ internal sealed class GapMarch
         bool over = false;
         foreach (double stop in KnownTimes.Of(p))
         {
-            while (!over && integrator.Time < stop)
-                over = RunPhase(stop, cancel);
+            while (!over && integrator.Time < Math.Min(stop, last))
+                over = RunPhase(Math.Min(stop, last), cancel);
+            over |= integrator.Time >= last;
             if (!over)
                 NoteBurnt();
         }
 
         if (!double.IsNaN(watch.LitTime))
             events.Add((GapEventKind.Lit, watch.LitTime));
-        var end = new GapEnd(integrator.Time, integrator.State.ToArray(), integrator.Statistics, integrator.Failure);
-        if (joint == JointPhase.Open && p.AfterOpening > 0)
-            end = Follow(end, cancel);
-        return GapLifting.Run(problem, model, options, new GapCourse(p, track, watch), events, first, end);
+        return GapLifting.Run(problem, model, options, new GapCourse(p, track, watch), events, first, integrator);
     }
 
     /// <summary>Runs to the next change of the joint or to the stop; true when the run is over.</summary>
@@ -57,7 +56,7 @@ internal sealed class GapMarch
         if (BeginsOver(ref system))
             return true;
         system = Phase(stop);
-        bool implicitly = Stiffness.PaysImplicit(p, integrator.State, stop - integrator.Time, options.RelativeTolerance);
+        bool implicitly = joint == JointPhase.Open || Stiffness.PaysImplicit(p, integrator.State, stop - integrator.Time, options.RelativeTolerance);
         PhaseEnd end = integrator.Run(ref system, stop, implicitly, new Both(track, watch), cancel);
         if (end == PhaseEnd.Failed)
             return true;
@@ -96,8 +95,9 @@ internal sealed class GapMarch
             case GapSystem.JointMoves when joint == JointPhase.Slides:
                 joint = JointPhase.Open;
                 watch.Open();
+                last = fired.Time + p.AfterOpening;
                 events.Add((GapEventKind.JointOpens, fired.Time));
-                return true;
+                return p.AfterOpening == 0;
             case GapSystem.JointMoves:
                 joint = JointPhase.Slides;
                 events.Add((GapEventKind.JointMoves, fired.Time));
@@ -108,8 +108,11 @@ internal sealed class GapMarch
                 events.Add((GapEventKind.JointRests, fired.Time));
                 return false;
             case GapSystem.Spent:
+                NoteBurnt();
                 events.Add((GapEventKind.Spent, fired.Time));
                 return true;
+            case GapSystem.FrontAtLastVent or GapSystem.ProductsAtNozzle when joint == JointPhase.Open:
+                return false;
             case GapSystem.FrontAtLastVent:
                 events.Add((GapEventKind.FrontAtLastVent, fired.Time));
                 return false;
@@ -130,18 +133,6 @@ internal sealed class GapMarch
             return;
         burnt = true;
         events.Add((GapEventKind.FragmentsBurnt, integrator.Time));
-    }
-
-    /// <summary>Follows the gap beyond the opening of its joint.</summary>
-    private GapEnd Follow(GapEnd opened, CancellationToken cancel)
-    {
-        var open = new OpenGap(p, options, opened, new Both(track, watch));
-        GapEnd end = open.Follow(cancel);
-        if (!burnt && open.BurntAt is { } time)
-            events.Add((GapEventKind.FragmentsBurnt, time));
-        if (open.IsSpent)
-            events.Add((GapEventKind.Spent, end.Time));
-        return end;
     }
 
     /// <summary>Hands each step to the record and to the watch.</summary>

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Tests.Hygiene;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps;
@@ -81,4 +84,23 @@ public class GrainIgnitionTests
     [Fact]
     public void A_gap_that_does_not_light_has_no_slopes() =>
         Assert.Empty(Bench.Gap.With(d => d with { Joint = Bench.Joint(1) }).SensitivityOfLitTime(0.02));
+
+    [Fact]
+    public void The_table_and_the_shares_of_the_page_are_those_of_the_run()
+    {
+        GapProblem start = StartingGaps.Bore18mm;
+        GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(100) };
+        var holes = new VentHoles { Diameter = Length.FromMillimeters(4), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
+        FrictionJoint joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(60), SlidingForce = Force.FromNewtons(48) };
+        GapProblem gap = start.With(d => d with { Tube = tube, Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))], Joint = joint });
+        string page = Assert.Single(Repository.Files("docs", "ignition.md")).Text;
+        ImmutableArray<LitTimeSlope> slopes = gap.SensitivityOfLitTime(0.02);
+        Assert.Equal(13, slopes.Length);
+        Assert.All(slopes, s => Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"| `{s.Input}` | {s.Slope:F2} |\n"), page, StringComparison.Ordinal));
+        GrainHeat heat = gap.Solve().HeatAtLighting()!;
+        Assert.Contains(
+            string.Create(CultureInfo.InvariantCulture, $"particles bring {100 * heat.ParticlesShare:F1} %, convection {100 * heat.ConvectionShare:F1} %, radiation {100 * heat.RadiationShare:F1} %"),
+            page,
+            StringComparison.Ordinal);
+    }
 }
