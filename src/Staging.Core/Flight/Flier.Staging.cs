@@ -124,9 +124,8 @@ internal sealed partial class Flier
         AirSample air = plan.Air.At(body.Height);
         double q = air.Density_kg_per_m3 * body.Velocity * Math.Abs(body.Velocity);
         double mach = Math.Abs(body.Velocity) / air.SoundSpeed_m_per_s;
-        int hint = 0, upperHint = 0;
-        double stack = q * plan.Stages[body.Lowest].Drag.HalfArea(mach, ref hint);
-        double ahead = Math.Min(q * plan.Stages[lower + 1].Drag.HalfArea(mach, ref upperHint), stack);
+        double stack = q * plan.Stages[body.Lowest].Drag.HalfArea(mach);
+        double ahead = Math.Min(q * plan.Stages[lower + 1].Drag.HalfArea(mach), stack);
         var upper = new FlyingBody(body) { Lowest = lower + 1 };
         upper.NextCorner(plan);
         double massAhead = upper.Propulsion(plan).Mass0;

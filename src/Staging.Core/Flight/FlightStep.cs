@@ -38,11 +38,17 @@ internal struct FlightStep
 
     public double VelocityError { get; private set; }
 
-    /// <summary>Greatest speed of any stage [m/s].</summary>
-    public readonly double FastestStage => Math.Max(Math.Max(Most(Velocity0, v2), Most(v3, v4)), Math.Max(Most(v5, v6), Math.Abs(VelocityEnd)));
+    /// <summary>Largest sum over the stages of |b_i(s)|, s from 0 to 1, of the dense output [-]; a test works it out.</summary>
+    public const double DenseSpread = 7.6;
 
-    /// <summary>Greatest acceleration of any stage, without sign [m/s2].</summary>
-    public readonly double HardestStage => Math.Max(Math.Max(Most(A1, a2), Most(a3, a4)), Math.Max(Most(a5, a6), Math.Abs(a7)));
+    /// <summary>How far height [m] and velocity [m/s] of the dense output can be from their start, anywhere on the step.</summary>
+    public readonly (double Height, double Velocity) Reach()
+    {
+        double v = Velocity0, a = A1;
+        double dv = Math.Max(Math.Max(Math.Abs(v2 - v), Math.Abs(v3 - v)), Math.Max(Math.Max(Math.Abs(v4 - v), Math.Abs(v5 - v)), Math.Max(Math.Abs(v6 - v), Math.Abs(VelocityEnd - v))));
+        double da = Math.Max(Math.Max(Math.Abs(a2 - a), Math.Abs(a3 - a)), Math.Max(Math.Max(Math.Abs(a4 - a), Math.Abs(a5 - a)), Math.Max(Math.Abs(a6 - a), Math.Abs(a7 - a))));
+        return (H * Rise * (Math.Abs(v) + DenseSpread * dv), H * (Math.Abs(a) + DenseSpread * da));
+    }
 
     /// <summary>Begins a piece.</summary>
     public void Start(double t, double h, double v, ref TrajectorySystem system)
@@ -89,6 +95,14 @@ internal struct FlightStep
         return (Height0 + s * (h1 + s * (h2 + s * (h3 + s * h4))), Velocity0 + s * (w1 + s * (w2 + s * (w3 + s * w4))));
     }
 
+    /// <summary>Slopes of height and velocity on the dense output at a time within the step [s].</summary>
+    public (double Height, double Velocity) SlopeAt(double time)
+    {
+        PrepareDense();
+        double s = (time - Time) / H;
+        return ((h1 + s * (2 * h2 + s * (3 * h3 + s * 4 * h4))) / H, (w1 + s * (2 * w2 + s * (3 * w3 + s * 4 * w4))) / H);
+    }
+
     /// <summary>The dense output as the general form: four rows of height and velocity, lowest power first.</summary>
     public void CopyDense(Span<double> initial, Span<double> coefficients)
     {
@@ -121,6 +135,4 @@ internal struct FlightStep
         (h1, h2, h3, h4) = (rise * height[0], rise * height[1], rise * height[2], rise * height[3]);
         (w1, w2, w3, w4) = (H * velocity[0], H * velocity[1], H * velocity[2], H * velocity[3]);
     }
-
-    private static double Most(double a, double b) => Math.Max(Math.Abs(a), Math.Abs(b));
 }
