@@ -18,7 +18,7 @@ internal sealed class AirColumn(IAtmosphere atmosphere, double siteElevation)
     /// <summary>How far the lowest cell reaches below the site [m]: a landing stays in its cell. Lower air is asked of the atmosphere itself.</summary>
     private const double BelowSite = 256;
 
-    private const int MostCells = 256;
+    private const int MostCells = 96;
 
     /// <summary>Relative deviation between the points at which a cell is refused.</summary>
     private const double Tolerance = 1e-11;

@@ -8,26 +8,25 @@ internal sealed class DragCurve
     public DragCurve(double referenceArea, ReadOnlySpan<double> mach, ReadOnlySpan<double> coefficient)
     {
         double half = 0.5 * referenceArea;
-        var made = new List<DragLine>(mach.Length + 1);
+        lines = new DragLine[mach.Length + 1];
+        int made = 0;
         if (mach[0] > 0)
-            made.Add(DragLine.Fixed(half * coefficient[0]));
+            lines[made++] = DragLine.Fixed(half * coefficient[0]);
         for (int i = 0; i < mach.Length; i++)
         {
             double slope = i + 1 < mach.Length ? half * (coefficient[i + 1] - coefficient[i]) / (mach[i + 1] - mach[i]) : 0;
             var line = new DragLine(half * coefficient[i] - slope * mach[i], slope, double.NegativeInfinity, double.PositiveInfinity);
-            if (made.Count == 0)
+            if (made == 0)
             {
-                made.Add(line);
+                lines[made++] = line;
             }
-            else if (line.Slope != made[^1].Slope)
+            else if (line.Slope != lines[made - 1].Slope)
             {
                 // A corner only where the slope changes: a constant is one line without ends.
-                made[^1] = made[^1] with { High = mach[i] };
-                made.Add(line with { Low = mach[i] });
+                lines[made - 1] = lines[made - 1] with { High = mach[i] };
+                lines[made++] = line with { Low = mach[i] };
             }
         }
-
-        lines = [.. made];
     }
 
     /// <summary>A line by its number.</summary>

@@ -11,14 +11,15 @@ internal sealed partial class Flier
     private void KeepForBranches(FlyingBody body, PlannedAction action)
     {
         int upper = action.Stage + 1;
-        if (order == BranchOrder.None && Releases(body, action))
+        bool copies = options.Scope == FlightScope.Everything;
+        if (copies && order == BranchOrder.None && Releases(body, action))
             BeforeRelease ??= new FlyingBody(body);
         if (order != BranchOrder.None || action.Stage >= body.Highest || Staging(upper) is not null)
             return;
         bool electronic = plan.Stages[upper].Ignition.Case is StageIgnition.ByElectronics;
         if (action.Kind != (electronic ? ActionKind.Burnout : ActionKind.BurnThrough))
             return;
-        Stagings.Add(new StagingLog(upper, new FlyingBody(body)) { State = Describe(body, action.Stage) });
+        Stagings.Add(new StagingLog(upper, copies ? new FlyingBody(body) : body) { State = Describe(body, action.Stage) });
     }
 
     /// <summary>Whether an action brings out the device of the uppermost stage.</summary>

@@ -60,8 +60,6 @@ internal sealed partial class Flier
     private List<BodyLog> FlyAll(FlyingBody first)
     {
         var logs = new List<BodyLog> { Fly(first) };
-        if (options.Scope == FlightScope.UppermostStage)
-            waiting.Clear();
         while (waiting.TryDequeue(out FlyingBody? body))
             logs.Add(Fly(body));
         return logs;

@@ -16,7 +16,7 @@ internal static class FlightPlanCheck
             CheckMasses(plan.Stages[i], i, findings);
             CheckIgnition(plan, i, findings);
             CheckRecovery(plan, i, findings);
-            if (plan.Stages.Take(i).Any(s => s.Name == plan.Stages[i].Name))
+            if (NameTaken(plan, i))
                 findings.Add(new ModelFinding(FindingSeverity.Error, "FLT002", $"Stages[{i}].Name", $"The name '{plan.Stages[i].Name}' is taken by a lower stage; names must differ."));
         }
 
@@ -30,6 +30,17 @@ internal static class FlightPlanCheck
         }
 
         return findings.ToImmutable();
+    }
+
+    private static bool NameTaken(FlightPlan plan, int i)
+    {
+        for (int k = 0; k < i; k++)
+        {
+            if (plan.Stages[k].Name == plan.Stages[i].Name)
+                return true;
+        }
+
+        return false;
     }
 
     private static void CheckMasses(Stage stage, int i, ImmutableArray<ModelFinding>.Builder findings)

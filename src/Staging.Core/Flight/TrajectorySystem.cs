@@ -37,7 +37,7 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
     public readonly DragLine Line => piece.Line;
 
     /// <summary>Mach number at the last acceleration asked for [-].</summary>
-    public double LastMach { get; set; }
+    public double LastMach { get; private set; }
 
     public readonly EventRule Rule(int index) => index switch
     {
@@ -60,11 +60,15 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
         (values[MachAbove], values[MachBelow]) = (M - piece.Line.High, M - piece.Line.Low);
     }
 
-    /// <summary>Whether the first of the two functions of the watch measures height, and the second velocity.</summary>
-    public readonly bool WatchesHeightFirst => watch != FlightWatch.Rising;
+    /// <summary>Whether an event can happen while height, velocity and Mach number stay within bounds on one side of which they start.</summary>
+    public readonly bool MayFire(double lowest, double highest, double slowest, double fastest, double leastMach, double greatestMach) => watch switch
+    {
+        FlightWatch.Guide => highest >= GuideHeight || slowest <= 0,
+        FlightWatch.Rising => slowest <= 0 || highest >= air.Ceiling,
+        _ => lowest <= 0,
+    } || greatestMach >= piece.Line.High || leastMach <= piece.Line.Low;
 
-    /// <summary>The two event functions of the watch.</summary>
-    public readonly (double First, double Second) Watched(double h, double v) => watch switch
+    private readonly (double First, double Second) Watched(double h, double v) => watch switch
     {
         FlightWatch.Guide => (h - GuideHeight, v),
         FlightWatch.Rising => (v, h - air.Ceiling),
@@ -72,6 +76,7 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
     };
 
     /// <summary>dv/dt [m/s2].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Acceleration(double t, double h, double v)
     {
         // Thrust and mass depend on time alone: the processor works them out beside the air.
@@ -106,9 +111,15 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
             return Direct(h);
         // Estrin's scheme: short chains for the processor.
         double u2 = u * u, u4 = u2 * u2;
-        double rho = c[0] + c[1] * u + (c[2] + c[3] * u) * u2 + (c[4] + c[5] * u + (c[6] + c[7] * u) * u2) * u4;
-        double s = c[8] + c[9] * u + (c[10] + c[11] * u) * u2 + (c[12] + c[13] * u + (c[14] + c[15] * u) * u2) * u4;
-        return (rho, s);
+        return (Estrin(c, u, u2, u4), Estrin(c.AsSpan(AirColumn.Terms), u, u2, u4));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Estrin(ReadOnlySpan<double> c, double u, double u2, double u4)
+    {
+        double low = Math.FusedMultiplyAdd(Math.FusedMultiplyAdd(c[3], u, c[2]), u2, Math.FusedMultiplyAdd(c[1], u, c[0]));
+        double high = Math.FusedMultiplyAdd(Math.FusedMultiplyAdd(c[7], u, c[6]), u2, Math.FusedMultiplyAdd(c[5], u, c[4]));
+        return Math.FusedMultiplyAdd(high, u4, low);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
