@@ -79,8 +79,8 @@ internal sealed partial class Flier
     {
         LoweredStage stage = plan.Stages[k];
         body.IgnitedAt[k] = time;
-        double burnout = time + stage.Burn.End;
-        body.Planned.Add(new PlannedAction(burnout, ActionKind.Burnout, k));
+        double burnout = time + stage.MotorEnd;
+        body.Planned.Add(new PlannedAction(time + stage.Burn.End, ActionKind.Burnout, k));
         if (!double.IsNaN(stage.BurnThrough))
             body.Planned.Add(new PlannedAction(Math.Min(time + stage.BurnThrough, burnout), ActionKind.BurnThrough, k));
         if (!double.IsNaN(stage.Delay))

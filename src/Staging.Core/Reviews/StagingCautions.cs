@@ -29,6 +29,8 @@ internal static class StagingCautions
             yield return Outcome(gap);
         }
 
+        foreach (StagingReport staging in flight.Stagings)
+            yield return SpeedAndHeight(staging);
         foreach (FlightBranch branch in flight.Branches)
             yield return Unlit(branch);
     }
@@ -74,6 +76,20 @@ internal static class StagingCautions
             OutsideRule = !gap.Run.Outcome.IsLit || thin,
             Text = $"{gap.Staging.UpperStage}: {gap.Run.Outcome.Cause} {gap.Run.Outcome.Cure} Source, retention and ignition temperature are uncertain by tens of per cent: one nominal answer is not a probability.",
             Rule = SafetyCodes.Practice("stagings fail; plan for the unlit stage"),
+        };
+    }
+
+    private static Caution SpeedAndHeight(StagingReport staging)
+    {
+        double speed = staging.Velocity?.MetersPerSecond ?? staging.State.Speed.MetersPerSecond, height = staging.Height?.Meters ?? staging.State.Height.Meters;
+        string when = staging.Lit ? "lights" : "stays cold; the stage below burns out";
+        return new Caution
+        {
+            Code = "CAU025",
+            Subject = "staging speed and height",
+            OutsideRule = speed < LaunchCautions.LeastGuideExitSpeed,
+            Text = Say($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; below about {LaunchCautions.LeastGuideExitSpeed:F0} m/s the fins do not steer, and a slow stack leans with the wind before it lights."),
+            Rule = SafetyCodes.Guidance("13 to 15 m/s before the fins steer, at staging as at the end of the guide"),
         };
     }
 
