@@ -31,7 +31,10 @@ public class FlightStepperTests
         {
             Guide = new LaunchGuide
             {
-                Length = Length.FromMeters(1), Elevation = Angle.FromDegrees(elevation), FrictionCoefficient = 0.3, ConstantFriction = Force.FromNewtons(0.2),
+                Length = Length.FromMeters(1),
+                Elevation = Angle.FromDegrees(elevation),
+                FrictionCoefficient = 0.3,
+                ConstantFriction = Force.FromNewtons(0.2),
             },
         };
         var air = new AirColumn(StandardAtmosphere.Us1976, 200);
