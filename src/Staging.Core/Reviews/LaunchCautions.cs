@@ -36,8 +36,8 @@ internal static class LaunchCautions
         yield return Limit("CAU015", "launch angle", tilt <= MostTilt, Say($"{tilt:F0} degrees from vertical; the code allows {MostTilt:F0}. An upper stage that lights off vertical flies far: keep staging near vertical."), "clause 6");
         yield return ThrustToWeight(stack.Stages[0], mass, stack.Site.Gravity);
         yield return GuideExit(flight);
-        yield return MotorCautions.HighPower(stack);
-        yield return MotorCautions.FederalClass(mass, propellant, impulse);
+        foreach (Caution caution in MotorCautions.Beyond(stack, mass, propellant, impulse))
+            yield return caution;
     }
 
     private static Caution Site(double size, double impulse)

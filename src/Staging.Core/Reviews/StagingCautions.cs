@@ -82,13 +82,13 @@ internal static class StagingCautions
     private static Caution SpeedAndHeight(StagingReport staging)
     {
         double speed = staging.Velocity?.MetersPerSecond ?? staging.State.Speed.MetersPerSecond, height = staging.Height?.Meters ?? staging.State.Height.Meters;
-        string when = staging.Lit ? "lights" : "stays cold; the stage below burns out";
+        string when = staging.Lit ? "lights" : "stays cold, after burnout";
         return new Caution
         {
             Code = "CAU025",
             Subject = "staging speed and height",
             OutsideRule = speed < LaunchCautions.LeastGuideExitSpeed,
-            Text = Say($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; below about {LaunchCautions.LeastGuideExitSpeed:F0} m/s the fins do not steer, and a slow stack leans with the wind before it lights."),
+            Text = Say($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; guidance asks for {LaunchCautions.LeastGuideExitSpeed:F0} to 15 m/s."),
             Rule = SafetyCodes.Guidance("13 to 15 m/s before the fins steer, at staging as at the end of the guide"),
         };
     }
