@@ -38,6 +38,8 @@ internal static class StagingCautions
             yield return Outcome(gap);
         }
 
+        foreach (StagingReport staging in flight.Stagings)
+            yield return SpeedAndHeight(staging);
         foreach (FlightBranch branch in flight.Branches)
             yield return Unlit(branch);
     }
@@ -133,6 +135,20 @@ internal static class StagingCautions
         GapSnapshot at = gap.Run.At(lit.Time);
         double share = at.Particles / (at.Particles + at.Convection + at.Radiation);
         return Say($" At that moment {share:P0} of the heat comes from impinging particles, whose efficiency nobody has published.");
+    }
+
+    private static Caution SpeedAndHeight(StagingReport staging)
+    {
+        double speed = staging.Velocity?.MetersPerSecond ?? staging.State.Speed.MetersPerSecond, height = staging.Height?.Meters ?? staging.State.Height.Meters;
+        string when = staging.Lit ? "lights" : "stays cold, after burnout";
+        return new Caution
+        {
+            Code = "CAU028",
+            Subject = "staging speed and height",
+            OutsideRule = speed < LaunchCautions.LeastGuideExitSpeed,
+            Text = Say($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; guidance asks for {LaunchCautions.LeastGuideExitSpeed:F0} to 15 m/s."),
+            Rule = SafetyCodes.Guidance("13 to 15 m/s before the fins steer, at staging as at the end of the guide"),
+        };
     }
 
     private static Caution Unlit(FlightBranch branch)

@@ -20,7 +20,7 @@ public class DuhamelTwin
         GapRun run = Problem(length, diameter, count).Solve();
         UpperGrain grain = run.Problem.Design.Grain;
         double e = Math.Sqrt(grain.Conductivity.WattsPerMeterKelvin * grain.Density.KilogramsPerCubicMeter * grain.HeatCapacity.JoulesPerKilogramKelvin);
-        double end = run.End.Seconds, worst = 0;
+        double end = run.End.Seconds;
         for (int k = 1; k <= 8; k++)
         {
             // On the marks of the march, where its temperature is not interpolated.
@@ -31,10 +31,7 @@ public class DuhamelTwin
             double linear = Direct(s => Mark * Mark / 12 * Math.Abs(Curvature(run, s, end)), t) / e;
             double allowed = 2 * linear + 1e-6 * direct + 1e-6;
             Assert.InRange(ours - direct, -allowed, allowed);
-            worst = Math.Max(worst, Math.Abs(ours / direct - 1));
         }
-
-        Assert.InRange(worst, 0, 2e-4);
     }
 
     /// <summary>Interval of the march [s].</summary>
