@@ -24,7 +24,7 @@ internal static class MapFigure
         Name(plot.Axes.Bottom, "gap between the motors [mm]");
         Name(plot.Axes.Left, "total vent area [mm2]");
         Bars(plot, nominal, Nominal, 0.32, "lights at the nominal numbers");
-        Bars(plot, assured, Assured, 0.16, "lights with 80 % probability, judged inputs uncertain");
+        Bars(plot, assured, Assured, 0.16, "lights in half of the cases or more, judged inputs uncertain");
         double[] from40 = [nominal.Axis.Low, PracticeGap], level = [Log(PracticeArea), Log(PracticeArea)];
         Scatter practice = plot.Add.ScatterLine(from40, level, Practice);
         practice.LineWidth = 3;
