@@ -27,6 +27,15 @@ public class CalibrationTests
     }
 
     [Fact]
+    public void A_fit_of_two_inputs_takes_few_runs()
+    {
+        int runs = 0;
+        Calibration.Fit(InputSet.Of(Truth, Start, TimeConstant), Trace(0.1, 1), (d, t, stop) => { Interlocked.Increment(ref runs); return Course(d, t, stop); });
+        // Each step costs one run and the slopes four; fifteen steps are plenty for two inputs.
+        Assert.InRange(runs, 10, 80);
+    }
+
+    [Fact]
     public void Intervals_hold_planted_values_as_often_as_they_say()
     {
         // Of 100 seeds at 95 %, fewer than 90 inside come with a probability of 1.1 % by the exact binomial, for each of the two inputs.
