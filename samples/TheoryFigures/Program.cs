@@ -13,6 +13,7 @@ IEnumerable<(string Name, ScottPlot.Plot Plot)>[] groups =
     FrontFigures.All(),
     GapFigures.All(),
     IgnitionFigures.All(),
+    FlightFigures.All(),
 ];
 Directory.CreateDirectory(folder);
 foreach ((string name, ScottPlot.Plot plot) in groups.SelectMany(g => g))

@@ -3,6 +3,9 @@ namespace Staging.Core.Flight;
 /// <summary>A drag table lowered to SI numbers: straight lines of half the drag area against Mach number, D = rho v |v| * HalfArea(M).</summary>
 internal sealed class DragCurve
 {
+    /// <summary>How far a line reaches below its lower corner [-]: a Mach number exactly on a corner lies on the line above it, and leaves it when it falls.</summary>
+    private const double Overlap = 1e-12;
+
     private readonly DragLine[] lines;
 
     public DragCurve(double referenceArea, ReadOnlySpan<double> mach, ReadOnlySpan<double> coefficient)
@@ -24,7 +27,7 @@ internal sealed class DragCurve
             {
                 // A corner only where the slope changes: a constant is one line without ends.
                 lines[made - 1] = lines[made - 1] with { High = mach[i] };
-                lines[made++] = line with { Low = mach[i] };
+                lines[made++] = line with { Low = mach[i] * (1 - Overlap) };
             }
         }
     }

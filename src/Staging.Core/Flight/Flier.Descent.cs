@@ -18,6 +18,10 @@ internal sealed partial class Flier
         if (!steady.Settles)
             return false;
         double speed = Math.Abs(body.Velocity), settled = Math.Sqrt(steady.SpeedSquared);
+        // The whole way at the speed near the ground, where it is least, and the time to reach it: whoever may be given up on the way is flown step by step.
+        double longest = body.Height / Math.Sqrt(SteadyDescent.At(law, 0).SpeedSquared) + settled / steady.Gravity;
+        if (body.Time + longest > latest)
+            return false;
         if (speed * speed < QuasiSteadyDescent.LeastShare * steady.SpeedSquared)
         {
             double aim = Math.Sqrt(QuasiSteadyDescent.AimedShare);

@@ -45,11 +45,11 @@ internal static class FlightPlanCheck
 
     private static void CheckMasses(Stage stage, int i, ImmutableArray<ModelFinding>.Builder findings)
     {
-        CheckMotor(stage.Motor, $"Stages[{i}].Motor", findings);
+        CheckMotor(stage.Motor, i, -1, findings);
         for (int k = 0; k < stage.ParallelMotors.Length; k++)
         {
             Motor motor = stage.ParallelMotors[k].Motor;
-            CheckMotor(motor, $"Stages[{i}].ParallelMotors[{k}].Motor", findings);
+            CheckMotor(motor, i, k, findings);
             if (motor.ForwardEnd is not MotorForwardEnd.Plugged)
             {
                 findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT013", $"Stages[{i}].ParallelMotors[{k}].Motor.ForwardEnd",
@@ -64,12 +64,12 @@ internal static class FlightPlanCheck
         }
     }
 
-    private static void CheckMotor(Motor motor, string path, ImmutableArray<ModelFinding>.Builder findings)
+    private static void CheckMotor(Motor motor, int stage, int parallel, ImmutableArray<ModelFinding>.Builder findings)
     {
         double loaded = motor.LoadedMass.Kilograms, propellant = motor.PropellantMass.Kilograms;
         if (propellant > loaded)
         {
-            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT004", $"{path}.PropellantMass", Text(
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT004", parallel < 0 ? $"Stages[{stage}].Motor.PropellantMass" : $"Stages[{stage}].ParallelMotors[{parallel}].Motor.PropellantMass", Text(
                 $"The propellant weighs {propellant:G6} kg, the loaded motor {loaded:G6} kg; the propellant must weigh less.")));
         }
     }
@@ -77,11 +77,10 @@ internal static class FlightPlanCheck
     private static void CheckIgnition(FlightPlan plan, int i, ImmutableArray<ModelFinding>.Builder findings)
     {
         StageIgnition ignition = plan.Stages[i].Ignition;
-        string path = $"Stages[{i}].Ignition";
         if (i == 0)
         {
             if (ignition is not StageIgnition.AtLaunch)
-                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT006", path, "The lowest stage must be lit at launch."));
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT006", $"Stages[{i}].Ignition", "The lowest stage must be lit at launch."));
             return;
         }
 
@@ -89,14 +88,14 @@ internal static class FlightPlanCheck
         switch (ignition)
         {
             case StageIgnition.AtLaunch:
-                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT007", path, "Only the lowest stage can be lit at launch; choose contact, gap or electronics."));
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT007", $"Stages[{i}].Ignition", "Only the lowest stage can be lit at launch; choose contact, gap or electronics."));
                 break;
             case StageIgnition.ByContact or StageIgnition.ByGap when below.ForwardEnd is not MotorForwardEnd.BurnsThrough:
-                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT008", path,
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT008", $"Stages[{i}].Ignition",
                     $"The motor below, '{below.Name}', does not burn through, so it lights nothing; take a booster motor (delay code 0) or electronics."));
                 break;
             case StageIgnition.ByElectronics { From: TimerStart.Separation, Separation: SeparationRule.AtIgnition }:
-                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT009", path,
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT009", $"Stages[{i}].Ignition",
                     "The timer waits for separation and separation waits for ignition; start the timer from another event or separate after burnout."));
                 break;
             default:
@@ -108,16 +107,15 @@ internal static class FlightPlanCheck
     {
         Stage stage = plan.Stages[i];
         DeploymentTrigger? deployment = stage.Recovery.Match<DeploymentTrigger?>(x => x.Deployment, x => x.Deployment, x => x.Deployment, _ => null);
-        string path = $"Stages[{i}].Recovery.Deployment";
         if (deployment is DeploymentTrigger.ByMotorDelay && stage.Motor.ForwardEnd is not MotorForwardEnd.Ejects)
         {
-            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT010", path,
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT010", $"Stages[{i}].Recovery.Deployment",
                 $"The motor '{stage.Motor.Name}' has no ejection charge; the device would never come out."));
         }
 
         if (deployment is DeploymentTrigger.AtSeparation && i == plan.Stages.Length - 1)
         {
-            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT011", path,
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT011", $"Stages[{i}].Recovery.Deployment",
                 "The uppermost stage parts from nothing above it; choose the motor's delay or apogee."));
         }
 

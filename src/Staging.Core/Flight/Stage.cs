@@ -42,13 +42,13 @@ public sealed record Stage
     public required StageIgnition Ignition { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Propellant of all its motors [kg].</summary>
-    public Mass PropellantMass => Mass.FromKilograms(AllMotors.Sum(g => g.Count * g.Motor.PropellantMass.Kilograms));
+    public Mass PropellantMass => Mass.FromKilograms(Total(m => m.PropellantMass.Kilograms));
 
     /// <summary>Total impulse of all its motors [N s].</summary>
-    public Impulse TotalImpulse => Impulse.FromNewtonSeconds(AllMotors.Sum(g => g.Count * g.Motor.Thrust.TotalImpulse.NewtonSeconds));
+    public Impulse TotalImpulse => Impulse.FromNewtonSeconds(Total(m => m.Thrust.TotalImpulse.NewtonSeconds));
 
     /// <summary>Mass ready to fly: structure and loaded motors [kg].</summary>
-    public Mass LoadedMass => Mass.FromKilograms(StructureMass.Kilograms + AllMotors.Sum(g => g.Count * g.Motor.LoadedMass.Kilograms));
+    public Mass LoadedMass => Mass.FromKilograms(StructureMass.Kilograms + Total(m => m.LoadedMass.Kilograms));
 
     /// <summary>Mass with the propellant gone [kg].</summary>
     public Mass BurntMass => Mass.FromKilograms(LoadedMass.Kilograms - PropellantMass.Kilograms);
@@ -57,6 +57,14 @@ public sealed record Stage
     internal ImmutableArray<MotorGroup> AllMotors => [new MotorGroup { Motor = Motor, Count = MotorCount }, .. ParallelMotors];
 
     /// <summary>Propellant burnt until a time from ignition, in proportion to the impulse of each motor [kg].</summary>
-    internal Mass PropellantBurntBy(Duration sinceIgnition) => Mass.FromKilograms(AllMotors.Sum(g =>
-        g.Count * g.Motor.PropellantMass.Kilograms * (g.Motor.Thrust.ImpulseUntil(sinceIgnition).NewtonSeconds / g.Motor.Thrust.TotalImpulse.NewtonSeconds)));
+    internal Mass PropellantBurntBy(Duration sinceIgnition) => Mass.FromKilograms(Total(m =>
+        m.PropellantMass.Kilograms * (m.Thrust.ImpulseUntil(sinceIgnition).NewtonSeconds / m.Thrust.TotalImpulse.NewtonSeconds)));
+
+    private double Total(Func<Motor, double> of)
+    {
+        double sum = MotorCount * of(Motor);
+        foreach (MotorGroup group in ParallelMotors)
+            sum += group.Count * of(group.Motor);
+        return sum;
+    }
 }

@@ -89,6 +89,16 @@ public class FlightOutcomeTests
     }
 
     [Fact]
+    public void A_body_under_its_canopy_is_given_up_too()
+    {
+        FlightRun whole = TwoStages().Flown(), cut = TwoStages().Flown(new FlightOptions { LatestTime = Seconds(60) });
+        Assert.True(whole.Main.Landing().Time.Seconds > 60);
+        double height = Assert.IsType<FlightOutcome.StillAloft>(cut.Main.Outcome).Height.Meters;
+        // The record of the settled descent is drawn, not integrated.
+        Assert.Equal(whole.Main.At(Seconds(60)).Height.Meters, height, 1e-3);
+    }
+
+    [Fact]
     public void A_failed_integration_is_an_outcome()
     {
         FlightRun run = TwoStages().Flown(new FlightOptions { Solver = new SolverOptions { MostSteps = 10 } });
