@@ -18,7 +18,7 @@ internal static class IgnitionFigures
             .Curve(t => run.At(Ms(t)).NozzleTemperature.Kelvins, 0, end, "", 0)
             .Note("gas at the nozzle", 13, 1500, 0)
             .Curve(_ => ignition, 0, end, "", 3, dashed: true)
-            .Note(FormattableString.Invariant($"lit after {lit:F1} ms"), 1, ignition + 20, 3)
+            .Note(FormattableString.Invariant($"lit after {lit:F1} ms"), 4.6, ignition + 15, 3)
             .Limits(0, end, 200, 1800));
         yield return ("ignition-fluxes", Sheet.New("What heats it: the three fluxes", "time since burn-through [ms]", "heat flux [MW/m2]")
             .Curve(t => run.At(Ms(t)).Particles.WattsPerSquareMeter / 1e6, 0, end, "", 1)
