@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>A gap with other holes: the same total area in every wall on the way out.</summary>
-internal static class VentedGap
+internal static class VentedGapLowering
 {
     /// <summary>The problem with a total area in the wall of the tube, and in the outer wall of every jacket that has holes.</summary>
     public static GapProblem Vented(this GapProblem problem, VentLayout layout, Area total)
