@@ -1,6 +1,7 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using UnitsNet;
+using static GapRows.DemoGap;
 
 namespace GapRows;
 
@@ -22,7 +23,7 @@ internal static class Nested
         yield return Row("the same side open, a guide tube across it with four 6 mm holes", Tube(6));
     }
 
-    private static GapProblem Tube(double diameter_mm) => Rows.With(Length_mm, t => [Rows.Below(t, diameter_mm, 4)]);
+    private static GapProblem Tube(double diameter_mm) => With(Length_mm, t => [Below(t, diameter_mm, 4)]);
 
     /// <summary>An outer tube of 24 mm bore round an inner one of 19 mm, closed by rings over 100 mm.</summary>
     private static GapProblem Inside(double diameter_mm, params ReadOnlySpan<JacketOpening> openings)
@@ -32,11 +33,11 @@ internal static class Nested
         return one with { Design = one.Design with { Vents = [one.Design.Vents[0] with { To = VentTarget.Jacket(jacket.Name) }], Jackets = [jacket] } };
     }
 
-    private static JacketOpening Side(double diameter_mm) => new() { Holes = Rows.Holes(diameter_mm, 4), To = VentTarget.Air };
+    private static JacketOpening Side(double diameter_mm) => new() { Holes = Holes(diameter_mm, 4), To = VentTarget.Air };
 
-    private static JacketOpening Rear(double diameter_mm) => new() { Holes = Rows.Holes(diameter_mm, 2), To = VentTarget.Air };
+    private static JacketOpening Rear(double diameter_mm) => new() { Holes = Holes(diameter_mm, 2), To = VentTarget.Air };
 
-    private static GapProblem Open() => Rows.With(Length_mm, t =>
+    private static GapProblem Open() => With(Length_mm, t =>
     {
         Area cut = Area.FromSquareMillimeters(0.8 * Math.PI * t.Bore.Millimeters * 100);
         return [new VentLayout { HoleCount = 4, WallThickness = Length.FromMillimeters(0.5), Land = Length.FromMillimeters(1), Drills = DrillSeries.MetricTenths }.VentOf(t, cut)];
@@ -45,6 +46,6 @@ internal static class Nested
     private static string Row(string gap, GapProblem problem)
     {
         GapRun run = problem.Solve();
-        return $"| {gap} | {Rows.Say(run.Outcome)} | {Rows.Time(run, GapEventKind.FrontAtLastVent)} | {Rows.Time(run, GapEventKind.Lit)} | {Rows.Time(run, GapEventKind.JointOpens)} | {run.PeakGaugePressure.Kilopascals:F0} | {run.PeakGrainSurface.Kelvins:F0} |";
+        return $"| {gap} | {Words.Of(run.Outcome)} | {Words.At(run, GapEventKind.FrontAtLastVent)} | {Words.At(run, GapEventKind.Lit)} | {Words.At(run, GapEventKind.JointOpens)} | {run.PeakGaugePressure.Kilopascals:F0} | {run.PeakGrainSurface.Kelvins:F0} |";
     }
 }
