@@ -20,8 +20,8 @@ internal static class GapFigures
             .Note("solid: displacement, dashed: stirred", 430, 225, 3)
             .Limits(0, 950, 0, 250));
         yield return ("gap-models-arrival", Agreement("Half of what leaves at the last vent is products", "time since burn-through [ms]", run => run.TimeOf(GapEventKind.FrontAtLastVent)?.Milliseconds ?? double.NaN)
-            .Note("one 6 mm hole", 420, 21, 1)
-            .Note("four times that", 700, 13, 0)
+            .Note("one 6 mm hole", 370, 20.5, 1)
+            .Note("four times that", 740, 12, 0)
             .Note("solid: displacement, dashed: stirred", 430, 2, 3)
             .Limits(0, 950, 0, 30));
         yield return ("open-side", OpenSide());
