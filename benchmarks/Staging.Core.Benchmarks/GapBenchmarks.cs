@@ -33,7 +33,7 @@ public class GapBenchmarks
     [Benchmark(Description = "right-hand side")]
     public double RightHandSide()
     {
-        new GapSystem(parameters, new GapPhase(true, 0, 1, -1)).Derivative(1e-3, state, slope);
+        new GapSystem(parameters, new GapPhase(JointPhase.Slides, 0, 1, -1)).Derivative(1e-3, state, slope);
         return slope[0];
     }
 
@@ -48,7 +48,7 @@ public class GapBenchmarks
     {
         integrator.Time = 0;
         state.CopyTo(integrator.State);
-        var system = new GapSystem(parameters, new GapPhase(false, 0, 1, -1));
+        var system = new GapSystem(parameters, new GapPhase(JointPhase.Held, 0, 1, -1));
         integrator.Run(ref system, 5e-3);
         return integrator.State[0];
     }
@@ -58,7 +58,7 @@ public class GapBenchmarks
         GapProblem start = StartingGaps.Bore18mm;
         GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(250) };
         var holes = new VentHoles { Diameter = Length.FromMillimeters(5), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
-        FrictionJoint joint = start.Design.Joint with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) };
+        FrictionJoint joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) };
         return start with
         {
             Design = start.Design with { Tube = tube, Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))], Joint = joint },

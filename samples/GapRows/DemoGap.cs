@@ -26,7 +26,7 @@ internal static class DemoGap
 
     public static GapProblem WithJoint(this GapProblem problem, double newtons) => problem.With(d => d with
     {
-        Joint = d.Joint with { BreakawayForce = Force.FromNewtons(newtons), SlidingForce = Force.FromNewtons(0.8 * newtons) },
+        Joint = d.Joint.Coupler with { BreakawayForce = Force.FromNewtons(newtons), SlidingForce = Force.FromNewtons(0.8 * newtons) },
     });
 
     /// <summary>Holes directly below the nozzle.</summary>

@@ -74,7 +74,7 @@ internal static class GapFigures
             {
                 Tube = tube,
                 Vents = [Layout.VentOf(tube, Area.FromSquareMillimeters(area_mm2))],
-                Joint = start.Design.Joint with { BreakawayForce = Force.FromNewtons(2000), SlidingForce = Force.FromNewtons(2000) },
+                Joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(2000), SlidingForce = Force.FromNewtons(2000) },
                 Closures = start.Design.Closures with { FreeJetCoreInBores = core },
             },
         };

@@ -19,10 +19,10 @@ internal static class GapBalance
     /// <param name="phase">The phase.</param>
     /// <param name="t">Time [s].</param>
     /// <param name="y">State.</param>
-    /// <param name="speed">Speed of the joint [m/s].</param>
+    /// <param name="volumeRate">Growth of the tube by the sliding joint [m3/s].</param>
     /// <param name="slope">Receives the slopes.</param>
     /// <returns>The common pressure [Pa].</returns>
-    public static double Write(GapParameters p, in GapPhase phase, double t, ReadOnlySpan<double> y, double speed, Span<double> slope)
+    public static double Write(GapParameters p, in GapPhase phase, double t, ReadOnlySpan<double> y, double volumeRate, Span<double> slope)
     {
         slope.Clear();
         var now = new GapMoment(p, y);
@@ -40,11 +40,12 @@ internal static class GapBalance
         }
 
         double stream = Vents(p, now, rates);
+        Annulus(p, now, rates, JointMechanics.Annulus(p, y));
         Jackets(p, now, rates);
         WallHeat(p, now, rates);
         double hot = now.ShareOfHot;
         Stir(p, now, rates, hot, stream);
-        Equalise(p, now, rates, hot, p.JointArea * speed);
+        Equalise(p, now, rates, hot, volumeRate);
         return now.Pressure;
     }
 
@@ -101,6 +102,16 @@ internal static class GapBalance
         }
 
         return volumeFlow;
+    }
+
+    /// <summary>Flow through the annulus between parted bodies, at the booster's end of the gap.</summary>
+    private static void Annulus(GapParameters p, in GapMoment now, in GapRates rates, double area)
+    {
+        if (!(area > 0))
+            return;
+        var outlet = new OutletParameters(new OrificeSize(area, Math.Sqrt(4 * area / Math.PI), 0), -1, p.OutsidePressure);
+        double m = GapMoment.Flow(p.Law, outlet.Size, 1, now.Hot, now.Pressure, p.Outside, p.OutsidePressure);
+        rates.Through(GapState.Hot, now.Hot, outlet, p.Outside, m);
     }
 
     /// <summary>Flow out of the jackets, and the heat that their walls take up.</summary>

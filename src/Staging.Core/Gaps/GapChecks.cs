@@ -19,9 +19,7 @@ internal static class GapChecks
             Add(findings, FindingSeverity.Warning, "GAP003", "Vents", $"The gap has no vent: the air ahead of the front has nowhere to go.");
         JacketChecks.Add(findings, design);
 
-        double breakaway = design.Joint.BreakawayForce.Newtons, sliding = design.Joint.SlidingForce.Newtons;
-        if (sliding > breakaway)
-            Add(findings, FindingSeverity.Error, "GAP004", "Joint.SlidingForce", $"The sliding force {sliding:G4} N exceeds the breakaway force {breakaway:G4} N; it may be at most that.");
+        JointChecks.Add(findings, design.Joint, problem.Bodies);
         SourceChecks.Add(findings, problem);
         double ignition = design.Grain.IgnitionTemperature.Kelvins;
         if (ignition is < 723 or > 823)

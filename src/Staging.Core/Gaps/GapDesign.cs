@@ -31,7 +31,7 @@ public sealed record GapDesign
     public required GapSource Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>What holds the stages together.</summary>
-    public required FrictionJoint Joint { get; init => field = Guard.NotNull(value); }
+    public required StageJoint Joint { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The propellant to be lit.</summary>
     public required UpperGrain Grain { get; init => field = Guard.NotNull(value); }

@@ -45,7 +45,7 @@ internal static class GapJacobian
 
     /// <summary>Evaluations of the right-hand side at most: one a state that it depends on, the state itself, and one later.</summary>
     public static int Calls(GapParameters p, in GapPhase phase) =>
-        p.StateCount - GapState.Fixed + GapState.Slide - (p.Stirred ? GapState.Parcel : 0) + (phase.Sliding ? 2 : 0) + 2;
+        p.StateCount - GapState.Fixed + GapState.Slide - (p.Stirred ? GapState.Parcel : 0) + (phase.Moves ? 2 : 0) + 2;
 
     /// <summary>What an increment of a state is measured by: what its parcel holds; zero where the right-hand side does not depend on it.</summary>
     private static double SizeOf(GapParameters p, in GapPhase phase, ReadOnlySpan<double> y, int j)
@@ -59,8 +59,8 @@ internal static class GapJacobian
 
         return j switch
         {
-            GapState.Slide => phase.Sliding ? p.Engagement : 0,
-            GapState.SlideSpeed => phase.Sliding ? Math.Max(1, Math.Abs(y[j])) : 0,
+            GapState.Slide => phase.Moves ? p.Engagement : 0,
+            GapState.SlideSpeed => phase.Moves ? Math.Max(1, Math.Abs(y[j])) : 0,
             _ => j >= p.FirstFragments && y[j] > RootRoundOff ? y[j] : 0,
         };
     }

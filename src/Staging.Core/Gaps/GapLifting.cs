@@ -27,6 +27,7 @@ internal static class GapLifting
             Events = events,
             PeakGaugePressure = Pressure.FromPascals(watch.PeakPressure - p.OutsidePressure),
             PeakGrainSurface = Temperature.FromKelvins(watch.PeakSurface),
+            PeakGrainSurfaceAfterOpening = watch.PeakSurfaceAfterOpening is { } after ? Temperature.FromKelvins(after) : null,
             End = Duration.FromSeconds(integrator.Time),
             Ledger = Ledger(p, first, integrator.State),
             Statistics = integrator.Statistics,

@@ -28,7 +28,6 @@ internal static class GapLowering
         double deadEnd = lastVent is null ? length : last + lastVent.Spread;
         double bore = profile.BoreBelow(last), area = profile.AreaBelow(last), recess = grain.RecessVolume.CubicMeters;
         double endBore = profile.BoreBelow(length);
-        double ahead = problem.Bodies.MassAhead.Kilograms, behind = problem.Bodies.MassBehind.Kilograms;
         ImmutableArray<Jacket> jackets = design.Jackets;
         (ChamberParameters[] chambers, FeedParameters? feed) = SourceLowering.Lower(design.Source, jackets.Length);
         int firstJacket = GapState.Fixed + GapState.Parcel * chambers.Length;
@@ -63,15 +62,18 @@ internal static class GapLowering
             FrontThickness = closures.FrontThicknessInBores * bore,
             WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
             Vents = [.. design.Vents.Select(v => new VentParameters(
-                Draws(v), closures.FrontThicknessInBores * profile.BoreBelow(Draws(v)), Outlet(v.Holes, v.To), Draws(v) == last))],
+                Draws(v), closures.FrontThicknessInBores * profile.BoreBelow(Draws(v)), Outlet(v.Holes, v.To), Draws(v) == last)),
+                .. JointLowering.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem.Surroundings.Pressure)],
             Jackets = [.. jackets.Select((j, i) => new JacketParameters(
                 j.Volume.CubicMeters, j.WallArea.SquareMeters, firstJacket + GapState.Parcel * i, [.. j.Openings.Select(o => Outlet(o.Holes, o.To))]))],
             Law = design.DischargeLaw,
-            JointArea = design.Joint.PressureArea.SquareMeters,
-            Breakaway = design.Joint.BreakawayForce.Newtons,
-            Sliding = design.Joint.SlidingForce.Newtons,
-            Engagement = design.Joint.Engagement.Meters,
-            ReducedMass = ahead * behind / (ahead + behind),
+            JointArea = design.Joint.Coupler.PressureArea.SquareMeters,
+            Breakaway = design.Joint.Coupler.BreakawayForce.Newtons,
+            Sliding = design.Joint.Coupler.SlidingForce.Newtons,
+            Engagement = design.Joint.Coupler.Engagement.Meters,
+            ReducedMass = JointLowering.ReducedMass(design.Joint, problem.Bodies),
+            Film = JointLowering.Film(design.Joint, problem.Surroundings.Temperature),
+            AfterOpening = problem.AfterOpening.Seconds,
             ClosingAcceleration = problem.Bodies.ClosingAcceleration.MetersPerSecondSquared,
             OutsidePressure = problem.Surroundings.Pressure.Pascals,
             OutsideTemperature = outsideTemperature,
@@ -79,7 +81,7 @@ internal static class GapLowering
             Outside = new Zone(air, outsideTemperature),
             Horizon = problem.Horizon.Seconds,
             Grain = new GrainParameters(
-                Math.Sqrt(grain.Conductivity.WattsPerMeterKelvin * grain.Density.KilogramsPerCubicMeter * grain.HeatCapacity.JoulesPerKilogramKelvin),
+                grain.Effusivity,
                 grain.InitialTemperature.Kelvins,
                 grain.IgnitionTemperature.Kelvins,
                 grain.NozzleThroatDiameter.Meters,
@@ -87,7 +89,7 @@ internal static class GapLowering
                 closures.ParticleEfficiency),
             KnownSourceEnd = Math.Max(
                 chambers.Select(c => c.Start + (c.Fragments < 0 ? c.FragmentBurnTime : 0)).DefaultIfEmpty(0).Max(), feed is null ? 0 : feed.Times[^1]),
-            StateCount = firstJacket + GapState.Parcel * jackets.Length + fragments,
+            FirstLayer = firstJacket + GapState.Parcel * jackets.Length + fragments,
         };
     }
 
@@ -111,6 +113,7 @@ internal static class GapLowering
 
         foreach (JacketParameters jacket in p.Jackets)
             Fill(y[jacket.At..], p.Air, p.OutsidePressure, p.OutsideTemperature, jacket.Volume, isAir: true);
+        y[p.FirstLayer..].Fill(p.OutsideTemperature);
     }
 
     /// <summary>Natural size of each state: the air and the energy that the gap holds at rest, the engaged length, a few metres per second.</summary>
@@ -132,6 +135,7 @@ internal static class GapLowering
         scales[GapState.MassOut] = Math.Max(burnt, mass);
         scales[GapState.BurntEnergy] = energy + heat;
         scales[GapState.EnergyOut] = energy + heat;
+        scales.AsSpan(p.FirstLayer).Fill(p.OutsideTemperature);
         return scales;
     }
 

@@ -14,7 +14,8 @@ internal sealed class GapMarch
     private readonly GapWatch watch;
     private readonly double[] first;
     private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
-    private bool sliding;
+    private JointPhase joint = JointPhase.Held;
+    private double last = double.PositiveInfinity;
     private bool burnt;
 
     public GapMarch(GapProblem problem, GapModel model, SolverOptions options)
@@ -36,8 +37,9 @@ internal sealed class GapMarch
         bool over = false;
         foreach (double stop in KnownTimes.Of(p))
         {
-            while (!over && integrator.Time < stop)
-                over = RunPhase(stop, cancel);
+            while (!over && integrator.Time < Math.Min(stop, last))
+                over = RunPhase(Math.Min(stop, last), cancel);
+            over |= integrator.Time >= last;
             if (!over)
                 NoteBurnt();
         }
@@ -54,7 +56,7 @@ internal sealed class GapMarch
         if (BeginsOver(ref system))
             return true;
         system = Phase(stop);
-        bool implicitly = Stiffness.PaysImplicit(p, integrator.State, stop - integrator.Time, options.RelativeTolerance);
+        bool implicitly = joint == JointPhase.Open || Stiffness.PaysImplicit(p, integrator.State, stop - integrator.Time, options.RelativeTolerance);
         PhaseEnd end = integrator.Run(ref system, stop, implicitly, new Both(track, watch), cancel);
         if (end == PhaseEnd.Failed)
             return true;
@@ -64,7 +66,7 @@ internal sealed class GapMarch
         return over;
     }
 
-    private GapSystem Phase(double stop) => new(p, new GapPhase(sliding, integrator.Time, stop, p.Feed?.PieceFrom(integrator.Time) ?? -1));
+    private GapSystem Phase(double stop) => new(p, new GapPhase(joint, integrator.Time, stop, p.Feed?.PieceFrom(integrator.Time) ?? -1));
 
     /// <summary>What already holds at the start of a phase is no event: a joint too weak to hold, or a gap already spent.</summary>
     private bool BeginsOver(ref GapSystem system)
@@ -77,9 +79,9 @@ internal sealed class GapMarch
             return true;
         }
 
-        if (!sliding && values[GapSystem.JointMoves] > 0)
+        if (joint == JointPhase.Held && values[GapSystem.JointMoves] > 0)
         {
-            sliding = true;
+            joint = JointPhase.Slides;
             events.Add((GapEventKind.JointMoves, integrator.Time));
         }
 
@@ -90,21 +92,27 @@ internal sealed class GapMarch
     {
         switch (fired.Index)
         {
-            case GapSystem.JointMoves when sliding:
+            case GapSystem.JointMoves when joint == JointPhase.Slides:
+                joint = JointPhase.Open;
+                watch.Open();
+                last = fired.Time + p.AfterOpening;
                 events.Add((GapEventKind.JointOpens, fired.Time));
-                return true;
+                return p.AfterOpening == 0;
             case GapSystem.JointMoves:
-                sliding = true;
+                joint = JointPhase.Slides;
                 events.Add((GapEventKind.JointMoves, fired.Time));
                 return false;
             case GapSystem.JointRests:
-                sliding = false;
+                joint = JointPhase.Held;
                 integrator.State[GapState.SlideSpeed] = 0;
                 events.Add((GapEventKind.JointRests, fired.Time));
                 return false;
             case GapSystem.Spent:
+                NoteBurnt();
                 events.Add((GapEventKind.Spent, fired.Time));
                 return true;
+            case GapSystem.FrontAtLastVent or GapSystem.ProductsAtNozzle when joint == JointPhase.Open:
+                return false;
             case GapSystem.FrontAtLastVent:
                 events.Add((GapEventKind.FrontAtLastVent, fired.Time));
                 return false;

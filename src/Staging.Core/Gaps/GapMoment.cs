@@ -16,7 +16,7 @@ internal readonly ref struct GapMoment
         Hot = ZoneAt(GapState.Hot);
         Cold = p.Stirred ? Hot.Emptied : ZoneAt(GapState.Cold);
         DeadEnd = ZoneAt(GapState.DeadEnd);
-        double added = y[GapState.Slide] * p.JointArea;
+        double added = JointMechanics.Extension(p, y) * p.JointArea;
         Pressure = (Hot.PressureVolume + Cold.PressureVolume + DeadEnd.PressureVolume) / (p.TubeVolume + added + p.DeadEndVolume);
         Stretch = added / p.Profile.FirstArea;
 
@@ -131,7 +131,7 @@ internal readonly ref struct GapMoment
     {
         get
         {
-            for (int i = p.FirstFragments; i < p.StateCount; i++)
+            for (int i = p.FirstFragments; i < p.FirstLayer; i++)
             {
                 if (y[i] > 0)
                     return false;

@@ -98,8 +98,17 @@ internal sealed class GapParameters
     /// <summary>When the last source of known duration ends [s].</summary>
     public required double KnownSourceEnd { get; init; }
 
+    /// <summary>The tape over the seam of the joint; null where there is none.</summary>
+    public required FilmParameters? Film { get; init; }
+
+    /// <summary>How long the gap is followed once the joint has opened [s].</summary>
+    public required double AfterOpening { get; init; }
+
+    /// <summary>Where the layers of the film begin in the state vector: behind the fragments.</summary>
+    public required int FirstLayer { get; init; }
+
     /// <summary>Length of the state vector.</summary>
-    public required int StateCount { get; init; }
+    public int StateCount => FirstLayer + (Film is null ? 0 : FilmParameters.Layers);
 
     /// <summary>Where parcels of chambers and jackets begin in the state vector; fragments follow them.</summary>
     public int FirstJacket => GapState.Fixed + GapState.Parcel * Chambers.Length;

@@ -28,6 +28,13 @@ public sealed record GapProblem
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration Horizon { get; init => field = Guard.In(value, 1e-4, 10); } = Duration.FromMilliseconds(200);
 
+    /// <summary>
+    /// How long the gap is followed once its joint has opened [s], 0 to 1 s. The default is 0: the run ends there, because gas that is no longer
+    /// guided lights nothing that could be counted on. What the grain still goes through is in <see cref="GapRun.PeakGrainSurfaceAfterOpening"/>.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Duration AfterOpening { get; init => field = Guard.In(value, 0, 1); } = Duration.Zero;
+
     /// <summary>All findings about the model, from holes outside the tube to laws used outside their range.</summary>
     /// <returns>The findings; empty when there is nothing to say.</returns>
     public ImmutableArray<ModelFinding> Check() => GapChecks.Of(this);

@@ -29,6 +29,12 @@ public sealed record GapRun
     /// <summary>Highest grain surface temperature.</summary>
     public required Temperature PeakGrainSurface { get; init; }
 
+    /// <summary>
+    /// Highest grain surface temperature once the joint had opened; null where it did not open, or the run ended there
+    /// (<see cref="GapProblem.AfterOpening"/>). Above the ignition temperature it may light all the same, but nothing guides the gas any more.
+    /// </summary>
+    public Temperature? PeakGrainSurfaceAfterOpening { get; init; }
+
     /// <summary>Length of the run: when the joint opened, the gap was spent, or the horizon was reached.</summary>
     public required Duration End { get; init; }
 

@@ -21,12 +21,13 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
 
     private readonly GapParameters p = parameters;
     private readonly GapPhase phase = phase;
+    private readonly JointMechanics joint = new(parameters, phase.Joint);
 
     public static bool HasJacobian => true;
 
     public readonly int Dimension => p.StateCount;
 
-    public readonly int EventCount => FirstFragments + p.StateCount - p.FirstFragments;
+    public readonly int EventCount => FirstFragments + p.FirstLayer - p.FirstFragments;
 
     public readonly EventRule Rule(int index) => index switch
     {
@@ -41,33 +42,23 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
 
     public readonly void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {
-        double speed = phase.Sliding ? y[GapState.SlideSpeed] : 0;
-        double pressure = GapBalance.Write(p, phase, t, y, speed, dydt);
-        dydt[GapState.Slide] = speed;
-        if (phase.Sliding)
-            dydt[GapState.SlideSpeed] = JointAcceleration(pressure, SlidingFriction(y[GapState.Slide]));
+        double pressure = GapBalance.Write(p, phase, t, y, joint.VolumeRate(y), dydt);
+        joint.Slopes(pressure, y, dydt);
     }
 
     public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
     {
         var now = new GapMoment(p, y);
-        values[JointMoves] = phase.Sliding ? y[GapState.Slide] - p.Engagement : JointAcceleration(now.Pressure, p.Breakaway);
+        values[JointMoves] = joint.Moving(now.Pressure, y);
         values[Spent] = t >= p.KnownSourceEnd && now.FragmentsAreBurnt
             ? (1 + SpentShare) * p.OutsidePressure - now.MostPressure
             : -p.OutsidePressure;
         values[FrontAtLastVent] = now.ProductsAtLastVent - Reached;
         values[ProductsAtNozzle] = now.DeadEnd.ProductFraction - Reached;
-        values[JointRests] = phase.Sliding ? y[GapState.SlideSpeed] : 1;
-        y[p.FirstFragments..].CopyTo(values[FirstFragments..]);
+        values[JointRests] = phase.Joint == JointPhase.Slides ? y[GapState.SlideSpeed] : 1;
+        y[p.FirstFragments..p.FirstLayer].CopyTo(values[FirstFragments..]);
     }
 
     public readonly void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope) =>
         GapJacobian.Write(this, p, phase, t, y, jacobian, timeSlope);
-
-    /// <summary>Relative acceleration of the two bodies under gap pressure, friction and what presses them together [m/s2].</summary>
-    public readonly double JointAcceleration(double pressure, double friction) =>
-        ((pressure - p.OutsidePressure) * p.JointArea - friction) / p.ReducedMass - p.ClosingAcceleration;
-
-    /// <summary>Friction falls with the length still engaged [N].</summary>
-    private readonly double SlidingFriction(double slide) => p.Sliding * Math.Clamp(1 - slide / p.Engagement, 0, 1);
 }

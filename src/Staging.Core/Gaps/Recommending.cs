@@ -74,7 +74,7 @@ public static class Recommending
 
     private static GapProblem Engaged(GapProblem problem, double length) => problem with
     {
-        Design = problem.Design with { Joint = problem.Design.Joint with { Engagement = Length.FromMeters(length) } },
+        Design = problem.Design with { Joint = problem.Design.Joint with { Coupler = problem.Design.Joint.Coupler with { Engagement = Length.FromMeters(length) } } },
     };
 
     private static ImmutableArray<WallHoles> Walls(GapDesign design, VentLayout layout, HolePattern tube)

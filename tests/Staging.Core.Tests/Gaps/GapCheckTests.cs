@@ -37,7 +37,7 @@ public class GapCheckTests
     {
         GapProblem gap = code switch
         {
-            "GAP004" => Bench.Gap.With(d => d with { Joint = d.Joint with { SlidingForce = Force.FromNewtons(30) } }),
+            "GAP004" => Bench.Gap.With(d => d with { Joint = d.Joint.Coupler with { SlidingForce = Force.FromNewtons(30) } }),
             _ => Bench.Gap.With(d => d with { Source = d.Motor() with { ChamberPressure = Pressure.FromKilopascals(90) } }),
         };
         Assert.Contains(gap.Check(), f => f.Code == code && f.Severity == FindingSeverity.Error);

@@ -30,7 +30,7 @@ public class RecommendingTests
         Assert.NotNull(run.TimeOf(GapEventKind.JointMoves));
         double until = 1.5 * run.Outcome.Time.Seconds;
         Assert.True((run.TimeOf(GapEventKind.JointOpens)?.Seconds ?? double.PositiveInfinity) >= until * (1 - 1e-9));
-        GapRun shorter = run.Problem.With(d => d with { Joint = d.Joint with { Engagement = weak.Engagement!.Value - Length.FromMillimeters(0.5) } }).Solve();
+        GapRun shorter = run.Problem.With(d => d with { Joint = d.Joint.Coupler with { Engagement = weak.Engagement!.Value - Length.FromMillimeters(0.5) } }).Solve();
         Assert.True(shorter.TimeOf(GapEventKind.JointOpens)!.Value.Seconds < until);
         Assert.Contains("should engage", weak.Text, StringComparison.Ordinal);
     }

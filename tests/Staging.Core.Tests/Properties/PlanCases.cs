@@ -124,6 +124,33 @@ public static class PlanCases
             Source = source,
         };
 
+    private static readonly Gen<VentHoles?> Passages =
+        from there in Gen.Elements(false, true)
+        from diameter in Lengths(1e-4, 0.1)
+        from wall in Lengths(1e-5, 0.05)
+        from count in Gen.Choose(1, 100)
+        select there ? new VentHoles { Diameter = diameter, WallThickness = wall, Count = count } : null;
+
+    /// <summary>The kinds of joint, each round a coupler.</summary>
+    private static readonly Gen<Func<FrictionJoint, StageJoint>> Joints = Gen.OneOf(
+        Gen.Constant<Func<FrictionJoint, StageJoint>>(coupler => coupler),
+        from thickness in Lengths(1e-5, 5e-3)
+        from soft in Temperatures(320, 1200)
+        from contact in Number(0, 20_000)
+        select (Func<FrictionJoint, StageJoint>)(coupler => new StageJoint.Taped
+        {
+            Coupler = coupler,
+            Tape = JointTape.PaperTape with
+            {
+                Thickness = thickness,
+                SofteningTemperature = soft,
+                GasContact = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(contact),
+            },
+        }),
+        from grams in Number(1, 1000)
+        from passages in Passages
+        select (Func<FrictionJoint, StageJoint>)(coupler => new StageJoint.FreeMotorTube { Coupler = coupler, MovingMass = Mass.FromGrams(grams), RearPassages = passages }));
+
     private static readonly Gen<IDischargeLaw> Laws = Gen.OneOf(
         Number(0.9, 1.18).Select(x => (IDischargeLaw)new SharpEdgedLaw { EdgeFactor = x }),
         from x in Number(0.1, 1)
@@ -163,6 +190,7 @@ public static class PlanCases
         from burning in GapSources
         from force in Gen.Elements(Force.FromNewtons(20), Force.FromKilonewtons(0.1), Force.FromPoundsForce(5))
         from engagement in Lengths(5e-4, 0.5)
+        from joint in Joints
         from grain in Grains
         from share in Number(0, 1)
         from source in Sources
@@ -173,7 +201,7 @@ public static class PlanCases
             Jackets = [.. jackets],
             DischargeLaw = law,
             Source = burning,
-            Joint = new FrictionJoint { PressureDiameter = bore, BreakawayForce = force, SlidingForce = force, Engagement = engagement, Source = source },
+            Joint = joint(new FrictionJoint { PressureDiameter = bore, BreakawayForce = force, SlidingForce = force, Engagement = engagement, Source = source }),
             Grain = grain,
             Closures = GapClosures.Judged with { Emissivity = share, ParticleEfficiency = 1 - share, Source = source },
         };

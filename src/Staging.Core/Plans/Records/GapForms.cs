@@ -63,16 +63,6 @@ internal static class GapForms
         return v => new Jacket { Name = name[v], Volume = volume[v], WallArea = wall[v], Openings = openings[v] };
     });
 
-    public static readonly RecordForm<FrictionJoint> Joint = new("frictionJoint", "A coupler held by friction.", f =>
-    {
-        var diameter = f.Required("pressureDiameter", Quantities.Length, x => x.PressureDiameter, "Diameter over which the gap pressure pushes the stages apart.");
-        var breakaway = f.Required("breakawayForce", Quantities.Force, x => x.BreakawayForce, "Force that starts the joint sliding.");
-        var sliding = f.Required("slidingForce", Quantities.Force, x => x.SlidingForce, "Friction while sliding at full engagement; at most the breakaway force.");
-        var engagement = f.Required("engagement", Quantities.Length, x => x.Engagement, "Travel after which the joint opens.");
-        var provenance = f.Required("source", ProvenanceForm.Form, x => x.Source, ProvenanceForm.Meaning);
-        return v => new FrictionJoint { PressureDiameter = diameter[v], BreakawayForce = breakaway[v], SlidingForce = sliding[v], Engagement = engagement[v], Source = provenance[v] };
-    });
-
     public static readonly RecordForm<GapClosures> Closures = new("closures", "Mixing and heat transfer: what a one-dimensional model must be told.", f =>
     {
         var front = f.Required("frontThicknessInBores", NumberForm.Ratio, x => x.FrontThicknessInBores, "Length, in bores, over which a hole changes from drawing air to drawing products.");
@@ -103,7 +93,7 @@ internal static class GapForms
         var jackets = f.Optional("jackets", new ListForm<Jacket>(Jacket), x => x.Jackets, [], "Volumes round the tube that vents may lead into; none when left out.");
         var law = f.Required("dischargeLaw", DischargeForms.Law, x => x.DischargeLaw, "How the holes discharge.");
         var source = f.Required("source", SourceForms.Source, x => x.Source, "What comes out of the booster.");
-        var joint = f.Required("joint", Joint, x => x.Joint, "What holds the stages together.");
+        var joint = f.Required("joint", JointForms.Joint, x => x.Joint, "What holds the stages together.");
         var grain = f.Required("grain", UpperGrainForm.Form, x => x.Grain, "The propellant to be lit.");
         var closures = f.Required("closures", Closures, x => x.Closures, "Mixing and heat transfer.");
         return v => new GapDesign
