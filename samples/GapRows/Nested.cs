@@ -23,7 +23,7 @@ internal static class Nested
         yield return Row("the same side open, a guide tube across it with four 6 mm holes", Tube(6));
     }
 
-    private static GapProblem Tube(double diameter_mm) => DemoGap.With(Length_mm, t => [Below(t, diameter_mm, 4)]);
+    private static GapProblem Tube(double diameter_mm) => With(Length_mm, t => [Below(t, diameter_mm, 4)]);
 
     /// <summary>An outer tube of 24 mm bore round an inner one of 19 mm, closed by rings over 100 mm.</summary>
     private static GapProblem Inside(double diameter_mm, params ReadOnlySpan<JacketOpening> openings)
@@ -37,7 +37,7 @@ internal static class Nested
 
     private static JacketOpening Rear(double diameter_mm) => new() { Holes = Holes(diameter_mm, 2), To = VentTarget.Air };
 
-    private static GapProblem Open() => DemoGap.With(Length_mm, t =>
+    private static GapProblem Open() => With(Length_mm, t =>
     {
         Area cut = Area.FromSquareMillimeters(0.8 * Math.PI * t.Bore.Millimeters * 100);
         return [new VentLayout { HoleCount = 4, WallThickness = Length.FromMillimeters(0.5), Land = Length.FromMillimeters(1), Drills = DrillSeries.MetricTenths }.VentOf(t, cut)];

@@ -20,8 +20,8 @@ internal static class GapFigures
             .Note("solid: displacement, dashed: stirred", 430, 225, 3)
             .Limits(0, 950, 0, 250));
         yield return ("gap-models-arrival", Agreement("Half of what leaves at the last vent is products", "time since burn-through [ms]", run => run.TimeOf(GapEventKind.FrontAtLastVent)?.Milliseconds ?? double.NaN)
-            .Note("one 6 mm hole", 420, 21, 1)
-            .Note("four times that", 700, 13, 0)
+            .Note("one 6 mm hole", 370, 20.5, 1)
+            .Note("four times that", 740, 12, 0)
             .Note("solid: displacement, dashed: stirred", 430, 2, 3)
             .Limits(0, 950, 0, 30));
         yield return ("open-side", OpenSide());
@@ -54,7 +54,7 @@ internal static class GapFigures
             ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(areas.Select(Math.Log10).ToArray(), peak, Sheet.Colours[colour]);
             line.LineWidth = 3;
             line.LinePattern = dashed ? LinePattern.Dashed : LinePattern.Solid;
-            plot.Note(label, dashed ? 3.35 : 3.05, dashed ? 870 : 450, colour);
+            plot.Note(label, dashed ? 3.35 : 2.95, dashed ? 870 : 450, colour);
         }
 
         GuideTube tube = Held(200, 10).Design.Tube;
