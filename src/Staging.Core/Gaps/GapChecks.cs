@@ -21,6 +21,9 @@ internal static class GapChecks
 
         JointChecks.Add(findings, design.Joint, problem.Bodies);
         SourceChecks.Add(findings, problem);
+        double lasts = design.Source.KnownDuration, watched = problem.Horizon.Seconds;
+        if (watched < lasts)
+            Add(findings, FindingSeverity.Warning, "GAP011", "Horizon", $"The gap is watched for {watched * 1e3:G4} ms, its source lasts {lasts * 1e3:G4} ms: what happens later is not seen.");
         double ignition = design.Grain.IgnitionTemperature.Kelvins;
         if (ignition is < 723 or > 823)
             Add(findings, FindingSeverity.Note, "GAP007", "Grain.IgnitionTemperature", $"{ignition:F0} K lies outside 723 to 823 K, the range read from hot-bath data for heating within milliseconds.");

@@ -18,6 +18,13 @@ public abstract record GapSource
         tabulated => tabulated.Gas,
         cluster => cluster.Motors[0].Source.Products);
 
+    /// <summary>Time from burn-through for which it is known beforehand to last [s]; for fragments whose burning follows the pressure, until the chamber is open.</summary>
+    internal double KnownDuration => Match(
+        afterburn => Math.Max(afterburn.Motor.OpeningTime.Seconds, afterburn.Motor.FragmentBurnTime.Seconds),
+        fragments => fragments.Chamber.OpeningTime.Seconds,
+        tabulated => tabulated.Feed.Time_s.Span[^1],
+        cluster => cluster.Motors.Max(m => m.Delay.Seconds + m.Source.KnownDuration));
+
     /// <summary>A motor with its afterburn is a source.</summary>
     /// <param name="motor">The motor.</param>
     /// <returns>The source.</returns>

@@ -5,16 +5,16 @@ namespace Staging.Core.Gaps;
 /// <summary>The two bodies that the gap pressure pushes apart, and what presses them together.</summary>
 public sealed record SeparatingBodies
 {
-    /// <summary>Mass of everything ahead of the joint [kg], 1 g to 100 kg.</summary>
+    /// <summary>Mass of everything ahead of the joint [kg], 1 g to 200 t.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Mass MassAhead { get; init => field = Guard.In(value, 1e-3, 100); }
+    public required Mass MassAhead { get; init => field = Guard.In(value, 1e-3, 200_000); }
 
-    /// <summary>Mass of everything behind the joint [kg], 1 g to 100 kg.</summary>
+    /// <summary>Mass of everything behind the joint [kg], 1 g to 200 t.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Mass MassBehind { get; init => field = Guard.In(value, 1e-3, 100); }
+    public required Mass MassBehind { get; init => field = Guard.In(value, 1e-3, 200_000); }
 
     /// <summary>
-    /// Relative acceleration that presses the bodies together [m/s2], -2000 to 2000:
+    /// Relative acceleration that presses the bodies together [m/s2], -100 000 to 100 000:
     /// drag ahead over mass ahead, plus (thrust left minus drag behind) over mass behind. Gravity cancels. Negative pulls apart.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -23,7 +23,7 @@ public sealed record SeparatingBodies
         get;
         init
         {
-            Guard.In(value.MetersPerSecondSquared, -2000, 2000, "m/s2", nameof(ClosingAcceleration));
+            Guard.In(value.MetersPerSecondSquared, -100_000, 100_000, "m/s2", nameof(ClosingAcceleration));
             field = value;
         }
     }

@@ -108,7 +108,7 @@ public static class VentSizing
     private static string WhyNone(ImmutableArray<VentTrial> trials)
     {
         VentTrial best = trials.MaxBy(t => t.PeakGrainSurface.Kelvins)!;
-        return Say($"No vent area lights this gap. {best.TotalArea.SquareMillimeters:F1} mm2 comes nearest: {best.Outcome.Cause} {best.Outcome.Cure}");
+        return Say($"No vent area lights this gap. {best.TotalArea.SquareMillimeters:F1} mm2 comes nearest: {best.Outcome.Cause} No area cures it: a shorter gap, a joint that holds more, or a booster with more burn-through gas.");
     }
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

@@ -10,6 +10,12 @@ namespace Staging.Core.Reviews;
 /// <summary>Lights a stage through a gap: answers the flight's question with a gap run at the pressure, speed and masses of that moment.</summary>
 public sealed record GapIgnition : IGapIgnition
 {
+    /// <summary>Least pressure at the holes [Pa]: a thousandth of an atmosphere.</summary>
+    private const double LeastPressure = 100;
+
+    /// <summary>The gap is watched for twice as long as its source is known to last, within these [s]: by then it has bled down.</summary>
+    private const double LeastHorizon = 0.2, MostHorizon = 10;
+
     /// <summary>The gap as built.</summary>
     public required GapDesign Design { get; init => field = Guard.NotNull(value); }
 
@@ -35,6 +41,8 @@ public sealed record GapIgnition : IGapIgnition
         ArgumentNullException.ThrowIfNull(state);
         double speed = state.Speed.MetersPerSecond;
         double dynamicPressure = 0.5 * state.AirDensity.KilogramsPerCubicMeter * speed * speed;
+        // No hole sees less than next to nothing, whatever the coefficient says of fast flight.
+        double hole = Math.Max(LeastPressure, state.AirPressure.Pascals + HolePressureCoefficient * dynamicPressure);
         double ahead = state.DragAhead.Newtons / state.MassAhead.Kilograms;
         double behind = (state.ThrustBehind.Newtons - state.DragBehind.Newtons) / state.MassBehind.Kilograms;
         return new GapProblem
@@ -49,10 +57,11 @@ public sealed record GapIgnition : IGapIgnition
             Surroundings = new GasState
             {
                 Gas = PerfectGas.DryAir,
-                Pressure = state.AirPressure + HolePressureCoefficient * Pressure.FromPascals(dynamicPressure),
+                Pressure = Pressure.FromPascals(hole),
                 Temperature = state.AirTemperature,
             },
             DynamicPressure = Pressure.FromPascals(dynamicPressure),
+            Horizon = Duration.FromSeconds(Math.Min(MostHorizon, Math.Max(LeastHorizon, 2 * Design.Source.KnownDuration))),
         };
     }
 

@@ -159,6 +159,25 @@ public class StagingReviewTests
     }
 
     [Fact]
+    public void A_long_source_is_watched_to_its_end()
+    {
+        GapDesign slow = TestPlans.Lighting with { Source = TestPlans.Lighting.Motor() with { FragmentBurnTime = Duration.FromSeconds(0.4) } };
+        GapReview gap = Assert.Single(TestPlans.Through(slow).Review().Gaps);
+        Assert.Equal(0.8, gap.Run.Problem.Horizon.Seconds, 1e-9);
+        Assert.Contains((gap.Run.Problem with { Horizon = Duration.FromSeconds(0.3) }).Check(), f => f.Code == "GAP011");
+        Assert.DoesNotContain(gap.Run.Problem.Check(), f => f.Code == "GAP011");
+    }
+
+    [Fact]
+    public void Holes_in_fast_flight_see_no_less_than_a_vacuum()
+    {
+        GapReview gap = Assert.Single(Lit.Gaps);
+        var ignition = new GapIgnition { Design = TestPlans.Lighting, Layout = TestPlans.Layout, HolePressureCoefficient = -1.5 };
+        GapProblem problem = ignition.ProblemAt(gap.Staging.State with { Speed = Speed.FromMetersPerSecond(400) });
+        Assert.Equal(100, problem.Surroundings.Pressure.Pascals, 1e-9);
+    }
+
+    [Fact]
     public void A_review_is_a_pure_function()
     {
         StagingReview again = TestPlans.Through(TestPlans.Lighting).Review();
