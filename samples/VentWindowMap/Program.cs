@@ -24,7 +24,7 @@ GapQuestion assured = nominal with
     Uncertain = GapInputs.Judged,
     Asked = new Assurance { Probability = 0.5, Confidence = 0.8, Cases = full ? 80 : 25 },
 };
-Axis gaps = Axis.Even("gap", "mm", 40, 280, full ? 13 : 5);
+Axis gaps = Axis.Even("gap", "mm", 40, 340, full ? 16 : 6);
 Axis areas = Axis.Factors("vent area", "mm2", 5, 500, full ? 16 : 8);
 SweepLine<WindowResult> map = nominal.VentWindows(gaps, areas), sure = assured.VentWindows(gaps, areas);
 #endregion
@@ -35,11 +35,11 @@ for (int i = 0; i < gaps.Values.Length; i++)
     Console.WriteLine($"| {gaps.Values[i]:F0} | {Say(map.Results[i])} | {Say(sure.Results[i])} |");
 
 #region vent-window-questions
-WindowResult longest = nominal.LongestGap(Area.FromSquareMillimeters(113), Axis.Even("gap", "mm", 40, 280, 7));
+WindowResult longest = nominal.LongestGap(Area.FromSquareMillimeters(113), Axis.Even("gap", "mm", 40, 340, 6));
 WindowResult hold = nominal.LeastRetention(Length.FromMillimeters(120), Area.FromSquareMillimeters(60), Axis.Even("breakaway", "N", 5, 60, 12));
 #endregion
 Console.WriteLine();
-Console.WriteLine($"four 6 mm holes (113 mm2): {longest.Match(w => $"lights gaps from {Say(w)} mm", _ => "lights no gap of 40 to 280 mm")}");
+Console.WriteLine($"four 6 mm holes (113 mm2): {longest.Match(w => $"lights gaps from {Say(w)} mm", _ => "lights no gap of 40 to 340 mm")}");
 Console.WriteLine($"120 mm with 60 mm2: {hold.Match(w => $"lights with a joint that breaks away at {Say(w)} N", _ => "no joint of 5 to 60 N helps")}");
 
 string figure = Path.Combine(folder, "vent-window");
