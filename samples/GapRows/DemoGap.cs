@@ -40,7 +40,7 @@ internal static class DemoGap
             yield return top with { Station = station };
     }
 
-    private static VentHoles Holes(double diameter_mm, int count) => new()
+    public static VentHoles Holes(double diameter_mm, int count) => new()
     {
         Diameter = Length.FromMillimeters(diameter_mm),
         WallThickness = Length.FromMillimeters(0.5),

@@ -27,6 +27,7 @@ internal static class Inputs
         yield return Row("grain conductivity", 0.3, 0.15, 0.7, "W/(m K)", k => Grain(g => g with { Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(k) }));
         yield return Row("particle efficiency", 0.25, 0.03, 0.6, "-", e => Closures(c => c with { ParticleEfficiency = e }));
         yield return Row("emissivity", 0.5, 0.2, 0.9, "-", e => Closures(c => c with { Emissivity = e }));
+        yield return Row("core of a free jet", 5.5, 5, 6.2, "bores", x => Closures(c => c with { FreeJetCoreInBores = x }));
         yield return Row("wall heat transfer", 200, 100, 500, "W/(m2 K)", h => Closures(c => c with { WallHeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h) }));
         yield return Row("dead-end exchange", 0.5, 0.1, 1, "-", x => Closures(c => c with { DeadEndExchange = x }));
         yield return Row("stirring reach", 1.5, 1, 2, "bores", x => Closures(c => c with { StirringReachInBores = x }));
