@@ -20,7 +20,7 @@ public class DuhamelTwin
         GapRun run = Problem(length, diameter, count).Solve();
         UpperGrain grain = run.Problem.Design.Grain;
         double e = Math.Sqrt(grain.Conductivity.WattsPerMeterKelvin * grain.Density.KilogramsPerCubicMeter * grain.HeatCapacity.JoulesPerKilogramKelvin);
-        double end = run.End.Seconds;
+        double end = run.End.Seconds, worst = 0;
         for (int k = 1; k <= 8; k++)
         {
             // On the marks of the march, where its temperature is not interpolated.
@@ -31,7 +31,11 @@ public class DuhamelTwin
             double linear = Direct(s => Mark * Mark / 12 * Math.Abs(Curvature(run, s, end)), t) / e;
             double allowed = 2 * linear + 1e-6 * direct + 1e-6;
             Assert.InRange(ours - direct, -allowed, allowed);
+            worst = Math.Max(worst, Math.Abs(ours - direct));
         }
+
+        // What that comes to, over the greatest rise: h^2/(12 tau^2) for a flux that comes up within tau, 8e-6 for 2 ms; twice that for its foot.
+        Assert.InRange(worst / (run.PeakGrainSurface - grain.InitialTemperature).Kelvins, 0, 1.6e-5);
     }
 
     /// <summary>Interval of the march [s].</summary>
