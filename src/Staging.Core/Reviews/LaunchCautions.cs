@@ -33,7 +33,7 @@ internal static class LaunchCautions
         double wind = stack.Site.Wind.MetersPerSecond;
         yield return Limit("CAU014", "wind", wind <= MostWind, Say($"{wind:F1} m/s planned; the code allows {MostWind:F1} m/s. Wind turns the stack before the upper motor burns."), "clause 9");
         double tilt = 90 - stack.Guide.Elevation.Degrees;
-        yield return Limit("CAU015", "launch angle", tilt <= MostTilt, Say($"{tilt:F0} degrees from vertical; the code allows {MostTilt:F0}. An upper stage that lights off vertical flies far: keep staging near vertical."), "clause 6");
+        yield return Limit("CAU015", "launch angle", tilt <= MostTilt, Say($"{tilt:F0} degrees from vertical; the code allows {MostTilt:F0}. Stage near vertical: off it, an upper stage flies far."), "clause 6");
         yield return ThrustToWeight(stack.Stages[0], mass, stack.Site.Gravity);
         yield return GuideExit(flight);
         foreach (Caution caution in MotorCautions.Beyond(stack, mass, propellant, impulse))
@@ -49,7 +49,7 @@ internal static class LaunchCautions
             "launch site",
             known && size >= needed,
             known
-                ? Say($"{size:F0} m smallest dimension; the site table asks for {needed:F0} m at {impulse:F1} N s. A multistage flight goes higher and drifts farther than a single stage of the same impulse.")
+                ? Say($"{size:F0} m smallest dimension; the site table asks for {needed:F0} m at {impulse:F1} N s. Multistage flights go higher and drift farther.")
                 : Say($"{size:F0} m smallest dimension; {impulse:F0} N s lies beyond the table of the model rocket code."),
             "clause 9, launch site table");
     }
