@@ -49,7 +49,7 @@ internal static class LaunchCautions
             "launch site",
             known && size >= needed,
             known
-                ? Say($"{size:F0} m smallest dimension; the site table asks for {needed:F0} m at {impulse:F1} N s. Multistage flights go higher and drift farther.")
+                ? Say($"{size:F0} m smallest dimension; the site table asks for {needed:F0} m at {impulse:F1} N s. Multistage flights drift farther.")
                 : Say($"{size:F0} m smallest dimension; {impulse:F0} N s lies beyond the table of the model rocket code."),
             "clause 9, launch site table");
     }

@@ -47,7 +47,7 @@ internal static class StagingCautions
     private static Caution BoosterMotor(string lower) => Reminder(
         "CAU020",
         "booster motor",
-        $"{lower} must carry a black-powder booster motor, delay code 0, without cap or clay; no other motor lights the next this way.",
+        $"{lower} must carry a black-powder booster motor (delay code 0, no cap, no clay); no other lights the next this way.",
         "booster motors carry delay code 0; other propellants need electronics");
 
     private static Caution Tape(string lower, string upper) => Reminder(
