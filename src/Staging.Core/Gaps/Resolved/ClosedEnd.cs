@@ -1,0 +1,20 @@
+namespace Staging.Core.Gaps.Resolved;
+
+/// <summary>A wall across the tube, at rest or receding: nothing passes, the wall holds the pressure of the gas stopped at it.</summary>
+internal sealed class ClosedEnd : TubeEnd
+{
+    private double speed;
+
+    public override bool Mirrors => true;
+
+    public override double Speed => speed;
+
+    /// <summary>Sets the speed at which the wall recedes, 0 or more.</summary>
+    public void Recede(double value) => speed = -value;
+
+    public override EndFlux Flow(in EndState inside)
+    {
+        double p = inside.From(speed).WallPressure();
+        return new EndFlux(0, p, p * speed, 0);
+    }
+}
