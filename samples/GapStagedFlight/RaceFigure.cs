@@ -19,7 +19,7 @@ internal static class RaceFigure
         if (gap.Advice.Widest is { } window)
         {
             GapDesign least = design with { Vents = [gap.Advice.Layout.VentOf(design.Tube, window.Least)] };
-            end = Math.Max(end, Course(plot, (built.Problem with { Design = least }).Solve(built.Options), LinePattern.Dotted));
+            end = Math.Max(end, Course(plot, (built.Problem with { Design = least }).Solve(options: built.Options), LinePattern.Dotted));
             plot.Axes.Title.Label.Text = $"The ignition race (solid: vents as built, {design.TotalVentArea.SquareMillimeters:F0} mm\u00b2; dotted: smallest that lights, {window.Least.SquareMillimeters:F0} mm\u00b2)";
         }
 

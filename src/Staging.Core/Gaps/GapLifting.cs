@@ -7,53 +7,43 @@ namespace Staging.Core.Gaps;
 /// <summary>Turns the plain numbers of a run back into quantities.</summary>
 internal static class GapLifting
 {
-    public static GapRun Run(
-        GapProblem problem,
-        SolverOptions options,
-        GapCourse course,
-        IEnumerable<(GapEventKind Kind, double Time)> happened,
-        ReadOnlySpan<double> first,
-        Integrator<Tsitouras54> integrator)
+    public static GapRun Run(GapProblem problem, GapModel model, SolverOptions options, in GapFinish finish)
     {
-        ImmutableArray<GapEvent> events = [.. happened.OrderBy(e => e.Time).Select(e => new GapEvent(e.Kind, Duration.FromSeconds(e.Time)))];
-        (GapParameters p, GapWatch watch) = (course.Parameters, course.Watch);
+        ImmutableArray<GapEvent> events = [.. finish.Happened.OrderBy(e => e.Time).Select(e => new GapEvent(e.Kind, Duration.FromSeconds(e.Time)))];
+        (GapParameters p, IGapExtremes extremes) = (finish.Parameters, finish.Extremes);
         return new GapRun
         {
             Problem = problem,
+            Model = model,
             Options = options,
-            Outcome = new OutcomeLifting(problem.Design, p, watch, events, integrator.Failure, integrator.Time).Outcome,
+            Outcome = new OutcomeLifting(problem.Design, p, extremes, events, finish.Failure, finish.End).Outcome,
             Events = events,
-            PeakGaugePressure = Pressure.FromPascals(watch.PeakPressure - p.OutsidePressure),
-            PeakGrainSurface = Temperature.FromKelvins(watch.PeakSurface),
-            End = Duration.FromSeconds(integrator.Time),
-            Ledger = Ledger(p, first, integrator.State),
-            Statistics = integrator.Statistics,
-            Course = course,
+            PeakGaugePressure = Pressure.FromPascals(extremes.PeakPressure - p.OutsidePressure),
+            PeakGrainSurface = Temperature.FromKelvins(extremes.PeakSurface),
+            End = Duration.FromSeconds(finish.End),
+            Ledger = finish.Ledger,
+            Statistics = finish.Statistics,
+            Course = finish.Course,
         };
     }
 
     public static GapSnapshot Snapshot(GapCourse course, double time)
     {
-        Span<double> y = stackalloc double[GapState.Count];
-        course.Track.At(time, y);
-        GapRates rates = default;
-        var flows = new GapFlows(course.Parameters, time, y, ref rates);
-        double surface = course.Watch.SurfaceAt(time);
-        var heating = new GrainHeating(flows, course.Parameters);
+        GapMoment m = course.At(time);
         return new GapSnapshot
         {
             Time = Duration.FromSeconds(time),
-            GapPressure = Pressure.FromPascals(flows.Pressure),
-            ChamberPressure = Pressure.FromPascals(flows.ChamberPressure),
-            Front = Length.FromMeters(flows.Front),
-            HotTemperature = Temperature.FromKelvins(flows.Hot.Temperature),
-            NozzleTemperature = Temperature.FromKelvins(flows.DeadEnd.Temperature),
-            ProductsAtNozzle = flows.DeadEnd.ProductFraction,
-            GrainSurface = Temperature.FromKelvins(surface),
-            JointTravel = Length.FromMeters(y[GapState.Slide]),
-            Convection = HeatFlux.FromWattsPerSquareMeter(heating.Convection(surface)),
-            Radiation = HeatFlux.FromWattsPerSquareMeter(heating.Radiation(surface)),
-            Particles = HeatFlux.FromWattsPerSquareMeter(heating.Particles(surface)),
+            GapPressure = Pressure.FromPascals(m.GapPressure),
+            ChamberPressure = Pressure.FromPascals(m.ChamberPressure),
+            Front = Length.FromMeters(m.Front),
+            HotTemperature = Temperature.FromKelvins(m.HotTemperature),
+            NozzleTemperature = Temperature.FromKelvins(m.NozzleTemperature),
+            ProductsAtNozzle = m.ProductsAtNozzle,
+            GrainSurface = Temperature.FromKelvins(m.GrainSurface),
+            JointTravel = Length.FromMeters(m.JointTravel),
+            Convection = HeatFlux.FromWattsPerSquareMeter(m.Convection),
+            Radiation = HeatFlux.FromWattsPerSquareMeter(m.Radiation),
+            Particles = HeatFlux.FromWattsPerSquareMeter(m.Particles),
         };
     }
 
@@ -62,21 +52,18 @@ internal static class GapLifting
         int n = (int)Math.Ceiling(end / interval * (1 - 1e-12)) + 1;
         double[] time = new double[n], gap = new double[n], chamber = new double[n], front = new double[n], hot = new double[n],
             nozzle = new double[n], surface = new double[n], travel = new double[n];
-        Span<double> y = stackalloc double[GapState.Count];
         for (int i = 0; i < n; i++)
         {
             double t = Math.Min(i * interval, end);
-            course.Track.At(t, y);
-            GapRates rates = default;
-            var flows = new GapFlows(course.Parameters, t, y, ref rates);
+            GapMoment m = course.At(t);
             time[i] = t;
-            gap[i] = flows.Pressure;
-            chamber[i] = flows.ChamberPressure;
-            front[i] = flows.Front;
-            hot[i] = flows.Hot.Temperature;
-            nozzle[i] = flows.DeadEnd.Temperature;
-            surface[i] = course.Watch.SurfaceAt(t);
-            travel[i] = y[GapState.Slide];
+            gap[i] = m.GapPressure;
+            chamber[i] = m.ChamberPressure;
+            front[i] = m.Front;
+            hot[i] = m.HotTemperature;
+            nozzle[i] = m.NozzleTemperature;
+            surface[i] = m.GrainSurface;
+            travel[i] = m.JointTravel;
         }
 
         return new GapColumns
@@ -92,34 +79,17 @@ internal static class GapLifting
         };
     }
 
-    /// <summary>The ledger at the end of a run, from its first and last states.</summary>
-    private static GapLedger Ledger(GapParameters p, ReadOnlySpan<double> first, ReadOnlySpan<double> last)
+    /// <summary>A ledger from what a run started with, took in, gave out and holds at its end: masses [kg], energies [J].</summary>
+    public static GapLedger Ledger(in GapTotals first, in GapTotals last, GapParameters p, double burnt, in GapTotals left)
     {
-        double initial = MassOf(first), burnt = last[GapState.Burnt], left = last[GapState.MassOut];
-        double energy = EnergyOf(first), burntEnergy = burnt * p.Products.Cp * p.FlameTemperature;
+        double burntEnergy = burnt * p.Products.Cp * p.FlameTemperature;
         return new GapLedger
         {
-            InitialMass = Mass.FromKilograms(initial),
+            InitialMass = Mass.FromKilograms(first.Mass),
             Burnt = Mass.FromKilograms(burnt),
-            Left = Mass.FromKilograms(left),
-            RelativeMassResidual = (MassOf(last) - initial - burnt + left) / (initial + burnt),
-            RelativeEnergyResidual = (EnergyOf(last) - energy - burntEnergy + last[GapState.EnergyOut]) / (energy + burntEnergy),
+            Left = Mass.FromKilograms(left.Mass),
+            RelativeMassResidual = (last.Mass - first.Mass - burnt + left.Mass) / (first.Mass + burnt),
+            RelativeEnergyResidual = (last.Energy - first.Energy - burntEnergy + left.Energy) / (first.Energy + burntEnergy),
         };
-    }
-
-    private static double MassOf(ReadOnlySpan<double> y)
-    {
-        double sum = 0;
-        for (int zone = 0; zone < GapState.Slide; zone += 3)
-            sum += y[zone] + y[zone + 1];
-        return sum;
-    }
-
-    private static double EnergyOf(ReadOnlySpan<double> y)
-    {
-        double sum = 0;
-        for (int zone = 0; zone < GapState.Slide; zone += 3)
-            sum += y[zone + 2];
-        return sum;
     }
 }

@@ -6,22 +6,26 @@ namespace Staging.Core.Gaps;
 internal sealed class GapMarch
 {
     private readonly GapProblem problem;
+    private readonly GapModel model;
     private readonly SolverOptions options;
     private readonly GapParameters p;
     private readonly Integrator<Tsitouras54> integrator;
     private readonly DenseTrack track = new(GapState.Count, Tsitouras54.DenseDegree);
     private readonly GapWatch watch;
+    private readonly Everyone sink;
     private readonly double[] first = new double[GapState.Count];
     private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
     private bool sliding;
 
-    public GapMarch(GapProblem problem, SolverOptions options)
+    public GapMarch(GapProblem problem, GapModel model, SolverOptions options, IProgress<SolveProgress>? progress)
     {
         this.problem = problem;
+        this.model = model;
         this.options = options;
         p = GapLowering.Lower(problem);
         integrator = new Integrator<Tsitouras54>(options, GapLowering.Scales(p));
         watch = new GapWatch(p);
+        sink = new Everyone(track, watch, progress is null ? null : new ProgressReport(progress, p.Horizon));
         GapLowering.FirstState(p, first);
         first.CopyTo(integrator.State);
     }
@@ -40,7 +44,20 @@ internal sealed class GapMarch
 
         if (!double.IsNaN(watch.LitTime))
             events.Add((GapEventKind.Lit, watch.LitTime));
-        return GapLifting.Run(problem, options, new GapCourse(p, track, watch), events, first, integrator);
+        sink.Progress?.Done(integrator.Time);
+        ReadOnlySpan<double> last = integrator.State;
+        return GapLifting.Run(problem, model, options, new GapFinish
+        {
+            Parameters = p,
+            Course = new DisplacementCourse(p, track, watch),
+            Extremes = watch,
+            Happened = events,
+            End = integrator.Time,
+            Ledger = GapLifting.Ledger(
+                GapState.TotalsOf(first), GapState.TotalsOf(last), p, last[GapState.Burnt], new GapTotals(last[GapState.MassOut], last[GapState.EnergyOut])),
+            Statistics = integrator.Statistics,
+            Failure = integrator.Failure,
+        });
     }
 
     /// <summary>Runs to the next change of the joint or to the stop; true when the run is over.</summary>
@@ -50,7 +67,7 @@ internal sealed class GapMarch
         if (BeginsOver(ref system))
             return true;
         system = new GapSystem(p, sliding);
-        PhaseEnd end = integrator.Run(ref system, stop, new Both(track, watch), cancel);
+        PhaseEnd end = integrator.Run(ref system, stop, sink, cancel);
         if (end == PhaseEnd.Failed)
             return true;
         bool over = false;
@@ -107,13 +124,16 @@ internal sealed class GapMarch
         }
     }
 
-    /// <summary>Hands each step to the record and to the watch.</summary>
-    private sealed class Both(DenseTrack track, GapWatch watch) : IStepSink
+    /// <summary>Hands each step to the record, to the watch and to whoever follows the run.</summary>
+    private sealed class Everyone(DenseTrack track, GapWatch watch, ProgressReport? progress) : IStepSink
     {
+        public ProgressReport? Progress => progress;
+
         public void Accept(double start, double length, in DenseStep step)
         {
             track.Accept(start, length, step);
             watch.Accept(start, length, step);
+            progress?.Reached(start + length);
         }
     }
 }

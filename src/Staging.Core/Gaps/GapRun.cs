@@ -11,6 +11,9 @@ public sealed record GapRun
     /// <summary>What was solved.</summary>
     public required GapProblem Problem { get; init; }
 
+    /// <summary>The model that was solved.</summary>
+    public required GapModel Model { get; init; }
+
     /// <summary>How it was integrated.</summary>
     public required SolverOptions Options { get; init; }
 
@@ -34,6 +37,9 @@ public sealed record GapRun
 
     /// <summary>Work done.</summary>
     public required SolverStatistics Statistics { get; init; }
+
+    /// <summary>The gas along the tube at the times that <see cref="GapModel.Resolved.ProfileTimes"/> asked for and the run reached; empty for other models.</summary>
+    public ImmutableArray<GapProfile> Profiles => Course.Profiles;
 
     /// <summary>The whole course of the run.</summary>
     internal GapCourse Course { get; init; } = null!;

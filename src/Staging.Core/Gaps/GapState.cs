@@ -25,4 +25,17 @@ internal static class GapState
     public const int EnergyOut = 16;
 
     public const int Count = 17;
+
+    /// <summary>Mass and energy of all parcels.</summary>
+    public static GapTotals TotalsOf(ReadOnlySpan<double> y)
+    {
+        double mass = 0, energy = 0;
+        for (int zone = 0; zone < Slide; zone += 3)
+        {
+            mass += y[zone] + y[zone + 1];
+            energy += y[zone + 2];
+        }
+
+        return new GapTotals(mass, energy);
+    }
 }

@@ -15,7 +15,7 @@ internal struct GapSystem(GapParameters parameters, bool sliding) : IOdeSystem
     public const double Reached = 0.5;
 
     /// <summary>Gauge pressure, as a share of the outside pressure, below which a gap is spent [-]; a judgement, it only ends the run.</summary>
-    private const double SpentShare = 0.01;
+    public const double SpentShare = 0.01;
 
     private readonly GapParameters p = parameters;
 
@@ -74,7 +74,7 @@ internal struct GapSystem(GapParameters parameters, bool sliding) : IOdeSystem
         ((pressure - p.OutsidePressure) * p.JointArea - friction) / p.ReducedMass - p.ClosingAcceleration;
 
     /// <summary>Friction falls with the length still engaged [N].</summary>
-    private readonly double SlidingFriction(double slide) => p.Sliding * Math.Clamp(1 - slide / p.Engagement, 0, 1);
+    public readonly double SlidingFriction(double slide) => p.Sliding * Math.Clamp(1 - slide / p.Engagement, 0, 1);
 
     /// <summary>Work of a parcel on its neighbours, p dV/dt = (S - V dp/dt)/gamma [W].</summary>
     private static double ParcelWork(in Zone zone, double pressure, double dpdt, double swelling) =>

@@ -19,11 +19,15 @@ internal readonly struct GrainHeating
     private readonly double emittance;
 
     public GrainHeating(in GapFlows flows, GapParameters p)
+        : this(flows.DeadEnd, flows.Pressure, flows.SpeedAtNozzle, p)
     {
-        Zone zone = flows.DeadEnd;
+    }
+
+    /// <summary>Heat transfer from gas of a zone at a pressure [Pa] that washes the nozzle plane at a speed [m/s].</summary>
+    public GrainHeating(in Zone zone, double pressure, double speed, GapParameters p)
+    {
         gas = zone.Temperature;
-        double speed = flows.SpeedAtNozzle;
-        double density = zone.DensityAt(flows.Pressure);
+        double density = zone.DensityAt(pressure);
         double particles = p.ParticleFraction * zone.ProductFraction;
 
         // Laminar axisymmetric stagnation point, Nu = 0.763 sqrt(U d/nu) Pr^0.4 (M. Sibulkin, J. Aeronautical Sciences 19 (1952) 570-571,

@@ -7,7 +7,7 @@ namespace Staging.Core.Gaps;
 
 /// <summary>Decides the outcome of a run and puts cause and cure into words and numbers.</summary>
 internal sealed class OutcomeLifting(
-    GapDesign design, GapParameters p, GapWatch watch, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
+    GapDesign design, GapParameters p, IGapExtremes watch, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
 {
     private double Shortfall => Math.Max(0, p.Grain.Ignition - watch.PeakSurface);
 

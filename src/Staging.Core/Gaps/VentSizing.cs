@@ -38,7 +38,7 @@ public static class VentSizing
         {
             Area total = Area.FromSquareMeters(area);
             GapDesign design = problem.Design with { Vents = [layout.VentOf(problem.Design.Tube, total)] };
-            GapRun run = (problem with { Design = design }).Solve(options, cancellationToken);
+            GapRun run = (problem with { Design = design }).Solve(options: options, cancellationToken: cancellationToken);
             return new VentTrial(total, run.Outcome, run.PeakGaugePressure, run.PeakGrainSurface);
         }
 

@@ -57,7 +57,7 @@ public sealed record GapIgnition : IGapIgnition
     /// <inheritdoc/>
     public GapIgnitionResult Ignite(BurnThroughState state)
     {
-        GapRun run = ProblemAt(state).Solve(Solver);
+        GapRun run = ProblemAt(state).Solve(options: Solver);
         Duration? opens = run.TimeOf(GapEventKind.JointOpens);
         return run.Outcome is GapOutcome.Lit lit
             ? new GapIgnitionResult.Lit { Reason = lit.Cause, IgnitionLag = lit.Time, SeparationLag = opens ?? lit.Time }

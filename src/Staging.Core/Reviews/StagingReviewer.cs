@@ -40,7 +40,7 @@ public static class StagingReviewer
         return new GapReview
         {
             Staging = staging,
-            Run = problem.Solve(gap.Solver, cancel),
+            Run = problem.Solve(options: gap.Solver, cancellationToken: cancel),
             Advice = problem.SizeVents(gap.Layout, gap.Solver, cancel),
         };
     }

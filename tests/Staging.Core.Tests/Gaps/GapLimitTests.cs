@@ -109,7 +109,7 @@ public class GapLimitTests
             Joint = Unyielding,
         }) with
         { Horizon = Duration.FromMilliseconds(20) };
-        GapRun run = gap.Solve(new SolverOptions { RelativeTolerance = 1e-10 });
+        GapRun run = gap.Solve(options: new SolverOptions { RelativeTolerance = 1e-10 });
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
         double tau = gap.Design.Source.FragmentBurnTime.Seconds, area = tube.CrossSection.SquareMeters;
         for (double t = 2e-3; t < 20e-3; t += 3e-3)

@@ -44,4 +44,7 @@ internal interface ILane<T>
 
     /// <summary>Sum of all lanes.</summary>
     static abstract double Sum(T a);
+
+    /// <summary>The first <paramref name="count"/> lanes, the others zero.</summary>
+    static abstract T First(T a, int count);
 }

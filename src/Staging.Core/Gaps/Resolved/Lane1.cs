@@ -40,4 +40,6 @@ internal readonly struct Lane1(double v) : ILane<Lane1>
     public static double Least(Lane1 a) => a.v;
 
     public static double Sum(Lane1 a) => a.v;
+
+    public static Lane1 First(Lane1 a, int count) => count > 0 ? a : default;
 }

@@ -64,4 +64,12 @@ internal readonly struct Lane4(Vector256<double> v) : ILane<Lane4>
     }
 
     public static double Sum(Lane4 a) => Vector256.Sum(a.v);
+
+    public static Lane4 First(Lane4 a, int count)
+    {
+        Vector256<double> kept = Vector256<double>.Zero;
+        for (int i = 0; i < Math.Min(count, Count); i++)
+            kept = kept.WithElement(i, a.v[i]);
+        return new(kept);
+    }
 }

@@ -64,4 +64,12 @@ internal readonly struct Lane8(Vector512<double> v) : ILane<Lane8>
     }
 
     public static double Sum(Lane8 a) => Vector512.Sum(a.v);
+
+    public static Lane8 First(Lane8 a, int count)
+    {
+        Vector512<double> kept = Vector512<double>.Zero;
+        for (int i = 0; i < Math.Min(count, Count); i++)
+            kept = kept.WithElement(i, a.v[i]);
+        return new(kept);
+    }
 }
