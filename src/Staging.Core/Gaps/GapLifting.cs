@@ -27,6 +27,19 @@ internal static class GapLifting
         };
     }
 
+    public static SolveProgress Progress(double time, double fraction) => new(Duration.FromSeconds(time), fraction);
+
+    public static GapProfile Profile(double time, double[] station, double[] pressure, double[] velocity, double[] temperature, double[] density, double[] products) => new()
+    {
+        Time = Duration.FromSeconds(time),
+        Station_m = station,
+        Pressure_Pa = pressure,
+        Velocity_m_per_s = velocity,
+        Temperature_K = temperature,
+        Density_kg_per_m3 = density,
+        Products = products,
+    };
+
     public static GapSnapshot Snapshot(GapCourse course, double time)
     {
         GapMoment m = course.At(time);

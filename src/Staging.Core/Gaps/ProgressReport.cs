@@ -1,5 +1,4 @@
 using Staging.Core.Solving;
-using UnitsNet;
 
 namespace Staging.Core.Gaps;
 
@@ -16,9 +15,9 @@ internal sealed class ProgressReport(IProgress<SolveProgress> listener, double h
         if (part <= told)
             return;
         told = part;
-        listener.Report(new SolveProgress(Duration.FromSeconds(time), (double)part / Parts));
+        listener.Report(GapLifting.Progress(time, (double)part / Parts));
     }
 
     /// <summary>The run is over.</summary>
-    public void Done(double time) => listener.Report(new SolveProgress(Duration.FromSeconds(time), 1));
+    public void Done(double time) => listener.Report(GapLifting.Progress(time, 1));
 }

@@ -5,6 +5,9 @@ internal sealed class ClosedEnd : TubeEnd
 {
     private double speed;
 
+    /// <summary>What the wall gave the gas in the last step, a unit of area.</summary>
+    public EndFlux LastFlow { get; private set; }
+
     public override bool Mirrors => true;
 
     public override double Speed => speed;
@@ -15,6 +18,6 @@ internal sealed class ClosedEnd : TubeEnd
     public override EndFlux Flow(in EndState inside)
     {
         double p = inside.From(speed).WallPressure();
-        return new EndFlux(0, p, p * speed, 0);
+        return LastFlow = new EndFlux(0, p, p * speed, 0);
     }
 }

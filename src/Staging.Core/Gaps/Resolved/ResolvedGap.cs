@@ -1,4 +1,3 @@
-using System.Runtime.Intrinsics;
 using Staging.Core.Discharge;
 using Staging.Core.Gases;
 
@@ -8,7 +7,7 @@ namespace Staging.Core.Gaps.Resolved;
 /// Chamber, tube, vents, dead end and joint of one gap, advanced together: flow along the tube in one step, everything else in a source
 /// step of equal length that straddles it (G. Strang, SIAM J. Numer. Anal. 5 (1968) 506: second order).
 /// </summary>
-internal sealed class ResolvedGap
+internal sealed partial class ResolvedGap
 {
     private readonly GapParameters p;
     private readonly double courant;
@@ -194,79 +193,5 @@ internal sealed class ResolvedGap
         Zone zone = half.Zone(p);
         booster.Chamber = new OrificeSide(zone.PressureVolume / p.ChamberVolume, zone.Temperature, new GasConstants(zone.R, zone.Gamma));
         booster.ChamberFraction = zone.ProductFraction;
-    }
-
-    private void Sources(double time)
-    {
-        Burn(time);
-        if (p.Nozzle.Area > 0)
-        {
-            Passed passed = VesselVent.Pass(ConstantCoefficientLaw.Ideal, p.Nozzle, ref chamber, p.ChamberVolume, time, p);
-            Left = new GapTotals(Left.Mass + passed.Mass, Left.Energy + passed.Enthalpy);
-        }
-
-        double volume = 0;
-        foreach (ResolvedVent vent in vents)
-        {
-            for (int k = 0; k < vent.Share.Length; k++)
-            {
-                double passed = VentCell(vent.Over(k), origin + vent.First + k, time);
-                volume += vent.IsLast ? passed : 0;
-            }
-        }
-
-        StreamVolumeFlow = time > 0 ? volume / time : 0;
-        if (deadEnd is not null && StreamVolumeFlow > 0)
-        {
-            Tube.Look();
-            deadEnd.Stir(Tube.Cells, origin, StreamVolumeFlow / p.BoreArea, time);
-        }
-
-        Walls(time);
-    }
-
-    private void Burn(double time)
-    {
-        double tau = p.FragmentBurnTime, from = Math.Min(sourceTime, tau), to = Math.Min(sourceTime + time, tau);
-        sourceTime += time;
-        double m = 0.5 * p.FragmentMass * (Math.Cos(Math.PI * from / tau) - Math.Cos(Math.PI * to / tau));
-        chamber.Add(m, 0, m * p.Products.Cp * p.FlameTemperature);
-        Burnt += m;
-    }
-
-    /// <summary>Lets one cell pass gas through the holes over it; what leaves keeps its speed along the tube. Returns the volume that left [m3].</summary>
-    private double VentCell(in OrificeSize size, int i, double time)
-    {
-        TubeArrays a = Tube.Cells;
-        double volume = p.BoreArea * Tube.LengthOf(i), u = a.Momentum[i] / a.Density[i];
-        var parcel = new Parcel(
-            volume * a.Products[i], volume * (a.Density[i] - a.Products[i]), volume * (a.Energy[i] - 0.5 * a.Momentum[i] * u));
-        Passed passed = VesselVent.Pass(p.Law, size, ref parcel, volume, time, p);
-        double carried = Math.Max(passed.Mass, 0), energy = passed.Enthalpy + 0.5 * carried * u * u;
-        a.Density[i] = parcel.Mass / volume;
-        a.Products[i] = parcel.Products / volume;
-        a.Momentum[i] -= carried * u / volume;
-        a.Energy[i] -= energy / volume;
-        Left = new GapTotals(Left.Mass + passed.Mass, Left.Energy + energy);
-        return passed.Volume;
-    }
-
-    private void Walls(double time)
-    {
-        TubeArrays a = Tube.Cells;
-        double before = a.Energy[a.First];
-        double lost = Vector512.IsHardwareAccelerated
-            ? WallLosses<Lane8>.Apply(a, time, p.Bore, p.WallHeatTransfer, p.OutsideTemperature, p.Products, p.Air)
-            : WallLosses<Lane4>.Apply(a, time, p.Bore, p.WallHeatTransfer, p.OutsideTemperature, p.Products, p.Air);
-        lost += (Tube.FirstLength - 1) * (before - a.Energy[a.First]);
-
-        // The end wall, as the wall of the dead end in the displacement model.
-        int last = a.End - 1;
-        double rhoCv = (a.Density[last] - a.Products[last]) * p.Air.Cv + a.Products[last] * p.Products.Cv;
-        double T = (a.Energy[last] - 0.5 * a.Momentum[last] * a.Momentum[last] / a.Density[last]) / rhoCv;
-        double x = time * p.WallHeatTransfer / (rhoCv * Tube.CellLength);
-        double loss = rhoCv * (T - p.OutsideTemperature) * (1 - 1 / (1 + x + 0.5 * x * x));
-        a.Energy[last] -= loss;
-        Left = new GapTotals(Left.Mass, Left.Energy + (lost + loss) * p.BoreArea * Tube.CellLength);
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using UnitsNet;
 
 namespace Staging.Core.Gaps.Resolved;
 
@@ -8,7 +7,6 @@ internal sealed class ResolvedWatch : IGapExtremes
 {
     private readonly GapParameters p;
     private readonly ResolvedGap gap;
-    private readonly double stirringAtNozzle;
     private readonly HeatedSurface surface;
     private readonly List<double> times = [];
     private readonly List<GapMoment> moments = [];
@@ -19,12 +17,11 @@ internal sealed class ResolvedWatch : IGapExtremes
     {
         this.p = p;
         this.gap = gap;
-        stirringAtNozzle = p.StirringAtNozzle;
         surface = new HeatedSurface(p.Grain.Effusivity, GapWatch.Interval);
         temperature = PeakSurface = p.Grain.Initial;
         PeakPressure = p.OutsidePressure;
         LeastFrontRemaining = p.LastVent;
-        GrainHeating heating = Heating(out _);
+        GrainHeating heating = Heating();
         surface.Start(heating.Total(temperature));
         Keep(heating);
     }
@@ -57,7 +54,7 @@ internal sealed class ResolvedWatch : IGapExtremes
     /// <summary>The run stands at <see cref="Next"/>: marches the surface by one interval and keeps the moment.</summary>
     public void Mark()
     {
-        GrainHeating heating = Heating(out _);
+        GrainHeating heating = Heating();
         double settled = p.Grain.Initial + surface.Settle(GapWatch.Interval);
         double after = heating.Settle(settled, surface.Gain, temperature, out double flux);
         surface.Advance(flux);
@@ -74,7 +71,7 @@ internal sealed class ResolvedWatch : IGapExtremes
     public void Finish()
     {
         if (gap.Time > times[^1])
-            Keep(Heating(out _));
+            Keep(Heating());
     }
 
     /// <summary>Keeps the gas along the tube.</summary>
@@ -94,22 +91,13 @@ internal sealed class ResolvedWatch : IGapExtremes
             products[k] = a.Fraction[i];
         }
 
-        profiles.Add(new GapProfile
-        {
-            Time = Duration.FromSeconds(gap.Time),
-            Station_m = x,
-            Pressure_Pa = pressure,
-            Velocity_m_per_s = velocity,
-            Temperature_K = kelvins,
-            Density_kg_per_m3 = density,
-            Products = products,
-        });
+        profiles.Add(GapLifting.Profile(gap.Time, x, pressure, velocity, kelvins, density, products));
     }
 
-    private GrainHeating Heating(out Zone nozzle)
+    private GrainHeating Heating()
     {
-        nozzle = gap.Nozzle(out double pressure);
-        double speed = Math.Max(gap.StreamVolumeFlow, 0) / p.BoreArea * stirringAtNozzle;
+        Zone nozzle = gap.Nozzle(out double pressure);
+        double speed = Math.Max(gap.StreamVolumeFlow, 0) / p.BoreArea * p.StirringAtNozzle;
         return new GrainHeating(nozzle, pressure, speed, p);
     }
 
