@@ -4,7 +4,7 @@ using TheoryFigures;
 
 string folder = args.Length > 0 ? args[0] : "figures";
 Directory.CreateDirectory(folder);
-foreach ((string name, ScottPlot.Plot plot) in DischargeFigures.All().Concat(GasFigures.All()).Concat(ShockFigures.All()).Concat(VesselFigures.All()))
+foreach ((string name, ScottPlot.Plot plot) in DischargeFigures.All().Concat(GasFigures.All()).Concat(ShockFigures.All()).Concat(VesselFigures.All()).Concat(ResolvedFigures.All()))
 {
     plot.SaveSvg(Path.Combine(folder, name + ".svg"), Sheet.Width, Sheet.Height);
     plot.SavePng(Path.Combine(folder, name + ".png"), Sheet.Width, Sheet.Height);
