@@ -1,19 +1,29 @@
+// The gaps that common practice speaks of, with the source, grain and joint of the demo plan and nothing retuned.
+//   dotnet run --project samples/GapRows                     prints the tables
+//   dotnet run --project samples/GapRows -- --check FILE     tells whether the page still holds them; 0 yes, 1 no
+//   dotnet run --project samples/GapRows -- --write FILE     brings the page up to date
 using GapRows;
 
-// Prints the rows, or with --check FILE tells whether the file still holds them, line by line.
-string[] lines = [.. Rows.Table(), "", .. Spread.Table()];
+var tables = new Dictionary<string, string[]>
+{
+    ["rows"] = [.. Rows.Table()],
+    ["inputs"] = [.. Inputs.Table()],
+    ["choices"] = [.. Choices.Table()],
+};
+
 switch (args)
 {
     case []:
-        Array.ForEach(lines, Console.WriteLine);
+        Console.WriteLine(string.Join("\n\n", tables.Values.Select(t => string.Join('\n', t))));
         return 0;
     case ["--check", string path] when File.Exists(path):
-        HashSet<string> page = [.. File.ReadAllLines(path).Select(l => l.TrimEnd())];
-        string[] lost = [.. lines.Where(l => !page.Contains(l))];
-        Array.ForEach(lost, l => Console.WriteLine($"not in {path}: {l}"));
-        Console.WriteLine(lost.Length == 0 ? $"{path} holds every row" : $"{path} is out of step");
-        return lost.Length == 0 ? 0 : 1;
+        bool current = Page.With(File.ReadAllText(path), tables) == File.ReadAllText(path);
+        Console.WriteLine(current ? $"{path} holds the tables" : $"{path} is out of step with the program; --write brings it up to date");
+        return current ? 0 : 1;
+    case ["--write", string path] when File.Exists(path):
+        File.WriteAllText(path, Page.With(File.ReadAllText(path), tables));
+        return 0;
     default:
-        Console.Error.WriteLine("error: GapRows [--check FILE]; the file must exist.");
+        Console.Error.WriteLine("error: GapRows [--check FILE | --write FILE]; the file must exist.");
         return 2;
 }

@@ -3,31 +3,33 @@ using Staging.Core.Reviews;
 
 namespace GapStagedFlight;
 
-/// <summary>Writes the figures of a review.</summary>
+/// <summary>Writes the figures of a review, each as SVG and as PNG.</summary>
 internal static class Figures
 {
-    public static void Write(StagingReview review, string directory, TextWriter to)
+    /// <summary>Returns the paths, without their endings.</summary>
+    public static IEnumerable<string> Write(StagingReview review, string directory)
     {
         Directory.CreateDirectory(directory);
-        to.WriteLine();
         foreach (GapReview gap in review.Gaps)
         {
             string stage = review.Gaps.Length > 1 ? "-" + FileName(gap.Staging.UpperStage) : "";
-            Save(() => GapFigure.Draw(gap), directory, "gap" + stage, to);
-            Save(() => RaceFigure.Draw(gap), directory, "race" + stage, to);
+            yield return Save(GapFigure.Draw(gap), directory, "gap" + stage);
+            yield return Save(RaceFigure.Draw(gap), directory, "race" + stage);
         }
 
-        Save(() => FlightFigure.Draw(review.Flight), directory, "flight", to);
+        yield return Save(FlightFigure.Draw(review.Flight), directory, "flight");
     }
 
     private static string FileName(string text) => string.Concat(text.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
 
-    private static void Save(Func<Plot> draw, string directory, string name, TextWriter to)
+    private static string Save(Plot plot, string directory, string name)
     {
-        using Plot plot = draw();
-        string path = Path.Combine(directory, name);
-        plot.SaveSvg(path + ".svg", Style.Width, Style.Height);
-        plot.SavePng(path + ".png", Style.Width, Style.Height);
-        to.WriteLine($"figure: {path}.svg, {path}.png");
+        using (plot)
+        {
+            string path = Path.Combine(directory, name);
+            plot.SaveSvg(path + ".svg", Style.Width, Style.Height);
+            plot.SavePng(path + ".png", Style.Width, Style.Height);
+            return path;
+        }
     }
 }

@@ -7,36 +7,41 @@ namespace GapStagedFlight;
 /// <summary>Height and speed of the main body against time, with its events.</summary>
 internal static class FlightFigure
 {
-    private const double PastApogee = 1.6;
-    private const double RowHeight = 0.06;
-    private const int Rows = 3;
+    private const double PastApogee = 1.5;
+    private const double RowHeight = 0.07;
+    private const int Rows = 4;
 
     public static Plot Draw(FlightRun flight)
     {
         FlightColumns c = flight.Main.Sample(Duration.FromMilliseconds(10));
         double[] t = c.Time_s.ToArray(), h = c.Height_m.ToArray(), v = c.Velocity_m_per_s.ToArray();
         double end = Math.Min(t[^1], PastApogee * (flight.Main.ApogeeTime?.Seconds ?? t[^1]));
-        double top = 1.3 * h.Max(), fastest = 1.3 * v.Max(), slowest = -0.12 * v.Max();
+        double top = 1.35 * h.Max(), fastest = 1.35 * v.Max(), slowest = -0.1 * v.Max(), bottom = top * slowest / fastest;
         Plot plot = Style.NewPlot("The flight of the uppermost stage", "time since launch [s]", "height [m]", "speed, upwards positive [m/s]");
-        plot.Curve(t, h, Style.Blue, onRight: false);
+        plot.Curve(t, h, Style.Blue);
         plot.Curve(t, v, Style.Red, onRight: true);
+        int climb = Array.FindIndex(h, x => x > 0.8 * h.Max()), slowing = Array.FindLastIndex(v, x => x > 0.35 * v.Max());
+        plot.Note("height", t[climb], h[climb], Style.Blue, Alignment.LowerRight);
+        plot.Note("speed", t[slowing], v[slowing], Style.Red, Alignment.UpperRight, onRight: true);
         int row = 0;
         foreach (FlightEvent e in flight.Main.Events.Where(e => Name(e) is not null && e.Time.Seconds < end))
         {
-            Alignment side = e.Kind == FlightEventKind.Ejection ? Alignment.UpperRight : Alignment.UpperLeft;
-            plot.Moment(e.Time.Seconds, Name(e)!, (0.98 - RowHeight * (row++ % Rows)) * top, alignment: side);
+            Alignment side = e.Time.Seconds > 0.6 * end && e.Kind == FlightEventKind.Ejection ? Alignment.UpperRight : Alignment.UpperLeft;
+            plot.Moment(e.Time.Seconds, Name(e)!, bottom, (0.985 - RowHeight * (row++ % Rows)) * top, side);
         }
 
-        plot.Frame(end, top, fastest, top * slowest / fastest, slowest);
+        plot.Frame(end, (bottom, top), (slowest, fastest));
+        plot.Axes.Left.TicksWhere(x => x >= 0);
         return plot;
     }
 
     private static string? Name(FlightEvent e) => e.Kind switch
     {
-        FlightEventKind.Burnout => $"burnout, {e.Stage}",
-        FlightEventKind.Ignition when e.Time.Seconds > 0 => $"ignition, {e.Stage}",
-        FlightEventKind.Apogee => "apogee",
-        FlightEventKind.Ejection => "ejection",
+        FlightEventKind.BurnThrough => $"burn-through, {e.Stage}",
+        FlightEventKind.Ignition when e.Time.Seconds > 0 => $"{e.Stage} lit: {e.After.Velocity.MetersPerSecond:F0} m/s, {e.After.Height.Meters:F0} m",
+        FlightEventKind.Burnout when e.Before.Height.Meters > 0 && e.Note is null => $"burnout, {e.Stage}: {e.Before.Velocity.MetersPerSecond:F0} m/s, {e.Before.Height.Meters:F0} m",
+        FlightEventKind.Apogee => $"apogee: {e.After.Height.Meters:F0} m",
+        FlightEventKind.Ejection => $"ejection: {e.Before.Velocity.MetersPerSecond:F0} m/s",
         _ => null,
     };
 }

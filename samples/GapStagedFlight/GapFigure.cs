@@ -8,32 +8,40 @@ namespace GapStagedFlight;
 /// <summary>Gap pressure and front station against time.</summary>
 internal static class GapFigure
 {
-    private const double AfterLit = 2;
+    /// <summary>How much of the run is shown, as a multiple of the time that decided it.</summary>
+    private const double PastOutcome = 2;
 
     public static Plot Draw(GapReview gap)
     {
         GapRun run = gap.Run;
         GapColumns c = run.Sample(Duration.FromMicroseconds(50));
-        double outside = run.Problem.Surroundings.Pressure.Pascals;
+        double outside = run.Problem.Surroundings.Pressure.Pascals, length = run.Problem.Design.Tube.Length.Millimeters;
         double[] t = [.. c.Time_s.ToArray().Select(s => s * 1e3)];
         double[] gauge = [.. c.GapPressure_Pa.ToArray().Select(p => (p - outside) / 1e3)];
         double[] front = [.. c.Front_m.ToArray().Select(x => x * 1e3)];
-        double length = run.Problem.Design.Tube.Length.Millimeters;
-        double end = Math.Min(t[^1], AfterLit * run.Outcome.Time.Milliseconds);
-        double top = 1.25 * gauge.Max();
+        double end = Math.Min(t[^1], PastOutcome * run.Outcome.Time.Milliseconds);
+        double top = 1.3 * gauge.Max(), bottom = Math.Min(0, 1.05 * gauge.Min());
 
-        Plot plot = Style.NewPlot("The gas in the gap", "time since burn-through [ms]", "gap pressure above outside [kPa]", "station of the hot front [mm]");
-        plot.Curve(t, gauge, Style.Blue, onRight: false);
+        Plot plot = Style.NewPlot("Gas in the gap: the hot front pushes the air out of the vents", "time since burn-through [ms]", "gap pressure above outside [kPa]", "station of the hot front [mm]");
+        plot.Curve(t, gauge, Style.Blue);
         plot.Curve(t, front, Style.Red, onRight: true);
-        plot.Level(length, Style.Red, onRight: true);
-        plot.Note("upper nozzle", 0.99 * end, length, Style.Red, onRight: true, Alignment.LowerRight);
-        if (run.TimeOf(GapEventKind.FrontAtLastVent) is { } arrival)
-            plot.Moment(arrival.Milliseconds, "front at vents", 0.12 * top);
-        if (run.TimeOf(GapEventKind.Lit) is { } lit)
-            plot.Moment(lit.Milliseconds, "lit", 0.12 * top);
-        if (run.TimeOf(GapEventKind.JointOpens) is { } opens)
-            plot.Moment(opens.Milliseconds, "joint opens", 0.06 * top, alignment: Alignment.UpperRight);
-        plot.Frame(end, top, 1.25 * length, Math.Min(0, 1.05 * gauge.Min()), 0);
+        plot.Level(length, "upper nozzle", end, Alignment.LowerRight, Style.Red, onRight: true);
+        int far = Array.FindIndex(front, x => x > 0.97 * front.Max());
+        plot.Note("hot front", t[far], front[far], Style.Red, Alignment.UpperLeft, onRight: true);
+        int late = (int)(0.72 * Math.Min(end / t[^1], 1) * (t.Length - 1));
+        plot.Note("pressure", t[late], gauge[late], Style.Blue, Alignment.LowerLeft);
+        foreach ((GapEventKind kind, string name, Alignment side) in new[]
+        {
+            (GapEventKind.FrontAtLastVent, "front at vents", Alignment.UpperLeft),
+            (GapEventKind.Lit, "grain lit", Alignment.UpperLeft),
+            (GapEventKind.JointOpens, "joint opens", Alignment.UpperRight),
+        })
+        {
+            if (run.TimeOf(kind) is { } moment && moment.Milliseconds <= end)
+                plot.Moment(moment.Milliseconds, $"{name}, {moment.Milliseconds:F1} ms", bottom, 0.985 * top, side);
+        }
+
+        plot.Frame(end, (bottom, top), (0, 1.25 * length));
         return plot;
     }
 }

@@ -13,14 +13,20 @@ try
     }
 
     StagingReview review = PlanDocument.Read(asked.Plan).Review();
-    ReviewText.Write(review, Console.Out);
+    ReviewText.Write(review, new Sheet(Console.Out));
     if (asked.Figures is { } directory)
-        Figures.Write(review, directory, Console.Out);
+        Console.WriteLine($"\nfigures (SVG and PNG): {string.Join(", ", Figures.Write(review, directory))}");
     Console.WriteLine(ReviewText.Result(review));
     return review.EveryStageLights ? Lights : StaysCold;
 }
 catch (Exception e) when (e is ArgumentException or FormatException or IOException or UnauthorizedAccessException)
 {
-    Console.Error.WriteLine("error: " + e.Message.ReplaceLineEndings("; "));
+    Console.Error.WriteLine("error: " + OneLine(e));
     return BadInput;
+}
+
+static string OneLine(Exception e)
+{
+    string[] lines = [.. e.Message.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
+    return lines.Length < 3 ? string.Join(' ', lines) : $"{lines[0]} {lines[1]} (and {lines.Length - 2} more)";
 }

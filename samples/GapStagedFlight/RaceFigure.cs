@@ -5,40 +5,71 @@ using UnitsNet;
 
 namespace GapStagedFlight;
 
-/// <summary>The race: grain surface temperature against joint travel, for the vents as built and for the smallest that light.</summary>
+/// <summary>
+/// The race: both runners start at the bottom and finish at one line, the grain surface at its ignition temperature and the joint at its
+/// engaged length. Solid for the vents as built, dotted for the least that light.
+/// </summary>
 internal static class RaceFigure
 {
+    private const double Below = -0.07;
+    private const double PastOutcome = 2;
+
     public static Plot Draw(GapReview gap)
     {
         GapRun built = gap.Run;
         GapDesign design = built.Problem.Design;
-        double ignition = design.Grain.IgnitionTemperature.Kelvins, engagement = design.Joint.Engagement.Millimeters;
-        Plot plot = Style.NewPlot(
-            "The ignition race (solid: vents as built)", "time since burn-through [ms]", "grain surface [K]", "joint travel [mm]");
-        double end = Course(plot, built, LinePattern.Solid);
-        if (gap.Advice.Widest is { } window)
+        double cold = design.Grain.InitialTemperature.Kelvins, rise = design.Grain.IgnitionTemperature.Kelvins - cold;
+        double engagement = design.Joint.Engagement.Millimeters;
+        Plot plot = Style.NewPlot(Verdict(built), "time since burn-through [ms]", "grain surface [K]", "joint travel [mm]");
+
+        double end = Course(plot, built, asBuilt: true);
+        if (gap.Advice.Widest is { } window && !IsLeast(design, window))
         {
             GapDesign least = design with { Vents = [gap.Advice.Layout.VentOf(design.Tube, window.Least)] };
-            end = Math.Max(end, Course(plot, (built.Problem with { Design = least }).Solve(options: built.Options), LinePattern.Dotted));
-            plot.Axes.Title.Label.Text = $"The ignition race (solid: vents as built, {design.TotalVentArea.SquareMillimeters:F0} mm\u00b2; dotted: smallest that lights, {window.Least.SquareMillimeters:F0} mm\u00b2)";
+            GapRun closest = (built.Problem with { Design = least }).Solve(options: built.Options);
+            end = Math.Max(end, Course(plot, closest, asBuilt: false));
+            plot.Note($"dotted: with {window.Least.SquareMillimeters:F0} mm\u00b2 of vents,\nthe least that light", end, cold + 0.35 * rise, Style.Grey, Alignment.LowerRight);
         }
 
-        plot.Level(ignition, Style.Blue, onRight: false);
-        plot.Note("ignition temperature", 0.01 * end, ignition, Style.Blue, onRight: false);
-        plot.Level(engagement, Style.Red, onRight: true);
-        plot.Note("joint opens", 0.99 * end, engagement, Style.Red, onRight: true, Alignment.LowerRight);
-        if (built.TimeOf(GapEventKind.JointMoves) is null)
-            plot.Note("as built, the joint stays", 0.99 * end, 0.01 * engagement, Style.Red, onRight: true, Alignment.LowerRight);
-        plot.Frame(end, 1.15 * Math.Max(ignition, built.PeakGrainSurface.Kelvins), 2.4 * engagement, 250, 0);
+        plot.Level(cold + rise, $"finish: grain lit at {cold + rise:F0} K, joint open at {engagement:F0} mm", 0, Alignment.LowerLeft, Style.Grey);
+        double high = Math.Max(1.25, 1.1 * (built.PeakGrainSurface.Kelvins - cold) / rise);
+        plot.Frame(end, (cold + Below * rise, cold + high * rise), (Below * engagement, high * engagement));
+        plot.Axes.Right.TicksWhere(x => x >= 0 && x <= engagement);
         return plot;
     }
 
-    private static double Course(Plot plot, GapRun run, LinePattern pattern)
+    private static bool IsLeast(GapDesign design, VentWindow window) => design.TotalVentArea / window.Least is > 0.95 and < 1.05;
+
+    private static string Verdict(GapRun run) => run.Outcome.Match(
+        lit => lit.MarginToSeparation is { } margin
+            ? $"The ignition race: the grain wins by {margin.Milliseconds:F1} ms"
+            : "The ignition race: the grain lights, the joint stays shut",
+        _ => "The ignition race: the joint opens first",
+        _ => "The ignition race: the products leave through the vents",
+        _ => "The ignition race: the grain stays too cool",
+        _ => "The ignition race: the front does not arrive",
+        _ => "The ignition race: not solved");
+
+    private static double Course(Plot plot, GapRun run, bool asBuilt)
     {
+        LinePattern pattern = asBuilt ? LinePattern.Solid : LinePattern.Dotted;
         GapColumns c = run.Sample(Duration.FromMicroseconds(50));
-        double[] t = [.. c.Time_s.ToArray().Select(s => s * 1e3)];
-        plot.Curve(t, c.GrainSurface_K.ToArray(), Style.Blue, onRight: false, pattern);
-        plot.Curve(t, [.. c.JointTravel_m.ToArray().Select(x => x * 1e3)], Style.Red, onRight: true, pattern);
-        return Math.Min(t[^1], 2 * run.Outcome.Time.Milliseconds);
+        double[] t = [.. c.Time_s.ToArray().Select(s => s * 1e3)], grain = c.GrainSurface_K.ToArray();
+        double[] joint = [.. c.JointTravel_m.ToArray().Select(x => x * 1e3)];
+        plot.Curve(t, grain, Style.Blue, pattern: pattern);
+        plot.Curve(t, joint, Style.Red, onRight: true, pattern: pattern);
+        double end = Math.Min(t[^1], PastOutcome * run.Outcome.Time.Milliseconds);
+        if (asBuilt)
+        {
+            int steep = Array.FindIndex(grain, k => k > 0.5 * (grain[0] + grain.Max()));
+            plot.Note("grain surface", t[steep], grain[steep], Style.Blue, Alignment.LowerRight);
+            int far = Array.FindIndex(joint, x => x > 0.5 * joint[^1]);
+            if (far < 0)
+                plot.Note("joint as built", end, 0, Style.Red, Alignment.LowerRight, onRight: true);
+            else
+                plot.Note("joint as built", t[far], joint[far], Style.Red, Alignment.UpperLeft, onRight: true);
+        }
+
+        return end;
     }
 }

@@ -1,5 +1,6 @@
 using ScottPlot;
 using ScottPlot.Plottables;
+using ScottPlot.TickGenerators;
 
 namespace GapStagedFlight;
 
@@ -13,7 +14,7 @@ internal static class Style
     /// <summary>Blue and vermilion of the palette of M. Okabe and K. Ito (2008), and a grey for what stands behind.</summary>
     public static readonly Color Blue = Color.FromHex("#0072B2");
     public static readonly Color Red = Color.FromHex("#D55E00");
-    public static readonly Color Grey = Color.FromHex("#6b6b6b");
+    public static readonly Color Grey = Color.FromHex("#5c5c5c");
 
     public static Plot NewPlot(string title, string bottom, string left, string right)
     {
@@ -23,64 +24,79 @@ internal static class Style
         plot.Axes.Title.Label.Bold = false;
         plot.Grid.MajorLineColor = Colors.Black.WithAlpha(0.08);
         plot.Axes.Top.FrameLineStyle.Width = 0;
-        Label(plot.Axes.Bottom, bottom, Colors.Black);
-        Label(plot.Axes.Left, left, Blue);
-        Label(plot.Axes.Right, right, Red);
+        Label(plot.Axes.Bottom, bottom, Colors.Black, _ => true);
+        Label(plot.Axes.Left, left, Blue, _ => true);
+        Label(plot.Axes.Right, right, Red, _ => true);
         return plot;
     }
 
-    public static Scatter Curve(this Plot plot, double[] x, double[] y, Color colour, bool onRight, LinePattern? pattern = null)
+    public static void Curve(this Plot plot, double[] x, double[] y, Color colour, bool onRight = false, LinePattern? pattern = null)
     {
         Scatter line = plot.Add.ScatterLine(x, y, colour);
         line.LineWidth = 3;
         line.LinePattern = pattern ?? LinePattern.Solid;
         if (onRight)
             line.Axes.YAxis = plot.Axes.Right;
-        return line;
     }
 
-    public static void Note(this Plot plot, string text, double x, double y, Color colour, bool onRight, Alignment alignment = Alignment.LowerLeft)
+    /// <summary>Words at a point; left without a ground, so that nothing behind them is cut.</summary>
+    public static void Note(this Plot plot, string text, double x, double y, Color colour, Alignment alignment, bool onRight = false, bool bold = false)
     {
         Text note = plot.Add.Text(text, x, y);
         note.LabelFontSize = Style.Text - 2;
         note.LabelFontColor = colour;
         note.LabelAlignment = alignment;
-        note.LabelBackgroundColor = Colors.White;
+        note.LabelBold = bold;
+        note.OffsetX = alignment is Alignment.UpperLeft or Alignment.MiddleLeft or Alignment.LowerLeft ? 7 : -7;
         if (onRight)
             note.Axes.YAxis = plot.Axes.Right;
     }
 
-    public static void Level(this Plot plot, double y, Color colour, bool onRight)
+    /// <summary>A dashed level, with words above it at a place.</summary>
+    public static void Level(this Plot plot, double y, string text, double x, Alignment alignment, Color colour, bool onRight = false)
     {
         HorizontalLine line = plot.Add.HorizontalLine(y, 1.5f, colour, LinePattern.Dashed);
         if (onRight)
             line.Axes.YAxis = plot.Axes.Right;
+        plot.Note(text, x, y, colour, alignment, onRight);
     }
 
-    public static void Moment(this Plot plot, double x, string text, double y, bool onRight = false, Alignment alignment = Alignment.UpperLeft)
+    /// <summary>A moment: a thin upright line from the ground to its words.</summary>
+    public static void Moment(this Plot plot, double x, string text, double bottom, double top, Alignment alignment = Alignment.UpperLeft)
     {
-        plot.Add.VerticalLine(x, 1.2f, Grey, LinePattern.Dotted);
-        plot.Note(" " + text + " ", x, y, Grey, onRight, alignment);
+        ScottPlot.Plottables.LinePlot line = plot.Add.Line(x, bottom, x, top);
+        line.LineWidth = 1.2f;
+        line.LineColor = Grey;
+        line.LinePattern = LinePattern.Dotted;
+        line.MarkerSize = 0;
+        plot.Note(text, x, top, Grey, alignment);
     }
 
-    public static void Frame(this Plot plot, double right, double leftTop, double rightTop, double leftBottom = 0, double rightBottom = 0)
+    /// <summary>Limits of all axes; the ticks of either side only where they mean something.</summary>
+    public static void Frame(this Plot plot, double right, (double Bottom, double Top) left, (double Bottom, double Top) rightSide)
     {
-        plot.Axes.SetLimits(0, right, leftBottom, leftTop);
-        plot.Axes.SetLimitsY(rightBottom, rightTop, plot.Axes.Right);
+        plot.Axes.SetLimits(0, right, left.Bottom, left.Top);
+        plot.Axes.SetLimitsY(rightSide.Bottom, rightSide.Top, plot.Axes.Right);
     }
 
-    private static void Label(IAxis axis, string text, Color colour)
+    /// <summary>Shows the ticks of an axis only where they mean something.</summary>
+    public static void TicksWhere(this IAxis axis, Func<double, bool> meaningful) => axis.TickGenerator = Ticks(meaningful);
+
+    private static void Label(IAxis axis, string text, Color colour, Func<double, bool> meaningful)
     {
         axis.Label.Text = text;
         axis.Label.FontSize = Text;
         axis.Label.Bold = false;
         axis.Label.ForeColor = colour;
-        axis.TickGenerator = new ScottPlot.TickGenerators.NumericAutomatic
-        {
-            TargetTickCount = 8,
-            MinorTickGenerator = new ScottPlot.TickGenerators.EvenlySpacedMinorTickGenerator(0),
-        };
+        axis.TickGenerator = Ticks(meaningful);
         axis.TickLabelStyle.FontSize = Text - 2;
         axis.TickLabelStyle.ForeColor = colour;
     }
+
+    private static NumericAutomatic Ticks(Func<double, bool> meaningful) => new()
+    {
+        TargetTickCount = 8,
+        MinorTickGenerator = new EvenlySpacedMinorTickGenerator(0),
+        LabelFormatter = v => meaningful(v) ? v.ToString("0.###", null) : "",
+    };
 }

@@ -3,7 +3,7 @@ namespace Staging.Core.Reviews;
 /// <summary>Something to mind, with the rule it rests on. It informs; it permits nothing.</summary>
 public sealed record Caution
 {
-    /// <summary>A stable code, for example <c>CAU003</c>.</summary>
+    /// <summary>A stable code, for example <c>CAU010</c>.</summary>
     public required string Code { get; init; }
 
     /// <summary>What it concerns, in the words of the trade.</summary>

@@ -97,15 +97,17 @@ public class DischargeProperties
         OpeningsFlow all = c.Series.Flow(one, two);
         double q = all.MassFlow.KilogramsPerSecond;
         double[] p = [c.P1, .. all.Between.Select(b => b.Pascals), c.P2];
-        // A pressure between two holes is located to four units of round-off, a hole sees two such pressures, and the widest hole answers
-        // to them most; all share its round-off.
-        double steepest = Enumerable.Range(0, all.Members.Length).Max(i =>
+        // A pressure between two holes is a double, off by a unit in the last place; the law forms r^(1/g) - r, which near r = 1 is as much off as
+        // g/(g-1) units of pressure would make it. Marched upstream at one flow, the holes behind add up before the first, for a hole passes on at
+        // most the error it is given. Each of the two holes that are compared answers with its slope.
+        double[] slopes = [.. Enumerable.Range(0, all.Members.Length).Select(i =>
         {
             Opening o = c.Series.Openings[i];
             OrificeSlopes s = Orifice.Slopes(State(c, p[i]), State(c, p[i + 1]), o.Holes, (IDifferentiableDischargeLaw)o.Law);
             return s.ByPressureOne_kg_per_sPa - s.ByPressureTwo_kg_per_sPa;
-        });
-        double slack = 1e-12 * Math.Abs(q) + 2 * 4.5e-16 * all.Members.Length * Math.Max(c.P1, c.P2) * steepest;
+        }).OrderDescending()];
+        double gamma = c.Gas.HeatCapacityRatio, lastPlace = Math.BitIncrement(Math.Max(c.P1, c.P2)) - Math.Max(c.P1, c.P2);
+        double slack = 1e-12 * Math.Abs(q) + all.Members.Length * (1 + gamma / (gamma - 1)) * lastPlace * slopes.Take(2).Sum();
         return all.Members.All(m => Math.Abs(m.MassFlow.KilogramsPerSecond - q) <= slack)
             && Enumerable.Range(0, p.Length - 1).All(i => (p[i] - p[i + 1]) * Math.Sign(q) >= 0);
     }

@@ -111,8 +111,11 @@ public class GasFlowProperties
     {
         double below = FannoFlow.FrictionToSonic(c.Subsonic, c.Gamma);
         double above = FannoFlow.FrictionToSonic(c.Supersonic, c.Gamma);
-        // Near Mach 1 the friction number falls as (1 - M)^2, so round-off of M weighs as its square root.
-        double slack = RoundOff * below + 1e-15 * Math.Sqrt(below);
+        // The Mach number comes back through a sum, a root and a quotient: right to two units in the last place. The friction number answers
+        // with its slope, 2 (1 - M2)/(g M3 (1 + (g-1)/2 M2)), large beside the number itself near Mach 1.
+        double M = c.Subsonic, m2 = M * M;
+        double slope = 2 * (1 - m2) / (c.Gamma * m2 * M * (1 + 0.5 * (c.Gamma - 1) * m2));
+        double slack = RoundOff * below + 2 * (Math.BitIncrement(M) - M) * slope;
         Assert.Equal(below, FannoFlow.FrictionToSonic(FannoFlow.SubsonicMach(below, c.Gamma), c.Gamma), slack);
         Assert.Equal(above, FannoFlow.FrictionToSonic(FannoFlow.SupersonicMach(above, c.Gamma), c.Gamma), 1e-11 * above);
         Assert.True(below >= 0 && above >= 0);

@@ -1,0 +1,25 @@
+using Staging.Core.Gaps;
+
+namespace GapRows;
+
+/// <summary>Results in a few words.</summary>
+internal static class Words
+{
+    public static string Of(GapOutcome outcome) => outcome.Match(
+        _ => "lit", _ => "pushed apart", _ => "vented away", _ => "too cool", _ => "did not reach", _ => "not solved");
+
+    public static string At(GapRun run, GapEventKind kind) => run.TimeOf(kind) is { } t ? $"{t.Milliseconds:F1}" : "-";
+
+    /// <summary>Outcome, its time where it has one, and how far the grain surface stayed below ignition.</summary>
+    public static string InShort(GapProblem problem)
+    {
+        GapRun run = problem.Solve();
+        double shortBy = problem.Design.Grain.IgnitionTemperature.Kelvins - run.PeakGrainSurface.Kelvins;
+        return run.Outcome switch
+        {
+            GapOutcome.Lit lit => $"**lit** at {lit.Time.Milliseconds:F1} ms",
+            GapOutcome.PushedApart => $"pushed apart at {run.Outcome.Time.Milliseconds:F1} ms, {shortBy:F0} K short",
+            _ => $"{Of(run.Outcome)}, {shortBy:F0} K short",
+        };
+    }
+}

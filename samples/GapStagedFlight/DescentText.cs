@@ -1,0 +1,28 @@
+using Staging.Core.Flight;
+
+namespace GapStagedFlight;
+
+/// <summary>Prints what comes down: every body of the flight as planned, and of the flights in which something fails.</summary>
+internal static class DescentText
+{
+    public static void Write(FlightRun flight, Sheet sheet)
+    {
+        sheet.Heading($"What comes down{"how",24}{"lands [s]",14}{"speed [m/s]",14}{"energy [J]",13}{"drift [m]",12}");
+        foreach (BodyFlight body in flight.Bodies)
+            Piece("  ", body, flight.Plan, sheet);
+        foreach (FlightBranch branch in flight.Branches)
+        {
+            sheet.Line($"  if {branch.Description}");
+            foreach (BodyFlight body in branch.Bodies)
+                Piece("    ", body, flight.Plan, sheet);
+        }
+    }
+
+    private static void Piece(string indent, BodyFlight body, FlightPlan plan, Sheet sheet) => sheet.Line(body.Outcome is FlightOutcome.Landed landed
+        ? $"{(indent + body.Name).PadRight(27)}{How(body, plan),-16}{landed.Time.Seconds,10:F1}{landed.Speed.MetersPerSecond,14:F1}{landed.KineticEnergy.Joules,13:F1}{body.DriftEstimate?.Meters ?? 0,12:F0}"
+        : $"{(indent + body.Name).PadRight(27)}no landing found: treat it as unknown");
+
+    private static string How(BodyFlight body, FlightPlan plan) => body.Find(FlightEventKind.DeviceOpens) is { } opens
+        ? plan.Stages.First(s => s.Name == opens.Stage).Recovery.Match(_ => "parachute", _ => "streamer", _ => "tumbling", _ => "nose first")
+        : "nose first";
+}
