@@ -1,4 +1,3 @@
-using System.Runtime.Intrinsics;
 using Staging.Core.Discharge;
 
 namespace Staging.Core.Gaps.Resolved;
@@ -64,11 +63,7 @@ internal sealed partial class ResolvedGap
     private void Walls(double time)
     {
         TubeArrays a = Tube.Cells;
-        double before = a.Energy[a.First];
-        double lost = Vector512.IsHardwareAccelerated
-            ? WallLosses<Lane8>.Apply(a, time, p.Bore, p.WallHeatTransfer, p.OutsideTemperature, p.Products, p.Air)
-            : WallLosses<Lane4>.Apply(a, time, p.Bore, p.WallHeatTransfer, p.OutsideTemperature, p.Products, p.Air);
-        lost += (Tube.FirstLength - 1) * (before - a.Energy[a.First]);
+        double lost = Tube.LoseToWall(time, p.Bore, p.WallHeatTransfer, p.OutsideTemperature);
 
         // The end wall, as the wall of the dead end in the displacement model.
         int last = a.End - 1;
@@ -77,6 +72,6 @@ internal sealed partial class ResolvedGap
         double x = time * p.WallHeatTransfer / (rhoCv * Tube.CellLength);
         double loss = rhoCv * (T - p.OutsideTemperature) * (1 - 1 / (1 + x + 0.5 * x * x));
         a.Energy[last] -= loss;
-        Left = new GapTotals(Left.Mass, Left.Energy + (lost + loss) * p.BoreArea * Tube.CellLength);
+        Left = new GapTotals(Left.Mass, Left.Energy + (lost + loss * Tube.CellLength) * p.BoreArea);
     }
 }

@@ -1,13 +1,12 @@
 namespace Staging.Core.Gaps.Resolved;
 
-/// <summary>A tube of piecewise constant bore: the cross-section of each cell and how much of it is open to its neighbours.</summary>
+/// <summary>A tube of piecewise constant bore: how much of each cell's cross-section is open to its neighbours.</summary>
 internal sealed class TubeBore
 {
     /// <summary>Cross-sections cell by cell [m2], for a tube whose left end does not move.</summary>
     public TubeBore(ReadOnlySpan<double> areas)
     {
         int n = areas.Length;
-        Area = areas.ToArray();
         OpenLeft = new double[1 + n + TubeArrays.Idle];
         OpenRight = new double[1 + n + TubeArrays.Idle];
         for (int i = 0; i < n; i++)
@@ -16,8 +15,6 @@ internal sealed class TubeBore
             OpenRight[1 + i] = i < n - 1 ? Math.Min(areas[i + 1], areas[i]) / areas[i] : 1;
         }
     }
-
-    public double[] Area { get; }
 
     /// <summary>Open share of the cross-section at the left face [-], at the index of the cell in its arrays.</summary>
     public double[] OpenLeft { get; }

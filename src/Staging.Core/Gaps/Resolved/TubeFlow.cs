@@ -74,6 +74,14 @@ internal sealed class TubeFlow
     /// <summary>Looks at all cells: primitives and extremes. Needed after the cells were changed from outside.</summary>
     public TubeExtremes Look() => Extremes = sweep.Primitives(Cells);
 
+    /// <summary>Friction and heat loss at the wall over a time; returns the heat lost [J/m2 of bore].</summary>
+    public double LoseToWall(double time, double bore, double heatTransfer, double wall)
+    {
+        double before = Cells.Energy[Cells.First];
+        double lost = sweep.Walls(Cells, time, bore, heatTransfer, wall);
+        return CellLength * (lost + (FirstLength - 1) * (before - Cells.Energy[Cells.First]));
+    }
+
     /// <summary>Longest step for a Courant number [s].</summary>
     public double LongestStep(double courant) => courant * CellLength / Extremes.Fastest;
 
@@ -156,15 +164,15 @@ internal sealed class TubeFlow
         bool oneGamma = products.Gamma == air.Gamma;
         return lanes switch
         {
-            8 => oneGamma ? OneGamma<Lane8>(air.Gamma) : TwoGammas<Lane8>(products, air),
-            4 => oneGamma ? OneGamma<Lane4>(air.Gamma) : TwoGammas<Lane4>(products, air),
-            _ => oneGamma ? OneGamma<Lane1>(air.Gamma) : TwoGammas<Lane1>(products, air),
+            8 => oneGamma ? OneGamma<Lane8>(products, air) : TwoGammas<Lane8>(products, air),
+            4 => oneGamma ? OneGamma<Lane4>(products, air) : TwoGammas<Lane4>(products, air),
+            _ => oneGamma ? OneGamma<Lane1>(products, air) : TwoGammas<Lane1>(products, air),
         };
     }
 
-    private static TubeSweep<L, OneGamma<L>, OneGamma<Lane1>> OneGamma<L>(double gamma)
-        where L : struct, ILane<L> => new(new OneGamma<L>(gamma), new OneGamma<Lane1>(gamma));
+    private static TubeSweep<L, OneGamma<L>, OneGamma<Lane1>> OneGamma<L>(in GasConstants products, in GasConstants air)
+        where L : struct, ILane<L> => new(new OneGamma<L>(air.Gamma), new OneGamma<Lane1>(air.Gamma), products, air);
 
     private static TubeSweep<L, TwoGammas<L>, TwoGammas<Lane1>> TwoGammas<L>(in GasConstants products, in GasConstants air)
-        where L : struct, ILane<L> => new(new TwoGammas<L>(products, air), new TwoGammas<Lane1>(products, air));
+        where L : struct, ILane<L> => new(new TwoGammas<L>(products, air), new TwoGammas<Lane1>(products, air), products, air);
 }

@@ -1,7 +1,9 @@
+using Staging.Core.Gases;
+
 namespace Staging.Core.Gaps.Resolved;
 
 /// <summary>Sweeps a tube tile by tile, so that face values and fluxes never leave the nearest cache.</summary>
-internal sealed class TubeSweep<L, G, G1>(G gas, G1 oneGas) : ITubeSweep
+internal sealed class TubeSweep<L, G, G1>(G gas, G1 oneGas, GasConstants products, GasConstants air) : ITubeSweep
     where L : struct, ILane<L>
     where G : struct, ILaneGas<L>
     where G1 : struct, ILaneGas<Lane1>
@@ -13,6 +15,9 @@ internal sealed class TubeSweep<L, G, G1>(G gas, G1 oneGas) : ITubeSweep
         FacePair<Lane1> pair = TubeKernel<Lane1, G1>.FacesOf(a, cell, h, oneGas);
         return right ? pair.Right : pair.Left;
     }
+
+    public double Walls(TubeArrays a, double time, double bore, double heatTransfer, double wall) =>
+        WallLosses<L>.Apply(a, time, bore, heatTransfer, wall, products, air);
 
     public double GammaMinusOne(double fraction) => oneGas.GammaMinusOne(new Lane1(fraction)).Value;
 
