@@ -1,4 +1,5 @@
 using Staging.Core.Gaps;
+using Staging.Core.Gaps.Resolved;
 using Staging.Core.Solving;
 using UnitsNet;
 
@@ -146,6 +147,18 @@ public class ResolvedGapTests
         var stop = new Listener { OnTold = p => { if (p.Fraction > 0.03) source.Cancel(); } };
         Assert.Throws<OperationCanceledException>(() => Holding.Solve(Coarse, progress: stop, cancellationToken: source.Token));
         Assert.InRange(stop.Told[^1].Fraction, 0.03, 0.06);
+    }
+
+    [Fact]
+    public void A_step_of_the_whole_gap_allocates_nothing()
+    {
+        var gap = new ResolvedGap(GapLowering.Lower(Bench.Gap), Coarse, 0.25, 0.027);
+        for (int s = 0; s < 200; s++)
+            gap.Step(1, sliding: true, acceleration: 100);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int s = 0; s < 200; s++)
+            gap.Step(1, sliding: true, acceleration: 100);
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
     }
 
     [Fact]
