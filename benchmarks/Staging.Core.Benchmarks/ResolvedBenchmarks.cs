@@ -84,7 +84,7 @@ public class ResolvedBenchmarks
         GapProblem start = StartingGaps.Bore18mm;
         GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(250) };
         var holes = new VentHoles { Diameter = Length.FromMillimeters(5), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
-        FrictionJoint joint = start.Design.Joint with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) };
+        FrictionJoint joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) };
         return start with
         {
             Design = start.Design with { Tube = tube, Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))], Joint = joint },

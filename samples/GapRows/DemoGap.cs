@@ -26,7 +26,7 @@ internal static class DemoGap
 
     public static GapProblem WithJoint(this GapProblem problem, double newtons) => problem.With(d => d with
     {
-        Joint = d.Joint with { BreakawayForce = Force.FromNewtons(newtons), SlidingForce = Force.FromNewtons(0.8 * newtons) },
+        Joint = d.Joint.Coupler with { BreakawayForce = Force.FromNewtons(newtons), SlidingForce = Force.FromNewtons(0.8 * newtons) },
     });
 
     /// <summary>Holes directly below the nozzle.</summary>
@@ -40,7 +40,7 @@ internal static class DemoGap
             yield return top with { Station = station };
     }
 
-    private static VentHoles Holes(double diameter_mm, int count) => new()
+    public static VentHoles Holes(double diameter_mm, int count) => new()
     {
         Diameter = Length.FromMillimeters(diameter_mm),
         WallThickness = Length.FromMillimeters(0.5),

@@ -33,7 +33,7 @@ internal static class Inputs
         yield return Row("front thickness", 1, 0.5, 3, "bores", x => Closures(c => c with { FrontThicknessInBores = x }));
     }
 
-    private static GapProblem Source(Func<BurnThroughSource, BurnThroughSource> change) => Nominal.With(d => d with { Source = change(d.Source) });
+    private static GapProblem Source(Func<BurnThroughSource, BurnThroughSource> change) => Nominal.With(d => d with { Source = change(StartingGaps.Booster) });
 
     private static GapProblem Products(Func<DustyGas, DustyGas> change) => Source(s => s with { Products = change(s.Products) });
 

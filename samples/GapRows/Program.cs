@@ -9,6 +9,7 @@ var tables = new Dictionary<string, string[]>
     ["rows"] = [.. Rows.Table()],
     ["inputs"] = [.. Inputs.Table()],
     ["choices"] = [.. Choices.Table()],
+    ["nested"] = [.. Nested.Table()],
 };
 
 switch (args)

@@ -22,7 +22,7 @@ internal static class GapText
             sheet.Row("margin, lit to open", margin.Milliseconds, "F2", "ms");
         else
             sheet.Row("margin, lit to open", run.Outcome.IsLit ? "the gap pressure alone does not open the joint" : "none");
-        FrictionJoint joint = design.Joint;
+        FrictionJoint joint = design.Joint.Coupler;
         double push = run.PeakGaugePressure.Pascals * joint.PressureArea.SquareMeters;
         sheet.Row("peak gap pressure", run.PeakGaugePressure.Kilopascals, "F1", "kPa", $"gauge; it pushes with {push:F1} N, the joint holds {joint.BreakawayForce.Newtons:F0} N");
         double ignition = design.Grain.IgnitionTemperature.Kelvins, spare = run.PeakGrainSurface.Kelvins - ignition;

@@ -19,7 +19,7 @@ internal static class RaceFigure
         GapRun built = gap.Run;
         GapDesign design = built.Problem.Design;
         double cold = design.Grain.InitialTemperature.Kelvins, rise = design.Grain.IgnitionTemperature.Kelvins - cold;
-        double engagement = design.Joint.Engagement.Millimeters;
+        double engagement = design.Joint.Coupler.Engagement.Millimeters;
         Plot plot = Style.NewPlot(Verdict(built), "time since burn-through [ms]", "grain surface [K]", "joint travel [mm]");
 
         double end = Course(plot, built, asBuilt: true);

@@ -3,7 +3,7 @@ namespace GapStagedFlight;
 /// <summary>Plain text on a page of fixed width: headings, rows of a name, a number with its unit and a remark, and wrapped prose.</summary>
 internal sealed class Sheet(TextWriter to)
 {
-    private const int Width = 112;
+    private const int Width = 118;
     private const int NameWidth = 26;
     private const int NumberWidth = 8;
 

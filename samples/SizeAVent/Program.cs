@@ -7,7 +7,7 @@ GapProblem start = StartingGaps.Bore18mm; // invented, with a reason for every n
 GapDesign design = start.Design with
 {
     Tube = new GuideTube { Bore = Length.FromMillimeters(18), Length = Length.FromMillimeters(120) },
-    Joint = start.Design.Joint with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) },
+    Joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) },
 };
 var layout = new VentLayout { HoleCount = 4, WallThickness = Length.FromMillimeters(0.5), Land = Length.FromMillimeters(1), Drills = DrillSeries.MetricHalves };
 VentAdvice advice = (start with { Design = design }).SizeVents(layout);

@@ -3,8 +3,20 @@
 using TheoryFigures;
 
 string folder = args.Length > 0 ? args[0] : "figures";
+IEnumerable<(string Name, ScottPlot.Plot Plot)>[] groups =
+[
+    DischargeFigures.All(),
+    HoleFigures.All(),
+    GasFigures.All(),
+    ShockFigures.All(),
+    VesselFigures.All(),
+    FrontFigures.All(),
+    GapFigures.All(),
+    ResolvedFigures.All(),
+    IgnitionFigures.All(),
+];
 Directory.CreateDirectory(folder);
-foreach ((string name, ScottPlot.Plot plot) in DischargeFigures.All().Concat(GasFigures.All()).Concat(ShockFigures.All()).Concat(VesselFigures.All()).Concat(ResolvedFigures.All()))
+foreach ((string name, ScottPlot.Plot plot) in groups.SelectMany(g => g))
 {
     plot.SaveSvg(Path.Combine(folder, name + ".svg"), Sheet.Width, Sheet.Height);
     plot.SavePng(Path.Combine(folder, name + ".png"), Sheet.Width, Sheet.Height);

@@ -71,7 +71,7 @@ internal static class ResolvedFigures
             {
                 Tube = tube,
                 Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))],
-                Joint = start.Design.Joint with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) },
+                Joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) },
             },
         };
         return gap.Solve(new GapModel.Resolved

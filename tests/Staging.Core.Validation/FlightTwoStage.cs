@@ -25,6 +25,14 @@ internal static class FlightTwoStage
         [0.00, 0.03, 0.08, 0.14, 0.20, 0.27, 0.36, 0.48, 0.66, 0.90, 1.15, 1.40, 1.62, 1.70],
         [0.0, 3.0, 9.0, 14.5, 12.0, 8.0, 6.0, 5.6, 5.65, 5.4, 5.4, 5.3, 4.8, 0.0]);
 
+    /// <summary>The uppermost stage alone, no tracks, at equal relative and absolute tolerance: in metres and metres a second, whose natural scale is 100.</summary>
+    public static FlightOptions Lean(double tolerance) => new()
+    {
+        Scope = FlightScope.UppermostStage,
+        KeepTracks = false,
+        Solver = new() { RelativeTolerance = tolerance, ScaledAbsoluteTolerance = tolerance / 100 },
+    };
+
     /// <summary>The plan; the dispersed cases of the peers change the mass at the start and the thrust.</summary>
     public static FlightPlan Plan(double startMass = 0.120, double thrustFactor = 1) => new()
     {

@@ -15,7 +15,10 @@ internal sealed class AirColumn(IAtmosphere atmosphere, double siteElevation)
     /// <summary>Coefficients of one polynomial.</summary>
     public const int Terms = 8;
 
-    private const int MostCells = 256;
+    /// <summary>How far the lowest cell reaches below the site [m]: a landing stays in its cell. Lower air is asked of the atmosphere itself.</summary>
+    private const double BelowSite = 256;
+
+    private const int MostCells = 96;
 
     /// <summary>Relative deviation between the points at which a cell is refused.</summary>
     private const double Tolerance = 1e-11;
@@ -31,11 +34,11 @@ internal sealed class AirColumn(IAtmosphere atmosphere, double siteElevation)
     /// <summary>Top of the atmosphere above the site [m].</summary>
     public double Ceiling => atmosphere.Ceiling_m - siteElevation;
 
-    /// <summary>Index of the cell that holds a height above the site [m]; cell 0 lies below the site.</summary>
-    public static int CellOf(double height) => (int)Math.Clamp(Math.Floor(height / CellHeight) + 1, -1, MostCells);
+    /// <summary>Index of the cell that holds a height above the site [m]; cell 0 holds the site.</summary>
+    public static int CellOf(double height) => (int)Math.Clamp(Math.Floor((height + BelowSite) / CellHeight), -1, MostCells);
 
     /// <summary>Height of the middle of a cell above the site [m].</summary>
-    public static double MiddleOf(int cell) => (cell - 0.5) * CellHeight;
+    public static double MiddleOf(int cell) => (cell + 0.5) * CellHeight - BelowSite;
 
     /// <summary>The two polynomials of a cell in u = 2 (h - middle)/CellHeight, density first; empty where the cell has none.</summary>
     public double[] Cell(int cell)

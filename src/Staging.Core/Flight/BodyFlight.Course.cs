@@ -85,9 +85,7 @@ public sealed partial class BodyFlight
         double h = y[0], v = y[1];
         AirSample air = lowered.Air.At(h);
         double mach = Math.Abs(v) / air.SoundSpeed_m_per_s;
-        int hint = 0;
-        double halfArea = piece.Drag?.HalfArea(mach, ref hint) ?? piece.HalfDragArea;
-        double drag = air.Density_kg_per_m3 * v * v * halfArea;
+        double drag = air.Density_kg_per_m3 * v * v * piece.Line.HalfArea(mach);
         double acceleration = piece.Held
             ? 0
             : new TrajectorySystem(lowered.Air, lowered.SeaLevelGravity, lowered.EarthRadius, piece, FlightWatch.Falling).Acceleration(t, h, v);

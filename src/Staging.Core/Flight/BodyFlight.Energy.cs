@@ -32,8 +32,7 @@ public sealed partial class BodyFlight
                 log.Track.InStep(i, t, y);
                 double v = y[1], weighted = weight * v;
                 AirSample air = lowered.Air.At(y[0]);
-                int hint = 0;
-                double halfArea = piece.Drag?.HalfArea(Math.Abs(v) / air.SoundSpeed_m_per_s, ref hint) ?? piece.HalfDragArea;
+                double halfArea = piece.Line.HalfArea(Math.Abs(v) / air.SoundSpeed_m_per_s);
                 double g = new TrajectorySystem(lowered.Air, lowered.SeaLevelGravity, lowered.EarthRadius, piece, FlightWatch.Falling).Gravity(y[0]);
                 double m = piece.Mass(t);
                 thrust += weighted * piece.Thrust(t);

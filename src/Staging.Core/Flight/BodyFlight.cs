@@ -18,7 +18,10 @@ public sealed partial class BodyFlight
         Stages = [.. Enumerable.Range(log.LowestStage, log.HighestStage - log.LowestStage + 1).Select(k => plan.Stages[k].Name)];
         Outcome = log.Outcome!;
         for (int k = log.LowestStage; k <= log.HighestStage; k++)
-            burntPropellant += Burnt(plan.Stages[k], log.EndTime - log.IgnitedAt[k]);
+        {
+            if (!double.IsNaN(log.IgnitedAt[k]))
+                burntPropellant += plan.Stages[k].PropellantBurntBy(Duration.FromSeconds(log.EndTime - log.IgnitedAt[k])).Kilograms;
+        }
     }
 
     /// <summary>Names of the stages it ended with, lowest first.</summary>
@@ -100,11 +103,6 @@ public sealed partial class BodyFlight
 
         return null;
     }
-
-    private static double Burnt(Stage stage, double sinceIgnition) => double.IsNaN(sinceIgnition)
-        ? 0
-        : stage.MotorCount * stage.Motor.PropellantMass.Kilograms
-            * (stage.Motor.Thrust.ImpulseUntil(Duration.FromSeconds(sinceIgnition)).NewtonSeconds / stage.Motor.Thrust.TotalImpulse.NewtonSeconds);
 
     private static ImmutableArray<FlightEvent> Timeline(LoweredPlan lowered, BodyLog log)
     {

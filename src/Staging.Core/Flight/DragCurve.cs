@@ -1,39 +1,46 @@
 namespace Staging.Core.Flight;
 
-/// <summary>A drag table lowered to SI numbers: half the drag area against Mach number, D = rho v |v| * HalfArea(M).</summary>
+/// <summary>A drag table lowered to SI numbers: straight lines of half the drag area against Mach number, D = rho v |v| * HalfArea(M).</summary>
 internal sealed class DragCurve
 {
-    private readonly double[] mach;
-    private readonly double[] value;
-    private readonly double[] slope;
+    private readonly DragLine[] lines;
 
     public DragCurve(double referenceArea, ReadOnlySpan<double> mach, ReadOnlySpan<double> coefficient)
     {
-        // A level piece below the first point, and one above the last, hold the end values without a branch of their own.
-        int n = mach.Length;
-        this.mach = new double[n + 1];
-        value = new double[n + 1];
-        slope = new double[n + 1];
-        this.mach[0] = double.NegativeInfinity;
-        value[0] = 0.5 * referenceArea * coefficient[0];
-        for (int i = 0; i < n; i++)
+        double half = 0.5 * referenceArea;
+        lines = new DragLine[mach.Length + 1];
+        int made = 0;
+        if (mach[0] > 0)
+            lines[made++] = DragLine.Fixed(half * coefficient[0]);
+        for (int i = 0; i < mach.Length; i++)
         {
-            this.mach[i + 1] = mach[i];
-            value[i + 1] = 0.5 * referenceArea * coefficient[i];
-            slope[i + 1] = i + 1 < n ? 0.5 * referenceArea * (coefficient[i + 1] - coefficient[i]) / (mach[i + 1] - mach[i]) : 0;
+            double slope = i + 1 < mach.Length ? half * (coefficient[i + 1] - coefficient[i]) / (mach[i + 1] - mach[i]) : 0;
+            var line = new DragLine(half * coefficient[i] - slope * mach[i], slope, double.NegativeInfinity, double.PositiveInfinity);
+            if (made == 0)
+            {
+                lines[made++] = line;
+            }
+            else if (line.Slope != lines[made - 1].Slope)
+            {
+                // A corner only where the slope changes: a constant is one line without ends.
+                lines[made - 1] = lines[made - 1] with { High = mach[i] };
+                lines[made++] = line with { Low = mach[i] };
+            }
         }
     }
 
-    /// <summary>Half the drag area [m2] at a Mach number; <paramref name="hint"/> remembers the piece between calls.</summary>
-    public double HalfArea(double M, ref int hint)
+    /// <summary>A line by its number.</summary>
+    public DragLine this[int line] => lines[line];
+
+    /// <summary>Number of the line that holds a Mach number; a corner belongs to the line above it.</summary>
+    public int LineOf(double M)
     {
-        double[] knots = mach;
-        int i = hint;
-        while (i + 1 < knots.Length && M >= knots[i + 1])
+        int i = 0;
+        while (M >= lines[i].High)
             i++;
-        while (i > 0 && M < knots[i])
-            i--;
-        hint = i;
-        return i == 0 ? value[0] : value[i] + slope[i] * (M - knots[i]);
+        return i;
     }
+
+    /// <summary>Half the drag area [m2] at a Mach number.</summary>
+    public double HalfArea(double M) => lines[LineOf(M)].HalfArea(M);
 }

@@ -79,8 +79,8 @@ internal sealed partial class Flier
     {
         LoweredStage stage = plan.Stages[k];
         body.IgnitedAt[k] = time;
-        double burnout = time + stage.Burn.End;
-        body.Planned.Add(new PlannedAction(burnout, ActionKind.Burnout, k));
+        double burnout = time + stage.MotorEnd;
+        body.Planned.Add(new PlannedAction(time + stage.Burn.End, ActionKind.Burnout, k));
         if (!double.IsNaN(stage.BurnThrough))
             body.Planned.Add(new PlannedAction(Math.Min(time + stage.BurnThrough, burnout), ActionKind.BurnThrough, k));
         if (!double.IsNaN(stage.Delay))
@@ -107,6 +107,18 @@ internal sealed partial class Flier
 
     private void Separate(FlyingBody body, int k, double time)
     {
+        if (options.Scope != FlightScope.UppermostStage)
+            Leave(body, k, time);
+        body.Lowest = k + 1;
+        body.Planned.RemoveAll(a => a.Stage <= k);
+        PlanTimers(body, TimerStart.Separation, k + 1, time);
+        if (Staging(k + 1) is { } staging)
+            staging.SeparationTime = time;
+    }
+
+    /// <summary>The piece that is left behind, to be flown when this one is done.</summary>
+    private void Leave(FlyingBody body, int k, double time)
+    {
         var left = new FlyingBody(body) { Highest = k, Dropped = true };
         left.Planned.RemoveAll(a => a.Stage > k);
         if (left.Motion == BodyMotion.Guided)
@@ -116,11 +128,6 @@ internal sealed partial class Flier
             left.Planned.Add(new PlannedAction(time + stage.DeploymentLag, ActionKind.DeviceOpens, k));
         left.Device = left.DeviceOut[k] ? k : -1;
         waiting.Enqueue(left);
-        body.Lowest = k + 1;
-        body.Planned.RemoveAll(a => a.Stage <= k);
-        PlanTimers(body, TimerStart.Separation, k + 1, time);
-        if (Staging(k + 1) is { } staging)
-            staging.SeparationTime = time;
     }
 
     /// <summary>A device comes out; it acts when nothing rides on its stage.</summary>

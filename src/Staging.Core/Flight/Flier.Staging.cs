@@ -11,14 +11,15 @@ internal sealed partial class Flier
     private void KeepForBranches(FlyingBody body, PlannedAction action)
     {
         int upper = action.Stage + 1;
-        if (order == BranchOrder.None && Releases(body, action))
+        bool copies = options.Scope == FlightScope.Everything;
+        if (copies && order == BranchOrder.None && Releases(body, action))
             BeforeRelease ??= new FlyingBody(body);
         if (order != BranchOrder.None || action.Stage >= body.Highest || Staging(upper) is not null)
             return;
         bool electronic = plan.Stages[upper].Ignition.Case is StageIgnition.ByElectronics;
         if (action.Kind != (electronic ? ActionKind.Burnout : ActionKind.BurnThrough))
             return;
-        Stagings.Add(new StagingLog(upper, new FlyingBody(body)) { State = Describe(body, action.Stage) });
+        Stagings.Add(new StagingLog(upper, copies ? new FlyingBody(body) : body) { State = Describe(body, action.Stage) });
     }
 
     /// <summary>Whether an action brings out the device of the uppermost stage.</summary>
@@ -124,9 +125,8 @@ internal sealed partial class Flier
         AirSample air = plan.Air.At(body.Height);
         double q = air.Density_kg_per_m3 * body.Velocity * Math.Abs(body.Velocity);
         double mach = Math.Abs(body.Velocity) / air.SoundSpeed_m_per_s;
-        int hint = 0, upperHint = 0;
-        double stack = q * plan.Stages[body.Lowest].Drag.HalfArea(mach, ref hint);
-        double ahead = Math.Min(q * plan.Stages[lower + 1].Drag.HalfArea(mach, ref upperHint), stack);
+        double stack = q * plan.Stages[body.Lowest].Drag.HalfArea(mach);
+        double ahead = Math.Min(q * plan.Stages[lower + 1].Drag.HalfArea(mach), stack);
         var upper = new FlyingBody(body) { Lowest = lower + 1 };
         upper.NextCorner(plan);
         double massAhead = upper.Propulsion(plan).Mass0;

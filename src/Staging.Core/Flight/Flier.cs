@@ -20,6 +20,8 @@ internal sealed partial class Flier
     private BranchOrder order = BranchOrder.None;
     private FlightPiece lastPiece;
     private int settledCalls;
+    private DragCurve? curve;
+    private int line;
 
     public Flier(LoweredPlan plan, FlightOptions options, CancellationToken cancel)
     {
@@ -58,8 +60,6 @@ internal sealed partial class Flier
     private List<BodyLog> FlyAll(FlyingBody first)
     {
         var logs = new List<BodyLog> { Fly(first) };
-        if (options.Scope == FlightScope.UppermostStage)
-            waiting.Clear();
         while (waiting.TryDequeue(out FlyingBody? body))
             logs.Add(Fly(body));
         return logs;
@@ -68,6 +68,7 @@ internal sealed partial class Flier
     private BodyLog Fly(FlyingBody body)
     {
         var log = new BodyLog(options.KeepTracks) { StartTime = body.Time };
+        curve = null;
         body.NextCorner(plan);
         lastPiece = body.Propulsion(plan);
         if (body.Motion == BodyMotion.Held)
@@ -99,55 +100,36 @@ internal sealed partial class Flier
     private void FlyPiece(FlyingBody body, BodyLog log, double stop)
     {
         FlightPiece piece = lastPiece = PieceFrom(body);
+        if (Descends(body) && SettledDescent(body, log, piece, ref stop))
+            return;
         FlightWatch watch = body.Motion switch
         {
             BodyMotion.Guided => FlightWatch.Guide,
             BodyMotion.Rising => FlightWatch.Rising,
             _ => FlightWatch.Falling,
         };
-        if (watch == FlightWatch.Falling && body.Device >= 0 && body.Planned.Count == 0 && !body.Burning(plan))
-        {
-            var law = new DescentLaw(plan.Air, plan.SeaLevelGravity, plan.EarthRadius, 2 * piece.HalfDragArea / piece.Mass0);
-            SteadyDescent steady = SteadyDescent.At(law, body.Height);
-            if (steady.Settles)
-            {
-                if (body.Velocity * body.Velocity >= QuasiSteadyDescent.LeastShare * steady.SpeedSquared)
-                {
-                    log.Begin(piece, rising: false);
-                    (double time, double velocity, int calls) = QuasiSteadyDescent.ToGround(law, body.Time, body.Height, body.Velocity, log);
-                    settledCalls += calls;
-                    (body.Time, body.Height, body.Velocity) = (time, 0, velocity);
-                    Land(body, log);
-                    return;
-                }
-
-                watch = FlightWatch.FallingToSettle;
-            }
-        }
-
         var system = new TrajectorySystem(plan.Air, plan.SeaLevelGravity, plan.EarthRadius, piece, watch) { GuideHeight = plan.GuideLength * plan.SinElevation };
         log.Begin(piece, body.Motion != BodyMotion.Falling);
         (stepper.Time, stepper.Height, stepper.Velocity) = (body.Time, body.Height, body.Velocity);
         PhaseEnd end = stepper.Run(ref system, stop, log, cancel);
         (body.Time, body.Height, body.Velocity) = (stepper.Time, stepper.Height, stepper.Velocity);
         if (end == PhaseEnd.Failed)
+        {
             End(body, log, new FlightOutcome.NotSolved(stepper.Failure!));
-        else if (end == PhaseEnd.Event)
-            Meet(body, log, watch);
+            return;
+        }
+
+        foreach (FiredEvent fired in stepper.Fired)
+            Meet(body, log, watch, fired.Index);
     }
 
     private FlightPiece PieceFrom(FlyingBody body)
     {
         bool falling = body.Motion == BodyMotion.Falling;
         bool guided = body.Motion is BodyMotion.Guided or BodyMotion.Held;
-        LoweredStage lowest = plan.Stages[body.Lowest];
         return body.Propulsion(plan) with
         {
-            Drag = body.Device >= 0 ? null
-                : body.Dropped && body.Lowest == body.Highest ? lowest.DragDropped
-                : body.IsBurning(body.Lowest, plan) ? lowest.DragWhileBurning
-                : lowest.Drag,
-            HalfDragArea = body.Device >= 0 ? 0.5 * plan.Stages[body.Device].DeviceArea : 0,
+            Line = body.Device >= 0 ? DragLine.Fixed(0.5 * plan.Stages[body.Device].DeviceArea) : LineFor(body),
             Rise = falling ? 1 : plan.SinElevation,
             GravityShare = falling ? 1 : plan.SinElevation + (guided ? plan.FrictionCoefficient * plan.CosElevation : 0),
             Friction = guided ? plan.ConstantFriction : 0,
@@ -156,12 +138,33 @@ internal sealed partial class Flier
         };
     }
 
-    /// <summary>What the event that ended a piece means.</summary>
-    private void Meet(FlyingBody body, BodyLog log, FlightWatch watch)
+    /// <summary>The line of the drag table for the present Mach number; within one table it moves only when a corner is crossed.</summary>
+    private DragLine LineFor(FlyingBody body)
     {
-        int index = stepper.Fired;
+        LoweredStage lowest = plan.Stages[body.Lowest];
+        DragCurve drag = body.Dropped && body.Lowest == body.Highest ? lowest.DragDropped
+            : body.IsBurning(body.Lowest, plan) ? lowest.DragWhileBurning
+            : lowest.Drag;
+        if (!ReferenceEquals(drag, curve))
+        {
+            curve = drag;
+            line = drag.LineOf(Math.Abs(body.Velocity) / plan.Air.At(body.Height).SoundSpeed_m_per_s);
+        }
+
+        return drag[line];
+    }
+
+    /// <summary>What the event that ended a piece means.</summary>
+    private void Meet(FlyingBody body, BodyLog log, FlightWatch watch, int index)
+    {
         switch (watch)
         {
+            case var _ when index == TrajectorySystem.MachAbove:
+                line++;
+                break;
+            case var _ when index == TrajectorySystem.MachBelow:
+                line--;
+                break;
             case FlightWatch.Guide when index == 0:
                 body.Motion = BodyMotion.Rising;
                 log.FollowBend = plan.CosElevation > 0 && plan.Stages.Any(s => double.IsFinite(s.Ignition.GreatestTilt));
@@ -178,9 +181,7 @@ internal sealed partial class Flier
                 End(body, log, FlightLifting.LeftAtmosphere(body.Time, body.Velocity));
                 break;
             default:
-                // The other event of a falling body is the hand-over to the settled descent: the next piece takes it up.
-                if (index == 0)
-                    Land(body, log);
+                Land(body, log);
                 break;
         }
     }

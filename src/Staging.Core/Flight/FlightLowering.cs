@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Staging.Core.Flight;
 
 /// <summary>From quantities to SI numbers: the only place of this floor where a plan loses its units.</summary>
@@ -32,14 +34,24 @@ internal static class FlightLowering
     private static LoweredStage Lower(Stage stage, double payload)
     {
         Motor motor = stage.Motor;
-        double propellant = motor.PropellantMass.Kilograms;
+        double burntMass = stage.StructureMass.Kilograms + payload;
+        ImmutableArray<MotorGroup> all = stage.AllMotors;
+        var groups = new LoweredMotors[all.Length];
+        for (int i = 0; i < groups.Length; i++)
+        {
+            double propellant = all[i].Motor.PropellantMass.Kilograms;
+            groups[i] = new LoweredMotors(all[i].Motor.Thrust, propellant, all[i].Count);
+            burntMass += all[i].Count * (all[i].Motor.LoadedMass.Kilograms - propellant);
+        }
+
         DragCurve drag = Lower(stage.Drag);
         DeploymentTrigger? deployment = stage.Recovery.Match<DeploymentTrigger?>(x => x.Deployment, x => x.Deployment, x => x.Deployment, _ => null);
         return new LoweredStage
         {
             Name = stage.Name,
-            BurntMass = stage.StructureMass.Kilograms + stage.MotorCount * (motor.LoadedMass.Kilograms - propellant) + payload,
-            Burn = new MotorBurn(motor.Thrust.Time_s.Span, motor.Thrust.Thrust_N.Span, motor.Thrust.RunningImpulse_Ns, propellant, stage.MotorCount),
+            BurntMass = burntMass,
+            Burn = new MotorBurn(groups),
+            MotorEnd = motor.Thrust.BurnTime.Seconds,
             BurnThrough = motor.ForwardEnd is MotorForwardEnd.BurnsThrough x ? x.After?.Seconds ?? motor.Thrust.BurnTime.Seconds : double.NaN,
             Delay = motor.ForwardEnd is MotorForwardEnd.Ejects e ? e.Delay.Seconds : double.NaN,
             Drag = drag,

@@ -1,7 +1,7 @@
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// A stretch of flight over which nothing jumps: thrust is a straight line, mass a parabola, drag one curve or one fixed area.
+/// A stretch of flight over which nothing jumps: thrust is a straight line, mass a parabola, drag one line of a table or one fixed area.
 /// </summary>
 internal readonly record struct FlightPiece
 {
@@ -23,11 +23,8 @@ internal readonly record struct FlightPiece
     /// <summary>Half the slope of the mass flow [kg/s2].</summary>
     public double HalfMassFlowSlope { get; init; }
 
-    /// <summary>Drag of the body; null where a device with fixed drag area acts.</summary>
-    public DragCurve? Drag { get; init; }
-
-    /// <summary>Half the drag area of the device [m2].</summary>
-    public double HalfDragArea { get; init; }
+    /// <summary>Line of the body's drag table, or the fixed drag area of a device.</summary>
+    public DragLine Line { get; init; }
 
     /// <summary>dh/dt over velocity [-]: the sine of the elevation on the way up, 1 on the way down.</summary>
     public double Rise { get; init; }

@@ -16,7 +16,7 @@ internal static class FlightPlanCheck
             CheckMasses(plan.Stages[i], i, findings);
             CheckIgnition(plan, i, findings);
             CheckRecovery(plan, i, findings);
-            if (plan.Stages.Take(i).Any(s => s.Name == plan.Stages[i].Name))
+            if (NameTaken(plan, i))
                 findings.Add(new ModelFinding(FindingSeverity.Error, "FLT002", $"Stages[{i}].Name", $"The name '{plan.Stages[i].Name}' is taken by a lower stage; names must differ."));
         }
 
@@ -32,20 +32,45 @@ internal static class FlightPlanCheck
         return findings.ToImmutable();
     }
 
+    private static bool NameTaken(FlightPlan plan, int i)
+    {
+        for (int k = 0; k < i; k++)
+        {
+            if (plan.Stages[k].Name == plan.Stages[i].Name)
+                return true;
+        }
+
+        return false;
+    }
+
     private static void CheckMasses(Stage stage, int i, ImmutableArray<ModelFinding>.Builder findings)
     {
-        double loaded = stage.Motor.LoadedMass.Kilograms;
-        double propellant = stage.Motor.PropellantMass.Kilograms;
-        if (propellant > loaded)
+        CheckMotor(stage.Motor, $"Stages[{i}].Motor", findings);
+        for (int k = 0; k < stage.ParallelMotors.Length; k++)
         {
-            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT004", $"Stages[{i}].Motor.PropellantMass", Text(
-                $"The propellant weighs {propellant:G6} kg, the loaded motor {loaded:G6} kg; the propellant must weigh less.")));
+            Motor motor = stage.ParallelMotors[k].Motor;
+            CheckMotor(motor, $"Stages[{i}].ParallelMotors[{k}].Motor", findings);
+            if (motor.ForwardEnd is not MotorForwardEnd.Plugged)
+            {
+                findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT013", $"Stages[{i}].ParallelMotors[{k}].Motor.ForwardEnd",
+                    $"'{motor.Name}' burns beside the main motor and is not plugged; what leaves its forward end is not followed."));
+            }
         }
 
         if (!(stage.BurntMass.Kilograms > 0))
         {
             findings.Add(new ModelFinding(FindingSeverity.Error, "FLT005", $"Stages[{i}].StructureMass",
                 "Structure and burnt motors weigh nothing together; some mass must be left when the propellant is gone."));
+        }
+    }
+
+    private static void CheckMotor(Motor motor, string path, ImmutableArray<ModelFinding>.Builder findings)
+    {
+        double loaded = motor.LoadedMass.Kilograms, propellant = motor.PropellantMass.Kilograms;
+        if (propellant > loaded)
+        {
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT004", $"{path}.PropellantMass", Text(
+                $"The propellant weighs {propellant:G6} kg, the loaded motor {loaded:G6} kg; the propellant must weigh less.")));
         }
     }
 

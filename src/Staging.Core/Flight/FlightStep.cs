@@ -38,11 +38,35 @@ internal struct FlightStep
 
     public double VelocityError { get; private set; }
 
-    /// <summary>Greatest speed of any stage [m/s].</summary>
-    public readonly double FastestStage => Math.Max(Math.Max(Most(Velocity0, v2), Most(v3, v4)), Math.Max(Most(v5, v6), Math.Abs(VelocityEnd)));
+    /// <summary>Largest |b_i(s)| of stages 2 to 7 of the dense output, s from 0 to 1 [-], rounded up; a test works them out.</summary>
+    public const double B2 = 0.0125, B3 = 0.494, B4 = 1.38, B5 = 3.30, B6 = 2.33, B7 = 0.068;
 
-    /// <summary>Greatest acceleration of any stage, without sign [m/s2].</summary>
-    public readonly double HardestStage => Math.Max(Math.Max(Most(A1, a2), Most(a3, a4)), Math.Max(Most(a5, a6), Math.Abs(a7)));
+    /// <summary>How far height [m] and velocity [m/s] of the dense output can be from their start, anywhere on the step.</summary>
+    public readonly (double Height, double Velocity) Reach()
+    {
+        double v = Velocity0, a = A1;
+        double dv = B2 * Math.Abs(v2 - v) + B3 * Math.Abs(v3 - v) + B4 * Math.Abs(v4 - v) + B5 * Math.Abs(v5 - v) + B6 * Math.Abs(v6 - v) + B7 * Math.Abs(VelocityEnd - v);
+        double da = B2 * Math.Abs(a2 - a) + B3 * Math.Abs(a3 - a) + B4 * Math.Abs(a4 - a) + B5 * Math.Abs(a5 - a) + B6 * Math.Abs(a6 - a) + B7 * Math.Abs(a7 - a);
+        return (H * Rise * (Math.Abs(v) + dv), H * (Math.Abs(a) + da));
+    }
+
+    /// <summary>
+    /// Lowest and highest height [m] and velocity [m/s] that the dense output can take on the step: the ends of its Bernstein coefficients, whose hull holds the
+    /// curve (G. Farin, Curves and Surfaces for Computer Aided Geometric Design, 5th ed., 2002, section 5.2).
+    /// </summary>
+    public (double LowestHeight, double HighestHeight, double Slowest, double Fastest) Hull()
+    {
+        PrepareDense();
+        (double lowest, double highest) = Hull(Height0, h1, h2, h3, HeightEnd);
+        (double slowest, double fastest) = Hull(Velocity0, w1, w2, w3, VelocityEnd);
+        return (lowest, highest, slowest, fastest);
+    }
+
+    private static (double Low, double High) Hull(double c0, double c1, double c2, double c3, double end)
+    {
+        double b1 = c0 + c1 / 4, b2 = c0 + c1 / 2 + c2 / 6, b3 = c0 + 3 * c1 / 4 + c2 / 2 + c3 / 4;
+        return (Math.Min(Math.Min(Math.Min(c0, b1), Math.Min(b2, b3)), end), Math.Max(Math.Max(Math.Max(c0, b1), Math.Max(b2, b3)), end));
+    }
 
     /// <summary>Begins a piece.</summary>
     public void Start(double t, double h, double v, ref TrajectorySystem system)
@@ -89,6 +113,14 @@ internal struct FlightStep
         return (Height0 + s * (h1 + s * (h2 + s * (h3 + s * h4))), Velocity0 + s * (w1 + s * (w2 + s * (w3 + s * w4))));
     }
 
+    /// <summary>Slopes of height and velocity on the dense output at a time within the step [s].</summary>
+    public (double Height, double Velocity) SlopeAt(double time)
+    {
+        PrepareDense();
+        double s = (time - Time) / H;
+        return ((h1 + s * (2 * h2 + s * (3 * h3 + s * 4 * h4))) / H, (w1 + s * (2 * w2 + s * (3 * w3 + s * 4 * w4))) / H);
+    }
+
     /// <summary>The dense output as the general form: four rows of height and velocity, lowest power first.</summary>
     public void CopyDense(Span<double> initial, Span<double> coefficients)
     {
@@ -121,6 +153,4 @@ internal struct FlightStep
         (h1, h2, h3, h4) = (rise * height[0], rise * height[1], rise * height[2], rise * height[3]);
         (w1, w2, w3, w4) = (H * velocity[0], H * velocity[1], H * velocity[2], H * velocity[3]);
     }
-
-    private static double Most(double a, double b) => Math.Max(Math.Abs(a), Math.Abs(b));
 }

@@ -4,28 +4,51 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// The integrator of <see cref="Integrator{TMethod}"/>, written out for height and velocity: the same Tsitouras pair, step control and contract of events,
-/// with its two states in registers. It exists for speed alone; a test holds it to the general one.
+/// <see cref="Integrator{TMethod}"/> with the Tsitouras pair, written out for height and velocity: its two states stay in registers, and a step on which no
+/// event can fall is not scanned. Step control, first step, and event scan are those of the general integrator, so its event contract holds here too.
+/// It exists for speed alone, about two and a half times that of the general one (see the benchmarks); tests hold it to the same steps and events, bit for bit.
 /// </summary>
-internal sealed class FlightStepper(SolverOptions options, double heightScale, double velocityScale)
+internal sealed class FlightStepper
 {
-    private const double Safety = 0.9;
-    private const double MostGrowth = 6;
-    private const double MostShrink = 0.2;
-    private const double ShrinkWhenNotFinite = 0.1;
+    /// <summary>A last step is stretched by up to this share, so that no sliver is left over; as in the general integrator.</summary>
+    private const double Stretch = 0.01;
 
-    /// <summary>Exponents of the proportional-integral control (K. Gustafsson, ACM TOMS 17 (1991) 533-554) over the order 5.</summary>
-    private const double Proportional = 0.7 / 5, Integral = 0.4 / 5;
+    /// <summary>Smallest step, in roundings of the time or of the longest step; as in the general integrator.</summary>
+    private const double SmallestStep = 4 * 2.2204460492503131e-16;
 
-    private readonly double relative = options.RelativeTolerance;
-    private readonly double absoluteHeight = options.ScaledAbsoluteTolerance * heightScale;
-    private readonly double absoluteVelocity = options.ScaledAbsoluteTolerance * velocityScale;
-    private readonly double longest = options.LongestStep.Seconds;
-    private readonly double eventWidth = options.EventTimeTolerance.Seconds;
+    /// <summary>Share by which the first slope of a phase may differ from the last of the phase before without a new first step; as in the general integrator.</summary>
+    private const double SlopeJump = 0.1;
+
+    /// <summary>Greatest relative change of the speed of sound a metre that the search for corners of the drag table allows for [1/m]: six kelvin in ten metres.</summary>
+    private const double SoundSlope = 1e-3;
+
+    private readonly SolverOptions options;
+    private readonly ErrorScale scale;
+    private readonly EventScan events;
+    private readonly double relative, absoluteHeight, absoluteVelocity, longest;
+    private readonly double[] state = new double[2];
+    private readonly double[] next = new double[2];
+    private readonly double[] slope = new double[2];
+    private readonly double[] lastSlope = new double[2];
+    private readonly double[] probe = new double[2];
+    private readonly double[] probeSlope = new double[2];
+    private readonly double[] dense = new double[2 * Tsitouras54.DenseDegree];
     private FlightStep step;
-    private double suggested;
-    private double lastLogError = Math.Log(1.0);
-    private int accepted, rejected, calls, eventCalls;
+    private StepControl control = new(Tsitouras54.Order, Tsitouras54.ErrorMemory);
+    private SolverStatistics eventWork;
+    private int accepted, rejected, calls;
+
+    /// <summary>Prepares an integration.</summary>
+    public FlightStepper(SolverOptions options, double heightScale, double velocityScale)
+    {
+        this.options = options;
+        scale = new ErrorScale(options, [heightScale, velocityScale]);
+        events = new EventScan(options, 2);
+        relative = options.RelativeTolerance;
+        absoluteHeight = options.ScaledAbsoluteTolerance * heightScale;
+        absoluteVelocity = options.ScaledAbsoluteTolerance * velocityScale;
+        longest = options.LongestStep.Seconds;
+    }
 
     public double Time { get; set; }
 
@@ -33,204 +56,167 @@ internal sealed class FlightStepper(SolverOptions options, double heightScale, d
 
     public double Velocity { get; set; }
 
-    /// <summary>Index of the event that ended the last piece.</summary>
-    public int Fired { get; private set; }
+    /// <summary>Events that ended the last piece, or happened with its end; in the order of their indices.</summary>
+    public ReadOnlySpan<FiredEvent> Fired => events.Fired;
 
     public SolverFailure? Failure { get; private set; }
 
-    public SolverStatistics Statistics => new SolverStatistics() with
-    {
-        AcceptedSteps = accepted,
-        RejectedSteps = rejected,
-        DerivativeCalls = calls,
-        EventCalls = eventCalls,
-    };
+    public SolverStatistics Statistics => new(accepted, rejected, calls, eventWork.EventCalls);
 
     /// <summary>Flies one piece from <see cref="Time"/> to <paramref name="stop"/> [s] or to the first event.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public PhaseEnd Run(ref TrajectorySystem system, double stop, BodyLog log, CancellationToken cancel)
     {
         Failure = null;
+        events.Clear();
         if (!(stop > Time))
             return PhaseEnd.StopTime;
-        step.Start(Time, Height, Velocity, ref system);
-        calls++;
-        if (!double.IsFinite(step.A1))
-            return Fail(SolverFailureKind.NonFiniteState);
-        if (suggested <= 0)
-            suggested = FirstStep(ref system, stop - Time);
-        (double First, double Second) before = system.Events(Time, Height, Velocity);
+        if (!BeginPhase(ref system, stop))
+            return PhaseEnd.Failed;
+        bool sidesKnown = true;
         while (true)
         {
-            cancel.ThrowIfCancellationRequested();
-            if (!TryStep(ref system, stop, out bool atStop))
+            if (!TryStep(ref system, stop, cancel, out bool atStop))
                 return PhaseEnd.Failed;
             double end = atStop ? stop : Time + step.H;
-            (double First, double Second) after = system.Events(end, step.HeightEnd, step.VelocityEnd);
-            eventCalls++;
-            if (Met(ref system, before, after, end) is { } met)
+            double ending = double.NaN;
+            bool near = MayMeet(ref system);
+            if (near)
             {
-                (double h, double v) = step.At(met);
-                log.Take(ref step, ref system, met - Time);
-                (Time, Height, Velocity) = (met, h, v);
+                ending = Scan(ref system, end, atStop, sidesKnown);
+                if (!double.IsNaN(events.UndefinedAt))
+                    return FailUndefined();
+            }
+
+            sidesKnown = near;
+            if (!double.IsNaN(ending) && ending < end)
+            {
+                (double h, double v) = step.At(ending);
+                (lastSlope[0], lastSlope[1]) = step.SlopeAt(ending);
+                log.Take(ref step, ref system, ending - Time);
+                (Time, Height, Velocity) = (ending, h, v);
                 return PhaseEnd.Event;
             }
 
             log.Take(ref step, ref system, step.H);
             (Time, Height, Velocity) = (end, step.HeightEnd, step.VelocityEnd);
-            if (atStop)
-                return PhaseEnd.StopTime;
+            if (atStop || !double.IsNaN(ending))
+            {
+                (lastSlope[0], lastSlope[1]) = (system.Rise * Velocity, step.AEnd);
+                return double.IsNaN(ending) ? PhaseEnd.StopTime : PhaseEnd.Event;
+            }
+
             step.Continue(end);
-            before = after;
         }
     }
 
-    private bool TryStep(ref TrajectorySystem system, double stop, out bool atStop)
+    /// <summary>Evaluates slope and events at the start, and chooses a first step unless the motion goes on as it was.</summary>
+    private bool BeginPhase(ref TrajectorySystem system, double stop)
+    {
+        step.Start(Time, Height, Velocity, ref system);
+        calls++;
+        (state[0], state[1], slope[0], slope[1]) = (Height, Velocity, system.Rise * Velocity, step.A1);
+        if (ErrorScale.FirstNotFinite(state) >= 0 || ErrorScale.FirstNotFinite(slope) >= 0)
+            return Fail(SolverFailureKind.NonFiniteState, Time, Text($"Height, velocity or acceleration is not finite at the start of a phase, at {Time:G9} s."));
+        if (!events.Begin(ref system, Time, state, ref eventWork))
+            return FailUndefined() == PhaseEnd.StopTime;
+        double jump = scale.Distance(slope, lastSlope, state);
+        if (!(control.Suggested > 0) || !(jump <= SlopeJump * scale.Norm(lastSlope, state)))
+        {
+            control.Restart(FirstStep.Estimate(ref system, scale, Tsitouras54.Order, Time, state, slope, stop, longest, probe, probeSlope));
+            calls++;
+        }
+
+        return true;
+    }
+
+    private bool TryStep(ref TrajectorySystem system, double stop, CancellationToken cancel, out bool atStop)
     {
         bool repeated = false;
         while (true)
         {
+            cancel.ThrowIfCancellationRequested();
             double remaining = stop - Time;
-            double h = Math.Min(suggested, longest);
-            // A last step is stretched by up to one per cent, or two are evened out, so that no sliver is left over.
-            atStop = h >= remaining * 0.99;
+            double h = Math.Min(control.Suggested, longest);
+            atStop = h >= remaining * (1 - Stretch);
             if (atStop)
-                h = remaining;
+                h = Time + remaining > stop ? Math.BitDecrement(remaining) : remaining;
             else if (h > 0.5 * remaining)
                 h = 0.5 * remaining;
-            if (Time + h <= Time || accepted + rejected >= options.MostSteps)
-            {
-                Fail(Time + h <= Time ? SolverFailureKind.StepTooSmall : SolverFailureKind.TooManySteps);
-                return false;
-            }
-
+            if (!atStop && h < SmallestStep * Math.Max(Math.Abs(Time), Math.Min(remaining, longest)))
+                return Stuck();
+            if (accepted + rejected >= options.MostSteps)
+                return Fail(SolverFailureKind.TooManySteps, Time, Text($"{options.MostSteps} steps were used up at {Time:G9} s."));
             step.Advance(ref system, h);
             calls += FlightStep.NewCalls;
             double e = ErrorNorm();
             if (e <= 1)
             {
-                double logError = Math.Log(Math.Max(e, 1e-10));
-                double growth = Safety * Math.Exp(Integral * lastLogError - Proportional * logError);
-                growth = Math.Clamp(growth, MostShrink, repeated ? 1 : MostGrowth);
-                suggested = Math.Max(h * growth, atStop ? suggested : 0);
-                lastLogError = Math.Max(logError, LogLeastError);
+                control.Accept(h, e, repeated);
                 accepted++;
                 return true;
             }
 
             rejected++;
+            control.Reject(h, e);
             repeated = true;
-            suggested = double.IsFinite(e) ? h * Math.Max(MostShrink, Safety * Math.Pow(e, -0.2)) : h * ShrinkWhenNotFinite;
         }
     }
 
-    /// <summary>Logarithm of the least error that the control remembers, 1e-4.</summary>
-    private static readonly double LogLeastError = Math.Log(1e-4);
-
-    /// <summary>Root mean square of the local errors over their tolerances; infinite when anything is not finite.</summary>
+    /// <summary>Root mean square of the local errors over their tolerances; infinite when anything is not finite. As <see cref="ErrorScale.ErrorNorm"/>.</summary>
     private double ErrorNorm()
     {
         double eh = step.HeightError / (absoluteHeight + relative * Math.Max(Math.Abs(step.Height0), Math.Abs(step.HeightEnd)));
         double ev = step.VelocityError / (absoluteVelocity + relative * Math.Max(Math.Abs(step.Velocity0), Math.Abs(step.VelocityEnd)));
-        double norm = Math.Sqrt(0.5 * (eh * eh + ev * ev));
+        double norm = Math.Sqrt((eh * eh + ev * ev) / 2);
         return double.IsFinite(norm) && double.IsFinite(step.HeightEnd) && double.IsFinite(step.VelocityEnd) ? norm : double.PositiveInfinity;
     }
 
-    /// <summary>A first step from the sizes of state, slope and curvature (Hairer, Norsett and Wanner 1993, section II.4).</summary>
-    private double FirstStep(ref TrajectorySystem system, double remaining)
+    /// <summary>
+    /// Whether an event function can be zero anywhere on the step. The dense output of a step is y0 + h sum b_i(s) k_i with sum b_i(s) = s, so it stays
+    /// within h (|k_1| + sum B_i |k_i - k_1|) of its start, B_i the largest |b_i(s)|; where that is not enough, the hull of its Bernstein coefficients decides.
+    /// </summary>
+    private bool MayMeet(ref TrajectorySystem system)
     {
-        double sh = absoluteHeight + relative * Math.Abs(Height), sv = absoluteVelocity + relative * Math.Abs(Velocity);
-        double d0 = Norm(Height / sh, Velocity / sv), d1 = Norm(step.Rise * Velocity / sh, step.A1 / sv);
-        double h0 = Math.Min(d0 < 1e-5 || d1 < 1e-5 ? 1e-6 * remaining : 0.01 * d0 / d1, remaining);
-        double a = system.Acceleration(Time + h0, Height + h0 * step.Rise * Velocity, Velocity + h0 * step.A1);
-        calls++;
-        double d2 = Norm(step.Rise * step.A1 / sh, (a - step.A1) / h0 / sv);
-        double largest = Math.Max(d1, d2);
-        double h1 = double.IsFinite(largest) && largest > 1e-15 ? Math.Pow(0.01 / largest, 0.2) : 1e-3 * h0;
-        return Math.Min(Math.Min(100 * h0, h1), remaining);
+        (double height, double velocity) = step.Reach();
+        return MayMeet(ref system, step.Height0 - height, step.Height0 + height, step.Velocity0 - velocity, step.Velocity0 + velocity)
+            && step.Hull() is var hull && MayMeet(ref system, hull.LowestHeight, hull.HighestHeight, hull.Slowest, hull.Fastest);
     }
 
-    private static double Norm(double a, double b) => Math.Sqrt(0.5 * (a * a + b * b));
-
-    /// <summary>The time of the first event of a step, or null. Between its ends a step is scanned only where a crossing is within reach.</summary>
-    private double? Met(ref TrajectorySystem system, (double First, double Second) before, (double First, double Second) after, double end)
+    private bool MayMeet(ref TrajectorySystem system, double lowest, double highest, double slowest, double fastest)
     {
-        (double reachFirst, double reachSecond) = system.Reach(step.H, step.FastestStage, step.HardestStage);
-        bool near = Math.Min(Math.Abs(before.First), Math.Abs(after.First)) <= reachFirst
-            || Math.Min(Math.Abs(before.Second), Math.Abs(after.Second)) <= reachSecond
-            || before.First > 0 != after.First > 0 || before.Second > 0 != after.Second > 0;
-        if (!near)
-            return null;
-        int parts = options.EventScanParts;
-        double from = Time;
-        for (int part = 1; part <= parts; part++)
-        {
-            double to = part == parts ? end : Time + step.H * part / parts;
-            (double First, double Second) then = after;
-            if (part < parts)
-            {
-                (double h, double v) = step.At(to);
-                then = system.Events(to, h, v);
-                eventCalls++;
-            }
-
-            bool first = system.Meets(0, before.First, then.First), second = system.Meets(1, before.Second, then.Second);
-            if (first || second)
-            {
-                double t0 = first ? Locate(ref system, 0, from, before.First, to, then.First) : double.PositiveInfinity;
-                double t1 = second ? Locate(ref system, 1, from, before.Second, to, then.Second) : double.PositiveInfinity;
-                Fired = t0 <= t1 ? 0 : 1;
-                return Math.Min(t0, t1);
-            }
-
-            before = then;
-            from = to;
-        }
-
-        return null;
+        double sound = system.LastMach / Math.Abs(step.VelocityEnd), change = SoundSlope * (highest - lowest);
+        double greatest = Math.Max(fastest, -slowest), least = slowest > 0 ? slowest : fastest < 0 ? -fastest : 0;
+        // Written so that what is not a number may always meet.
+        return !(sound > 0) || system.MayFire(lowest, highest, slowest, fastest, least * sound * (1 - change), greatest * sound * (1 + change));
     }
 
-    private double Locate(ref TrajectorySystem system, int index, double from, double before, double to, double after)
+    private double Scan(ref TrajectorySystem system, double end, bool atStop, bool sidesKnown)
     {
-        var function = new EventOnStep(ref system, ref step, index);
-        (_, double time) = BracketedRoot.Shrink(ref function, from, before, to, after, eventWidth);
-        eventCalls += function.Calls;
-        return time;
+        (state[0], state[1], next[0], next[1]) = (step.Height0, step.Velocity0, step.HeightEnd, step.VelocityEnd);
+        // After steps that were not scanned the sides are taken anew: no function was near zero on them.
+        if (!sidesKnown && !events.Begin(ref system, Time, state, ref eventWork))
+            return double.NaN;
+        step.CopyDense(state, dense);
+        double ending = events.Scan(ref system, new DenseStep(step.Time, step.H, state, dense), end, next, atStop, ref eventWork);
+        return ending;
     }
 
-    private PhaseEnd Fail(SolverFailureKind kind)
+    private bool Stuck() => double.IsFinite(ErrorNorm())
+        ? Fail(SolverFailureKind.StepTooSmall, Time, Text($"The step fell below the spacing of times at {Time:G9} s."))
+        : Fail(SolverFailureKind.NonFiniteState, Time, Text($"Height, velocity or acceleration is not finite just after {Time:G9} s, however small the step."));
+
+    private PhaseEnd FailUndefined()
     {
-        string message = kind switch
-        {
-            SolverFailureKind.StepTooSmall => "The step fell below the spacing of times",
-            SolverFailureKind.TooManySteps => string.Create(CultureInfo.InvariantCulture, $"{options.MostSteps} steps were used up"),
-            _ => "A state or a derivative was not finite",
-        };
-        Failure = FlightLifting.Failure(kind, Time, string.Create(CultureInfo.InvariantCulture, $"{message} at {Time:G9} s."));
+        Fail(SolverFailureKind.NonFiniteState, events.UndefinedAt, Text($"Event function {events.Undefined} is not a number at {events.UndefinedAt:G9} s."));
         return PhaseEnd.Failed;
     }
 
-    private ref struct EventOnStep : IScalarFunction
+    private bool Fail(SolverFailureKind kind, double time, string message)
     {
-        private readonly ref TrajectorySystem system;
-        private readonly ref FlightStep step;
-        private readonly int index;
-
-        public EventOnStep(ref TrajectorySystem system, ref FlightStep step, int index)
-        {
-            this.system = ref system;
-            this.step = ref step;
-            this.index = index;
-        }
-
-        public int Calls { get; private set; }
-
-        public double At(double x)
-        {
-            (double h, double v) = step.At(x);
-            (double first, double second) = system.Events(x, h, v);
-            Calls++;
-            return index == 0 ? first : second;
-        }
+        Failure = FlightLifting.Failure(kind, time, message);
+        return false;
     }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -11,7 +11,4 @@ internal enum FlightWatch
 
     /// <summary>The ground.</summary>
     Falling,
-
-    /// <summary>The ground, or a descent close to its steady speed.</summary>
-    FallingToSettle,
 }

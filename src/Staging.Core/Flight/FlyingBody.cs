@@ -101,13 +101,13 @@ internal sealed class FlyingBody
                 continue;
             }
 
-            (double F0, double s) = burn.Line(piece[k]);
+            MotorLine line = burn.Line(piece[k]);
             double into = piece[k] < burn.Pieces ? Math.Max(0, Time - (IgnitedAt[k] + burn.StartOf(piece[k]))) : 0;
-            thrust += F0 + s * into;
-            slope += s;
-            mass += burn.LeftAt(piece[k]) - burn.MassPerImpulse * into * (F0 + 0.5 * s * into);
-            flow += burn.MassPerImpulse * (F0 + s * into);
-            halfFlowSlope += 0.5 * burn.MassPerImpulse * s;
+            thrust += line.Thrust0 + line.ThrustSlope * into;
+            slope += line.ThrustSlope;
+            mass += burn.LeftAt(piece[k]) - into * (line.Flow0 + 0.5 * line.FlowSlope * into);
+            flow += line.Flow0 + line.FlowSlope * into;
+            halfFlowSlope += 0.5 * line.FlowSlope;
         }
 
         return new FlightPiece { Start = Time, Thrust0 = thrust, ThrustSlope = slope, Mass0 = mass, MassFlow = flow, HalfMassFlowSlope = halfFlowSlope };

@@ -10,6 +10,9 @@ internal sealed record LoweredStage
 
     public required MotorBurn Burn { get; init; }
 
+    /// <summary>End of the main motor's thrust curve from ignition [s]: delays count from it.</summary>
+    public required double MotorEnd { get; init; }
+
     /// <summary>When the last web breaks, from ignition [s]; not-a-number where it never does.</summary>
     public required double BurnThrough { get; init; }
 

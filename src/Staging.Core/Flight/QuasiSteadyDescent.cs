@@ -15,17 +15,24 @@ internal static class QuasiSteadyDescent
     /// </summary>
     public const double LeastShare = 0.5;
 
+    /// <summary>Share at which the full equation is stopped for the hand-over [-]: a little more, for air that changes on the way.</summary>
+    public const double AimedShare = 0.52;
+
     /// <summary>Tallest piece [m]: air changes by 3 % over it, so the quadrature is exact to round-off. Cells hold a whole number.</summary>
     private const double TallestPiece = 256;
 
     /// <summary>Height of a piece where the profile has a kink [m].</summary>
     private const double KinkPiece = 16;
 
-    /// <summary>First piece of the residue, in heights 1/(2k) over which it falls by e [-], and how much longer each following piece is [-].</summary>
-    private const double FirstPiece = 0.4, Growth = 1.3;
+    /// <summary>
+    /// First piece of the residue and its longest, in heights 1/(2k) over which it falls by e [-], and how much longer each following piece is [-].
+    /// With a residue of at least minus half the settled value the integrand 1/sqrt(1 + r exp(-y)) is singular no nearer than y = -ln 2 on the real axis and
+    /// y = ln r +- i pi off it: these pieces keep six Gauss points below 1e-10 (P. J. Davis and P. Rabinowitz, Methods of Numerical Integration, 1984, section 4.6).
+    /// </summary>
+    private const double FirstPiece = 0.4, LongestPiece = 2.5, Growth = 1.3;
 
-    /// <summary>Residue over the settled value that is no longer followed [-].</summary>
-    private const double NoResidue = 1e-12;
+    /// <summary>Residue over the settled value from which it enters the time to first order only [-]: what is left out is its square.</summary>
+    private const double SmallResidue = 1e-6;
 
     /// <summary>Six-point Gauss-Legendre rule on [-1, 1] (M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 1964, table 25.4).</summary>
     private static ReadOnlySpan<double> Nodes =>
@@ -40,47 +47,56 @@ internal static class QuasiSteadyDescent
     {
         Span<double> initial = stackalloc double[2];
         Span<double> coefficients = stackalloc double[2 * Tsitouras54.DenseDegree];
-        SteadyDescent start = SteadyDescent.At(law, height);
-        double residue = velocity * velocity - start.SpeedSquared;
-        double settling = FirstPiece;
-        double v = velocity;
+        SteadyDescent top = SteadyDescent.At(law, height);
+        double residue = velocity * velocity - top.SpeedSquared;
+        double settling = FirstPiece, v = velocity;
         int calls = 1;
         for (double from = height, to; from > 0; from = to)
         {
-            SteadyDescent top = SteadyDescent.At(law, from);
-            bool settled = Math.Abs(residue) <= NoResidue * top.SpeedSquared;
+            bool settled = Math.Abs(residue) <= SmallResidue * top.SpeedSquared;
             to = settled ? NextLevel(law, from) : Math.Max(0, from - settling / top.TwoK);
-            settling *= Growth;
-            if (settled)
-                residue = 0;
-            double sum = 0;
-            for (int j = 0; j < Nodes.Length; j++)
-            {
-                double h = 0.5 * (from + to) + 0.5 * (from - to) * Nodes[j];
-                SteadyDescent at = SteadyDescent.At(law, h);
-                sum += Weights[j] / Math.Sqrt(at.SpeedSquared + Left(residue, top, at, from - h));
-            }
-
+            settling = Math.Min(settling * Growth, LongestPiece);
             SteadyDescent end = SteadyDescent.At(law, to);
-            residue = Left(residue, top, end, from - to);
-            double duration = 0.5 * (from - to) * sum;
-            double vEnd = -Math.Sqrt(end.SpeedSquared + residue);
+            var between = new SteadyDescentPiece(top, end, from - to);
+            double leftOver = residue * between.Decay(from - to);
+            double duration = settled
+                ? Settled(law, from, to) - 0.5 * (residue - leftOver) / (top.TwoK * top.SpeedSquared * Math.Sqrt(top.SpeedSquared))
+                : Settling(between, residue, from - to);
+            double vEnd = -Math.Sqrt(end.SpeedSquared + leftOver);
             if (settled)
                 SettledCourse(from, to, v, vEnd, law, duration, initial, coefficients);
             else
                 SettlingCourse(from, to, v, vEnd, top, end, duration, initial, coefficients);
-            calls += Nodes.Length + 2;
+            calls += settled ? Nodes.Length + 1 : 1;
             sink.Accept(time, duration, new DenseStep(time, duration, initial, coefficients));
             time += duration;
-            v = vEnd;
+            (v, top, residue) = (vEnd, end, leftOver);
         }
 
         return (time, v, calls);
     }
 
-    /// <summary>The residue after a fall: exp of minus the integral of 2k dh, by the trapezoidal rule with its correction by slopes.</summary>
-    private static double Left(double residue, in SteadyDescent from, in SteadyDescent to, double fall) =>
-        residue == 0 ? 0 : residue * Math.Exp(-0.5 * (from.TwoK + to.TwoK) * fall + (from.TwoKSlope - to.TwoKSlope) * fall * fall / 12);
+    /// <summary>Integral of dh/sqrt(w) over settled air.</summary>
+    private static double Settled(in DescentLaw law, double from, double to)
+    {
+        double sum = 0;
+        for (int j = 0; j < Nodes.Length; j++)
+            sum += Weights[j] / Math.Sqrt(SteadyDescent.At(law, 0.5 * (from + to) + 0.5 * (from - to) * Nodes[j]).SpeedSquared);
+        return 0.5 * (from - to) * sum;
+    }
+
+    /// <summary>The same while a residue dies out, over a piece so short that cubics through its ends stand for the settled value and the decay.</summary>
+    private static double Settling(in SteadyDescentPiece between, double residue, double fall)
+    {
+        double sum = 0;
+        for (int j = 0; j < Nodes.Length; j++)
+        {
+            double x = 0.5 * fall * (1 + Nodes[j]);
+            sum += Weights[j] / Math.Sqrt(between.SpeedSquared(x) + residue * between.Decay(x));
+        }
+
+        return 0.5 * fall * sum;
+    }
 
     /// <summary>The bottom of the piece below a height: the next multiple of the piece height, and never below the ground.</summary>
     private static double NextLevel(in DescentLaw law, double from)

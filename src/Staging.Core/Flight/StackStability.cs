@@ -35,8 +35,8 @@ public sealed record StackStability
     }
 
     /// <summary>
-    /// Margins where they matter: each body with its own motors full and burnt, motors above it full. For every stage but the uppermost the
-    /// burnt one is also the failure branch in which the next motor stays cold and the stages stay joined.
+    /// Margins where they matter: each body with its own motors full and burnt, motors above it full. Those of the failure branches
+    /// are in <see cref="BranchMargins"/>.
     /// </summary>
     /// <returns>Two margins a stage, lowest first.</returns>
     /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
@@ -46,16 +46,44 @@ public sealed record StackStability
         var margins = ImmutableArray.CreateBuilder<MarginReport>();
         for (int k = 0; k < Plan.Stages.Length; k++)
         {
-            string body = string.Join(" + ", Plan.Stages.Skip(k).Select(s => s.Name));
-            foreach (bool burnt in (ReadOnlySpan<bool>)[false, true])
-            {
-                Length centre = CentreOfGravity(k, burnt ? 0 : 1);
-                StabilityReport stability = Airframes[k].Stability();
-                margins.Add(new MarginReport(body, burnt, centre, stability.CentreOfPressure, stability.Margin(centre)));
-            }
+            margins.Add(MarginOf(k, burnt: false));
+            margins.Add(MarginOf(k, burnt: true));
         }
 
         return margins.ToImmutable();
+    }
+
+    /// <summary>
+    /// Margins of what flies on in each failure branch of <see cref="FlightBranch"/>: for every staging the burnt booster with the cold stage on it, the cold
+    /// stage alone, and the stage that lights late, full and burnt; for the uppermost stage, burnt, with nothing ejected.
+    /// </summary>
+    /// <returns>The margins, lowest staging first.</returns>
+    /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
+    /// <remarks>Mass and outline only: what tumbles, or hangs under a device, has no margin. A dropped booster is taken to tumble.</remarks>
+    public ImmutableArray<BranchMargin> BranchMargins()
+    {
+        InvalidModelException.ThrowOnError(Check());
+        var margins = ImmutableArray.CreateBuilder<BranchMargin>();
+        int top = Plan.Stages.Length - 1;
+        for (int k = 1; k <= top; k++)
+        {
+            string name = Plan.Stages[k].Name;
+            margins.Add(new BranchMargin(name, BranchKind.UnlitAndJoined, MarginOf(k - 1, burnt: true)));
+            margins.Add(new BranchMargin(name, BranchKind.UnlitAndParted, MarginOf(k, burnt: false)));
+            margins.Add(new BranchMargin(name, BranchKind.LitLate, MarginOf(k, burnt: false)));
+            margins.Add(new BranchMargin(name, BranchKind.LitLate, MarginOf(k, burnt: true)));
+        }
+
+        margins.Add(new BranchMargin(Plan.Stages[top].Name, BranchKind.NothingEjected, MarginOf(top, burnt: true)));
+        return margins.ToImmutable();
+    }
+
+    private MarginReport MarginOf(int lowest, bool burnt)
+    {
+        string body = string.Join(" + ", Plan.Stages.Skip(lowest).Select(s => s.Name));
+        Length centre = CentreOfGravity(lowest, burnt ? 0 : 1);
+        StabilityReport stability = Airframes[lowest].Stability();
+        return new MarginReport(body, burnt, centre, stability.CentreOfPressure, stability.Margin(centre));
     }
 
     /// <summary>Centre of gravity of the stack while a stage is its lowest, motors above full.</summary>
@@ -71,8 +99,8 @@ public sealed record StackStability
         for (int k = lowest; k < Plan.Stages.Length; k++)
         {
             Stage stage = Plan.Stages[k];
-            double propellant = stage.MotorCount * stage.Motor.PropellantMass.Kilograms;
-            double motorCase = stage.MotorCount * stage.Motor.LoadedMass.Kilograms - propellant;
+            double propellant = stage.PropellantMass.Kilograms;
+            double motorCase = stage.LoadedMass.Kilograms - stage.StructureMass.Kilograms - propellant;
             double structure = stage.StructureMass.Kilograms + (k == Plan.Stages.Length - 1 ? Plan.Payload.Kilograms : 0);
             double left = propellant * (k == lowest ? propellantLeft : 1);
             mass += structure + motorCase + left;
@@ -90,9 +118,9 @@ public sealed record StackStability
     public Length CentreOfGravityAt(int lowest, Duration sinceIgnition)
     {
         Guard.In(lowest, 0, Plan.Stages.Length - 1, nameof(lowest));
-        ThrustCurve thrust = Plan.Stages[lowest].Motor.Thrust;
-        double delivered = thrust.ImpulseUntil(sinceIgnition).NewtonSeconds / thrust.TotalImpulse.NewtonSeconds;
-        return CentreOfGravity(lowest, 1 - delivered);
+        Stage stage = Plan.Stages[lowest];
+        double propellant = stage.PropellantMass.Kilograms;
+        return CentreOfGravity(lowest, propellant > 0 ? Math.Max(0, 1 - stage.PropellantBurntBy(sinceIgnition).Kilograms / propellant) : 0);
     }
 }
 
@@ -103,3 +131,9 @@ public sealed record StackStability
 /// <param name="CentreOfPressure">Station from the nose tip [m].</param>
 /// <param name="Calibres">Margin in largest diameters [-]; negative is unstable, 1 to 2 is usual practice.</param>
 public sealed record MarginReport(string Body, bool Burnt, Length CentreOfGravity, Length CentreOfPressure, double Calibres);
+
+/// <summary>Static margin of what flies on in a failure branch.</summary>
+/// <param name="Stage">Name of the stage that fails.</param>
+/// <param name="Kind">What goes wrong.</param>
+/// <param name="Margin">The margin.</param>
+public sealed record BranchMargin(string Stage, BranchKind Kind, MarginReport Margin);

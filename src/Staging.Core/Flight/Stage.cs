@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Staging.Core.Flight;
@@ -12,12 +13,18 @@ public sealed record Stage
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Mass StructureMass { get; init => field = Guard.In(value, 0, 100_000); }
 
-    /// <summary>The motor.</summary>
+    /// <summary>The motor whose forward end lights the next stage or ejects.</summary>
     public required Motor Motor { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Number of equal motors that burn side by side, 1 to 100.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required int MotorCount { get; init => field = Guard.In(value, 1, 100); }
+
+    /// <summary>
+    /// Motors of other kinds that burn beside it, lit at the same moment: a core with smaller ones around it. Their forward ends are not followed, so they
+    /// should be plugged. The default is none.
+    /// </summary>
+    public ImmutableArray<MotorGroup> ParallelMotors { get; init => field = Guard.Set(value); } = [];
 
     /// <summary>Drag of the stack while this stage is its lowest part, no motor burning.</summary>
     public required DragTable Drag { get; init => field = Guard.NotNull(value); }
@@ -34,9 +41,22 @@ public sealed record Stage
     /// <summary>What lights its motors.</summary>
     public required StageIgnition Ignition { get; init => field = Guard.NotNull(value); }
 
+    /// <summary>Propellant of all its motors [kg].</summary>
+    public Mass PropellantMass => Mass.FromKilograms(AllMotors.Sum(g => g.Count * g.Motor.PropellantMass.Kilograms));
+
+    /// <summary>Total impulse of all its motors [N s].</summary>
+    public Impulse TotalImpulse => Impulse.FromNewtonSeconds(AllMotors.Sum(g => g.Count * g.Motor.Thrust.TotalImpulse.NewtonSeconds));
+
     /// <summary>Mass ready to fly: structure and loaded motors [kg].</summary>
-    public Mass LoadedMass => Mass.FromKilograms(StructureMass.Kilograms + MotorCount * Motor.LoadedMass.Kilograms);
+    public Mass LoadedMass => Mass.FromKilograms(StructureMass.Kilograms + AllMotors.Sum(g => g.Count * g.Motor.LoadedMass.Kilograms));
 
     /// <summary>Mass with the propellant gone [kg].</summary>
-    public Mass BurntMass => Mass.FromKilograms(LoadedMass.Kilograms - MotorCount * Motor.PropellantMass.Kilograms);
+    public Mass BurntMass => Mass.FromKilograms(LoadedMass.Kilograms - PropellantMass.Kilograms);
+
+    /// <summary>The main motors, then the parallel ones.</summary>
+    internal ImmutableArray<MotorGroup> AllMotors => [new MotorGroup { Motor = Motor, Count = MotorCount }, .. ParallelMotors];
+
+    /// <summary>Propellant burnt until a time from ignition, in proportion to the impulse of each motor [kg].</summary>
+    internal Mass PropellantBurntBy(Duration sinceIgnition) => Mass.FromKilograms(AllMotors.Sum(g =>
+        g.Count * g.Motor.PropellantMass.Kilograms * (g.Motor.Thrust.ImpulseUntil(sinceIgnition).NewtonSeconds / g.Motor.Thrust.TotalImpulse.NewtonSeconds)));
 }

@@ -33,17 +33,18 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
         double p = 0, p1 = 0, p2 = 0, p3 = 0;
         for (int i = AirColumn.Terms - 1; i >= 0; i--)
         {
-            p3 = p3 * u + p2;
-            p2 = p2 * u + p1;
-            p1 = p1 * u + p;
-            p = p * u + c[i];
+            p3 = Math.FusedMultiplyAdd(p3, u, p2);
+            p2 = Math.FusedMultiplyAdd(p2, u, p1);
+            p1 = Math.FusedMultiplyAdd(p1, u, p);
+            p = Math.FusedMultiplyAdd(p, u, c[i]);
         }
 
         if (!(p > 0))
             return new SteadyDescent(double.PositiveInfinity, double.PositiveInfinity, 0, 0, 0);
         double q = 1 / (1 + (h + law.Air.SiteElevation) / law.EarthRadius), a = q / law.EarthRadius;
-        double halfK = 1 / (p * law.DragAreaPerMass);                                     // 1/(2k)
-        double r = p1 * Scale / p, r2 = 2 * p2 * Scale * Scale / p, r3 = 6 * p3 * Scale * Scale * Scale / p;
+        double twoK = p * law.DragAreaPerMass, halfK = 1 / twoK;                          // halfK is 1/(2k)
+        double scaled = halfK * law.DragAreaPerMass * Scale;                              // Scale/rho
+        double r = p1 * scaled, r2 = 2 * p2 * Scale * scaled, r3 = 6 * p3 * Scale * Scale * scaled;
         // R = (ln rho)' and its derivatives; (ln g)' = -2a with a' = -a^2.
         double R = r, dR = r2 - r * r, ddR = r3 - 3 * r2 * r + 2 * r * r * r;
         double L = -2 * a - R, dL = 2 * a * a - dR, ddL = -4 * a * a * a - ddR;
@@ -56,7 +57,7 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
         // In air that thins exponentially the terms are 1, e, 2 e^2, 6 e^3, 24 e^4: the next is about 4 e times the last.
         double remainder = 4 * Math.Abs(e) * Math.Max(Math.Abs(third), 3 * e * second);
         double g = law.SeaLevelGravity * q * q;
-        return new SteadyDescent(2 * halfK * g * (1 + e + second + third), Math.Abs(remainder), 1 / halfK, R / halfK, g);
+        return new SteadyDescent(2 * halfK * g * (1 + e + second + third), Math.Abs(remainder), twoK, R * twoK, g);
     }
 
     /// <summary>Where the profile has a kink: first order and its square, with density differenced. The kink itself is passed within 1/(2k).</summary>

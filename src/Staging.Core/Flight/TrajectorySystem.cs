@@ -8,26 +8,43 @@ namespace Staging.Core.Flight;
 /// Motion along a straight line: dh/dt = v sin(theta), m dv/dt = F - D - m g sin(theta) - friction, D = rho/2 v|v| Cd(M) A.
 /// State 0 is the height above the site [m], state 1 the velocity [m/s].
 /// </summary>
+/// <remarks>Events 0 and 1 are those of the watch; 2 and 3 are the upper and the lower end of the line of the drag table in use.</remarks>
 internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double earthRadius, in FlightPiece piece, FlightWatch watch) : IOdeSystem
 {
+    /// <summary>Event of a Mach number that rises above the line of the drag table in use.</summary>
+    public const int MachAbove = 2;
+
+    /// <summary>Event of a Mach number that falls below it.</summary>
+    public const int MachBelow = 3;
+
     private readonly FlightPiece piece = piece;
+    private readonly double siteRadius = earthRadius + air.SiteElevation;
     private double[] cell = [];
     private int cellIndex = int.MinValue;
     private double cellMiddle = double.NaN;
-    private int machHint;
 
     /// <summary>Height of the guide's end [m]; for <see cref="FlightWatch.Guide"/>.</summary>
     public double GuideHeight { get; init; }
 
     public readonly int Dimension => 2;
 
-    public readonly int EventCount => 2;
+    public readonly int EventCount => 4;
 
-    public readonly EventRule Rule(int index) => watch switch
+    /// <summary>dh/dt over velocity [-].</summary>
+    public readonly double Rise => piece.Rise;
+
+    /// <summary>The line of the drag table in use.</summary>
+    public readonly DragLine Line => piece.Line;
+
+    /// <summary>Mach number at the last acceleration asked for [-].</summary>
+    public double LastMach { get; private set; }
+
+    public readonly EventRule Rule(int index) => index switch
     {
-        FlightWatch.Guide => index == 0 ? new EventRule(Crossing.Rising, true) : new EventRule(Crossing.Falling, true),
-        FlightWatch.Rising => index == 0 ? new EventRule(Crossing.Falling, true) : new EventRule(Crossing.Rising, true),
-        _ => new EventRule(Crossing.Falling, true),
+        MachAbove => new EventRule(Crossing.Rising, true),
+        MachBelow => new EventRule(Crossing.Falling, true),
+        0 => new EventRule(watch == FlightWatch.Guide ? Crossing.Rising : Crossing.Falling, true),
+        _ => new EventRule(watch == FlightWatch.Rising ? Crossing.Rising : Crossing.Falling, true),
     };
 
     public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt)
@@ -36,45 +53,30 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
         dydt[1] = Acceleration(t, y[0], y[1]);
     }
 
-    public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
+    public void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
     {
-        (values[0], values[1]) = Events(t, y[0], y[1]);
+        (values[0], values[1]) = Watched(y[0], y[1]);
+        double M = Math.Abs(y[1]) * Air(y[0]).ReciprocalSound;
+        (values[MachAbove], values[MachBelow]) = (M - piece.Line.High, M - piece.Line.Low);
     }
 
-    /// <summary>dh/dt over velocity [-].</summary>
-    public readonly double Rise => piece.Rise;
+    /// <summary>Whether an event can happen while height, velocity and Mach number stay within bounds on one side of which they start.</summary>
+    public readonly bool MayFire(double lowest, double highest, double slowest, double fastest, double leastMach, double greatestMach) => watch switch
+    {
+        FlightWatch.Guide => highest >= GuideHeight || slowest <= 0,
+        FlightWatch.Rising => slowest <= 0 || highest >= air.Ceiling,
+        _ => lowest <= 0,
+    } || greatestMach >= piece.Line.High || leastMach <= piece.Line.Low;
 
-    /// <summary>Both event functions.</summary>
-    public readonly (double First, double Second) Events(double t, double h, double v) => watch switch
+    private readonly (double First, double Second) Watched(double h, double v) => watch switch
     {
         FlightWatch.Guide => (h - GuideHeight, v),
         FlightWatch.Rising => (v, h - air.Ceiling),
-        FlightWatch.Falling => (h, 1),
-        _ => (h, Unsettled(t, h, v)),
+        _ => (h, 1),
     };
 
-    /// <summary>Whether a pair of values around a stretch of time means the event.</summary>
-    public readonly bool Meets(int index, double before, double after) => Rule(index).Crossing == Crossing.Rising
-        ? before < 0 && after >= 0
-        : before > 0 && after <= 0;
-
-    /// <summary>
-    /// How far each event function can move within a step of <paramref name="dt"/> [s], from the greatest speed and acceleration of its stages;
-    /// half as much again for what the stages do not see.
-    /// </summary>
-    public readonly (double First, double Second) Reach(double dt, double speed, double acceleration)
-    {
-        double h = 1.5 * dt * speed, v = 1.5 * dt * acceleration;
-        return watch switch
-        {
-            FlightWatch.Guide => (h, v),
-            FlightWatch.Rising => (v, h),
-            FlightWatch.Falling => (h, 0),
-            _ => (h, double.PositiveInfinity),
-        };
-    }
-
     /// <summary>dv/dt [m/s2].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Acceleration(double t, double h, double v)
     {
         // Thrust and mass depend on time alone: the processor works them out beside the air.
@@ -82,21 +84,16 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
         double perMass = 1 / (piece.Mass0 - tau * (piece.MassFlow + piece.HalfMassFlowSlope * tau));
         double F = piece.ThrustSign * (piece.Thrust0 + piece.ThrustSlope * tau) - piece.Friction;
         (double rho, double reciprocalSound) = Air(h);
-        double halfArea = piece.Drag is { } curve ? curve.HalfArea(Math.Abs(v) * reciprocalSound, ref machHint) : piece.HalfDragArea;
-        return F * perMass - Gravity(h) * piece.GravityShare - rho * (v * Math.Abs(v) * perMass) * halfArea;
+        double speed = Math.Abs(v), M = speed * reciprocalSound;
+        LastMach = M;
+        return F * perMass - Gravity(h) * piece.GravityShare - rho * (v * speed * perMass) * piece.Line.HalfArea(M);
     }
 
     /// <summary>g = g0 (R/(R + z))^2 [m/s2]; an infinite radius makes it uniform.</summary>
     public readonly double Gravity(double h)
     {
-        double q = 1 / (1 + (h + air.SiteElevation) / earthRadius);
+        double q = double.IsInfinity(earthRadius) ? 1 : earthRadius / (siteRadius + h);
         return seaLevelGravity * q * q;
-    }
-
-    private readonly double Unsettled(double t, double h, double v)
-    {
-        SteadyDescent steady = SteadyDescent.At(new DescentLaw(air, seaLevelGravity, earthRadius, 2 * piece.HalfDragArea / piece.Mass(t)), h);
-        return steady.Settles ? QuasiSteadyDescent.LeastShare * steady.SpeedSquared - v * v : 1;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -114,9 +111,15 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
             return Direct(h);
         // Estrin's scheme: short chains for the processor.
         double u2 = u * u, u4 = u2 * u2;
-        double rho = c[0] + c[1] * u + (c[2] + c[3] * u) * u2 + (c[4] + c[5] * u + (c[6] + c[7] * u) * u2) * u4;
-        double s = c[8] + c[9] * u + (c[10] + c[11] * u) * u2 + (c[12] + c[13] * u + (c[14] + c[15] * u) * u2) * u4;
-        return (rho, s);
+        return (Estrin(c, u, u2, u4), Estrin(c.AsSpan(AirColumn.Terms), u, u2, u4));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Estrin(ReadOnlySpan<double> c, double u, double u2, double u4)
+    {
+        double low = Math.FusedMultiplyAdd(Math.FusedMultiplyAdd(c[3], u, c[2]), u2, Math.FusedMultiplyAdd(c[1], u, c[0]));
+        double high = Math.FusedMultiplyAdd(Math.FusedMultiplyAdd(c[7], u, c[6]), u2, Math.FusedMultiplyAdd(c[5], u, c[4]));
+        return Math.FusedMultiplyAdd(high, u4, low);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]

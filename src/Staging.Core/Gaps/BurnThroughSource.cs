@@ -54,4 +54,17 @@ public sealed record BurnThroughSource
 
     /// <summary>Where these numbers come from.</summary>
     public required Provenance Source { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>The chamber without its fragments.</summary>
+    public BoosterChamber Chamber => new()
+    {
+        Products = Products,
+        FlameTemperature = FlameTemperature,
+        Volume = ChamberVolume,
+        Pressure = ChamberPressure,
+        OpeningDiameter = OpeningDiameter,
+        OpeningTime = OpeningTime,
+        OpeningCoefficient = OpeningCoefficient,
+        NozzleThroatDiameter = NozzleThroatDiameter,
+    };
 }

@@ -9,13 +9,13 @@ public sealed record GapColumns
     /// <summary>Absolute gap pressure [Pa].</summary>
     public required ReadOnlyMemory<double> GapPressure_Pa { get; init; }
 
-    /// <summary>Absolute chamber pressure [Pa].</summary>
+    /// <summary>Absolute chamber pressure [Pa]: the highest in a cluster, that of the gap where the source has no chamber.</summary>
     public required ReadOnlyMemory<double> ChamberPressure_Pa { get; init; }
 
-    /// <summary>Station of the front [m].</summary>
+    /// <summary>Station of the front [m]; for a stirred gap see <see cref="GapModel.Stirred"/>.</summary>
     public required ReadOnlyMemory<double> Front_m { get; init; }
 
-    /// <summary>Temperature of the products behind the front [K].</summary>
+    /// <summary>Temperature of the products behind the front, or of the mixture in a stirred gap [K].</summary>
     public required ReadOnlyMemory<double> HotTemperature_K { get; init; }
 
     /// <summary>Temperature of the gas at the upper nozzle [K].</summary>

@@ -6,7 +6,7 @@ namespace Staging.Core.Gaps;
 internal abstract class GapCourse
 {
     /// <summary>The state at a time within the run [s].</summary>
-    public abstract GapMoment At(double time);
+    public abstract GapReading At(double time);
 
     /// <summary>The gas along the tube at the times that were asked for; empty for a model that resolves nothing along the tube.</summary>
     public virtual ImmutableArray<GapProfile> Profiles => [];

@@ -13,17 +13,25 @@ public sealed record GapDesign
     /// <summary>The tube between the motors.</summary>
     public required GuideTube Tube { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Holes to the outside; an empty list is a closed gap.</summary>
+    /// <summary>Holes out of the tube; an empty list is a closed gap.</summary>
     public required ImmutableArray<Vent> Vents { get; init => field = Guard.Set(value); }
 
-    /// <summary>How the holes discharge.</summary>
+    /// <summary>Volumes round the tube that vents may lead into, at most 16; empty, the default, where there is none.</summary>
+    /// <exception cref="ArgumentException">More than 16.</exception>
+    public ImmutableArray<Jacket> Jackets
+    {
+        get;
+        init => field = Guard.AtMost(value, 16);
+    } = [];
+
+    /// <summary>How all holes discharge, those of the jackets too.</summary>
     public required IDischargeLaw DischargeLaw { get; init => field = Guard.NotNull(value); }
 
     /// <summary>What comes out of the booster.</summary>
-    public required BurnThroughSource Source { get; init => field = Guard.NotNull(value); }
+    public required GapSource Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>What holds the stages together.</summary>
-    public required FrictionJoint Joint { get; init => field = Guard.NotNull(value); }
+    public required StageJoint Joint { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The propellant to be lit.</summary>
     public required UpperGrain Grain { get; init => field = Guard.NotNull(value); }
@@ -31,6 +39,6 @@ public sealed record GapDesign
     /// <summary>Mixing and heat transfer.</summary>
     public required GapClosures Closures { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Area of all vents together.</summary>
+    /// <summary>Area of all vents of the tube together.</summary>
     public Area TotalVentArea => Area.FromSquareMeters(Vents.Sum(v => v.Holes.TotalArea.SquareMeters));
 }

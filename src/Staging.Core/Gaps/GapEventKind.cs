@@ -3,7 +3,7 @@ namespace Staging.Core.Gaps;
 /// <summary>What can happen in a gap.</summary>
 public enum GapEventKind
 {
-    /// <summary>The booster's chamber opens forward: time zero.</summary>
+    /// <summary>The first booster's chamber opens forward: time zero.</summary>
     BurnThrough,
 
     /// <summary>The gap pressure overcomes the joint, which starts to slide.</summary>
@@ -12,7 +12,7 @@ public enum GapEventKind
     /// <summary>The joint comes to rest again.</summary>
     JointRests,
 
-    /// <summary>The front stands at the last vent: half of what leaves there is products.</summary>
+    /// <summary>The front stands at the last vent: half of what leaves there is products (by mass in a stirred gap).</summary>
     FrontAtLastVent,
 
     /// <summary>Half of the gas at the nozzle is products.</summary>
@@ -21,7 +21,7 @@ public enum GapEventKind
     /// <summary>The grain surface passes its ignition temperature.</summary>
     Lit,
 
-    /// <summary>The last fragment of the booster's propellant has burnt.</summary>
+    /// <summary>The last fragment of propellant has burnt, or the table of a known source has ended.</summary>
     FragmentsBurnt,
 
     /// <summary>The joint has slid over its whole engagement and opens.</summary>

@@ -16,10 +16,11 @@ internal static class GapLifting
             Problem = problem,
             Model = model,
             Options = options,
-            Outcome = new OutcomeLifting(problem.Design, p, extremes, events, finish.Failure, finish.End).Outcome,
+            Outcome = new OutcomeLifting(p, extremes, events, finish.Failure, finish.End).Outcome,
             Events = events,
             PeakGaugePressure = Pressure.FromPascals(extremes.PeakPressure - p.OutsidePressure),
             PeakGrainSurface = Temperature.FromKelvins(extremes.PeakSurface),
+            PeakGrainSurfaceAfterOpening = extremes.PeakSurfaceAfterOpening is { } after ? Temperature.FromKelvins(after) : null,
             End = Duration.FromSeconds(finish.End),
             Ledger = finish.Ledger,
             Statistics = finish.Statistics,
@@ -42,12 +43,13 @@ internal static class GapLifting
 
     public static GapSnapshot Snapshot(GapCourse course, double time)
     {
-        GapMoment m = course.At(time);
+        GapReading m = course.At(time);
         return new GapSnapshot
         {
             Time = Duration.FromSeconds(time),
             GapPressure = Pressure.FromPascals(m.GapPressure),
             ChamberPressure = Pressure.FromPascals(m.ChamberPressure),
+            JacketPressures = [.. m.JacketPressures.Select(x => Pressure.FromPascals(x))],
             Front = Length.FromMeters(m.Front),
             HotTemperature = Temperature.FromKelvins(m.HotTemperature),
             NozzleTemperature = Temperature.FromKelvins(m.NozzleTemperature),
@@ -68,7 +70,7 @@ internal static class GapLifting
         for (int i = 0; i < n; i++)
         {
             double t = Math.Min(i * interval, end);
-            GapMoment m = course.At(t);
+            GapReading m = course.At(t);
             time[i] = t;
             gap[i] = m.GapPressure;
             chamber[i] = m.ChamberPressure;
@@ -92,17 +94,13 @@ internal static class GapLifting
         };
     }
 
-    /// <summary>A ledger from what a run started with, took in, gave out and holds at its end: masses [kg], energies [J].</summary>
-    public static GapLedger Ledger(in GapTotals first, in GapTotals last, GapParameters p, double burnt, in GapTotals left)
+    /// <summary>A ledger from what a run started with, was given by its sources, gave out and holds at its end.</summary>
+    public static GapLedger Ledger(in GapTotals first, in GapTotals given, in GapTotals left, in GapTotals last) => new()
     {
-        double burntEnergy = burnt * p.Products.Cp * p.FlameTemperature;
-        return new GapLedger
-        {
-            InitialMass = Mass.FromKilograms(first.Mass),
-            Burnt = Mass.FromKilograms(burnt),
-            Left = Mass.FromKilograms(left.Mass),
-            RelativeMassResidual = (last.Mass - first.Mass - burnt + left.Mass) / (first.Mass + burnt),
-            RelativeEnergyResidual = (last.Energy - first.Energy - burntEnergy + left.Energy) / (first.Energy + burntEnergy),
-        };
-    }
+        InitialMass = Mass.FromKilograms(first.Mass),
+        Burnt = Mass.FromKilograms(given.Mass),
+        Left = Mass.FromKilograms(left.Mass),
+        RelativeMassResidual = (last.Mass - first.Mass - given.Mass + left.Mass) / (first.Mass + given.Mass),
+        RelativeEnergyResidual = (last.Energy - first.Energy - given.Energy + left.Energy) / (first.Energy + given.Energy),
+    };
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Staging.Core.Discharge;
 using Staging.Core.Gases;
 
@@ -12,90 +13,128 @@ internal static class GapLowering
     /// </summary>
     private const double FirstSlab = 1e-3;
 
-    public static GapParameters Lower(GapProblem problem)
+    /// <summary>Free length, over the core, below which no jet in a gap is so light as to lose anything [-]: density ratio 0.09, air of some 3200 K.</summary>
+    public const double ShortestFreeLength = 0.3;
+
+    public static GapParameters Lower(GapProblem problem, bool stirred = false)
     {
         GapDesign design = problem.Design;
-        BurnThroughSource source = design.Source;
         UpperGrain grain = design.Grain;
         GapClosures closures = design.Closures;
-        double bore = design.Tube.Bore.Meters, area = design.Tube.CrossSection.SquareMeters, length = design.Tube.Length.Meters;
-        double last = design.Vents.IsEmpty ? length : design.Vents.Max(v => v.Station.Meters);
-        double ahead = problem.Bodies.MassAhead.Kilograms, behind = problem.Bodies.MassBehind.Kilograms;
-        double opening = source.OpeningDiameter.Meters, throat = source.NozzleThroatDiameter.Meters;
+        BoreProfile profile = design.Tube.Profile;
+        double length = design.Tube.Length.Meters;
+        Vent? lastVent = design.Vents.MaxBy(Draws);
+        double last = lastVent is null ? length : Draws(lastVent);
+        double deadEnd = lastVent is null ? length : last + lastVent.Spread;
+        double bore = profile.BoreBelow(last), area = profile.AreaBelow(last), recess = grain.RecessVolume.CubicMeters;
+        double endBore = profile.BoreBelow(length);
+        ImmutableArray<Jacket> jackets = design.Jackets;
+        (ChamberParameters[] chambers, FeedParameters? feed) = SourceLowering.Lower(design.Source, jackets.Length);
+        int firstJacket = GapState.Fixed + GapState.Parcel * chambers.Length;
+        int fragments = chambers.Count(c => c.Fragments >= 0);
+        OutletParameters Outlet(VentHoles holes, VentTarget target) => new(
+            new OrificeSize(holes),
+            target.Match(_ => -1, into => jackets.IndexOf(jackets.First(j => j.Name == into.Name))),
+            problem.Surroundings.Pressure.Pascals + target.Match(o => o.PressureCoefficient, _ => 0) * problem.DynamicPressure.Pascals);
+        GasConstants air = problem.Surroundings.Gas.Constants;
+        double outsideTemperature = problem.Surroundings.Temperature.Kelvins;
         return new GapParameters
         {
-            Products = source.Products.Equivalent().Constants,
-            ParticleFraction = 1 - source.Products.GasMassFraction,
-            ParticleHeatCapacity = source.Products.ParticleHeatCapacity.JoulesPerKilogramKelvin,
-            FlameTemperature = source.FlameTemperature.Kelvins,
-            ChamberVolume = source.ChamberVolume.CubicMeters,
-            ChamberPressure = source.ChamberPressure.Pascals,
-            Opening = new OrificeSize(Math.PI / 4 * opening * opening, opening, 0),
-            OpeningLaw = ConstantCoefficientLaw.Ideal with { Coefficient = source.OpeningCoefficient, Source = source.Source },
-            OpeningTime = source.OpeningTime.Seconds,
-            Nozzle = new OrificeSize(Math.PI / 4 * throat * throat, throat, 0),
-            FragmentMass = source.FragmentMass.Kilograms,
-            FragmentBurnTime = source.FragmentBurnTime.Seconds,
+            Stirred = stirred,
+            Products = design.Source.Products.Equivalent().Constants,
+            ParticleFraction = 1 - design.Source.Products.GasMassFraction,
+            ParticleHeatCapacity = design.Source.Products.ParticleHeatCapacity.JoulesPerKilogramKelvin,
+            Chambers = chambers,
+            Feed = feed,
+            Profile = profile,
             Bore = bore,
             BoreArea = area,
             LastVent = last,
-            DeadEndVolume = area * (length - last) + grain.RecessVolume.CubicMeters,
-            StirringAtNozzle = design.Vents.IsEmpty ? 0 : Math.Exp(-(length - last) / (closures.StirringReachInBores * bore)),
+            TubeVolume = profile.VolumeTo(last),
+            DeadEndDepth = length - deadEnd,
+            DeadEndVolume = profile.VolumeTo(length) - profile.VolumeTo(deadEnd) + recess,
+            DeadEndWall = profile.WallTo(length) - profile.WallTo(deadEnd) + 4 * recess / endBore + Math.PI / 4 * endBore * endBore,
             DeadEndExchange = closures.DeadEndExchange,
+            FreeLengths = [.. design.Vents.Select(v => FreeJet.FreeBores(v.Holes.TotalArea.SquareMeters, profile.BoreBelow(v.Station.Meters)))
+                .Where(x => x > ShortestFreeLength * closures.FreeJetCoreInBores)],
+            JetCore = closures.FreeJetCoreInBores,
             FrontThickness = closures.FrontThicknessInBores * bore,
             WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
-            Vents = [.. design.Vents.Select(v => new VentParameters(v.Station.Meters, new OrificeSize(v.Holes), v.Station.Meters == last))],
+            Vents = [.. design.Vents.Select(v => new VentParameters(
+                Draws(v), v.Spread, closures.FrontThicknessInBores * profile.BoreBelow(Draws(v)), Outlet(v.Holes, v.To), Math.Exp(-(length - Draws(v) - v.Spread) / (closures.StirringReachInBores * endBore)))),
+                .. JointLowering.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem.Surroundings.Pressure)],
+            Jackets = [.. jackets.Select((j, i) => new JacketParameters(
+                j.Volume.CubicMeters, j.WallArea.SquareMeters, firstJacket + GapState.Parcel * i, [.. j.Openings.Select(o => Outlet(o.Holes, o.To))]))],
             Law = design.DischargeLaw,
-            JointArea = design.Joint.PressureArea.SquareMeters,
-            Breakaway = design.Joint.BreakawayForce.Newtons,
-            Sliding = design.Joint.SlidingForce.Newtons,
-            Engagement = design.Joint.Engagement.Meters,
-            ReducedMass = ahead * behind / (ahead + behind),
+            JointArea = design.Joint.Coupler.PressureArea.SquareMeters,
+            Breakaway = design.Joint.Coupler.BreakawayForce.Newtons,
+            Sliding = design.Joint.Coupler.SlidingForce.Newtons,
+            Engagement = design.Joint.Coupler.Engagement.Meters,
+            ReducedMass = JointLowering.ReducedMass(design.Joint, problem.Bodies),
+            Film = JointLowering.Film(design.Joint, problem.Surroundings.Temperature),
+            AfterOpening = problem.AfterOpening.Seconds,
             ClosingAcceleration = problem.Bodies.ClosingAcceleration.MetersPerSecondSquared,
             OutsidePressure = problem.Surroundings.Pressure.Pascals,
-            OutsideTemperature = problem.Surroundings.Temperature.Kelvins,
-            Air = problem.Surroundings.Gas.Constants,
+            OutsideTemperature = outsideTemperature,
+            Air = air,
+            Outside = new Zone(air, outsideTemperature),
             Horizon = problem.Horizon.Seconds,
             Grain = new GrainParameters(
-                Math.Sqrt(grain.Conductivity.WattsPerMeterKelvin * grain.Density.KilogramsPerCubicMeter * grain.HeatCapacity.JoulesPerKilogramKelvin),
+                grain.Effusivity,
                 grain.InitialTemperature.Kelvins,
                 grain.IgnitionTemperature.Kelvins,
                 grain.NozzleThroatDiameter.Meters,
                 closures.Emissivity,
                 closures.ParticleEfficiency),
+            KnownSourceEnd = Math.Max(
+                chambers.Select(c => c.Start + (c.Fragments < 0 ? c.FragmentBurnTime : 0)).DefaultIfEmpty(0).Max(), feed is null ? 0 : feed.Times[^1]),
+            FirstLayer = firstJacket + GapState.Parcel * jackets.Length + fragments,
         };
     }
+
+    /// <summary>Station at which a vent begins to draw [m]: its lowest ring of holes.</summary>
+    private static double Draws(Vent vent) => vent.Station.Meters - 0.5 * vent.Spread;
 
     /// <summary>Writes the state at burn-through: products in the chamber, still air everywhere else.</summary>
     public static void FirstState(GapParameters p, Span<double> y)
     {
         y.Clear();
-        Fill(y[GapState.Chamber..], p.Products, p.ChamberPressure, p.FlameTemperature, p.ChamberVolume, isAir: false);
-        double slab = FirstSlab * p.Bore * p.BoreArea;
+        double slab = p.Stirred ? p.TubeVolume : FirstSlab * p.Profile.FirstBore * p.Profile.FirstArea;
         Fill(y[GapState.Hot..], p.Air, p.OutsidePressure, p.OutsideTemperature, slab, isAir: true);
-        Fill(y[GapState.Cold..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.BoreArea * p.LastVent - slab, isAir: true);
+        Fill(y[GapState.Cold..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.TubeVolume - slab, isAir: true);
         Fill(y[GapState.DeadEnd..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.DeadEndVolume, isAir: true);
+        foreach (ChamberParameters c in p.Chambers)
+        {
+            Fill(y[c.At..], p.Products, c.Pressure, c.FlameTemperature, c.Volume, isAir: false);
+            if (c.Fragments >= 0)
+                y[c.Fragments] = c.FragmentMass > 0 ? 1 : 0;
+        }
+
+        foreach (JacketParameters jacket in p.Jackets)
+            Fill(y[jacket.At..], p.Air, p.OutsidePressure, p.OutsideTemperature, jacket.Volume, isAir: true);
+        y[p.FirstLayer..].Fill(p.OutsideTemperature);
     }
 
     /// <summary>Natural size of each state: the air and the energy that the gap holds at rest, the engaged length, a few metres per second.</summary>
     public static double[] Scales(GapParameters p)
     {
-        double volume = p.BoreArea * p.LastVent + p.DeadEndVolume;
+        double volume = p.TubeVolume + p.DeadEndVolume;
         double mass = p.OutsidePressure * volume / (p.Air.R * p.OutsideTemperature);
         double energy = p.OutsidePressure * volume / (p.Air.Gamma - 1);
-        var scales = new double[GapState.Count];
-        for (int zone = 0; zone < GapState.Slide; zone += 3)
-        {
-            scales[zone] = mass;
-            scales[zone + 1] = mass;
-            scales[zone + 2] = energy;
-        }
-
+        double burnt = p.Chambers.Sum(c => c.FragmentMass), heat = p.Chambers.Sum(c => c.FragmentMass * p.Products.Cp * c.FlameTemperature);
+        var scales = new double[p.StateCount];
+        Array.Fill(scales, 1);
+        for (int at = 0; at < GapState.Slide; at += GapState.Parcel)
+            ((ReadOnlySpan<double>)[mass, mass, energy]).CopyTo(scales.AsSpan(at));
+        for (int at = GapState.Fixed; at < p.FirstFragments; at += GapState.Parcel)
+            ((ReadOnlySpan<double>)[mass, mass, energy]).CopyTo(scales.AsSpan(at));
         scales[GapState.Slide] = p.Engagement;
         scales[GapState.SlideSpeed] = 1;
-        scales[GapState.Burnt] = Math.Max(p.FragmentMass, mass);
-        scales[GapState.MassOut] = Math.Max(p.FragmentMass, mass);
-        scales[GapState.EnergyOut] = energy + p.FragmentMass * p.Products.Cp * p.FlameTemperature;
+        scales[GapState.Burnt] = Math.Max(burnt, mass);
+        scales[GapState.MassOut] = Math.Max(burnt, mass);
+        scales[GapState.BurntEnergy] = energy + heat;
+        scales[GapState.EnergyOut] = energy + heat;
+        scales.AsSpan(p.FirstLayer).Fill(p.OutsideTemperature);
         return scales;
     }
 

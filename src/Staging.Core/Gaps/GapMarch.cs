@@ -2,59 +2,66 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>One gap run: the phases of the joint, the known times between them, and the events.</summary>
+/// <summary>One run of a lumped model: the phases of the joint, the known times between them, and the events.</summary>
 internal sealed class GapMarch
 {
     private readonly GapProblem problem;
     private readonly GapModel model;
     private readonly SolverOptions options;
     private readonly GapParameters p;
-    private readonly Integrator<Tsitouras54> integrator;
-    private readonly DenseTrack track = new(GapState.Count, Tsitouras54.DenseDegree);
+    private readonly GapStepper integrator;
+    private readonly DenseTrack track;
     private readonly GapWatch watch;
     private readonly Everyone sink;
-    private readonly double[] first = new double[GapState.Count];
+    private readonly double[] first;
     private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
-    private bool sliding;
+    private JointPhase joint = JointPhase.Held;
+    private double last = double.PositiveInfinity;
+    private bool burnt;
 
     public GapMarch(GapProblem problem, GapModel model, SolverOptions options, IProgress<SolveProgress>? progress)
     {
         this.problem = problem;
         this.model = model;
         this.options = options;
-        p = GapLowering.Lower(problem);
-        integrator = new Integrator<Tsitouras54>(options, GapLowering.Scales(p));
+        p = GapLowering.Lower(problem, model is GapModel.Stirred);
+        integrator = new GapStepper(options, GapLowering.Scales(p));
+        track = new DenseTrack(p.StateCount, GapStepper.DenseDegree);
         watch = new GapWatch(p);
         sink = new Everyone(track, watch, progress is null ? null : new ProgressReport(progress, p.Horizon));
+        first = new double[p.StateCount];
         GapLowering.FirstState(p, first);
         first.CopyTo(integrator.State);
     }
 
     public GapRun Run(CancellationToken cancel)
     {
-        double[] stops = [.. new[] { p.OpeningTime, p.FragmentBurnTime }.Where(t => t < p.Horizon).Order(), p.Horizon];
         bool over = false;
-        foreach (double stop in stops)
+        foreach (double stop in KnownTimes.Of(p))
         {
-            while (!over && integrator.Time < stop)
-                over = RunPhase(stop, cancel);
-            if (!over && stop == p.FragmentBurnTime)
-                events.Add((GapEventKind.FragmentsBurnt, stop));
+            while (!over && integrator.Time < Math.Min(stop, last))
+                over = RunPhase(Math.Min(stop, last), cancel);
+            over |= integrator.Time >= last;
+            if (!over)
+                NoteBurnt();
         }
 
         if (!double.IsNaN(watch.LitTime))
             events.Add((GapEventKind.Lit, watch.LitTime));
         sink.Progress?.Done(integrator.Time);
-        ReadOnlySpan<double> last = integrator.State;
+        ReadOnlySpan<double> y = integrator.State;
         return GapLifting.Run(problem, model, options, new GapFinish
         {
             Parameters = p,
-            Course = new DisplacementCourse(p, track, watch),
+            Course = new LumpedCourse(p, track, watch),
             Extremes = watch,
             Happened = events,
             End = integrator.Time,
             Ledger = GapLifting.Ledger(
-                GapState.TotalsOf(first), GapState.TotalsOf(last), p, last[GapState.Burnt], new GapTotals(last[GapState.MassOut], last[GapState.EnergyOut])),
+                GapTotals.Of(p, first),
+                new GapTotals(y[GapState.Burnt], y[GapState.BurntEnergy]),
+                new GapTotals(y[GapState.MassOut], y[GapState.EnergyOut]),
+                GapTotals.Of(p, y)),
             Statistics = integrator.Statistics,
             Failure = integrator.Failure,
         });
@@ -63,11 +70,12 @@ internal sealed class GapMarch
     /// <summary>Runs to the next change of the joint or to the stop; true when the run is over.</summary>
     private bool RunPhase(double stop, CancellationToken cancel)
     {
-        var system = new GapSystem(p, sliding);
+        GapSystem system = Phase(stop);
         if (BeginsOver(ref system))
             return true;
-        system = new GapSystem(p, sliding);
-        PhaseEnd end = integrator.Run(ref system, stop, sink, cancel);
+        system = Phase(stop);
+        bool implicitly = joint == JointPhase.Open || Stiffness.PaysImplicit(p, integrator.State, stop - integrator.Time, options.RelativeTolerance);
+        PhaseEnd end = integrator.Run(ref system, stop, implicitly, sink, cancel);
         if (end == PhaseEnd.Failed)
             return true;
         bool over = false;
@@ -75,6 +83,8 @@ internal sealed class GapMarch
             over |= Happens(fired);
         return over;
     }
+
+    private GapSystem Phase(double stop) => new(p, new GapPhase(joint, integrator.Time, stop, p.Feed?.PieceFrom(integrator.Time) ?? -1));
 
     /// <summary>What already holds at the start of a phase is no event: a joint too weak to hold, or a gap already spent.</summary>
     private bool BeginsOver(ref GapSystem system)
@@ -87,9 +97,9 @@ internal sealed class GapMarch
             return true;
         }
 
-        if (!sliding && values[GapSystem.JointMoves] > 0)
+        if (joint == JointPhase.Held && values[GapSystem.JointMoves] > 0)
         {
-            sliding = true;
+            joint = JointPhase.Slides;
             events.Add((GapEventKind.JointMoves, integrator.Time));
         }
 
@@ -100,28 +110,47 @@ internal sealed class GapMarch
     {
         switch (fired.Index)
         {
-            case GapSystem.JointMoves when sliding:
+            case GapSystem.JointMoves when joint == JointPhase.Slides:
+                joint = JointPhase.Open;
+                watch.Open();
+                last = fired.Time + p.AfterOpening;
                 events.Add((GapEventKind.JointOpens, fired.Time));
-                return true;
+                return p.AfterOpening == 0;
             case GapSystem.JointMoves:
-                sliding = true;
+                joint = JointPhase.Slides;
                 events.Add((GapEventKind.JointMoves, fired.Time));
                 return false;
             case GapSystem.JointRests:
-                sliding = false;
+                joint = JointPhase.Held;
                 integrator.State[GapState.SlideSpeed] = 0;
                 events.Add((GapEventKind.JointRests, fired.Time));
                 return false;
             case GapSystem.Spent:
+                NoteBurnt();
                 events.Add((GapEventKind.Spent, fired.Time));
                 return true;
+            case GapSystem.FrontAtLastVent or GapSystem.ProductsAtNozzle when joint == JointPhase.Open:
+                return false;
             case GapSystem.FrontAtLastVent:
                 events.Add((GapEventKind.FrontAtLastVent, fired.Time));
                 return false;
-            default:
+            case GapSystem.ProductsAtNozzle:
                 events.Add((GapEventKind.ProductsAtNozzle, fired.Time));
                 return false;
+            default:
+                integrator.State[p.FirstFragments + fired.Index - GapSystem.FirstFragments] = 0;
+                NoteBurnt();
+                return false;
         }
+    }
+
+    /// <summary>Notes, once, that the last source has ended.</summary>
+    private void NoteBurnt()
+    {
+        if (burnt || integrator.Time < p.KnownSourceEnd || !new GapMoment(p, integrator.State).FragmentsAreBurnt)
+            return;
+        burnt = true;
+        events.Add((GapEventKind.FragmentsBurnt, integrator.Time));
     }
 
     /// <summary>Hands each step to the record, to the watch and to whoever follows the run.</summary>

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>How the gas between the motors is described. Every model takes the same problem and gives the same kind of result.</summary>
+/// <summary>How the gas in a gap is modelled: same inputs, same result. Closed: use <see cref="Match"/> to treat every case.</summary>
 public abstract record GapModel
 {
     private protected GapModel()
@@ -12,26 +12,43 @@ public abstract record GapModel
 
     /// <summary>Treats every case.</summary>
     /// <typeparam name="T">Type of the answer.</typeparam>
-    /// <param name="displacement">For two zones with a front between them.</param>
+    /// <param name="displacement">For the displacement model.</param>
+    /// <param name="stirred">For the stirred model.</param>
     /// <param name="resolved">For flow resolved along the tube.</param>
     /// <returns>The answer of the case that holds.</returns>
-    public T Match<T>(Func<Displacement, T> displacement, Func<Resolved, T> resolved) => this switch
+    public T Match<T>(Func<Displacement, T> displacement, Func<Stirred, T> stirred, Func<Resolved, T> resolved) => this switch
     {
         Displacement x => displacement(x),
+        Stirred x => stirred(x),
         Resolved x => resolved(x),
         _ => throw new InvalidOperationException($"Unknown model {GetType().Name}."),
     };
 
     /// <summary>
-    /// Hot products push the air ahead of a front without mixing; beyond the last vent a stirred dead end; one pressure in the whole gap.
-    /// Microseconds of a processor's time a millisecond of the gap's.
+    /// Two zones: hot products push the air ahead of a front without mixing. Optimistic for the temperature that arrives, pessimistic for the
+    /// moment of arrival.
     /// </summary>
     public sealed record Displacement : GapModel;
+
+    /// <summary>
+    /// One zone: products and air up to the last vent mix at once. Pessimistic for the temperature that arrives, optimistic for the moment at which
+    /// the first warm gas arrives.
+    /// </summary>
+    /// <remarks>
+    /// There is no front. In its place stands the station up to which the products in the tube would reach if they were gathered at its beginning at the
+    /// temperature of the mixture; and the front is said to be at the last vent when half of the mass that leaves there is products, as in the
+    /// displacement model half of what leaves is. The dead end beyond the last vent is a stirred pocket of its own in both models.
+    /// </remarks>
+    public sealed record Stirred : GapModel;
 
     /// <summary>
     /// Compressible flow of products and air resolved along the tube: pressure waves, the front as a contact that spreads over a few cells,
     /// friction and heat loss where the gas is. About a hundred times the work of <see cref="Displacement"/>, with the number of cells squared.
     /// </summary>
+    /// <remarks>
+    /// It has one motor or a table as its source, a friction fit, and vents into the open air that guide the stream; everything else is refused, see
+    /// <see cref="GapProblem.Check(GapModel)"/>.
+    /// </remarks>
     public sealed record Resolved : GapModel
     {
         /// <summary>Number of cells along the tube [-], 20 to 100000. The default is 400.</summary>

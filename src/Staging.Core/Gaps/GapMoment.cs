@@ -1,31 +1,191 @@
+using Staging.Core.Discharge;
+
 namespace Staging.Core.Gaps;
 
-/// <summary>The state of a gap at one moment as plain SI numbers, as every model can tell it.</summary>
-internal readonly record struct GapMoment
+/// <summary>What follows from one state of a lumped gap without any flow: parcels, the common pressure of tube and dead end, the front.</summary>
+/// <remarks>Events and records need no more than this; the flows are taken where they are asked for.</remarks>
+internal readonly ref struct GapMoment
 {
-    /// <summary>Absolute pressure in the gap [Pa].</summary>
-    public required double GapPressure { get; init; }
+    private readonly GapParameters p;
+    private readonly ReadOnlySpan<double> y;
 
-    public required double ChamberPressure { get; init; }
+    public GapMoment(GapParameters p, ReadOnlySpan<double> y)
+    {
+        this.p = p;
+        this.y = y;
+        Hot = ZoneAt(GapState.Hot);
+        Cold = p.Stirred ? Hot.Emptied : ZoneAt(GapState.Cold);
+        DeadEnd = ZoneAt(GapState.DeadEnd);
+        double added = JointMechanics.Extension(p, y) * p.JointArea;
+        Pressure = (Hot.PressureVolume + Cold.PressureVolume + DeadEnd.PressureVolume) / (p.TubeVolume + added + p.DeadEndVolume);
+        Stretch = added / p.Profile.FirstArea;
 
-    /// <summary>Station of the front [m].</summary>
-    public required double Front { get; init; }
+        double hotVolume = Hot.PressureVolume / Pressure;
+        double gathered = p.Stirred ? hotVolume * Hot.ProductFraction * p.Products.R / Hot.R : hotVolume;
+        Reach = p.Profile.StationOf(gathered - added);
+    }
 
-    public required double HotTemperature { get; init; }
+    /// <summary>Products behind the front; in the stirred model everything up to the last vent.</summary>
+    public Zone Hot { get; }
 
-    public required double NozzleTemperature { get; init; }
+    /// <summary>Air ahead of the front; empty in the stirred model.</summary>
+    public Zone Cold { get; }
 
-    /// <summary>Mass fraction of products at the nozzle [-].</summary>
-    public required double ProductsAtNozzle { get; init; }
+    public Zone DeadEnd { get; }
 
-    public required double GrainSurface { get; init; }
+    /// <summary>The common pressure of tube and dead end [Pa].</summary>
+    public double Pressure { get; }
 
-    public required double JointTravel { get; init; }
+    /// <summary>Lengthening of the tube by the sliding joint, as bore length [m].</summary>
+    public double Stretch { get; }
 
-    /// <summary>Heat fluxes into the grain [W/m2].</summary>
-    public required double Convection { get; init; }
+    /// <summary>The front on the stations of the tube, which leave the joint with the forward body [m].</summary>
+    public double Reach { get; }
 
-    public required double Radiation { get; init; }
+    /// <summary>Distance of the front from the booster motor's forward end [m].</summary>
+    public double Front => Reach + Stretch;
 
-    public required double Particles { get; init; }
+    /// <summary>Products in what leaves at the last vent [-]: half marks the arrival of the front.</summary>
+    public double ProductsAtLastVent => p.Stirred ? Hot.ProductFraction : ShareOfHot;
+
+    /// <summary>Share of the area of the last vents, and of what stirs the dead end, that draws from the hot parcel [-].</summary>
+    public double ShareOfHot => PassedAt(p.LastVent, p.FrontThickness);
+
+    /// <summary>
+    /// Speed of the stirring that reaches the nozzle plane [m/s]: each vent ends a part of the stream, whose stirring falls with the depth from there.
+    /// </summary>
+    public double SpeedAtNozzle
+    {
+        get
+        {
+            double stirring = 0;
+            foreach (ref readonly VentParameters vent in p.Vents.AsSpan())
+                stirring += vent.Stirring * Math.Max(0, FlowOf(vent, Beyond(vent.Outlet, out double behind), behind).Volume);
+            return SpeedFrom(stirring);
+        }
+    }
+
+    /// <summary>The same for a known sum over the vents of outflow times its share of stirring [m3/s].</summary>
+    public double SpeedFrom(double stirring) => stirring / p.BoreArea * JetShare;
+
+    /// <summary>
+    /// Share of its speed and excess temperature that the stream keeps across all openings [-]. An opening of area A in a tube of bore d is taken for a
+    /// free length A/(pi d), that of a tube whose whole wall is open over it.
+    /// </summary>
+    public double JetShare
+    {
+        get
+        {
+            double share = 1;
+            if (p.FreeLengths.Length == 0)
+                return share;
+            double hot = ShareOfHot;
+            double density = hot / (Hot.R * Hot.Temperature) + (1 - hot) / (Cold.R * Cold.Temperature);
+            double ratio = density * p.Outside.R * p.Outside.Temperature;
+            foreach (double length in p.FreeLengths)
+                share *= FreeJet.Share(length, p.JetCore, ratio);
+            return share;
+        }
+    }
+
+    /// <summary>The parcel that begins at a place of the state vector.</summary>
+    public Zone ZoneAt(int at) => new(y[at], y[at + 1], y[at + 2], p.Products, p.Air);
+
+    /// <summary>Pressure in a chamber [Pa].</summary>
+    public double PressureOf(ChamberParameters chamber) => ZoneAt(chamber.At).PressureVolume / chamber.Volume;
+
+    /// <summary>Pressure in a jacket [Pa].</summary>
+    public double PressureOf(JacketParameters jacket) => ZoneAt(jacket.At).PressureVolume / jacket.Volume;
+
+    /// <summary>Highest chamber pressure [Pa]; the gap pressure where there is no chamber.</summary>
+    public double ChamberPressure
+    {
+        get
+        {
+            double most = p.Chambers.Length == 0 ? Pressure : 0;
+            foreach (ChamberParameters chamber in p.Chambers)
+                most = Math.Max(most, PressureOf(chamber));
+            return most;
+        }
+    }
+
+    /// <summary>Highest pressure anywhere [Pa].</summary>
+    public double MostPressure
+    {
+        get
+        {
+            double most = Math.Max(Pressure, ChamberPressure);
+            foreach (JacketParameters jacket in p.Jackets)
+                most = Math.Max(most, PressureOf(jacket));
+            return most;
+        }
+    }
+
+    /// <summary>Whether every fragment whose burning follows the pressure has burnt.</summary>
+    public bool FragmentsAreBurnt
+    {
+        get
+        {
+            for (int i = p.FirstFragments; i < p.FirstLayer; i++)
+            {
+                if (y[i] > 0)
+                    return false;
+            }
+
+            return true;
+        }
+    }
+
+    /// <summary>Share of products drawn by a vent: a smooth step over the front thickness, complete when the front stands at the hole.</summary>
+    public double Passed(in VentParameters vent) => PassedAt(vent.Station, vent.FrontThickness);
+
+    private double PassedAt(double station, double thickness)
+    {
+        if (p.Stirred)
+            return 1;
+        double s = Math.Clamp((Reach - station) / thickness + 1, 0, 1);
+        return s * s * (3 - 2 * s);
+    }
+
+    /// <summary>What lies behind holes, and its pressure [Pa].</summary>
+    public Zone Beyond(in OutletParameters outlet, out double pressure)
+    {
+        if (outlet.Jacket < 0)
+        {
+            pressure = outlet.OutsidePressure;
+            return p.Outside;
+        }
+
+        JacketParameters jacket = p.Jackets[outlet.Jacket];
+        Zone zone = ZoneAt(jacket.At);
+        pressure = zone.PressureVolume / jacket.Volume;
+        return zone;
+    }
+
+    /// <summary>Flow through a vent into what lies behind it at a pressure [Pa].</summary>
+    public VentFlow FlowOf(in VentParameters vent, in Zone beyond, double behind)
+    {
+        double hot = Passed(vent);
+        OrificeSize size = vent.Outlet.Size;
+        double mHot = hot > 0 ? Flow(p.Law, size, hot, Hot, Pressure, beyond, behind) : 0;
+        double mCold = hot < 1 ? Flow(p.Law, size, 1 - hot, Cold, Pressure, beyond, behind) : 0;
+        return new VentFlow(mHot, mCold, VolumeOf(mHot, Hot, beyond) + VolumeOf(mCold, Cold, beyond));
+    }
+
+    /// <summary>Mass flow [kg/s] through a share of some holes from one gas to another; negative the other way, with the other gas.</summary>
+    public static double Flow(IDischargeLaw law, in OrificeSize size, double share, in Zone one, double at, in Zone two, double other)
+    {
+        if (at == other)
+            return 0;
+        return at > other
+            ? share * size.Area * law.MassFlux_kg_per_m2s(new OrificeConditions(at, one.Temperature, other, one.R, one.Gamma, size.Diameter, size.Thickness))
+            : -share * size.Area * law.MassFlux_kg_per_m2s(new OrificeConditions(other, two.Temperature, at, two.R, two.Gamma, size.Diameter, size.Thickness));
+    }
+
+    /// <summary>Volume of a flow [m3/s] at the gap pressure.</summary>
+    private double VolumeOf(double m, in Zone from, in Zone beyond) =>
+        m >= 0 ? m * from.R * from.Temperature / Pressure : m * beyond.R * beyond.Temperature / Pressure;
 }
+
+/// <summary>Flow through one vent: mass from the hot and the cold parcel [kg/s], negative into them, and the volume of both at the gap pressure [m3/s].</summary>
+internal readonly record struct VentFlow(double Hot, double Cold, double Volume);

@@ -60,7 +60,7 @@ public abstract record GapOutcome
         public required TemperatureDelta SurfaceMargin { get; init; }
     }
 
-    /// <summary>The gap pressure opened the joint before the grain was lit.</summary>
+    /// <summary>The joint opened before the grain was lit, under gap pressure and what drag and thrust did to the bodies.</summary>
     public sealed record PushedApart : GapOutcome
     {
         /// <summary>Greatest gap gauge pressure up to then.</summary>
@@ -73,7 +73,7 @@ public abstract record GapOutcome
         public required TemperatureDelta SurfaceShortfall { get; init; }
     }
 
-    /// <summary>The products reached a vent and left through it; too little of them came to the nozzle.</summary>
+    /// <summary>The products left through the vents, the last or earlier ones; too little of them came to the nozzle.</summary>
     public sealed record VentedAway : GapOutcome
     {
         /// <summary>Greatest mass fraction of products at the nozzle [-], 0 to 1.</summary>
@@ -93,7 +93,7 @@ public abstract record GapOutcome
         public required TemperatureDelta SurfaceShortfall { get; init; }
     }
 
-    /// <summary>The front never reached the last vent.</summary>
+    /// <summary>The front never reached the last vent, and passed no other.</summary>
     public sealed record DidNotReach : GapOutcome
     {
         /// <summary>Least distance of the front from the last vent.</summary>

@@ -6,6 +6,9 @@ namespace Staging.Core.Gaps;
 /// <summary>A gap problem as plain SI numbers, ready for the right-hand side. See <see cref="GapLowering"/>.</summary>
 internal sealed class GapParameters
 {
+    /// <summary>Whether hot and cold gas of the tube are one parcel.</summary>
+    public required bool Stirred { get; init; }
+
     /// <summary>Products of combustion, gas and particles in equilibrium.</summary>
     public required GasConstants Products { get; init; }
 
@@ -15,46 +18,51 @@ internal sealed class GapParameters
     /// <summary>Heat capacity of the particles [J/(kg K)].</summary>
     public required double ParticleHeatCapacity { get; init; }
 
-    public required double FlameTemperature { get; init; }
+    /// <summary>Chambers that open into the tube.</summary>
+    public required ChamberParameters[] Chambers { get; init; }
 
-    public required double ChamberVolume { get; init; }
+    /// <summary>What is fed into the tube at station 0 as known beforehand; null where nothing is.</summary>
+    public required FeedParameters? Feed { get; init; }
 
-    public required double ChamberPressure { get; init; }
+    public required BoreProfile Profile { get; init; }
 
-    /// <summary>The forward opening, fully open.</summary>
-    public required OrificeSize Opening { get; init; }
-
-    public required IDischargeLaw OpeningLaw { get; init; }
-
-    public required double OpeningTime { get; init; }
-
-    /// <summary>The booster's nozzle throat.</summary>
-    public required OrificeSize Nozzle { get; init; }
-
-    public required double FragmentMass { get; init; }
-
-    public required double FragmentBurnTime { get; init; }
-
+    /// <summary>Bore at the last vent [m].</summary>
     public required double Bore { get; init; }
 
+    /// <summary>Cross-section of the tube at the last vent [m2].</summary>
     public required double BoreArea { get; init; }
 
-    /// <summary>Station of the last vent [m]: the stream goes no further.</summary>
+    /// <summary>Station at which the last vent draws [m]: the stream goes no further.</summary>
     public required double LastVent { get; init; }
+
+    /// <summary>Volume of the tube up to the last vent [m3].</summary>
+    public required double TubeVolume { get; init; }
 
     /// <summary>Volume beyond the last vent, recess included [m3].</summary>
     public required double DeadEndVolume { get; init; }
 
-    /// <summary>Share of the stream's stirring that reaches the nozzle plane through the dead end [-]: exp(-depth/reach).</summary>
-    public required double StirringAtNozzle { get; init; }
+    /// <summary>Depth of the dead end, from the uppermost holes to the nozzle plane [m].</summary>
+    public required double DeadEndDepth { get; init; }
+
+    /// <summary>Wall of the dead end [m2].</summary>
+    public required double DeadEndWall { get; init; }
 
     public required double DeadEndExchange { get; init; }
 
+    /// <summary>Free lengths, in bores, of the openings that the stream crosses and that are long enough to matter.</summary>
+    public required double[] FreeLengths { get; init; }
+
+    /// <summary>Core of a free jet as dense as the air, in bores [-].</summary>
+    public required double JetCore { get; init; }
+
+    /// <summary>Length over which the last vent changes from air to products [m].</summary>
     public required double FrontThickness { get; init; }
 
     public required double WallHeatTransfer { get; init; }
 
     public required VentParameters[] Vents { get; init; }
+
+    public required JacketParameters[] Jackets { get; init; }
 
     public required IDischargeLaw Law { get; init; }
 
@@ -77,7 +85,31 @@ internal sealed class GapParameters
 
     public required GasConstants Air { get; init; }
 
+    /// <summary>Still air outside.</summary>
+    public required Zone Outside { get; init; }
+
     public required double Horizon { get; init; }
 
     public required GrainParameters Grain { get; init; }
+
+    /// <summary>When the last source of known duration ends [s].</summary>
+    public required double KnownSourceEnd { get; init; }
+
+    /// <summary>The tape over the seam of the joint; null where there is none.</summary>
+    public required FilmParameters? Film { get; init; }
+
+    /// <summary>How long the gap is followed once the joint has opened [s].</summary>
+    public required double AfterOpening { get; init; }
+
+    /// <summary>Where the layers of the film begin in the state vector: behind the fragments.</summary>
+    public required int FirstLayer { get; init; }
+
+    /// <summary>Length of the state vector.</summary>
+    public int StateCount => FirstLayer + (Film is null ? 0 : FilmParameters.Layers);
+
+    /// <summary>Where parcels of chambers and jackets begin in the state vector; fragments follow them.</summary>
+    public int FirstJacket => GapState.Fixed + GapState.Parcel * Chambers.Length;
+
+    /// <summary>Where the unburnt shares of fragments begin in the state vector.</summary>
+    public int FirstFragments => FirstJacket + GapState.Parcel * Jackets.Length;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Staging.Core.Gaps.Resolved;
 using Staging.Core.Gases;
 using UnitsNet;
 
@@ -17,11 +18,34 @@ public sealed record GapProblem
     /// <summary>Air outside the holes; the gap starts filled with it.</summary>
     public required GasState Surroundings { get; init => field = Guard.NotNull(value); }
 
+    /// <summary>
+    /// Dynamic pressure of the flight [Pa], 0 to 1 MPa; 0, the default, at rest. Outlets with a pressure coefficient stand so much above the
+    /// pressure of the surroundings.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Pressure DynamicPressure { get; init => field = Guard.In(value, 0, 1e6); }
+
     /// <summary>How long after burn-through the gap is watched [s], 0.1 ms to 10 s. The default is 0.2 s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration Horizon { get; init => field = Guard.In(value, 1e-4, 10); } = Duration.FromMilliseconds(200);
 
+    /// <summary>
+    /// How long the gap is followed once its joint has opened [s], 0 to 1 s. The default is 0: the run ends there, because gas that is no longer
+    /// guided lights nothing that could be counted on. What the grain still goes through is in <see cref="GapRun.PeakGrainSurfaceAfterOpening"/>.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Duration AfterOpening { get; init => field = Guard.In(value, 0, 1); } = Duration.Zero;
+
     /// <summary>All findings about the model, from holes outside the tube to laws used outside their range.</summary>
     /// <returns>The findings; empty when there is nothing to say.</returns>
     public ImmutableArray<ModelFinding> Check() => GapChecks.Of(this);
+
+    /// <summary>The same, with what a model leaves out: a model refuses what it does not have rather than pass over it.</summary>
+    /// <param name="model">The model that is to solve it.</param>
+    /// <returns>The findings; empty when there is nothing to say.</returns>
+    public ImmutableArray<ModelFinding> Check(GapModel model)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        return model is GapModel.Resolved ? [.. Check(), .. ResolvedChecks.Of(this)] : Check();
+    }
 }

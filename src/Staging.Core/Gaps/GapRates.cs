@@ -1,76 +1,101 @@
 namespace Staging.Core.Gaps;
 
-/// <summary>What flows into one parcel per second: products and air [kg/s], energy [W].</summary>
-internal struct Account
+/// <summary>
+/// The accounts of all parcels, kept where the slope of the state stands: products and air [kg/s], energy [W] of each, and what leaves
+/// altogether. Every movement is entered on both sides.
+/// </summary>
+internal readonly ref struct GapRates(GapParameters p, Span<double> slope)
 {
-    public double Products;
-    public double Air;
-    public double Energy;
+    private readonly Span<double> slope = slope;
 
-    public void Add(double products, double air, double energy)
+    /// <summary>Adds to the account of the parcel at a place of the state vector.</summary>
+    public void Add(int at, double products, double air, double energy)
     {
-        Products += products;
-        Air += air;
-        Energy += energy;
+        slope[at] += products;
+        slope[at + 1] += air;
+        slope[at + 2] += energy;
     }
 
     /// <summary>Adds <paramref name="m"/> kg/s of a parcel's gas with its enthalpy; negative takes it away.</summary>
-    public void Add(in Zone gas, double m) =>
-        Add(m * gas.ProductFraction, m * (1 - gas.ProductFraction), m * gas.Enthalpy);
+    public void Add(int at, in Zone gas, double m)
+    {
+        double products = m * gas.ProductFraction;
+        Add(at, products, m - products, m * gas.Enthalpy);
+    }
+
+    /// <summary>Moves <paramref name="m"/> kg/s of the giving parcel's gas.</summary>
+    public void Move(int from, int to, in Zone gas, double m)
+    {
+        double products = m * gas.ProductFraction, air = m - products, energy = m * gas.Enthalpy;
+        Add(from, -products, -air, -energy);
+        Add(to, products, air, energy);
+    }
+
+    /// <summary>Lets <paramref name="m"/> kg/s of a parcel's gas go outside.</summary>
+    public void Leave(int from, in Zone gas, double m)
+    {
+        Add(from, gas, -m);
+        slope[GapState.MassOut] += m;
+        slope[GapState.EnergyOut] += m * gas.Enthalpy;
+    }
+
+    /// <summary>Lets <paramref name="m"/> kg/s of outside air in.</summary>
+    public void Enter(int to, double m)
+    {
+        double h = m * p.Air.Cp * p.OutsideTemperature;
+        Add(to, 0, m, h);
+        slope[GapState.MassOut] -= m;
+        slope[GapState.EnergyOut] -= h;
+    }
+
+    /// <summary>Gives <paramref name="m"/> kg/s of products at a temperature [K] from a source.</summary>
+    public void Burn(int to, double m, double temperature)
+    {
+        double h = m * p.Products.Cp * temperature;
+        Add(to, m, 0, h);
+        slope[GapState.Burnt] += m;
+        slope[GapState.BurntEnergy] += h;
+    }
+
+    /// <summary>Takes heat [W] from a parcel.</summary>
+    public void Cool(int from, double heat)
+    {
+        slope[from + 2] -= heat;
+        slope[GapState.EnergyOut] += heat;
+    }
+
+    /// <summary>Lets two parcels work on each other and, with what is left over, on the joint [W].</summary>
+    public void Push(int one, double workOfOne, int other, double workOfOther)
+    {
+        slope[one + 2] -= workOfOne;
+        slope[other + 2] -= workOfOther;
+        slope[GapState.EnergyOut] += workOfOne + workOfOther;
+    }
 
     /// <summary>
     /// Rate of (pressure times volume) of the parcel at fixed volume [W]: (gamma - 1) E + T (d(mR) - (gamma - 1) d(m cv)).
     /// </summary>
-    public readonly double Swelling(in Zone zone, GapParameters p)
+    public double Swelling(int at, in Zone zone)
     {
-        double massR = Products * p.Products.R + Air * p.Air.R;
-        double massCv = Products * p.Products.Cv + Air * p.Air.Cv;
-        return zone.GammaMinusOne * Energy + zone.Temperature * (massR - zone.GammaMinusOne * massCv);
-    }
-}
-
-/// <summary>The accounts of all parcels, and what leaves them altogether. Every movement is entered on both sides.</summary>
-internal struct GapRates
-{
-    public Account Chamber;
-    public Account Hot;
-    public Account Cold;
-    public Account DeadEnd;
-
-    /// <summary>Net mass that leaves [kg/s].</summary>
-    public double MassOut;
-
-    /// <summary>Net energy that leaves as enthalpy and wall heat [W].</summary>
-    public double EnergyOut;
-
-    /// <summary>Moves <paramref name="m"/> kg/s of the giving parcel's gas.</summary>
-    public static void Move(ref Account from, ref Account to, in Zone gas, double m)
-    {
-        from.Add(gas, -m);
-        to.Add(gas, m);
+        double massR = slope[at] * p.Products.R + slope[at + 1] * p.Air.R;
+        double massCv = slope[at] * p.Products.Cv + slope[at + 1] * p.Air.Cv;
+        return zone.GammaMinusOne * slope[at + 2] + zone.Temperature * (massR - zone.GammaMinusOne * massCv);
     }
 
-    /// <summary>Lets <paramref name="m"/> kg/s of a parcel's gas go outside.</summary>
-    public void Leave(ref Account from, in Zone gas, double m)
+    /// <summary>Flow of <paramref name="m"/> kg/s from a parcel through holes: to a jacket's parcel, or outside; negative the other way.</summary>
+    public void Through(int from, in Zone gas, in OutletParameters outlet, in Zone beyond, double m)
     {
-        from.Add(gas, -m);
-        MassOut += m;
-        EnergyOut += m * gas.Enthalpy;
-    }
-
-    /// <summary>Lets <paramref name="m"/> kg/s of outside air in.</summary>
-    public void Enter(ref Account to, GapParameters p, double m)
-    {
-        double h = m * p.Air.Cp * p.OutsideTemperature;
-        to.Add(0, m, h);
-        MassOut -= m;
-        EnergyOut -= h;
-    }
-
-    /// <summary>Takes heat [W] from a parcel.</summary>
-    public void Cool(ref Account from, double heat)
-    {
-        from.Energy -= heat;
-        EnergyOut += heat;
+        if (outlet.Jacket >= 0)
+        {
+            int to = p.Jackets[outlet.Jacket].At;
+            if (m >= 0)
+                Move(from, to, gas, m);
+            else
+                Move(to, from, beyond, -m);
+        }
+        else if (m >= 0)
+            Leave(from, gas, m);
+        else
+            Enter(from, -m);
     }
 }

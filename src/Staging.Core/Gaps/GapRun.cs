@@ -11,7 +11,7 @@ public sealed record GapRun
     /// <summary>What was solved.</summary>
     public required GapProblem Problem { get; init; }
 
-    /// <summary>The model that was solved.</summary>
+    /// <summary>How the gas was modelled.</summary>
     public required GapModel Model { get; init; }
 
     /// <summary>How it was integrated.</summary>
@@ -28,6 +28,12 @@ public sealed record GapRun
 
     /// <summary>Highest grain surface temperature.</summary>
     public required Temperature PeakGrainSurface { get; init; }
+
+    /// <summary>
+    /// Highest grain surface temperature once the joint had opened; null where it did not open, or the run ended there
+    /// (<see cref="GapProblem.AfterOpening"/>). Above the ignition temperature it may light all the same, but nothing guides the gas any more.
+    /// </summary>
+    public Temperature? PeakGrainSurfaceAfterOpening { get; init; }
 
     /// <summary>Length of the run: when the joint opened, the gap was spent, or the horizon was reached.</summary>
     public required Duration End { get; init; }

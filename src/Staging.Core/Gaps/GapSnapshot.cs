@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Staging.Core.Gaps;
@@ -11,13 +12,16 @@ public sealed record GapSnapshot
     /// <summary>Absolute pressure in the gap.</summary>
     public required Pressure GapPressure { get; init; }
 
-    /// <summary>Absolute pressure in the booster's chamber.</summary>
+    /// <summary>Absolute pressure in the booster's chamber: the highest in a cluster, that of the gap where the source has no chamber.</summary>
     public required Pressure ChamberPressure { get; init; }
 
-    /// <summary>Station of the front.</summary>
+    /// <summary>Absolute pressures in the jackets, in the order of <see cref="GapDesign.Jackets"/>.</summary>
+    public ImmutableArray<Pressure> JacketPressures { get; init; } = [];
+
+    /// <summary>Distance of the front from the booster motor's forward end; for a stirred gap see <see cref="GapModel.Stirred"/>.</summary>
     public required Length Front { get; init; }
 
-    /// <summary>Temperature of the products behind the front.</summary>
+    /// <summary>Temperature of the products behind the front; of the mixture in a stirred gap.</summary>
     public required Temperature HotTemperature { get; init; }
 
     /// <summary>Temperature of the gas at the upper nozzle.</summary>

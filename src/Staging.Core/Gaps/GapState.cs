@@ -1,41 +1,41 @@
 namespace Staging.Core.Gaps;
 
 /// <summary>Where each number of the state vector stands.</summary>
-/// <remarks>Four stirred parcels of (products, air, energy), the joint, and three running totals that close the ledgers.</remarks>
+/// <remarks>
+/// Stirred parcels of (products, air, energy), the joint, and four running totals that close the ledgers. They are followed by as many chambers,
+/// jackets, burning fragments and layers of tape as the problem has: see <see cref="GapParameters"/>.
+/// </remarks>
 internal static class GapState
 {
-    public const int Chamber = 0;
-    public const int Hot = 3;
-    public const int Cold = 6;
-    public const int DeadEnd = 9;
+    /// <summary>Products behind the front; in the stirred model everything up to the last vent.</summary>
+    public const int Hot = 0;
+
+    /// <summary>Air ahead of the front; unused in the stirred model.</summary>
+    public const int Cold = 3;
+
+    public const int DeadEnd = 6;
 
     /// <summary>Travel of the joint [m].</summary>
-    public const int Slide = 12;
+    public const int Slide = 9;
 
     /// <summary>Speed of the joint [m/s].</summary>
-    public const int SlideSpeed = 13;
+    public const int SlideSpeed = 10;
 
-    /// <summary>Mass of fragments burnt so far [kg].</summary>
-    public const int Burnt = 14;
+    /// <summary>Mass that sources have given so far [kg].</summary>
+    public const int Burnt = 11;
 
-    /// <summary>Net mass that has left chamber and gap [kg].</summary>
-    public const int MassOut = 15;
+    /// <summary>Enthalpy that came with it [J].</summary>
+    public const int BurntEnergy = 12;
+
+    /// <summary>Net mass that has left chambers, gap and jackets [kg].</summary>
+    public const int MassOut = 13;
 
     /// <summary>Net energy that has left as enthalpy, wall heat and work on the joint [J].</summary>
-    public const int EnergyOut = 16;
+    public const int EnergyOut = 14;
 
-    public const int Count = 17;
+    /// <summary>Numbers that every gap has.</summary>
+    public const int Fixed = 15;
 
-    /// <summary>Mass and energy of all parcels.</summary>
-    public static GapTotals TotalsOf(ReadOnlySpan<double> y)
-    {
-        double mass = 0, energy = 0;
-        for (int zone = 0; zone < Slide; zone += 3)
-        {
-            mass += y[zone] + y[zone + 1];
-            energy += y[zone + 2];
-        }
-
-        return new GapTotals(mass, energy);
-    }
+    /// <summary>Numbers of a parcel.</summary>
+    public const int Parcel = 3;
 }

@@ -9,12 +9,11 @@ internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
     /// <summary>Interval of the surface march [s]: a hundredth of the shortest heating that matters (a few milliseconds).</summary>
     public const double Interval = 20e-6;
 
-    private readonly HeatedSurface surface = new(p.Grain.Effusivity, Interval);
-    private readonly double[] y = new double[GapState.Count];
+    private readonly HeatedSurface surface = new(p.Grain.Effusivity, Interval, p.Horizon);
+    private readonly double[] y = new double[p.StateCount];
     private double[] temperatures = [p.Grain.Initial, .. new double[255]];
     private int count = 1;
-
-    private double Ignition => p.Grain.Ignition;
+    private bool opened;
 
     /// <summary>Number of surface temperatures kept, one each <see cref="Interval"/> from time zero.</summary>
     public int Count => count;
@@ -22,6 +21,8 @@ internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
     public double LitTime { get; private set; } = double.NaN;
 
     public double PeakSurface { get; private set; } = p.Grain.Initial;
+
+    public double? PeakSurfaceAfterOpening { get; private set; }
 
     public double PeakPressure { get; private set; } = p.OutsidePressure;
 
@@ -37,6 +38,9 @@ internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
         return i + 1 < count ? temperatures[i] + (s - i) * (temperatures[i + 1] - temperatures[i]) : temperatures[i];
     }
 
+    /// <summary>Tells that the joint has opened: from here on nothing counts as lit, and the extremes are those of an unguided gas.</summary>
+    public void Open() => opened = true;
+
     public void Accept(double start, double length, in DenseStep step)
     {
         if (start == 0)
@@ -49,54 +53,58 @@ internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
     {
         double before = temperatures[count - 1];
         double after = SurfaceAfter(step, time, Interval, before, out double flux);
-        if (double.IsNaN(LitTime) && after >= p.Grain.Ignition)
+        if (!opened && double.IsNaN(LitTime) && after >= p.Grain.Ignition)
         {
-            var crossing = new Crossing(this, step, time - Interval, before);
-            LitTime = crossing.Find();
-            after = SurfaceAfter(step, time, Interval, before, out flux);
+            var crossing = new Crossing(surface, p.Grain.Ignition - p.Grain.Initial, flux);
+            LitTime = time - Interval + crossing.Find(before - p.Grain.Ignition, after - p.Grain.Ignition);
+            surface.Settle(Interval);
         }
 
         surface.Advance(flux);
         if (count == temperatures.Length)
             Array.Resize(ref temperatures, 2 * count);
         temperatures[count++] = after;
-        PeakSurface = Math.Max(PeakSurface, after);
+        if (opened)
+            PeakSurfaceAfterOpening = Math.Max(PeakSurfaceAfterOpening ?? 0, after);
+        else
+            PeakSurface = Math.Max(PeakSurface, after);
     }
 
     /// <summary>Surface temperature after a step of size h that ends at <paramref name="time"/>; the flux there depends on it, weakly.</summary>
     private double SurfaceAfter(in DenseStep step, double time, double h, double guess, out double flux)
     {
         step.At(Math.Max(time, step.Start), y);
-        GapRates rates = default;
-        var flows = new GapFlows(p, time, y, ref rates);
-        PeakPressure = Math.Max(PeakPressure, flows.Pressure);
-        PeakProducts = Math.Max(PeakProducts, flows.DeadEnd.ProductFraction);
-        LeastFrontRemaining = Math.Min(LeastFrontRemaining, p.LastVent + flows.Stretch - flows.Front);
+        var now = new GapMoment(p, y);
+        if (!opened)
+        {
+            PeakPressure = Math.Max(PeakPressure, now.Pressure);
+            PeakProducts = Math.Max(PeakProducts, now.DeadEnd.ProductFraction);
+            LeastFrontRemaining = Math.Min(LeastFrontRemaining, p.LastVent - now.Reach);
+        }
 
         double settled = p.Grain.Initial + surface.Settle(h);
-        return new GrainHeating(flows, p).Settle(settled, surface.Gain, guess, out flux);
+        return new GrainHeating(now, p).Settle(settled, surface.Gain, guess, out flux);
     }
 
     private double FluxAt(in DenseStep step, double time, double temperature)
     {
         step.At(time, y);
-        GapRates rates = default;
-        return new GrainHeating(new GapFlows(p, time, y, ref rates), p).Total(temperature);
+        return new GrainHeating(new GapMoment(p, y), p).Total(temperature);
     }
 
-    /// <summary>The moment within one interval at which the surface passes its ignition temperature.</summary>
-    private ref struct Crossing(GapWatch watch, DenseStep step, double start, double before) : IScalarFunction
+    /// <summary>
+    /// The moment within one interval at which the surface passes its ignition temperature, with the flux that the march itself takes: linear.
+    /// </summary>
+    private struct Crossing(HeatedSurface surface, double rise, double flux) : IScalarFunction
     {
-        private readonly DenseStep step = step;
+        /// <summary>Time into the interval [s], from the shortfall at its start and the excess at its end [K].</summary>
+        public double Find(double atStart, double atEnd) =>
+            atStart >= 0 ? 0 : BracketedRoot.Shrink(ref this, 0, atStart, Interval, atEnd, 1e-12).High;
 
-        public double Find()
+        public readonly double At(double h)
         {
-            double low = 1e-3 * Interval;
-            double atLow = At(low), atHigh = At(Interval);
-            return atLow >= 0 ? start + low : start + BracketedRoot.Shrink(ref this, low, atLow, Interval, atHigh, 1e-9).High;
+            double settled = surface.Settle(h);
+            return settled + surface.Gain * (surface.Flux + (flux - surface.Flux) * (h / Interval)) - rise;
         }
-
-        public double At(double h) =>
-            watch.SurfaceAfter(step, start + h, h, before, out _) - watch.Ignition;
     }
 }

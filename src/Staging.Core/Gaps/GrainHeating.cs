@@ -18,8 +18,8 @@ internal readonly struct GrainHeating
     private readonly double gas;
     private readonly double emittance;
 
-    public GrainHeating(in GapFlows flows, GapParameters p)
-        : this(flows.DeadEnd, flows.Pressure, flows.SpeedAtNozzle, p)
+    public GrainHeating(in GapMoment now, GapParameters p)
+        : this(now.DeadEnd, now.Pressure, now.SpeedAtNozzle, p)
     {
     }
 

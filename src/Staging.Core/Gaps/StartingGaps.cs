@@ -8,6 +8,22 @@ namespace Staging.Core.Gaps;
 /// <remarks>They stand for no real motor or rocket. What they say about a real one is worth what the replaced numbers are worth.</remarks>
 public static class StartingGaps
 {
+    /// <summary>The invented booster motor of <see cref="Bore18mm"/>, told there.</summary>
+    public static BurnThroughSource Booster { get; } = new()
+    {
+        Products = BlackPowderProducts.Nominal,
+        FlameTemperature = BlackPowderProducts.NominalTemperature,
+        ChamberVolume = Volume.FromCubicCentimeters(6.2),
+        ChamberPressure = Pressure.FromKilopascals(800),
+        OpeningDiameter = Length.FromMillimeters(10),
+        OpeningTime = Duration.FromMilliseconds(1),
+        OpeningCoefficient = 0.8,
+        NozzleThroatDiameter = Length.FromMillimeters(3.5),
+        FragmentMass = Mass.FromGrams(0.19),
+        FragmentBurnTime = Duration.FromMilliseconds(25),
+        Source = Judged("Invented booster: chamber of a 12 mm grain of 10.6 g, pressure from thrust and throat; last web of 1 mm at 1700 kg/m3 is 0.19 g (0.10 to 0.30), fragments of 0.75 mm at about 15 mm/s burn in 25 ms (15 to 40)"),
+    };
+
     /// <summary>
     /// A bore of 18 mm, 120 mm long, closed, at burn-through near the ground: vents are for the builder to choose.
     /// Products: <see cref="BlackPowderProducts.Nominal"/> at <see cref="BlackPowderProducts.NominalTemperature"/>.
@@ -28,7 +44,7 @@ public static class StartingGaps
             Tube = new GuideTube { Bore = Length.FromMillimeters(18), Length = Length.FromMillimeters(120) },
             Vents = [],
             DischargeLaw = SharpEdgedLaw.Perry,
-            Source = Booster(),
+            Source = Booster,
             Joint = new FrictionJoint
             {
                 PressureDiameter = Length.FromMillimeters(18),
@@ -52,21 +68,6 @@ public static class StartingGaps
             Pressure = Pressure.FromPascals(101325),
             Temperature = Temperature.FromKelvins(288.15),
         },
-    };
-
-    private static BurnThroughSource Booster() => new()
-    {
-        Products = BlackPowderProducts.Nominal,
-        FlameTemperature = BlackPowderProducts.NominalTemperature,
-        ChamberVolume = Volume.FromCubicCentimeters(6.2),
-        ChamberPressure = Pressure.FromKilopascals(800),
-        OpeningDiameter = Length.FromMillimeters(10),
-        OpeningTime = Duration.FromMilliseconds(1),
-        OpeningCoefficient = 0.8,
-        NozzleThroatDiameter = Length.FromMillimeters(3.5),
-        FragmentMass = Mass.FromGrams(0.19),
-        FragmentBurnTime = Duration.FromMilliseconds(25),
-        Source = Judged("Invented booster: chamber of a 12 mm grain of 10.6 g, pressure from thrust and throat; last web of 1 mm at 1700 kg/m3 is 0.19 g (0.10 to 0.30), fragments of 0.75 mm at about 15 mm/s burn in 25 ms (15 to 40)"),
     };
 
     private static UpperGrain Grain() => new()

@@ -40,4 +40,8 @@ public sealed record UpperGrain
 
     /// <summary>Where these numbers come from.</summary>
     public required Provenance Source { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Thermal effusivity sqrt(k rho c) [W s^0.5/(m2 K)]: all that the surface temperature knows of the three.</summary>
+    internal double Effusivity =>
+        Math.Sqrt(Conductivity.WattsPerMeterKelvin * Density.KilogramsPerCubicMeter * HeatCapacity.JoulesPerKilogramKelvin);
 }

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>Holes from the guide tube to the outside, at one station.</summary>
+/// <summary>Holes out of the guide tube, at one station: to the outside, or into a jacket.</summary>
 public sealed record Vent
 {
     /// <summary>Distance of the hole centres from the booster motor's forward end [m], 0 to 5 m; must lie within the tube.</summary>
@@ -12,6 +12,23 @@ public sealed record Vent
 
     /// <summary>The holes.</summary>
     public required VentHoles Holes { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Where the holes lead; outside, where nothing else is said.</summary>
+    public VentTarget To { get; init => field = Guard.NotNull(value); } = VentTarget.Air;
+
+    /// <summary>
+    /// Length along the tube over which the holes lie, from the lowest edge to the highest [m], at most 5 m; null for one ring of holes, whose length
+    /// is their diameter. Products draw off from the lowest holes on; across a long opening the stream is a free jet.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Length? AxialLength
+    {
+        get;
+        init => field = value is { } length ? Guard.In(length, 1e-4, 5) : null;
+    }
+
+    /// <summary>How much longer the opening is than one hole [m].</summary>
+    internal double Spread => AxialLength is { } length ? Math.Max(0, length.Meters - Holes.Diameter.Meters) : 0;
 
     /// <summary>Holes as near to the upper nozzle as they go: their upper edges a land below the nozzle plane.</summary>
     /// <param name="tube">The tube.</param>

@@ -19,8 +19,11 @@ public sealed record VentAdvice
     /// <summary>The widest interval by ratio of its edges; null when none lights.</summary>
     public VentWindow? Widest => Windows.MaxBy(w => w.FactorToEdges);
 
-    /// <summary>Total area asked for: the middle of the widest interval; null when none lights.</summary>
-    public Area? Recommended => Widest?.Middle;
+    /// <summary>
+    /// Total area asked for, in each wall: at equal factors from the lower edge of the widest interval and from its upper edge, or from what one ring of holes
+    /// holds if that is less; null when none lights.
+    /// </summary>
+    public required Area? Recommended { get; init; }
 
     /// <summary>The recommended area as holes, with the drills next to it; null when none lights.</summary>
     public required HolePattern? Holes { get; init; }

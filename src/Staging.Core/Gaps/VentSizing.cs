@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Staging.Core.Discharge;
 using Staging.Core.Solving;
 using UnitsNet;
 
@@ -9,61 +8,57 @@ namespace Staging.Core.Gaps;
 /// <summary>Finds the vent areas that light the upper motor.</summary>
 public static class VentSizing
 {
-    /// <summary>Areas tried in the first scan, evenly in the logarithm. An interval narrower than one step may be missed.</summary>
-    private const int ScanPoints = 24;
+    /// <summary>Ratio of neighbouring areas in the first scan [-]. An interval narrower than that may be missed.</summary>
+    private const double ScanRatio = 1.35;
 
     /// <summary>Smallest total area tried [m2], 0.5 mm2: a pinhole that vents nothing within milliseconds.</summary>
     private const double SmallestArea = 0.5e-6;
 
-    /// <summary>Share of the circumference that the holes may take [-]: a judgement, the rest must carry the load.</summary>
-    private const double OpenCircumference = 0.8;
-
     /// <summary>Ratio of areas at which an edge of an interval counts as found [-].</summary>
     private const double EdgeRatio = 1.01;
 
-    /// <summary>Tries total vent areas in place of the vents of the problem, from a pinhole to the largest that fits, and refines the edges.</summary>
-    /// <param name="problem">The gap; its own vents are not used.</param>
+    /// <summary>
+    /// Tries total vent areas in place of the vents of the problem, from a pinhole to a side wide open, and refines the edges. Where the vents lead into a
+    /// jacket, every wall on the way out is given the same total area.
+    /// </summary>
+    /// <param name="problem">The gap; of its own vents only the place they lead to is used, of its jackets all but the size of the holes.</param>
     /// <param name="layout">How the area is drilled.</param>
+    /// <param name="model">How the gas is modelled; null for the displacement model.</param>
     /// <param name="options">How to integrate; null for the defaults.</param>
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The advice; it says so when no area lights.</returns>
     /// <exception cref="InvalidModelException">The problem is in error with every area.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static VentAdvice SizeVents(
-        this GapProblem problem, VentLayout layout, SolverOptions? options = null, CancellationToken cancellationToken = default)
+        this GapProblem problem, VentLayout layout, GapModel? model = null, SolverOptions? options = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(layout);
         VentTrial Try(double area)
         {
             Area total = Area.FromSquareMeters(area);
-            GapDesign design = problem.Design with { Vents = [layout.VentOf(problem.Design.Tube, total)] };
-            GapRun run = (problem with { Design = design }).Solve(options: options, cancellationToken: cancellationToken);
+            GapRun run = problem.Vented(layout, total).Solve(model, options, cancellationToken: cancellationToken);
             return new VentTrial(total, run.Outcome, run.PeakGaugePressure, run.PeakGrainSurface);
         }
 
-        double largest = LargestArea(problem.Design.Tube, layout);
-        double step = Math.Pow(largest / SmallestArea, 1.0 / (ScanPoints - 1));
-        ImmutableArray<VentTrial> trials = [.. Enumerable.Range(0, ScanPoints).Select(i => Try(SmallestArea * Math.Pow(step, i)))];
+        GuideTube tube = problem.Design.Tube;
+        double largest = Math.Max(layout.LargestOpening(tube).SquareMeters, 2 * SmallestArea);
+        int points = (int)Math.Ceiling(Math.Log(largest / SmallestArea) / Math.Log(ScanRatio)) + 1;
+        double step = Math.Pow(largest / SmallestArea, 1.0 / (points - 1));
+        ImmutableArray<VentTrial> trials = [.. Enumerable.Range(0, points).Select(i => Try(i == points - 1 ? largest : SmallestArea * Math.Pow(step, i)))];
         ImmutableArray<VentWindow> windows = [.. Windows(trials, Try)];
         VentWindow? widest = windows.MaxBy(w => w.FactorToEdges);
+        Area ring = layout.LargestRing(tube);
+        Area? asked = widest is null ? null : widest.MiddleUpTo(ring);
         return new VentAdvice
         {
             Layout = layout,
             Trials = trials,
             Windows = windows,
-            Holes = widest is null ? null : HolePattern.ForArea(widest.Middle, layout.HoleCount, layout.WallThickness, layout.Drills),
-            Reason = widest is null ? WhyNone(trials) : Why(widest),
+            Recommended = asked,
+            Holes = asked is { } area ? layout.PatternOf(tube, area) : null,
+            Reason = widest is null ? WhyNone(trials) : Why(widest, asked!.Value, ring),
         };
-    }
-
-    /// <summary>Largest total area that leaves enough of the wall, no hole wider than the bore [m2].</summary>
-    private static double LargestArea(GuideTube tube, VentLayout layout)
-    {
-        double bore = tube.Bore.Meters;
-        double room = tube.Length.Meters - layout.Land.Meters;
-        double diameter = Math.Min(Math.Min(OpenCircumference * Math.PI * bore / layout.HoleCount, bore), 0.9 * room);
-        return Math.Max(layout.HoleCount * Math.PI / 4 * diameter * diameter, 2 * SmallestArea);
     }
 
     private static IEnumerable<VentWindow> Windows(ImmutableArray<VentTrial> trials, Func<double, VentTrial> trial)
@@ -101,15 +96,20 @@ public static class VentSizing
         return lit;
     }
 
-    private static string Why(VentWindow w) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{w.Least.SquareMillimeters:F1} to {w.Greatest.SquareMillimeters:F1} mm2 light{(w.ReachesScanEnd ? " (the larger is the most that fits)" : "")}; {w.Middle.SquareMillimeters:F1} mm2 stands a factor of {w.FactorToEdges:F2} from either edge.");
+    private static string Why(VentWindow w, Area asked, Area ring)
+    {
+        double below = asked / w.Least, above = w.Greatest / asked;
+        string window = Say($"{w.Least.SquareMillimeters:F1} to {w.Greatest.SquareMillimeters:F1} mm2 light{(w.ReachesScanEnd ? " (the larger is the side wide open)" : "")}");
+        return below < 0.99 * above
+            ? Say($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from the lower edge and from the most that one ring of holes holds, {ring.SquareMillimeters:F0} mm2.")
+            : Say($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from either edge.");
+    }
 
     private static string WhyNone(ImmutableArray<VentTrial> trials)
     {
         VentTrial best = trials.MaxBy(t => t.PeakGrainSurface.Kelvins)!;
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"No vent area lights this gap. {best.TotalArea.SquareMillimeters:F1} mm2 comes nearest: {best.Outcome.Cause} {best.Outcome.Cure}");
+        return Say($"No vent area lights this gap. {best.TotalArea.SquareMillimeters:F1} mm2 comes nearest: {best.Outcome.Cause} {best.Outcome.Cure}");
     }
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -8,12 +8,30 @@ internal readonly struct Zone
     public Zone(double products, double air, double energy, in GasConstants p, in GasConstants a)
     {
         Mass = products + air;
-        ProductFraction = products / Mass;
-        R = (products * p.R + air * a.R) / Mass;
-        Cv = (products * p.Cv + air * a.Cv) / Mass;
-        GammaMinusOne = R / Cv;
-        Temperature = energy / (Mass * Cv);
-        PressureVolume = GammaMinusOne * energy;
+        double massR = products * p.R + air * a.R, massCv = products * p.Cv + air * a.Cv;
+        double perMass = 1 / Mass, perCv = 1 / massCv;
+        ProductFraction = products * perMass;
+        R = massR * perMass;
+        Cv = massCv * perMass;
+        GammaMinusOne = massR * perCv;
+        Temperature = energy * perCv;
+        PressureVolume = massR * Temperature;
+    }
+
+    /// <summary>Still air: what an opening sees of the outside.</summary>
+    public Zone(in GasConstants air, double temperature)
+    {
+        R = air.R;
+        Cv = air.Cv;
+        GammaMinusOne = air.Gamma - 1;
+        Temperature = temperature;
+    }
+
+    private Zone(in Zone like)
+    {
+        this = like;
+        Mass = 0;
+        PressureVolume = 0;
     }
 
     public double Mass { get; }
@@ -38,6 +56,9 @@ internal readonly struct Zone
 
     /// <summary>Specific enthalpy [J/kg], zero at 0 K.</summary>
     public double Enthalpy => (Cv + R) * Temperature;
+
+    /// <summary>No gas, with the properties of this one: takes part in nothing.</summary>
+    public Zone Emptied => new(this);
 
     public double DensityAt(double pressure) => pressure / (R * Temperature);
 

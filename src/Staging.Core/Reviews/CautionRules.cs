@@ -12,7 +12,7 @@ internal static class CautionRules
         Authority(),
         .. LaunchCautions.For(plan, flight),
         .. StagingCautions.For(plan, flight, gaps),
-        .. DescentCautions.For(flight),
+        .. DescentCautions.For(plan, flight),
     ];
 
     /// <summary>Says a number in the culture of no country.</summary>

@@ -9,7 +9,27 @@ internal static class DescentCautions
     /// <summary>11 ft lbf in joules.</summary>
     public const double DebrisLimit = 11 * 1.3558179483314004;
 
-    public static IEnumerable<Caution> For(FlightRun flight) => flight.Bodies.Select(Landing);
+    public static IEnumerable<Caution> For(StagingPlan plan, FlightRun flight) =>
+        flight.Bodies.Select(Landing).Append(Drift(flight.Bodies.MaxBy(b => Away(b) ?? double.PositiveInfinity)!, plan.SiteSize.Meters));
+
+    /// <summary>Distance from the guide at landing: drift by wind and distance by a leaning guide [m]; null where it does not land.</summary>
+    private static double? Away(BodyFlight body) => body.DriftEstimate?.Meters + Math.Abs(body.ApogeeRange?.Meters ?? 0);
+
+    /// <summary>The body that lands farthest off, against half the site: the launch point is taken in its middle.</summary>
+    private static Caution Drift(BodyFlight body, double size)
+    {
+        double? away = Away(body);
+        return new Caution
+        {
+            Code = "CAU031",
+            Subject = "drift",
+            OutsideRule = !(away <= size / 2),
+            Text = away is { } metres
+                ? Say($"{body.Name} lands about {metres:F0} m off, by constant wind; the edge of the site is {size / 2:F0} m from its middle.")
+                : $"{body.Name}: no landing was found, so no drift; treat it as unknown.",
+            Rule = SafetyCodes.ModelRocketCode("clause 9, launch site table; that the rocket should land on the site is our reading"),
+        };
+    }
 
     private static Caution Landing(BodyFlight body) => body.Outcome is FlightOutcome.Landed landed
         ? new Caution
@@ -17,7 +37,7 @@ internal static class DescentCautions
             Code = "CAU030",
             Subject = "landing",
             OutsideRule = landed.KineticEnergy.Joules >= DebrisLimit,
-            Text = Say($"{body.Name} lands {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F1} m/s with {landed.KineticEnergy.Joules:F2} J; {DebrisLimit:F1} J counts as debris in casualty analysis."),
+            Text = Say($"{body.Name} lands {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F1} m/s with {landed.KineticEnergy.Joules:F2} J; {DebrisLimit:F1} J counts as debris."),
             Rule = SafetyCodes.DebrisEnergy,
         }
         : new Caution

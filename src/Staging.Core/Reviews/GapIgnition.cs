@@ -18,7 +18,8 @@ public sealed record GapIgnition : IGapIgnition
 
     /// <summary>
     /// Pressure coefficient of the body side at the holes [-], -1.5 to 1: (pressure at the hole - static pressure) over dynamic pressure.
-    /// Near 0 on a long cylinder a few calibres behind the nose; negative just behind a shoulder.
+    /// Near 0 on a long cylinder a few calibres behind the nose; negative just behind a shoulder. An outlet elsewhere has a coefficient of its own, which
+    /// counts from this one: see <see cref="VentTarget.Outside"/>.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double HolePressureCoefficient { get; init => field = Guard.In(value, -1.5, 1); }
@@ -51,17 +52,22 @@ public sealed record GapIgnition : IGapIgnition
                 Pressure = state.AirPressure + HolePressureCoefficient * Pressure.FromPascals(dynamicPressure),
                 Temperature = state.AirTemperature,
             },
+            DynamicPressure = Pressure.FromPascals(dynamicPressure),
         };
     }
 
-    /// <inheritdoc/>
+    /// <summary>
+    /// Runs the gap. Lit, the stages part at once: the exhaust of the upper motor pushes harder than any joint holds, so the opening by gap
+    /// pressure alone is a margin, not a time of separation. Unlit, they part when the gap pressure opens the joint, if it does.
+    /// </summary>
+    /// <param name="state">Air, flight and masses at burn-through.</param>
+    /// <returns>Whether and when the upper motor lights, and when the stages part.</returns>
     public GapIgnitionResult Ignite(BurnThroughState state)
     {
         GapRun run = ProblemAt(state).Solve(options: Solver);
-        Duration? opens = run.TimeOf(GapEventKind.JointOpens);
         return run.Outcome is GapOutcome.Lit lit
-            ? new GapIgnitionResult.Lit { Reason = lit.Cause, IgnitionLag = lit.Time, SeparationLag = opens ?? lit.Time }
-            : new GapIgnitionResult.NotLit { Reason = run.Outcome.Cause, SeparationLag = opens };
+            ? new GapIgnitionResult.Lit { Reason = lit.Cause, IgnitionLag = lit.Time, SeparationLag = lit.Time }
+            : new GapIgnitionResult.NotLit { Reason = run.Outcome.Cause, SeparationLag = run.TimeOf(GapEventKind.JointOpens) };
     }
 
     /// <summary>The gap at rest on the ground, to check what does not depend on the flight.</summary>

@@ -12,7 +12,7 @@ internal static class LaunchCautions
     private const double MostTilt = 30;              // degrees from vertical, clause 6
     private const double MostWind = 8.94;            // m/s, 20 mph, clause 9
     private const double LeastThrustToWeight = 5;    // -, guidance
-    private const double LeastGuideExitSpeed = 13;   // m/s, lower end of the 13 to 15 m/s in use
+    internal const double LeastGuideExitSpeed = 13;  // m/s, lower end of the 13 to 15 m/s in use
 
     /// <summary>Total impulse up to [N s] and smallest site dimension [m] of the launch site table, 50 ft to 1500 ft.</summary>
     private static readonly (double Impulse, double Size)[] SiteTable =
@@ -24,18 +24,20 @@ internal static class LaunchCautions
     {
         FlightPlan stack = plan.Flight;
         double mass = stack.LiftOffMass.Kilograms;
-        double propellant = stack.Stages.Sum(s => s.MotorCount * s.Motor.PropellantMass.Kilograms);
-        double impulse = stack.Stages.Sum(s => s.MotorCount * s.Motor.Thrust.TotalImpulse.NewtonSeconds);
+        double propellant = stack.Stages.Sum(s => s.PropellantMass.Kilograms);
+        double impulse = stack.Stages.Sum(s => s.TotalImpulse.NewtonSeconds);
         yield return Limit("CAU010", "lift-off mass", mass <= MostMass, Say($"{mass * 1e3:F0} g; the code allows {MostMass * 1e3:F0} g."), "clause 7");
         yield return Limit("CAU011", "propellant", propellant <= MostPropellant, Say($"{propellant * 1e3:F0} g in all stages; the code allows {MostPropellant * 1e3:F0} g."), "clause 7");
         yield return Limit("CAU012", "total impulse", impulse <= MostImpulse, Say($"{impulse:F1} N s in all stages; the code allows {MostImpulse:F0} N s."), "clause 7");
         yield return Site(plan.SiteSize.Meters, impulse);
         double wind = stack.Site.Wind.MetersPerSecond;
-        yield return Limit("CAU014", "wind", wind <= MostWind, Say($"{wind:F1} m/s planned; the code allows {MostWind:F1} m/s. Staging in wind turns the stack off vertical before the upper motor burns."), "clause 9");
+        yield return Limit("CAU014", "wind", wind <= MostWind, Say($"{wind:F1} m/s planned; the code allows {MostWind:F1} m/s. Wind turns the stack before the upper motor burns."), "clause 9");
         double tilt = 90 - stack.Guide.Elevation.Degrees;
         yield return Limit("CAU015", "launch angle", tilt <= MostTilt, Say($"{tilt:F0} degrees from vertical; the code allows {MostTilt:F0}. An upper stage that lights off vertical flies far: keep staging near vertical."), "clause 6");
         yield return ThrustToWeight(stack.Stages[0], mass, stack.Site.Gravity);
         yield return GuideExit(flight);
+        foreach (Caution caution in MotorCautions.Beyond(stack, mass, propellant, impulse))
+            yield return caution;
     }
 
     private static Caution Site(double size, double impulse)
@@ -55,7 +57,7 @@ internal static class LaunchCautions
     private static Caution ThrustToWeight(Stage lowest, double mass, Gravity gravity)
     {
         double weight = mass * gravity.AtSeaLevel.MetersPerSecondSquared;
-        double ratio = lowest.MotorCount * lowest.Motor.Thrust.AverageThrust.Newtons / weight;
+        double ratio = lowest.AllMotors.Sum(g => g.Count * g.Motor.Thrust.AverageThrust.Newtons) / weight;
         return new Caution
         {
             Code = "CAU016",
@@ -68,13 +70,13 @@ internal static class LaunchCautions
 
     private static Caution GuideExit(FlightRun flight)
     {
-        double speed = flight.GuideExitSpeed?.MetersPerSecond ?? 0;
+        string rule = Say($"guidance asks for {LeastGuideExitSpeed:F0} to 15 m/s before the fins steer.");
         return new Caution
         {
             Code = "CAU017",
             Subject = "guide exit speed",
-            OutsideRule = speed < LeastGuideExitSpeed,
-            Text = Say($"{speed:F1} m/s at the end of the guide; guidance asks for {LeastGuideExitSpeed:F0} to 15 m/s before the fins steer."),
+            OutsideRule = !(flight.GuideExitSpeed?.MetersPerSecond >= LeastGuideExitSpeed),
+            Text = flight.GuideExitSpeed is { } speed ? Say($"{speed.MetersPerSecond:F1} m/s at the end of the guide; {rule}") : $"the guide is never left; {rule}",
             Rule = SafetyCodes.Guidance("13 to 15 m/s at the end of rod or rail"),
         };
     }

@@ -22,6 +22,20 @@ internal static class SafetyCodes
         How = Evidence.CommonPractice,
     };
 
+    /// <summary>Code for high power rocketry.</summary>
+    public static Provenance HighPowerCode { get; } = new()
+    {
+        Source = "NFPA 1127, Code for High Power Rocketry: more than 160 N s, 80 N average thrust or 62.5 g of propellant in one motor",
+        How = Evidence.FromMemory,
+    };
+
+    /// <summary>Federal regulation on classes of amateur rockets.</summary>
+    public static Provenance AmateurClasses { get; } = new()
+    {
+        Source = "14 CFR 101.22: class 1 up to 125 g of propellant and 1500 g, class 2 up to 40960 N s",
+        How = Evidence.SeenInSource,
+    };
+
     /// <summary>Federal regulation on debris counted in casualty analysis: 11 ft lbf.</summary>
     public static Provenance DebrisEnergy { get; } = new()
     {

@@ -10,45 +10,71 @@ internal static class StagingCautions
 {
     private const double DependableGap = 0.25;   // m, about 10 in
     private const double FlownGap = 0.46;        // m, about 18 in
+    private const double CustomaryVent = 28.3e-6; // m2, one hole of 6 mm
+    private const double DeepDeadEnd = 1;        // bores below the nozzle plane; stirring reaches one to two
     private const double ThinMargin = 1e-3;      // s, a judgement: source and retention move the race by milliseconds
+    private const double ThinSurface = 50;       // K, a judgement: half the range of 723 to 823 K read from hot-bath data
 
     public static IEnumerable<Caution> For(StagingPlan plan, FlightRun flight, ImmutableArray<GapReview> gaps)
     {
         ImmutableArray<Stage> stages = plan.Flight.Stages;
         for (int i = 1; i < stages.Length; i++)
         {
-            if (stages[i].Ignition is StageIgnition.ByGap or StageIgnition.ByContact)
-                yield return BoosterMotor(stages[i - 1]);
-            if (stages[i].Ignition is StageIgnition.ByContact)
-                yield return Tape(stages[i - 1], stages[i]);
+            string below = stages[i - 1].Name, name = stages[i].Name;
+            foreach (Caution caution in stages[i].Ignition.Match(
+                _ => [],
+                _ => [BoosterMotor(below), Tape(below, name)],
+                gap => gap.Gap is GapIgnition ? [BoosterMotor(below)] : [BoosterMotor(below), ForeignGap(name)],
+                _ => (Caution[])[Electronics(name)]))
+            {
+                yield return caution;
+            }
         }
 
         foreach (GapReview gap in gaps)
         {
             yield return GapLength(gap);
+            yield return Vents(gap);
             yield return Outcome(gap);
         }
 
+        foreach (StagingReport staging in flight.Stagings)
+            yield return SpeedAndHeight(staging);
         foreach (FlightBranch branch in flight.Branches)
             yield return Unlit(branch);
     }
 
-    private static Caution BoosterMotor(Stage lower) => new()
-    {
-        Code = "CAU020",
-        Subject = "booster motor",
-        OutsideRule = lower.Motor.ForwardEnd is not MotorForwardEnd.BurnsThrough,
-        Text = $"{lower.Name} must carry a black-powder booster motor, delay code 0, without cap or clay; no other motor lights the next this way.",
-        Rule = SafetyCodes.Practice("booster motors carry delay code 0; other propellants need electronics"),
-    };
+    private static Caution BoosterMotor(string lower) => Reminder(
+        "CAU020",
+        "booster motor",
+        $"{lower} must carry a black-powder booster motor, delay code 0, without cap or clay; no other motor lights the next this way.",
+        "booster motors carry delay code 0; other propellants need electronics");
 
-    private static Caution Tape(Stage lower, Stage upper) => new()
+    private static Caution Tape(string lower, string upper) => Reminder(
+        "CAU021",
+        "motors in contact",
+        $"{lower} to {upper}: tape the motors with thin plastic film, which lets go when heated, not with paper tape.",
+        "direct staging is taped with thin plastic film");
+
+    private static Caution ForeignGap(string upper) => Reminder(
+        "CAU026",
+        "gap of another model",
+        $"{upper} is lit by a gap model that this review cannot look into: its length, vents and margin are not judged here.",
+        "stagings fail; plan for the unlit stage");
+
+    private static Caution Electronics(string upper) => Reminder(
+        "CAU027",
+        "electronics",
+        $"{upper} is lit by electronics: arm them on the pad only, with guards on speed, height and tilt, and test them on the ground without a motor.",
+        "electronics are armed last and disarmed first, with a guard against lighting off vertical");
+
+    private static Caution Reminder(string code, string subject, string text, string practice) => new()
     {
-        Code = "CAU021",
-        Subject = "motors in contact",
+        Code = code,
+        Subject = subject,
         OutsideRule = false,
-        Text = $"{lower.Name} to {upper.Name}: tape the motors with thin plastic film, which lets go when heated, not with paper tape.",
-        Rule = SafetyCodes.Practice("direct staging is taped with thin plastic film"),
+        Text = text,
+        Rule = SafetyCodes.Practice(practice),
     };
 
     private static Caution GapLength(GapReview gap)
@@ -64,16 +90,64 @@ internal static class StagingCautions
         };
     }
 
+    private static Caution Vents(GapReview gap)
+    {
+        GapDesign design = gap.Run.Problem.Design;
+        double area = design.TotalVentArea.SquareMeters;
+        double last = design.Vents.IsEmpty ? 0 : design.Vents.Max(v => v.Station.Meters);
+        double depth = (design.Tube.Length.Meters - last) / design.Tube.Bore.Meters;
+        bool none = design.Vents.IsEmpty;
+        return new Caution
+        {
+            Code = "CAU025",
+            Subject = "vents",
+            OutsideRule = none || depth > DeepDeadEnd,
+            Text = none
+                ? "The gap has no vents: the air ahead of the hot gas has nowhere to go."
+                : Say($"{area * 1e6:F0} mm2 in all, the last {depth:F1} bores below the upper nozzle; practice puts them right below it, and calls {CustomaryVent * 1e6:F0} mm2, one hole of 6 mm, enough for ordinary small models."),
+            Rule = SafetyCodes.Practice("vents go right below the upper nozzle; a total area like one 6 mm hole serves ordinary small models"),
+        };
+    }
+
     private static Caution Outcome(GapReview gap)
     {
-        bool thin = gap.Run.Outcome is GapOutcome.Lit { MarginToSeparation: { } margin } && margin.Seconds < ThinMargin;
+        GapOutcome outcome = gap.Run.Outcome;
+        bool thin = outcome is GapOutcome.Lit lit && (lit.MarginToSeparation?.Seconds < ThinMargin || lit.SurfaceMargin.Kelvins < ThinSurface);
         return new Caution
         {
             Code = "CAU023",
             Subject = "ignition race",
-            OutsideRule = !gap.Run.Outcome.IsLit || thin,
-            Text = $"{gap.Staging.UpperStage}: {gap.Run.Outcome.Cause} {gap.Run.Outcome.Cure} Source, retention and ignition temperature are uncertain by tens of per cent: one nominal answer is not a probability.",
-            Rule = SafetyCodes.Practice("stagings fail; plan for the unlit stage"),
+            OutsideRule = !outcome.IsLit || thin,
+            Text = $"{gap.Staging.UpperStage}: {outcome.Cause} {outcome.Cure}{Heat(gap)} Source, retention and ignition temperature are uncertain by tens of per cent: one nominal answer is not a probability.",
+            Rule = new Provenance
+            {
+                Source = Say($"Judgement: a race won by less than {ThinMargin * 1e3:F0} ms, or a surface less than {ThinSurface:F0} K above ignition, is no margin, for the inputs are known no better"),
+                How = Evidence.Judgement,
+            },
+        };
+    }
+
+    /// <summary>How much of the heat at the grain rests on the least known number.</summary>
+    private static string Heat(GapReview gap)
+    {
+        if (gap.Run.Outcome is not GapOutcome.Lit lit)
+            return "";
+        GapSnapshot at = gap.Run.At(lit.Time);
+        double share = at.Particles / (at.Particles + at.Convection + at.Radiation);
+        return Say($" At that moment {share:P0} of the heat comes from impinging particles, whose efficiency nobody has published.");
+    }
+
+    private static Caution SpeedAndHeight(StagingReport staging)
+    {
+        double speed = staging.Velocity?.MetersPerSecond ?? staging.State.Speed.MetersPerSecond, height = staging.Height?.Meters ?? staging.State.Height.Meters;
+        string when = staging.Lit ? "lights" : "stays cold, after burnout";
+        return new Caution
+        {
+            Code = "CAU028",
+            Subject = "staging speed and height",
+            OutsideRule = speed < LaunchCautions.LeastGuideExitSpeed,
+            Text = Say($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; guidance asks for {LaunchCautions.LeastGuideExitSpeed:F0} to 15 m/s."),
+            Rule = SafetyCodes.Guidance("13 to 15 m/s before the fins steer, at staging as at the end of the guide"),
         };
     }
 

@@ -41,7 +41,7 @@ public static class StagingReviewer
         {
             Staging = staging,
             Run = problem.Solve(options: gap.Solver, cancellationToken: cancel),
-            Advice = problem.SizeVents(gap.Layout, gap.Solver, cancel),
+            Advice = problem.SizeVents(gap.Layout, options: gap.Solver, cancellationToken: cancel),
         };
     }
 }

@@ -16,9 +16,10 @@ internal struct StepControl(int order, double memory)
     private const double ShrinkWhenNotFinite = 0.1;
     private const double Taken = 0.75;
     private const double SmallestError = 1e-10;
-    private const double SmallestRemembered = 1e-4;
+    private static readonly double LogSmallestRemembered = Math.Log(1e-4);
 
-    private double lastError = 1;
+    /// <summary>Logarithm of the error before: products of powers are sums of logarithms, at the cost of one logarithm and one exponential a step.</summary>
+    private double lastLogError;
 
     /// <summary>The step size to try next [s]; zero before the first <see cref="Restart"/>.</summary>
     public double Suggested { get; private set; }
@@ -27,26 +28,25 @@ internal struct StepControl(int order, double memory)
     public void Restart(double firstStep)
     {
         Suggested = firstStep;
-        lastError = 1;
+        lastLogError = 0;
     }
 
     /// <summary>A step of size <paramref name="h"/> met the tolerance.</summary>
     public void Accept(double h, double error, bool afterRejection)
     {
-        double growth = Safety
-            * Math.Pow(Math.Max(error, SmallestError), -(1 - Taken * memory) / order)
-            * Math.Pow(lastError, memory / order);
+        double logError = Math.Log(Math.Max(error, SmallestError));
+        double growth = Safety * Math.Exp((memory * lastLogError - (1 - Taken * memory) * logError) / order);
         growth = Math.Clamp(growth, MostShrink, afterRejection ? 1 : MostGrowth);
         // A step cut short by a stop time can only say that more is allowed; what was known of longer steps stays known.
         bool cut = h < Suggested;
-        if (cut && growth >= MostGrowth)
+        if (cut && growth >= 1)
         {
             Suggested = Math.Max(Suggested, h * growth);
             return;
         }
 
         Suggested = h * growth;
-        lastError = Math.Max(error, SmallestRemembered);
+        lastLogError = Math.Max(logError, LogSmallestRemembered);
     }
 
     /// <summary>A step of size <paramref name="h"/> was refused; an error that is not finite says nothing but "much smaller".</summary>

@@ -29,6 +29,8 @@ public class FlightPlanCheckTests
         Has("FLT009", TwoStages(Timer(1, from: TimerStart.Separation)));
         Has("FLT010", TwoStages() with { Stages = [Booster(), Sustainer(Contact()) with { Motor = Motor(new MotorForwardEnd.Plugged()) }] });
         Has("FLT011", Plan(Booster()));
+        Has("FLT004", Plan(Booster() with { ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.Plugged()) with { PropellantMass = Mass.FromGrams(30) }, Count = 2 }] }));
+        Has("FLT013", Plan(Booster() with { ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.BurnsThrough()), Count = 2 }] }), FindingSeverity.Warning);
         Has("FLT012", Plan(Booster() with { Recovery = new Recovery.Ballistic() }), FindingSeverity.Warning);
     }
 

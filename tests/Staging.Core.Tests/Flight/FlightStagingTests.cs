@@ -189,4 +189,58 @@ public class FlightStagingTests
         Assert.Equal(0.040 + 3 * 0.021, run.Plan.LiftOffMass.Kilograms, 12);
         Assert.Equal(0.030, run.MassLedger().Burnt.Kilograms, 12);
     }
+
+    [Fact]
+    public void Motors_of_two_kinds_push_together_and_lose_their_own_propellant()
+    {
+        // A late, short second motor: its curve starts and ends with a jump between the corners of the main one.
+        ThrustCurve other = ThrustCurve.FromColumns([0.1, 0.4], [5, 3]);
+        Motor beside = Motor(new MotorForwardEnd.Plugged(), other, 0.004);
+        Stage stage = Sustainer(new StageIgnition.AtLaunch()) with { ParallelMotors = [new MotorGroup { Motor = beside, Count = 2 }] };
+        FlightRun run = Plan(stage).Flown();
+        Assert.Equal(0.040 + 0.021 + 2 * 0.015, run.Plan.LiftOffMass.Kilograms, 12);
+        foreach (double t in (ReadOnlySpan<double>)[0.07, 0.1, 0.15, 0.22, 0.3999])
+        {
+            FlightState state = run.Main.At(Seconds(t));
+            Assert.Equal(Curve.At(Seconds(t)).Newtons + 2 * other.At(Seconds(t)).Newtons, state.Thrust.Newtons, 9);
+            double burnt = 0.010 * (Curve.ImpulseUntil(Seconds(t)) / Curve.TotalImpulse) + 2 * 0.004 * (other.ImpulseUntil(Seconds(t)) / other.TotalImpulse);
+            Assert.Equal(run.Plan.LiftOffMass.Kilograms - burnt, state.Mass.Kilograms, 12);
+        }
+
+        Assert.Equal(0.018, run.MassLedger().Burnt.Kilograms, 12);
+        Assert.True(Math.Abs(run.MassLedger().Residual) < 1e-14);
+        Assert.Equal(0.85 + 4, run.Main.The(FlightEventKind.Ejection).Time.Seconds, 12);
+    }
+
+    [Fact]
+    public void The_delay_counts_from_the_main_motor_and_burnout_is_that_of_the_last()
+    {
+        Motor beside = Motor(new MotorForwardEnd.Plugged(), ThrustCurve.FromColumns([0, 2], [2, 2]), 0.004);
+        FlightRun run = Plan(Sustainer(new StageIgnition.AtLaunch()) with { ParallelMotors = [new MotorGroup { Motor = beside, Count = 1 }] }).Flown();
+        Assert.Equal(2, run.Main.The(FlightEventKind.Burnout).Time.Seconds);
+        Assert.Equal(0.85 + 4, run.Main.The(FlightEventKind.Ejection).Time.Seconds, 12);
+    }
+
+    [Fact]
+    public void Two_equal_motors_fly_as_a_cluster_however_they_are_written()
+    {
+        Stage stage = Sustainer(new StageIgnition.AtLaunch());
+        FlightRun cluster = Plan(stage with { MotorCount = 2 }).Flown();
+        FlightRun parallel = Plan(stage with { ParallelMotors = [new MotorGroup { Motor = stage.Motor, Count = 1 }] }).Flown();
+        Assert.Equal(cluster.Apogee!.Value.Meters, parallel.Apogee!.Value.Meters, 9);
+    }
+
+    /// <summary>A motor tube that slides out rearwards at staging and lets a streamer go: the lower piece is slowed from then on.</summary>
+    [Fact]
+    public void A_motor_tube_that_slid_out_comes_down_on_its_streamer()
+    {
+        Stage booster = Booster() with
+        {
+            Recovery = new Recovery.Streamer { DragArea = Area.FromSquareMeters(0.008), Deployment = new DeploymentTrigger.AtSeparation { Lag = Seconds(0.2) } },
+        };
+        BodyFlight piece = Plan(booster, Sustainer(Contact())).Flown().Bodies[1];
+        Assert.Equal(0.87 + 0.2, piece.The(FlightEventKind.DeviceOpens).Time.Seconds, 12);
+        double settled = Math.Sqrt(2 * booster.BurntMass.Kilograms * 9.8 / (1.2 * 0.008));
+        Assert.Equal(settled, piece.Landing().Speed.MetersPerSecond, 0.02 * settled);
+    }
 }

@@ -43,6 +43,26 @@ public class StabilityTests
     }
 
     [Fact]
+    public void Every_failure_branch_has_the_margin_of_what_flies_on()
+    {
+        StackStability stack = TestAirframes.Stack;
+        BranchMargin[] branches = [.. stack.BranchMargins()];
+        Assert.Equal(
+            [BranchKind.UnlitAndJoined, BranchKind.UnlitAndParted, BranchKind.LitLate, BranchKind.LitLate, BranchKind.NothingEjected], branches.Select(b => b.Kind));
+        Assert.All(branches, b => Assert.Equal("sustainer", b.Stage));
+        // The burnt booster with a full, cold sustainer on it; the mass of the sustainer's propellant is not gone.
+        double m = 0.040 + 0.021 + 0.022 + 0.011;
+        Assert.Equal(m, stack.Plan.LiftOffMass.Kilograms - 0.010, 12);
+        Assert.Equal(stack.CentreOfGravity(0, 0), branches[0].Margin.CentreOfGravity);
+        Assert.Equal("booster + sustainer", branches[0].Margin.Body);
+        Assert.Equal(stack.CentreOfGravity(1, 1), branches[1].Margin.CentreOfGravity);
+        Assert.Equal(stack.Margins()[3], branches[4].Margin);
+        // Each branch that is flown has its margin.
+        BranchKind[] flown = [.. stack.Plan.Flown().Branches.Select(b => b.Kind).Distinct()];
+        Assert.Equal(flown.Order(), branches.Select(b => b.Kind).Distinct().Order());
+    }
+
+    [Fact]
     public void The_centre_of_gravity_is_the_mean_of_the_masses_and_moves_with_the_impulse()
     {
         StackStability stack = TestAirframes.Stack;

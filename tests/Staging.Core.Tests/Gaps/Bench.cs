@@ -67,7 +67,7 @@ internal static class Bench
     /// <summary>The same gap with ideal walls and products that differ from air in temperature only.</summary>
     public static GapProblem Adiabatic { get; } = Gap.With(d => d with
     {
-        Source = d.Source with
+        Source = d.Motor() with
         {
             Products = new DustyGas
             {
@@ -84,6 +84,12 @@ internal static class Bench
 
     /// <summary>The problem with a changed design.</summary>
     public static GapProblem With(this GapProblem gap, Func<GapDesign, GapDesign> change) => gap with { Design = change(gap.Design) };
+
+    /// <summary>The booster motor of a design.</summary>
+    public static BurnThroughSource Motor(this GapDesign design) => Assert.IsType<GapSource.Afterburn>(design.Source).Motor;
+
+    /// <summary>The booster motor of a problem.</summary>
+    public static BurnThroughSource Motor(this GapProblem gap) => gap.Design.Motor();
 
     public static GuideTube Tube(double millimetres) => new() { Bore = Length.FromMillimeters(18), Length = Length.FromMillimeters(millimetres) };
 

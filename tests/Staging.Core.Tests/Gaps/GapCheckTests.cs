@@ -37,8 +37,8 @@ public class GapCheckTests
     {
         GapProblem gap = code switch
         {
-            "GAP004" => Bench.Gap.With(d => d with { Joint = d.Joint with { SlidingForce = Force.FromNewtons(30) } }),
-            _ => Bench.Gap.With(d => d with { Source = d.Source with { ChamberPressure = Pressure.FromKilopascals(90) } }),
+            "GAP004" => Bench.Gap.With(d => d with { Joint = d.Joint.Coupler with { SlidingForce = Force.FromNewtons(30) } }),
+            _ => Bench.Gap.With(d => d with { Source = d.Motor() with { ChamberPressure = Pressure.FromKilopascals(90) } }),
         };
         Assert.Contains(gap.Check(), f => f.Code == code && f.Severity == FindingSeverity.Error);
     }
@@ -49,7 +49,7 @@ public class GapCheckTests
         GapProblem gap = Bench.Gap.With(d => d with
         {
             Grain = d.Grain with { IgnitionTemperature = Temperature.FromKelvins(600) },
-            Source = d.Source with { OpeningDiameter = Length.FromMillimeters(20) },
+            Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(20) },
             Vents = [Bench.Hole(d.Tube, 10, 8)],
         });
         Assert.Equal(["GAP002", "GAP007", "GAP008"], gap.Check().Select(f => f.Code).Order());

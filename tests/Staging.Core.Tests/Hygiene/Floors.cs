@@ -14,8 +14,8 @@ internal static class Floors
         ["Fronts"] = ["", "Solving", "Gases", "Discharge"],
         ["Gaps"] = ["", "Solving", "Gases", "Discharge", "Fronts"],
         ["Flight"] = ["", "Solving", "Gases", "Discharge", "Fronts"],
-        ["Reviews"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight"],
-        ["Plans"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Reviews"],
+        ["Reviews"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Studies"],
+        ["Plans"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Reviews", "Studies"],
         ["Studies"] = ["", "Solving"],
     };
 

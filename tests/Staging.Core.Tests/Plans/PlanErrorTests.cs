@@ -27,7 +27,7 @@ public class PlanErrorTests
         { "\"motorCount\": 1,", "\"motorCount\": 0,", "$.flight.stages[0].motorCount", "0 is outside the range; it must be between 1 and 100." },
         { "\"motorCount\": 1,", "\"motorCount\": 1, \"motorCount\": 1,", "$.flight.stages[0].motorCount", "the key stands here more than once." },
         { "\"motorCount\": 1,", "", "$.flight.stages[0].motorCount", "the key is missing; wanted: Number of equal motors that burn side by side." },
-        { "\"motorCount\": 1,", "\"motorCount\": 1, \"colour\": \"red\",", "$.flight.stages[0].colour", "'colour' is not a known key here; accepted: name, structureMass, motor, motorCount, drag, dragWhileBurning, dragWhenDropped, recovery, ignition." },
+        { "\"motorCount\": 1,", "\"motorCount\": 1, \"colour\": \"red\",", "$.flight.stages[0].colour", "'colour' is not a known key here; accepted: name, structureMass, motor, motorCount, parallelMotors, drag, dragWhileBurning, dragWhenDropped, recovery, ignition." },
         { "\"motorCount\": 1,", "\"motorCount\": 1, \"it's\": 1,", "$.flight.stages[0]['it\\'s']", "'it's' is not a known key here" },
         { "\"motorCount\": 1,", "\"motorCount\": 1, \"two\\nlines\": 1,", "$.flight.stages[0]['two\\u000alines']", "'two\\u000alines' is not a known key here" },
         { "\"motorCount\": 1,", "\"motorCount\": 1, \"\\ud800\": 1,", "$.flight.stages[0]", "a key holds half a surrogate pair; it is not Unicode." },

@@ -14,8 +14,11 @@ public class PlanFormTests
 {
     private const BindingFlags Everything = BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
-    /// <summary>Required properties without a required key of their own: uniform gravity has no radius, and a gap is cast to the one kind there is.</summary>
-    private static readonly string[] ToldOtherwise = ["Gravity.Radius", "ByGap.Gap"];
+    /// <summary>
+    /// Required properties without a required key of their own: uniform gravity has no radius, a gap is cast to the one kind there is, and a motor and a
+    /// table of a source are told by their own keys.
+    /// </summary>
+    private static readonly string[] ToldOtherwise = ["Gravity.Radius", "ByGap.Gap", "Afterburn.Motor", "Tabulated.Feed"];
 
     public static TheoryData<string, double, string, double> Conversions => new()
     {
@@ -48,6 +51,7 @@ public class PlanFormTests
         { "degC", 15, "temperature", 288.15 },
         { "degF", 59, "temperature", 288.15 },
         { "km/h", 36, "speed", 10 },
+        { "mm/s", 12.5, "speed", 0.0125 },
         { "ft/s", 1, "speed", 0.3048 },
         { "mph", 1, "speed", 0.44704 },
         { "g/cm3", 1.7, "density", 1700 },

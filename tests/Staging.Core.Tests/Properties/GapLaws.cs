@@ -33,7 +33,7 @@ public class GapLaws
     public void A_stronger_joint_never_opens_earlier(GapProblem gap)
     {
         Duration opens = gap.Solve().TimeOf(GapEventKind.JointOpens) ?? Duration.FromSeconds(1e3);
-        GapProblem stronger = gap.With(d => d with { Joint = d.Joint with { BreakawayForce = 1.3 * d.Joint.BreakawayForce, SlidingForce = 1.3 * d.Joint.SlidingForce } });
+        GapProblem stronger = gap.With(d => d with { Joint = d.Joint.Coupler with { BreakawayForce = 1.3 * d.Joint.Coupler.BreakawayForce, SlidingForce = 1.3 * d.Joint.Coupler.SlidingForce } });
         Duration later = stronger.Solve().TimeOf(GapEventKind.JointOpens) ?? Duration.FromSeconds(1e3);
         Assert.True(later.Seconds >= opens.Seconds - 1e-7);
     }
@@ -52,8 +52,8 @@ public class GapLaws
         const double k = 1.7;
         GapProblem scaled = one.With(d => d with
         {
-            Source = d.Source with { ChamberPressure = k * d.Source.ChamberPressure, FragmentMass = k * d.Source.FragmentMass },
-            Joint = d.Joint with { BreakawayForce = k * d.Joint.BreakawayForce, SlidingForce = k * d.Joint.SlidingForce },
+            Source = d.Motor() with { ChamberPressure = k * d.Motor().ChamberPressure, FragmentMass = k * d.Motor().FragmentMass },
+            Joint = d.Joint.Coupler with { BreakawayForce = k * d.Joint.Coupler.BreakawayForce, SlidingForce = k * d.Joint.Coupler.SlidingForce },
         }) with
         {
             Bodies = one.Bodies with { MassAhead = k * one.Bodies.MassAhead, MassBehind = k * one.Bodies.MassBehind },
@@ -106,7 +106,7 @@ public static class LegalGap
         {
             Tube = tube,
             Vents = [Bench.Hole(tube, diameter, holes)],
-            Source = d.Source with
+            Source = d.Motor() with
             {
                 Products = Bench.Powder(gas),
                 FragmentMass = Mass.FromGrams(grams),

@@ -2,6 +2,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using Staging.Core.Gaps;
+using Staging.Core.Tests.Gaps;
 using Staging.Core.Gaps.Resolved;
 using Staging.Core.Gases;
 using Staging.Core.Tests.Gaps.Resolved;
@@ -91,8 +92,8 @@ public static class WildGap
             Surroundings = legal.Surroundings with { Pressure = Pressure.FromKilopascals(outside) },
             Design = legal.Design with
             {
-                Vents = [legal.Design.Vents[0] with { Holes = legal.Design.Vents[0].Holes with { Count = holes } }],
-                Source = legal.Design.Source with
+                Vents = [legal.Design.Vents[0] with { Holes = legal.Design.Vents[0].Holes with { Count = Math.Min(holes, MostHoles(legal)) } }],
+                Source = legal.Motor() with
                 {
                     ChamberPressure = Pressure.FromKilopascals(chamber),
                     OpeningDiameter = Length.FromMillimeters(Math.Min(opening, 13)),
@@ -101,4 +102,11 @@ public static class WildGap
                 },
             },
         }).ToArbitrary();
+
+    /// <summary>Holes that together are as large as 1.6 bores of open tube: more than that the model refuses.</summary>
+    private static int MostHoles(GapProblem gap)
+    {
+        double bore = gap.Design.Tube.Bore.Meters, hole = gap.Design.Vents[0].Holes.Diameter.Meters;
+        return Math.Max(1, (int)(1.6 * Math.PI * bore * bore / (Math.PI / 4 * hole * hole)));
+    }
 }

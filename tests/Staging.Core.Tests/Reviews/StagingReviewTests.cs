@@ -88,6 +88,64 @@ public class StagingReviewTests
     }
 
     [Fact]
+    public void Drift_is_held_against_half_the_site()
+    {
+        FlightPlan windy = TestFlights.TwoStages() with { Site = TestFlights.TwoStages().Site with { Wind = Speed.FromMetersPerSecond(8) } };
+        StagingReview review = TestPlans.Of(windy).Review();
+        double drift = review.Flight.Main.DriftEstimate!.Value.Meters;
+        foreach ((double size, bool outside) in (ReadOnlySpan<(double, bool)>)[(2 * drift + 10, false), (2 * drift - 10, true)])
+        {
+            Caution caution = (TestPlans.Of(windy) with { SiteSize = Length.FromMeters(size) }).Review().Cautions.Single(c => c.Code == "CAU031");
+            Assert.Equal(outside, caution.OutsideRule);
+            Assert.Contains(drift.ToString("F0", System.Globalization.CultureInfo.InvariantCulture) + " m off", caution.Text, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_leaning_guide_adds_its_distance_to_the_drift()
+    {
+        FlightPlan leaning = TestFlights.TwoStages() with
+        {
+            Guide = LaunchGuide.Vertical(Length.FromMeters(1)) with { Elevation = Angle.FromDegrees(65) },
+            Site = TestFlights.TwoStages().Site with { Wind = Speed.FromMetersPerSecond(0) },
+        };
+        StagingReview review = (TestPlans.Of(leaning) with { SiteSize = Length.FromMeters(100) }).Review();
+        Assert.True(review.Cautions.Single(c => c.Code == "CAU031").OutsideRule);
+        Assert.True(review.Flight.Main.ApogeeRange!.Value.Meters > 50);
+    }
+
+    [Fact]
+    public void A_slow_staging_is_noticed()
+    {
+        Caution fast = TestPlans.Of(TestFlights.TwoStages()).Review().Cautions.Single(c => c.Code == "CAU028");
+        Caution slow = TestPlans.Of(TestFlights.TwoStages(TestFlights.Timer(4.5))).Review().Cautions.Single(c => c.Code == "CAU028");
+        Assert.False(fast.OutsideRule);
+        Assert.True(slow.OutsideRule, slow.Text);
+    }
+
+    [Theory]
+    [InlineData(1, 0.010, false)]
+    [InlineData(20, 0.010, true)]
+    [InlineData(1, 0.070, true)]
+    public void A_high_power_motor_is_noticed_among_all_motors(double thrust, double propellant, bool outside)
+    {
+        Motor motor = TestFlights.Motor(new MotorForwardEnd.Plugged(), TestFlights.Curve.Scaled(thrust), propellant);
+        FlightPlan plan = TestFlights.Plan(TestFlights.Booster() with { ParallelMotors = [new MotorGroup { Motor = motor, Count = 1 }] }, TestFlights.Sustainer(TestFlights.Contact()));
+        StagingReview review = TestPlans.Of(plan).Review();
+        Assert.Equal(outside, review.Cautions.Any(c => c.Code == "CAU018" && c.OutsideRule));
+        Assert.DoesNotContain(review.Cautions, c => c.Code == "CAU019");
+    }
+
+    [Fact]
+    public void Above_the_first_federal_class_the_class_is_named()
+    {
+        StagingReview review = TestPlans.Of(TestFlights.TwoStages() with { Payload = Mass.FromKilograms(2) }).Review();
+        Caution caution = review.Cautions.Single(c => c.Code == "CAU019");
+        Assert.True(caution.OutsideRule);
+        Assert.Contains("class 2", caution.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Motors_in_contact_get_the_word_about_tape() =>
         Assert.Contains(TestPlans.Of(TestFlights.TwoStages()).Review().Cautions, c => c.Code == "CAU021" && c.Text.Contains("plastic film", StringComparison.Ordinal));
 

@@ -36,7 +36,7 @@ public class HeatedSurfaceChecks
     private static double ConstantFlux(double effusivity, double flux, double time, int steps)
     {
         double h = time / steps;
-        var surface = new HeatedSurface(effusivity, h);
+        var surface = new HeatedSurface(effusivity, h, time);
         surface.Start(flux);
         for (int i = 0; i < steps; i++)
         {

@@ -2,7 +2,7 @@ namespace Staging.Core.Gaps.Resolved;
 
 /// <summary>
 /// Turbulent exchange between the stream that leaves through the last vents and the dead end beyond them: the closure of the displacement
-/// model, resolved in depth. The volume flow that reaches past a depth z is exchange x stream speed x bore area x exp(-z/reach).
+/// model, resolved in depth. The volume flow that reaches past a depth z is exchange x volume flow of the stream x exp(-z/reach).
 /// </summary>
 /// <remarks>
 /// Stream gas and pocket gas change places by equal volumes, with their enthalpy and momentum: nothing is made or lost. What reaches past the
@@ -14,24 +14,32 @@ internal sealed class DeadEndMixing
     private const double MostShare = 0.4;
 
     private readonly GapParameters p;
-    private readonly double cellVolume;
+    private readonly double firstVolume;
     private readonly int first;
 
     /// <summary>Share of the stream that each cell holds, and share of the exchange that reaches it [-].</summary>
     private readonly double[] stream;
     private readonly double[] pocket;
+
+    /// <summary>Volume of each cell over that of the tube's first [-].</summary>
+    private readonly double[] volume;
     private readonly double greatest;
 
-    public DeadEndMixing(GapParameters p, double cellLength, int cells, int nozzleCell, double reach, ReadOnlySpan<ResolvedVent> lastVents)
+    public DeadEndMixing(GapParameters p, TubeFlow tube, double length, int nozzleCell, double reach, ReadOnlySpan<ResolvedVent> lastVents)
     {
         this.p = p;
-        cellVolume = p.BoreArea * cellLength;
-        first = Math.Clamp((int)(p.LastVent / cellLength), 0, cells - 1);
+        double cellLength = tube.CellLength, begin = length - p.DeadEndDepth;
+        int cells = tube.Cells.Count;
+        firstVolume = p.Profile.FirstArea * cellLength;
+        first = Math.Clamp((int)(begin / cellLength), 0, cells - 1);
         int mouth = first;
         foreach (ResolvedVent vent in lastVents)
             first = Math.Min(first, vent.First);
         stream = new double[cells - first];
         pocket = new double[cells - first];
+        volume = new double[cells - first];
+        for (int k = 0; k < volume.Length; k++)
+            volume[k] = tube.RelativeArea(tube.Cells.First + first + k);
         foreach (ResolvedVent vent in lastVents)
         {
             for (int k = 0; k < vent.Share.Length; k++)
@@ -41,7 +49,7 @@ internal sealed class DeadEndMixing
         double reached = 1;
         for (int i = mouth; i < nozzleCell; i++)
         {
-            double beyond = Math.Exp(-Math.Max(0, (i + 1) * cellLength - p.LastVent) / reach);
+            double beyond = Math.Exp(-Math.Max(0, (i + 1) * cellLength - begin) / reach);
             pocket[i - first] = reached - beyond;
             reached = beyond;
         }
@@ -50,14 +58,13 @@ internal sealed class DeadEndMixing
         for (int i = recess; i < cells; i++)
             pocket[i - first] += reached / (cells - recess);
         for (int k = 0; k < stream.Length; k++)
-            greatest = Math.Max(greatest, stream[k] + pocket[k]);
+            greatest = Math.Max(greatest, (stream[k] + pocket[k]) / volume[k]);
     }
 
     /// <summary>Lets stream and pocket change places over a time; <paramref name="origin"/> is the index of the tube's original first cell.</summary>
-    public void Stir(TubeArrays a, int origin, double streamSpeed, double time)
+    public void Stir(TubeArrays a, int origin, double streamVolumeFlow, double time)
     {
-        double volume = p.DeadEndExchange * streamSpeed * p.BoreArea * time;
-        double part = Math.Min(volume / cellVolume, MostShare / greatest);
+        double part = Math.Min(p.DeadEndExchange * streamVolumeFlow * time / firstVolume, MostShare / greatest);
         var fromStream = default(Content);
         var fromPocket = default(Content);
         for (int k = 0; k < stream.Length; k++)
@@ -71,7 +78,7 @@ internal sealed class DeadEndMixing
         {
             Content c = Content.Of(a, origin + first + k);
             Content change = fromPocket.Times(stream[k]) + fromStream.Times(pocket[k]) + c.Times(-stream[k] - pocket[k]);
-            change.Times(part).Enter(a, origin + first + k);
+            change.Times(part / volume[k]).Enter(a, origin + first + k);
         }
     }
 

@@ -3,11 +3,11 @@ using System.Collections.Immutable;
 namespace Staging.Core.Gaps.Resolved;
 
 /// <summary>The course of a resolved run: moments at a fixed interval and at the end, straight lines between them.</summary>
-internal sealed class ResolvedCourse(IReadOnlyList<double> times, IReadOnlyList<GapMoment> moments, ImmutableArray<GapProfile> profiles) : GapCourse
+internal sealed class ResolvedCourse(IReadOnlyList<double> times, IReadOnlyList<GapReading> moments, ImmutableArray<GapProfile> profiles) : GapCourse
 {
     public override ImmutableArray<GapProfile> Profiles => profiles;
 
-    public override GapMoment At(double time)
+    public override GapReading At(double time)
     {
         int low = 0, high = times.Count - 1;
         while (high - low > 1)
@@ -17,12 +17,13 @@ internal sealed class ResolvedCourse(IReadOnlyList<double> times, IReadOnlyList<
         }
 
         double span = times[high] - times[low], s = span > 0 ? Math.Clamp((time - times[low]) / span, 0, 1) : 0;
-        GapMoment a = moments[low], b = moments[high];
+        GapReading a = moments[low], b = moments[high];
         double Between(double x, double y) => x + s * (y - x);
-        return new GapMoment
+        return new GapReading
         {
             GapPressure = Between(a.GapPressure, b.GapPressure),
             ChamberPressure = Between(a.ChamberPressure, b.ChamberPressure),
+            JacketPressures = [],
             Front = Between(a.Front, b.Front),
             HotTemperature = Between(a.HotTemperature, b.HotTemperature),
             NozzleTemperature = Between(a.NozzleTemperature, b.NozzleTemperature),

@@ -12,13 +12,14 @@ internal sealed class ResolvedMarch
     private readonly GapParameters p;
     private readonly ResolvedGap gap;
     private readonly ResolvedWatch watch;
-    private readonly GapSystem joint;
+    private readonly JointMechanics joint;
     private readonly ProgressReport? progress;
     private readonly double[] profileTimes;
     private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
     private SolverFailure? failure;
     private int profilesKept;
     private bool sliding;
+    private bool burnt;
     private double pressure;
     private double atVent;
     private double atNozzle;
@@ -29,10 +30,11 @@ internal sealed class ResolvedMarch
         this.model = model;
         this.options = options;
         p = GapLowering.Lower(problem);
-        double reach = problem.Design.Closures.StirringReachInBores * p.Bore;
-        gap = new ResolvedGap(p, model, problem.Design.Tube.Length.Meters, reach);
+        double length = problem.Design.Tube.Length.Meters;
+        double reach = problem.Design.Closures.StirringReachInBores * p.Profile.BoreBelow(length);
+        gap = new ResolvedGap(p, model, length, reach);
         watch = new ResolvedWatch(p, gap);
-        joint = new GapSystem(p, true);
+        joint = new JointMechanics(p, JointPhase.Slides);
         this.progress = progress is null ? null : new ProgressReport(progress, p.Horizon);
         profileTimes = [.. model.ProfileTimes.Select(t => t.Seconds).Where(t => t >= 0 && t <= p.Horizon).Order()];
         pressure = p.OutsidePressure;
@@ -61,7 +63,7 @@ internal sealed class ResolvedMarch
             Extremes = watch,
             Happened = events,
             End = gap.Time,
-            Ledger = GapLifting.Ledger(first, gap.Totals, p, gap.Burnt, gap.Left),
+            Ledger = GapLifting.Ledger(first, gap.Given, gap.Left, gap.Totals),
             Statistics = new SolverStatistics(tube.Steps, tube.Repeats, tube.Steps + tube.Repeats, tube.Steps),
             Failure = failure,
         });
@@ -71,14 +73,14 @@ internal sealed class ResolvedMarch
     {
         if (gap.Tube.Steps + gap.Tube.Repeats >= options.MostSteps)
             return Fail(SolverFailureKind.TooManySteps, $"All {options.MostSteps} steps were used up at {gap.Time * 1e3:G4} ms.");
-        if (!sliding && joint.JointAcceleration(pressure, p.Breakaway) > 0)
+        if (!sliding && joint.Acceleration(pressure, p.Breakaway) > 0)
         {
             sliding = true;
             events.Add((GapEventKind.JointMoves, gap.Time));
         }
 
         double until = Math.Min(Math.Min(watch.Next, p.Horizon), profilesKept < profileTimes.Length ? profileTimes[profilesKept] : p.Horizon);
-        double acceleration = sliding ? joint.JointAcceleration(pressure, joint.SlidingFriction(gap.Slide)) : 0;
+        double acceleration = sliding ? joint.Acceleration(pressure, joint.Friction(gap.Slide)) : 0;
         return gap.Step(until, sliding, acceleration)
             || Fail(SolverFailureKind.StepTooSmall, $"A cell lost its gas at {gap.Time * 1e3:G4} ms however short the step.");
     }
@@ -97,8 +99,12 @@ internal sealed class ResolvedMarch
         double vent = gap.ProductsAtLastVent, nozzle = gap.Nozzle(out _).ProductFraction;
         Reached(GapEventKind.FrontAtLastVent, atVent, vent, before, time);
         Reached(GapEventKind.ProductsAtNozzle, atNozzle, nozzle, before, time);
-        if (before < p.FragmentBurnTime && time >= p.FragmentBurnTime)
-            events.Add((GapEventKind.FragmentsBurnt, p.FragmentBurnTime));
+        if (!burnt && time >= gap.SourceEnd)
+        {
+            burnt = true;
+            events.Add((GapEventKind.FragmentsBurnt, gap.SourceEnd));
+        }
+
         (atVent, atNozzle) = (vent, nozzle);
         watch.Stepped(pressure, nozzle);
         if (time >= watch.Next)
@@ -120,7 +126,7 @@ internal sealed class ResolvedMarch
             events.Add((GapEventKind.JointRests, time));
         }
 
-        if (time < p.FragmentBurnTime || Math.Max(pressure, gap.ChamberPressure) > (1 + GapSystem.SpentShare) * p.OutsidePressure)
+        if (!burnt || Math.Max(pressure, gap.ChamberPressure) > (1 + GapSystem.SpentShare) * p.OutsidePressure)
             return false;
         events.Add((GapEventKind.Spent, time));
         return true;

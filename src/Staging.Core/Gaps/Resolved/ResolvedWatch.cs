@@ -9,7 +9,7 @@ internal sealed class ResolvedWatch : IGapExtremes
     private readonly ResolvedGap gap;
     private readonly HeatedSurface surface;
     private readonly List<double> times = [];
-    private readonly List<GapMoment> moments = [];
+    private readonly List<GapReading> moments = [];
     private readonly ImmutableArray<GapProfile>.Builder profiles = ImmutableArray.CreateBuilder<GapProfile>();
     private double temperature;
 
@@ -17,7 +17,7 @@ internal sealed class ResolvedWatch : IGapExtremes
     {
         this.p = p;
         this.gap = gap;
-        surface = new HeatedSurface(p.Grain.Effusivity, GapWatch.Interval);
+        surface = new HeatedSurface(p.Grain.Effusivity, GapWatch.Interval, p.Horizon);
         temperature = PeakSurface = p.Grain.Initial;
         PeakPressure = p.OutsidePressure;
         LeastFrontRemaining = p.LastVent;
@@ -29,6 +29,8 @@ internal sealed class ResolvedWatch : IGapExtremes
     public double LitTime { get; private set; } = double.NaN;
 
     public double PeakSurface { get; private set; }
+
+    public double? PeakSurfaceAfterOpening => null;
 
     public double PeakPressure { get; private set; }
 
@@ -97,18 +99,18 @@ internal sealed class ResolvedWatch : IGapExtremes
     private GrainHeating Heating()
     {
         Zone nozzle = gap.Nozzle(out double pressure);
-        double speed = Math.Max(gap.StreamVolumeFlow, 0) / p.BoreArea * p.StirringAtNozzle;
-        return new GrainHeating(nozzle, pressure, speed, p);
+        return new GrainHeating(nozzle, pressure, gap.SpeedAtNozzle, p);
     }
 
     private void Keep(in GrainHeating heating)
     {
         Zone nozzle = gap.Nozzle(out _);
         times.Add(gap.Time);
-        moments.Add(new GapMoment
+        moments.Add(new GapReading
         {
             GapPressure = gap.Pressure,
             ChamberPressure = gap.ChamberPressure,
+            JacketPressures = [],
             Front = Front(),
             HotTemperature = HotTemperature(),
             NozzleTemperature = nozzle.Temperature,
@@ -151,8 +153,9 @@ internal sealed class ResolvedWatch : IGapExtremes
         double mass = 0, sum = 0;
         for (int i = a.First; i < a.End; i++)
         {
-            mass += a.Products[i];
-            sum += a.Products[i] * TemperatureOf(i);
+            double products = gap.Tube.VolumeOf(i) * a.Products[i];
+            mass += products;
+            sum += products * TemperatureOf(i);
         }
 
         return mass > 0 ? sum / mass : p.OutsideTemperature;

@@ -61,6 +61,12 @@ internal sealed class TubeFlow
     /// <summary>Length of cell i [m].</summary>
     public double LengthOf(int i) => i == Cells.First ? FirstLength * CellLength : CellLength;
 
+    /// <summary>Cross-section of cell i over that of the first [-].</summary>
+    public double RelativeArea(int i) => bore is null ? 1 : bore.Relative[i];
+
+    /// <summary>Volume of cell i, a unit of the first cell's cross-section [m].</summary>
+    public double VolumeOf(int i) => RelativeArea(i) * LengthOf(i);
+
     /// <summary>Sets one cell, counted from the left from 0.</summary>
     public void Fill(int cell, double density, double velocity, double pressure, double fraction)
     {
@@ -74,11 +80,11 @@ internal sealed class TubeFlow
     /// <summary>Looks at all cells: primitives and extremes. Needed after the cells were changed from outside.</summary>
     public TubeExtremes Look() => Extremes = sweep.Primitives(Cells);
 
-    /// <summary>Friction and heat loss at the wall over a time; returns the heat lost [J/m2 of bore].</summary>
+    /// <summary>Friction and heat loss at the wall over a time; returns the heat lost, a unit of the first cell's cross-section [J/m2]. A bore [m] counts where the tube has one.</summary>
     public double LoseToWall(double time, double bore, double heatTransfer, double wall)
     {
         double before = Cells.Energy[Cells.First];
-        double lost = sweep.Walls(Cells, time, bore, heatTransfer, wall);
+        double lost = sweep.Walls(Cells, this.bore, time, bore, heatTransfer, wall);
         return CellLength * (lost + (FirstLength - 1) * (before - Cells.Energy[Cells.First]));
     }
 

@@ -6,7 +6,7 @@ namespace Staging.Core.Gaps.Resolved;
 /// <summary>What went from a parcel to the outside in a step: mass [kg], enthalpy [J], volume at the parcel's pressure [m3]. Negative when air came in.</summary>
 internal record struct Passed(double Mass, double Enthalpy, double Volume);
 
-/// <summary>Flow between a parcel and the outside over a time, by a discharge law: second order, and never past the outside pressure.</summary>
+/// <summary>Flow between a parcel and the air behind a hole over a time, by a discharge law: second order, and never past the pressure there.</summary>
 internal static class VesselVent
 {
     /// <summary>Share of the way to outside pressure, and of the mass, that one substep may go [-]; the midpoint rule errs by its cube.</summary>
@@ -15,17 +15,17 @@ internal static class VesselVent
     /// <summary>Pressure difference over outside pressure at which the rest of the time passes nothing [-]: round-off of the law.</summary>
     private const double Settled = 1e-12;
 
-    public static Passed Pass(IDischargeLaw law, in OrificeSize size, ref Parcel parcel, double volume, double time, GapParameters p)
+    public static Passed Pass(IDischargeLaw law, in OrificeSize size, ref Parcel parcel, double volume, double time, double behind, GapParameters p)
     {
         var passed = default(Passed);
-        var outside = new OrificeSide(p.OutsidePressure, p.OutsideTemperature, p.Air);
+        var outside = new OrificeSide(behind, p.OutsideTemperature, p.Air);
         double left = time;
         while (left > 0)
         {
             Zone zone = parcel.Zone(p);
-            double pressure = zone.PressureVolume / volume, over = Math.Abs(pressure - p.OutsidePressure);
+            double pressure = zone.PressureVolume / volume, over = Math.Abs(pressure - behind);
             double flow = OrificeKernel.SignedMassFlow(law, size, Side(zone, pressure), outside);
-            if (flow == 0 || over <= Settled * p.OutsidePressure)
+            if (flow == 0 || over <= Settled * behind)
                 break;
 
             // Rate at which the parcel nears outside pressure, and at which its mass turns over [1/s].

@@ -12,17 +12,27 @@ namespace Staging.Core.Gaps.Resolved;
 internal static class WallLosses<L>
     where L : struct, ILane<L>
 {
-    /// <summary>Applies both over a time and returns the heat lost, a unit of volume of a cell [J/m3], summed over the cells.</summary>
+    /// <summary>
+    /// Applies both over a time and returns the heat lost, a unit of volume of a cell [J/m3], summed over the cells; in a tube of several bores with the
+    /// relative cross-sections as weights.
+    /// </summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static double Apply(TubeArrays a, double time, double bore, double heatTransfer, double wall, in GasConstants products, in GasConstants air)
+    public static double Apply(TubeArrays a, double time, double bore, double heatTransfer, double wall, in GasConstants products, in GasConstants air, TubeBore? shape = null)
     {
         ref double rho = ref MemoryMarshal.GetArrayDataReference(a.Density), mom = ref MemoryMarshal.GetArrayDataReference(a.Momentum);
         ref double energy = ref MemoryMarshal.GetArrayDataReference(a.Energy), prod = ref MemoryMarshal.GetArrayDataReference(a.Products);
         a.FillIdle();
         L zero = L.Of(0), one = L.Of(1), half = L.Of(0.5), dt = L.Of(time), lost = zero;
-        L heat = L.Of(4 * heatTransfer / bore), wallT = L.Of(wall), D = L.Of(bore);
+        L heat = L.Of(4 * heatTransfer / bore), wallT = L.Of(wall), D = L.Of(bore), weight = one;
         for (nint i = a.First; i < a.End; i += L.Count)
         {
+            if (shape is not null)
+            {
+                D = L.Load(ref MemoryMarshal.GetArrayDataReference(shape.Diameter), i);
+                heat = L.Of(4 * heatTransfer) / D;
+                weight = L.Load(ref MemoryMarshal.GetArrayDataReference(shape.Relative), i);
+            }
+
             L r = L.Load(ref rho, i), m = L.Load(ref mom, i), E = L.Load(ref energy, i), q = L.Load(ref prod, i);
             L rcv = L.Of(air.Cv) * r + L.Of(products.Cv - air.Cv) * q;
             L T = L.Max((E - half * m * m / r) / rcv, zero);
@@ -42,7 +52,8 @@ internal static class WallLosses<L>
             L after = E - loss;
             L.Store(ref mom, i, m);
             L.Store(ref energy, i, after);
-            lost = lost + (i + L.Count <= a.End ? E - after : L.First(E - after, (int)(a.End - i)));
+            L given = weight * (E - after);
+            lost = lost + (i + L.Count <= a.End ? given : L.First(given, (int)(a.End - i)));
         }
 
         return L.Sum(lost);

@@ -5,15 +5,14 @@ using System.Text.Json.Nodes;
 namespace Staging.Core.Plans.Forms;
 
 /// <summary>A column of plain numbers; its unit is in the name of its key. Written on one line.</summary>
-internal sealed class ColumnForm : Form<ReadOnlyMemory<double>>
+/// <param name="sample">A column that a record accepts.</param>
+internal sealed class ColumnForm(double[] sample) : Form<ReadOnlyMemory<double>>
 {
-    private static readonly double[] Rising = [0, 1];
-
-    /// <summary>The form; it has no parameters.</summary>
-    public static ColumnForm Numbers { get; } = new();
+    /// <summary>A column whose record takes numbers from 0 to 1.</summary>
+    public static ColumnForm Numbers { get; } = new([0, 1]);
 
     /// <inheritdoc/>
-    public override ReadOnlyMemory<double> Sample => Rising;
+    public override ReadOnlyMemory<double> Sample => sample;
 
     /// <inheritdoc/>
     public override bool TryRead(JsonPlace place, out ReadOnlyMemory<double> value)

@@ -4,11 +4,13 @@ using System.Text.Json.Nodes;
 
 namespace Staging.Core.Plans.Forms;
 
-/// <summary>A list of things of one form; it may be empty.</summary>
-internal sealed class ListForm<T>(Form<T> item) : Form<ImmutableArray<T>>
+/// <summary>A list of things of one form; it may be empty, unless a record asks for more.</summary>
+/// <param name="item">The form of one thing.</param>
+/// <param name="least">How many a record asks for at least.</param>
+internal sealed class ListForm<T>(Form<T> item, int least = 0) : Form<ImmutableArray<T>>
 {
     /// <inheritdoc/>
-    public override ImmutableArray<T> Sample => [];
+    public override ImmutableArray<T> Sample => [.. Enumerable.Repeat(0, least).Select(_ => item.Sample)];
 
     /// <inheritdoc/>
     public override bool TryRead(JsonPlace place, out ImmutableArray<T> value)
@@ -38,5 +40,11 @@ internal sealed class ListForm<T>(Form<T> item) : Form<ImmutableArray<T>>
     }
 
     /// <inheritdoc/>
-    public override JsonObject Schema(SchemaDefinitions definitions) => new() { ["type"] = "array", ["items"] = item.Schema(definitions) };
+    public override JsonObject Schema(SchemaDefinitions definitions)
+    {
+        var schema = new JsonObject { ["type"] = "array", ["items"] = item.Schema(definitions) };
+        if (least > 0)
+            schema["minItems"] = least;
+        return schema;
+    }
 }

@@ -44,7 +44,7 @@ internal static class Quantities
 
     public static readonly QuantityForm<Speed, SpeedUnit> Speed = new(
         "speed", (x, u) => new Speed(x, u), (q, u) => q.As(u), q => q.Unit,
-        [("m/s", SpeedUnit.MeterPerSecond), ("km/h", SpeedUnit.KilometerPerHour), ("ft/s", SpeedUnit.FootPerSecond), ("mph", SpeedUnit.MilePerHour)]);
+        [("m/s", SpeedUnit.MeterPerSecond), ("mm/s", SpeedUnit.MillimeterPerSecond), ("km/h", SpeedUnit.KilometerPerHour), ("ft/s", SpeedUnit.FootPerSecond), ("mph", SpeedUnit.MilePerHour)]);
 
     public static readonly QuantityForm<Acceleration, AccelerationUnit> Acceleration = new(
         "acceleration", (x, u) => new Acceleration(x, u), (q, u) => q.As(u), q => q.Unit,

@@ -9,28 +9,58 @@ namespace Staging.Core.Plans.Records;
 /// <summary>The gap between two motors as built.</summary>
 internal static class GapForms
 {
+    public static readonly RecordForm<BoreStep> Step = new("boreStep", "A change of bore.", f =>
+    {
+        var station = f.Required("station", Quantities.Length, x => x.Station, "From here on, as a distance from the booster motor's forward end.");
+        var bore = f.Required("bore", Quantities.Length, x => x.Bore, "Inner diameter from here on.");
+        return v => new BoreStep { Station = station[v], Bore = bore[v] };
+    });
+
     public static readonly RecordForm<GuideTube> Tube = new("guideTube", "The tube between the motors.", f =>
     {
         var bore = f.Required("bore", Quantities.Length, x => x.Bore, "Inner diameter.");
         var length = f.Required("length", Quantities.Length, x => x.Length, "From the booster motor's forward end to the upper motor's nozzle plane.");
-        return v => new GuideTube { Bore = bore[v], Length = length[v] };
+        var steps = f.Optional("steps", new ListForm<BoreStep>(Step), x => x.Steps, [], "Changes of bore, rising; one bore throughout when left out.");
+        return v => new GuideTube { Bore = bore[v], Length = length[v], Steps = steps[v] };
     });
 
-    public static readonly RecordForm<Vent> Vent = new("vent", "Holes from the guide tube to the outside, at one station.", f =>
+    public static readonly UnionForm<VentTarget> Target = new("ventTarget", "Where holes lead.",
+    [
+        new UnionCase<VentTarget, VentTarget.Outside>("outside", new("outside", "The outside.", f =>
+        {
+            var coefficient = f.Optional("pressureCoefficient", NumberForm.Ratio, x => x.PressureCoefficient, 0, "Pressure there above that of the surroundings of the gap, over the dynamic pressure; 0 when left out.");
+            return v => new VentTarget.Outside { PressureCoefficient = coefficient[v] };
+        })),
+        new UnionCase<VentTarget, VentTarget.IntoJacket>("jacket", new("intoJacket", "A jacket of this design.", f =>
+        {
+            var name = f.Required("name", TextForm.NotBlank, x => x.Name, "Its name.");
+            return v => new VentTarget.IntoJacket { Name = name[v] };
+        })),
+    ]);
+
+    public static readonly RecordForm<Vent> Vent = new("vent", "Holes out of the guide tube, at one station.", f =>
     {
         var station = f.Required("station", Quantities.Length, x => x.Station, "Distance of the hole centres from the booster motor's forward end.");
         var holes = f.Required("holes", DischargeForms.Holes, x => x.Holes, "The holes.");
-        return v => new Vent { Station = station[v], Holes = holes[v] };
+        var target = f.Optional("to", Target, x => x.To, VentTarget.Air, "Where they lead; outside when left out.");
+        var axial = f.Optional("axialLength", Quantities.Length, x => x.AxialLength, "Length along the tube over which the holes lie, edge to edge; one ring of holes when left out.");
+        return v => new Vent { Station = station[v], Holes = holes[v], To = target[v], AxialLength = axial[v] };
     });
 
-    public static readonly RecordForm<FrictionJoint> Joint = new("frictionJoint", "A coupler held by friction.", f =>
+    public static readonly RecordForm<JacketOpening> JacketOpening = new("jacketOpening", "Holes out of a jacket.", f =>
     {
-        var diameter = f.Required("pressureDiameter", Quantities.Length, x => x.PressureDiameter, "Diameter over which the gap pressure pushes the stages apart.");
-        var breakaway = f.Required("breakawayForce", Quantities.Force, x => x.BreakawayForce, "Force that starts the joint sliding.");
-        var sliding = f.Required("slidingForce", Quantities.Force, x => x.SlidingForce, "Friction while sliding at full engagement; at most the breakaway force.");
-        var engagement = f.Required("engagement", Quantities.Length, x => x.Engagement, "Travel after which the joint opens.");
-        var provenance = f.Required("source", ProvenanceForm.Form, x => x.Source, ProvenanceForm.Meaning);
-        return v => new FrictionJoint { PressureDiameter = diameter[v], BreakawayForce = breakaway[v], SlidingForce = sliding[v], Engagement = engagement[v], Source = provenance[v] };
+        var holes = f.Required("holes", DischargeForms.Holes, x => x.Holes, "The holes.");
+        var target = f.Required("to", Target, x => x.To, "Where they lead.");
+        return v => new JacketOpening { Holes = holes[v], To = target[v] };
+    });
+
+    public static readonly RecordForm<Jacket> Jacket = new("jacket", "A volume round the guide tube.", f =>
+    {
+        var name = f.Required("name", TextForm.NotBlank, x => x.Name, "Its name; unique within a design.");
+        var volume = f.Required("volume", Quantities.Volume, x => x.Volume, "Free volume.");
+        var wall = f.Required("wallArea", Quantities.Area, x => x.WallArea, "Wall that takes up heat.");
+        var openings = f.Required("openings", new ListForm<JacketOpening>(JacketOpening), x => x.Openings, "Holes out of it, through its outer wall or rearwards through a centring ring.");
+        return v => new Jacket { Name = name[v], Volume = volume[v], WallArea = wall[v], Openings = openings[v] };
     });
 
     public static readonly RecordForm<GapClosures> Closures = new("closures", "Mixing and heat transfer: what a one-dimensional model must be told.", f =>
@@ -38,6 +68,7 @@ internal static class GapForms
         var front = f.Required("frontThicknessInBores", NumberForm.Ratio, x => x.FrontThicknessInBores, "Length, in bores, over which a hole changes from drawing air to drawing products.");
         var exchange = f.Required("deadEndExchange", NumberForm.Ratio, x => x.DeadEndExchange, "Turbulent exchange with the dead end beyond the last vent.");
         var reach = f.Required("stirringReachInBores", NumberForm.Ratio, x => x.StirringReachInBores, "Depth, in bores, over which the stirring of a dead end falls by e.");
+        var jet = f.Required("freeJetCoreInBores", NumberForm.Ratio, x => x.FreeJetCoreInBores, "Free length, in bores, that a stream crosses an opening without loss.");
         var wall = f.Required("wallHeatTransfer", Quantities.HeatTransfer, x => x.WallHeatTransfer, "Heat transfer from the hot gas to the tube wall.");
         var emissivity = f.Required("emissivity", NumberForm.Ratio, x => x.Emissivity, "Emissivity of the products at the grain.");
         var particles = f.Required("particleEfficiency", NumberForm.Ratio, x => x.ParticleEfficiency, "Share of the heat of impinging particles that the grain takes up.");
@@ -47,6 +78,7 @@ internal static class GapForms
             FrontThicknessInBores = front[v],
             DeadEndExchange = exchange[v],
             StirringReachInBores = reach[v],
+            FreeJetCoreInBores = jet[v],
             WallHeatTransfer = wall[v],
             Emissivity = emissivity[v],
             ParticleEfficiency = particles[v],
@@ -57,16 +89,18 @@ internal static class GapForms
     public static readonly RecordForm<GapDesign> Design = new("gapDesign", "The gap as built, and what is known of the two motors.", f =>
     {
         var tube = f.Required("tube", Tube, x => x.Tube, "The tube between the motors.");
-        var vents = f.Required("vents", new ListForm<Vent>(Vent), x => x.Vents, "Holes to the outside; an empty list is a closed gap.");
+        var vents = f.Required("vents", new ListForm<Vent>(Vent), x => x.Vents, "Holes out of the tube; an empty list is a closed gap.");
+        var jackets = f.Optional("jackets", new ListForm<Jacket>(Jacket), x => x.Jackets, [], "Volumes round the tube that vents may lead into; none when left out.");
         var law = f.Required("dischargeLaw", DischargeForms.Law, x => x.DischargeLaw, "How the holes discharge.");
-        var source = f.Required("source", BurnThroughForm.Form, x => x.Source, "What comes out of the booster.");
-        var joint = f.Required("joint", Joint, x => x.Joint, "What holds the stages together.");
+        var source = f.Required("source", SourceForms.Source, x => x.Source, "What comes out of the booster.");
+        var joint = f.Required("joint", JointForms.Joint, x => x.Joint, "What holds the stages together.");
         var grain = f.Required("grain", UpperGrainForm.Form, x => x.Grain, "The propellant to be lit.");
         var closures = f.Required("closures", Closures, x => x.Closures, "Mixing and heat transfer.");
         return v => new GapDesign
         {
             Tube = tube[v],
             Vents = vents[v],
+            Jackets = jackets[v],
             DischargeLaw = law[v],
             Source = source[v],
             Joint = joint[v],

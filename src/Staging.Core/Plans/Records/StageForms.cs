@@ -14,12 +14,20 @@ internal static class StageForms
         return v => DragTable.FromColumns(area[v], mach[v].Span, coefficient[v].Span);
     });
 
+    public static readonly RecordForm<MotorGroup> Group = new("motorGroup", "Equal motors that burn side by side.", f =>
+    {
+        var motor = f.Required("motor", MotorForms.Motor, x => x.Motor, "The motor.");
+        var count = f.Required("count", CountForm.Whole, x => x.Count, "How many.");
+        return v => new MotorGroup { Motor = motor[v], Count = count[v] };
+    });
+
     public static readonly RecordForm<Stage> Stage = new("stage", "One stage, with the motors it carries.", f =>
     {
         var name = f.Required("name", TextForm.NotBlank, x => x.Name, "What it is called in the results; unique within a plan.");
         var structure = f.Required("structureMass", Quantities.Mass, x => x.StructureMass, "Everything of the stage but the motors.");
         var motor = f.Required("motor", MotorForms.Motor, x => x.Motor, "The motor.");
         var count = f.Required("motorCount", CountForm.Whole, x => x.MotorCount, "Number of equal motors that burn side by side.");
+        var parallel = f.Optional("parallelMotors", new ListForm<MotorGroup>(Group), x => x.ParallelMotors, [], "Motors of other kinds that burn beside it, lit at the same moment; none when left out.");
         var drag = f.Required("drag", Drag, x => x.Drag, "Drag of the stack while this stage is its lowest part, no motor burning.");
         var burning = f.Optional<DragTable?>("dragWhileBurning", Drag!, x => x.DragWhileBurning, null, "The same while its motors burn; the drag above when left out.");
         var dropped = f.Optional<DragTable?>("dragWhenDropped", Drag!, x => x.DragWhenDropped, null, "Drag of the piece once dropped, before it tumbles or its device acts; the drag above when left out.");
@@ -31,6 +39,7 @@ internal static class StageForms
             StructureMass = structure[v],
             Motor = motor[v],
             MotorCount = count[v],
+            ParallelMotors = parallel[v],
             Drag = drag[v],
             DragWhileBurning = burning[v],
             DragWhenDropped = dropped[v],

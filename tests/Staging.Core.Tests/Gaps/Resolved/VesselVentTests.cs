@@ -19,7 +19,7 @@ public class VesselVentTests
         const double volume = 5e-6;
         Parcel parcel = Filled(pressure, volume);
         for (int s = 0; s < 40; s++)
-            VesselVent.Pass(ConstantCoefficientLaw.Ideal, Hole, ref parcel, volume, time / 40, P);
+            VesselVent.Pass(ConstantCoefficientLaw.Ideal, Hole, ref parcel, volume, time / 40, P.OutsidePressure, P);
         double scale = volume / (Hole.Area * Math.Sqrt(P.Air.R * 1000));
         double expected = VesselBlowdown.PressureAfter(time / scale, pressure / P.OutsidePressure, 1.4, VesselHeat.Adiabatic) * P.OutsidePressure;
         Assert.InRange(parcel.Zone(P).PressureVolume / volume / expected - 1, -1e-5, 1e-5);
@@ -34,7 +34,7 @@ public class VesselVentTests
         Parcel parcel = Filled(pressure, volume);
         double mass = parcel.Mass, energy = parcel.Energy;
         var huge = new OrificeSize(1e-3, 0.035, 0);
-        Passed passed = VesselVent.Pass(ConstantCoefficientLaw.Ideal, huge, ref parcel, volume, 1e-3, P);
+        Passed passed = VesselVent.Pass(ConstantCoefficientLaw.Ideal, huge, ref parcel, volume, 1e-3, P.OutsidePressure, P);
         Assert.InRange(parcel.Zone(P).PressureVolume / volume / P.OutsidePressure - 1, -1e-9, 1e-9);
         Assert.Equal(mass, parcel.Mass + passed.Mass, 1e-12 * mass);
         Assert.Equal(energy, parcel.Energy + passed.Enthalpy, 1e-12 * energy);
@@ -44,7 +44,7 @@ public class VesselVentTests
     public void At_outside_pressure_nothing_passes()
     {
         Parcel parcel = Filled(P.OutsidePressure, 1e-6);
-        Assert.InRange(VesselVent.Pass(SharpEdgedLaw.Perry, Hole, ref parcel, 1e-6, 1, P).Mass, -1e-15, 1e-15);
+        Assert.InRange(VesselVent.Pass(SharpEdgedLaw.Perry, Hole, ref parcel, 1e-6, 1, P.OutsidePressure, P).Mass, -1e-15, 1e-15);
     }
 
     private static Parcel Filled(double pressure, double volume) =>

@@ -1,0 +1,28 @@
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using Staging.Core.Reviews;
+using Staging.Core.Studies;
+using UnitsNet;
+
+namespace ClusterStudy;
+
+/// <summary>The study that every silo knows: the invented gap with four 6 mm holes, all judged inputs uncertain.</summary>
+internal static class GapStudy
+{
+    public static ReliabilityStudy<GapProblem, GapRun> Study { get; } = new()
+    {
+        Inputs = InputSet.Of(Gap(), GapInputs.Judged),
+        Model = (p, stop) => p.Solve(cancellationToken: stop),
+        Outcome = run => run.Outcome.GetType().Name,
+        Measures = [Measure.Of<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
+        Cases = 240,
+        Seed = 6,
+    };
+
+    private static GapProblem Gap()
+    {
+        GapProblem start = StartingGaps.Bore18mm;
+        var holes = new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
+        return start with { Design = start.Design with { Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))] } };
+    }
+}

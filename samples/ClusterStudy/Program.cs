@@ -1,0 +1,60 @@
+// One study in parts over a cluster of two silos, one of which is lost on the way: the same bits as the study run alone.
+//   dotnet run --project samples/ClusterStudy
+using ClusterStudy;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+using Staging.Core.Studies;
+
+const int parts = 12, atOnce = 4, lostAfter = 3, mostTries = 20;
+int primary = Member.FreePort();
+IHost first = await Member.Start("first", primary, primary);
+IHost second = await Member.Start("second", Member.FreePort(), primary);
+IGrainFactory grains = first.Services.GetRequiredService<IGrainFactory>();
+while ((await grains.GetGrain<IManagementGrain>(0).GetHosts(onlyActive: true)).Count < 2)
+    await Task.Delay(TimeSpan.FromMilliseconds(100));
+
+var answers = new PartAnswer[parts];
+int done = 0, fromSecond = 0, dropped = 0, retries = 0;
+Task lost = Task.CompletedTask;
+await Parallel.ForEachAsync(Enumerable.Range(1, parts), new ParallelOptions { MaxDegreeOfParallelism = atOnce }, async (part, stop) =>
+{
+    answers[part - 1] = await Ask(part, stop);
+    if (answers[part - 1].Silo == "second")
+        Interlocked.Increment(ref fromSecond);
+    // Once it has shown that it works, with parts of the study still on it or to come.
+    if (Interlocked.Increment(ref done) >= lostAfter && fromSecond > 0 && Interlocked.Exchange(ref dropped, 1) == 0)
+        lost = Member.Drop(second);
+});
+await lost;
+
+ReliabilityRun merged = Reliability.Merge([.. answers.Select(a => ReliabilityText.Read(new StringReader(a.Text)))]);
+ReliabilityRun alone = GapStudy.Study.Run();
+Console.WriteLine($"{parts} parts over two silos; the second {(dropped == 1 ? "was lost" : "was never lost")} on the way; {fromSecond} parts came from it, {retries} were asked for again");
+Console.WriteLine(merged);
+bool same = Text(merged) == Text(alone);
+Console.WriteLine(same ? "same bits as the study run alone" : "the cluster gave other bits");
+await Member.Drop(first);
+return same && dropped == 1 ? 0 : 1;
+
+async Task<PartAnswer> Ask(int part, CancellationToken stop)
+{
+    for (int attempt = 1; ; attempt++)
+    {
+        try
+        {
+            return await grains.GetGrain<IPartGrain>(part).Run(part, parts);
+        }
+        catch (Exception fault) when (attempt < mostTries && fault is OrleansException or TimeoutException)
+        {
+            Interlocked.Increment(ref retries);
+            await Task.Delay(TimeSpan.FromMilliseconds(500), stop);
+        }
+    }
+}
+
+static string Text(ReliabilityRun run)
+{
+    using var text = new StringWriter();
+    run.Write(text);
+    return text.ToString();
+}

@@ -1,0 +1,82 @@
+using ScottPlot;
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using UnitsNet;
+
+namespace TheoryFigures;
+
+/// <summary>The two lumped models beside each other, and what an open side costs: the invented starting gap, its joint held.</summary>
+internal static class GapFigures
+{
+    private static readonly GapModel[] Models = [new GapModel.Displacement(), new GapModel.Stirred()];
+    private static readonly double[] Lengths = [25, 40, 60, 90, 120, 160, 200, 250, 320, 400, 500, 600, 750, 900];
+    private static readonly VentLayout Layout = new() { HoleCount = 4, WallThickness = Length.FromMillimeters(0.5), Land = Length.FromMillimeters(1), Drills = DrillSeries.MetricTenths };
+
+    public static IEnumerable<(string Name, Plot Plot)> All()
+    {
+        yield return ("gap-models-pressure", Agreement("Peak pressure of the two lumped models", "peak gauge pressure [kPa]", run => run.PeakGaugePressure.Kilopascals)
+            .Note("one 6 mm hole", 20, 205, 1)
+            .Note("four times that", 430, 10, 0)
+            .Note("solid: displacement, dashed: stirred", 430, 225, 3)
+            .Limits(0, 950, 0, 250));
+        yield return ("gap-models-arrival", Agreement("Half of what leaves at the last vent is products", "time since burn-through [ms]", run => run.TimeOf(GapEventKind.FrontAtLastVent)?.Milliseconds ?? double.NaN)
+            .Note("one 6 mm hole", 420, 21, 1)
+            .Note("four times that", 700, 13, 0)
+            .Note("solid: displacement, dashed: stirred", 430, 2, 3)
+            .Limits(0, 950, 0, 30));
+        yield return ("open-side", OpenSide());
+    }
+
+    private static Plot Agreement(string title, string left, Func<GapRun, double> what)
+    {
+        Plot plot = Sheet.New(title, "length of the gap [mm]", left);
+        foreach ((double area, int colour) in (ReadOnlySpan<(double, int)>)[(28.3, 1), (113, 0)])
+        {
+            foreach (GapModel model in Models)
+            {
+                (double X, double Y)[] points = [.. Lengths.Select(l => (X: l, Y: what(Held(l, area).Solve(model)))).Where(p => double.IsFinite(p.Y))];
+                ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(points.Select(p => p.X).ToArray(), points.Select(p => p.Y).ToArray(), Sheet.Colours[colour]);
+                line.LineWidth = 3;
+                line.LinePattern = model is GapModel.Stirred ? LinePattern.Dashed : LinePattern.Solid;
+            }
+        }
+
+        return plot;
+    }
+
+    private static Plot OpenSide()
+    {
+        double[] areas = [.. Enumerable.Range(0, 60).Select(i => 10 * Math.Pow(10, i * 2.85 / 59))];
+        Plot plot = Sheet.New("A side cut open, gap 200 mm, bore 18 mm", "total vent area [mm2], logarithm to ten", "peak grain surface [K]");
+        foreach ((double core, string label, int colour, bool dashed) in (ReadOnlySpan<(double, string, int, bool)>)[(5.5, "with the loss of a free jet", 1, false), (100, "without", 3, true)])
+        {
+            double[] peak = [.. areas.Select(a => Held(200, a, core).Solve().PeakGrainSurface.Kelvins)];
+            ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(areas.Select(Math.Log10).ToArray(), peak, Sheet.Colours[colour]);
+            line.LineWidth = 3;
+            line.LinePattern = dashed ? LinePattern.Dashed : LinePattern.Solid;
+            plot.Note(label, dashed ? 3.35 : 3.05, dashed ? 870 : 450, colour);
+        }
+
+        GuideTube tube = Held(200, 10).Design.Tube;
+        double ring = Math.Log10(Layout.LargestRing(tube).SquareMillimeters);
+        plot.Add.VerticalLine(ring, 1, Sheet.Colours[3], LinePattern.Dotted);
+        plot.Note(" most that one ring of four holes holds", ring, 330, 3);
+        return plot.Curve(_ => 773, 1, 3.9, "ignition", 0, 0.02, dashed: true).Limits(1, 3.9, 280, 900);
+    }
+
+    private static GapProblem Held(double length_mm, double area_mm2, double core = 5.5)
+    {
+        GapProblem start = StartingGaps.Bore18mm;
+        GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(length_mm) };
+        return start with
+        {
+            Design = start.Design with
+            {
+                Tube = tube,
+                Vents = [Layout.VentOf(tube, Area.FromSquareMillimeters(area_mm2))],
+                Joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(2000), SlidingForce = Force.FromNewtons(2000) },
+                Closures = start.Design.Closures with { FreeJetCoreInBores = core },
+            },
+        };
+    }
+}

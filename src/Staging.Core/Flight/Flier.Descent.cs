@@ -1,0 +1,35 @@
+namespace Staging.Core.Flight;
+
+/// <summary>When the full equation hands over to the settled descent.</summary>
+internal sealed partial class Flier
+{
+    /// <summary>Whether a body comes down with a fixed drag area and nothing planned.</summary>
+    private bool Descends(FlyingBody body) =>
+        body.Motion == BodyMotion.Falling && body.Device >= 0 && body.Planned.Count == 0 && !body.Burning(plan);
+
+    /// <summary>
+    /// Follows a descent to the ground by quadrature once it is fast enough; before that, puts the stop of the full equation where it will be, by
+    /// v = v_s tanh(g t/v_s) in air that does not change.
+    /// </summary>
+    private bool SettledDescent(FlyingBody body, BodyLog log, in FlightPiece piece, ref double stop)
+    {
+        var law = new DescentLaw(plan.Air, plan.SeaLevelGravity, plan.EarthRadius, 2 * piece.Line.Intercept / piece.Mass0);
+        SteadyDescent steady = SteadyDescent.At(law, body.Height);
+        if (!steady.Settles)
+            return false;
+        double speed = Math.Abs(body.Velocity), settled = Math.Sqrt(steady.SpeedSquared);
+        if (speed * speed < QuasiSteadyDescent.LeastShare * steady.SpeedSquared)
+        {
+            double aim = Math.Sqrt(QuasiSteadyDescent.AimedShare);
+            stop = Math.Min(stop, body.Time + settled / steady.Gravity * (Math.Atanh(aim) - Math.Atanh(speed / settled)));
+            return false;
+        }
+
+        log.Begin(piece, rising: false);
+        (double time, double velocity, int calls) = QuasiSteadyDescent.ToGround(law, body.Time, body.Height, body.Velocity, log);
+        settledCalls += calls;
+        (body.Time, body.Height, body.Velocity) = (time, 0, velocity);
+        Land(body, log);
+        return true;
+    }
+}

@@ -1,0 +1,20 @@
+namespace Staging.Core.Gaps;
+
+/// <summary>What is left of a stream that crosses an opening as a free jet.</summary>
+/// <remarks>
+/// A round turbulent jet keeps its speed and excess temperature on the axis over a core of five to six diameters; beyond it both fall as one over the
+/// distance (S. B. Pope, Turbulent Flows, 2000, section 5.1; constants from memory). A jet lighter than the air round it behaves as one of the
+/// diameter d sqrt(rho_jet/rho_air) (M. W. Thring and M. P. Newby, 4th Symposium on Combustion, 1953, 789-796, from memory).
+/// </remarks>
+internal static class FreeJet
+{
+    /// <summary>Length of tube, in bores, whose whole wall is as large as an opening of area A [-]: A/(pi d^2).</summary>
+    public static double FreeBores(double area, double bore) => area / (Math.PI * bore * bore);
+
+    /// <summary>Share of speed and excess temperature that is left [-].</summary>
+    /// <param name="freeBores">Free length in bores [-].</param>
+    /// <param name="coreBores">Core of a jet as dense as the air, in bores [-].</param>
+    /// <param name="densityRatio">Density of the jet over that of the air [-].</param>
+    public static double Share(double freeBores, double coreBores, double densityRatio) =>
+        Math.Min(1, coreBores * Math.Sqrt(densityRatio) / freeBores);
+}

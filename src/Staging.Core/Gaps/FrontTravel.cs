@@ -1,0 +1,122 @@
+using Staging.Core.Fronts;
+using Staging.Core.Solving;
+using UnitsNet;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>
+/// How the front travelled in a gap run: arrival at any station, speed, mixing thickness and heat lost on the way.
+/// Made by <see cref="FrontTravelOfRun.FrontTravel"/>.
+/// </summary>
+/// <remarks>Immutable; may be read from any thread. Every number is read from the course of the run on demand.</remarks>
+public sealed record FrontTravel
+{
+    /// <summary>Parts of the run in which the first arrival is searched; two passages within one part may be missed.</summary>
+    private const int ScanParts = 400;
+
+    /// <summary>Half the span of the difference that gives the speed [s]: it errs by about 1e-3 m/s, from the tolerance of the run and the curvature.</summary>
+    private const double SpeedSpan_s = 5e-6;
+
+    /// <summary>Width to which an arrival is located [s].</summary>
+    private const double ArrivalWidth_s = 1e-9;
+
+    private readonly GapRun run;
+    private readonly FrontMixing mixing;
+    private readonly double end;
+
+    internal FrontTravel(GapRun run, FrontMixing mixing)
+    {
+        this.run = run;
+        this.mixing = mixing;
+        end = run.End.Seconds;
+    }
+
+    /// <summary>When the front first stands at a station.</summary>
+    /// <param name="station">Distance from the booster motor's forward end [m], above 0 and at most 10.</param>
+    /// <returns>The time since burn-through; null when it did not get there within the run.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Duration? ArrivalAt(Length station)
+    {
+        double x = Guard.Above(station.Meters, 0, 10, "m", nameof(station));
+        var ahead = new Ahead(this, x);
+        double low = 0, before = ahead.At(0);
+        for (int i = 1; i <= ScanParts && before < 0; i++)
+        {
+            double high = end * i / ScanParts, after = ahead.At(high);
+            if (after >= 0)
+                return Duration.FromSeconds(BracketedRoot.Shrink(ref ahead, low, before, high, after, ArrivalWidth_s).High);
+            (low, before) = (high, after);
+        }
+
+        return before >= 0 ? Duration.FromSeconds(low) : null;
+    }
+
+    /// <summary>Speed of the front; negative when it draws back.</summary>
+    /// <param name="time">Time since burn-through [s], 0 to the end of the run.</param>
+    /// <returns>The speed, to about 1 mm/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
+    public Speed SpeedAt(Duration time)
+    {
+        double t = Guard.In(time, 0, end, nameof(time)).Seconds;
+        double from = Math.Max(0, t - SpeedSpan_s), to = Math.Min(end, t + SpeedSpan_s);
+        return Speed.FromMetersPerSecond((Front(to) - Front(from)) / (to - from));
+    }
+
+    /// <summary>Thickness that the mixing zone of the front has grown to, by the way it has come.</summary>
+    /// <param name="time">Time since burn-through [s], 0 to the end of the run.</param>
+    /// <returns>Thickness from 90 to 10 % products. The run itself blends over the thickness of its closures.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
+    public Length MixingThicknessAt(Duration time) =>
+        Length.FromMeters(mixing.Thickness(Math.Max(0, Front(Guard.In(time, 0, end, nameof(time)).Seconds)), run.Problem.Design.Tube.Profile.FirstBore));
+
+    /// <summary>Heat that the gas behind the front has given to the tube wall.</summary>
+    /// <param name="time">Time since burn-through [s], 0 to the end of the run.</param>
+    /// <returns>The integral of h pi D x (T - Tw) over time, by the trapezoidal rule on steps of at most 20 microseconds.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
+    public Energy HeatLostBy(Duration time)
+    {
+        double t = Guard.In(time, 0, end, nameof(time)).Seconds;
+        return Energy.FromJoules(t > 0 ? FrontColumns.Of(run, this, t / Math.Ceiling(t / FrontColumns.Fine_s), t).HeatLost_J.Span[^1] : 0);
+    }
+
+    /// <summary>The share of the heat of the products behind the front that has gone into the wall on the way.</summary>
+    /// <param name="time">Time since burn-through [s], 0 to the end of the run.</param>
+    /// <returns>Heat lost over heat lost plus the excess enthalpy that the gas behind the front still has [-], 0 to 1.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
+    public double ShareLostBy(Duration time)
+    {
+        double lost = HeatLostBy(time).Joules, kept = ExcessEnthalpy(run.At(time));
+        return lost + kept > 0 ? lost / (lost + kept) : 0;
+    }
+
+    /// <summary>The travel as columns at a fixed interval, the last moment included.</summary>
+    /// <param name="interval">Sampling interval [s], 1 microsecond to 1 s.</param>
+    /// <returns>The columns.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public FrontColumns Sample(Duration interval) =>
+        FrontColumns.Of(run, this, Guard.In(interval, 1e-6, 1, nameof(interval)).Seconds, end);
+
+    internal double Front(double t) => run.At(Duration.FromSeconds(t)).Front.Meters;
+
+    /// <summary>gamma/(gamma - 1) p V (1 - Tw/T) of the gas behind the front [J].</summary>
+    private double ExcessEnthalpy(GapSnapshot s)
+    {
+        double gamma = run.Problem.Design.Source.Products.Equivalent().HeatCapacityRatio;
+        BoreProfile profile = run.Problem.Design.Tube.Profile;
+        double stretch = Stretch(run, s), volume = profile.VolumeTo(s.Front.Meters - stretch) + stretch * profile.FirstArea;
+        return gamma / (gamma - 1) * s.GapPressure.Pascals * volume * Math.Max(0, 1 - run.Problem.Surroundings.Temperature.Kelvins / s.HotTemperature.Kelvins);
+    }
+
+    /// <summary>Lengthening of the tube by the joint, in its first bore [m].</summary>
+    internal static double Stretch(GapRun run, GapSnapshot s)
+    {
+        FrictionJoint coupler = run.Problem.Design.Joint.Coupler;
+        double travel = Math.Min(s.JointTravel.Meters, coupler.Engagement.Meters);
+        return travel * coupler.PressureArea.SquareMeters / run.Problem.Design.Tube.Profile.FirstArea;
+    }
+
+    private readonly struct Ahead(FrontTravel travel, double station) : IScalarFunction
+    {
+        public double At(double t) => travel.Front(t) - station;
+    }
+}

@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>Rules across the jackets of a design and the vents that lead into them.</summary>
+internal static class JacketChecks
+{
+    /// <summary>Adds what there is to say.</summary>
+    public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
+    {
+        ImmutableArray<Jacket> jackets = design.Jackets;
+        for (int i = 0; i < jackets.Length; i++)
+        {
+            if (jackets.Take(i).Any(j => j.Name == jackets[i].Name))
+                GapChecks.Add(findings, FindingSeverity.Error, "GAP023", $"Jackets[{i}].Name", $"'{jackets[i].Name}' is the name of two jackets; names must differ.");
+        }
+
+        for (int i = 0; i < design.Vents.Length; i++)
+            CheckTarget(findings, jackets, design.Vents[i].To, $"Vents[{i}].To", null);
+        for (int i = 0; i < jackets.Length; i++)
+        {
+            for (int k = 0; k < jackets[i].Openings.Length; k++)
+                CheckTarget(findings, jackets, jackets[i].Openings[k].To, $"Jackets[{i}].Openings[{k}].To", jackets[i].Name);
+        }
+
+        HashSet<string> vented = Vented(jackets), fed = Fed(design);
+        for (int i = 0; i < jackets.Length; i++)
+        {
+            if (!vented.Contains(jackets[i].Name))
+                GapChecks.Add(findings, FindingSeverity.Warning, "GAP025", $"Jackets[{i}].Openings", $"The jacket '{jackets[i].Name}' has no way to the outside: it fills, and the holes into it vent nothing more.");
+            if (!fed.Contains(jackets[i].Name))
+                GapChecks.Add(findings, FindingSeverity.Warning, "GAP026", $"Jackets[{i}]", $"No hole of the tube leads into the jacket '{jackets[i].Name}', directly or through another: nested tubes need holes in both walls.");
+        }
+    }
+
+    private static void CheckTarget(
+        ImmutableArray<ModelFinding>.Builder findings, ImmutableArray<Jacket> jackets, VentTarget target, string path, string? self)
+    {
+        if (target is not VentTarget.IntoJacket into)
+            return;
+        string known = jackets.IsEmpty ? "there is none" : "there are " + string.Join(", ", jackets.Select(j => $"'{j.Name}'"));
+        if (jackets.All(j => j.Name != into.Name))
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP024", path, $"There is no jacket '{into.Name}'; {known}.");
+        else if (into.Name == self)
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP027", path, $"The holes lead from the jacket '{self}' into itself.");
+    }
+
+    /// <summary>Names of the jackets from which there is a way outside, through others too.</summary>
+    private static HashSet<string> Vented(ImmutableArray<Jacket> jackets)
+    {
+        HashSet<string> names = [];
+        while (jackets.FirstOrDefault(j => !names.Contains(j.Name) && j.Openings.Any(o => o.To.Match(_ => true, into => names.Contains(into.Name)))) is { } next)
+            names.Add(next.Name);
+        return names;
+    }
+
+    /// <summary>Names of the jackets that gas of the tube comes into, through others too.</summary>
+    private static HashSet<string> Fed(GapDesign design)
+    {
+        HashSet<string> names = [.. design.Vents.Select(v => v.To).OfType<VentTarget.IntoJacket>().Select(t => t.Name)];
+        while (design.Jackets.Where(j => names.Contains(j.Name)).SelectMany(j => j.Openings).Select(o => o.To).OfType<VentTarget.IntoJacket>()
+            .FirstOrDefault(t => !names.Contains(t.Name)) is { } next)
+        {
+            names.Add(next.Name);
+        }
+
+        return names;
+    }
+}

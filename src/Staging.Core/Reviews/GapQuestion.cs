@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using Staging.Core.Gaps;
+using Staging.Core.Solving;
+using Staging.Core.Studies;
+
+namespace Staging.Core.Reviews;
+
+/// <summary>What a builder asks of a gap before anything is glued: which vent areas light it, how long it may be, how hard the joint must hold.</summary>
+/// <remarks>
+/// Without <see cref="Asked"/> the answers are nominal: right for the numbers given, and silent about how far they are off. A window says where the model lights;
+/// it permits nothing. Every search runs over the values of an axis: a window narrower than a step may be missed.
+/// </remarks>
+public sealed record GapQuestion
+{
+    /// <summary>The gap; its vents are replaced by holes in the layout.</summary>
+    public required GapProblem Problem { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>How vent area is drilled.</summary>
+    public required VentLayout Layout { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>What is uncertain; used with <see cref="Asked"/> alone. <see cref="GapInputs.Judged"/> is a start.</summary>
+    public ImmutableArray<StudyInput<GapProblem>> Uncertain { get; init => field = Guard.Set(value); } = [];
+
+    /// <summary>The probability asked for; null for nominal answers.</summary>
+    public Assurance? Asked { get; init; }
+
+    /// <summary>How the gap is integrated.</summary>
+    public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.Default;
+}

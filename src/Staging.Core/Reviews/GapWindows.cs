@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using Staging.Core.Gaps;
+using Staging.Core.Studies;
+using UnitsNet;
+
+namespace Staging.Core.Reviews;
+
+/// <summary>Answers a <see cref="GapQuestion"/>, at its nominal numbers or at a probability asked for.</summary>
+public static class GapWindows
+{
+    /// <summary>Ratio less 1 at which an edge of vent area counts as found [-]: finer than drills come.</summary>
+    private const double AreaEdge = 0.02;
+
+    /// <summary>Width at which an edge of gap length counts as found [mm]: what can be cut.</summary>
+    private const double LengthEdge = 1;
+
+    /// <summary>Width at which an edge of retention counts as found [N]: finer than a friction fit can be made.</summary>
+    private const double ForceEdge = 0.5;
+
+    /// <summary>The smallest and largest total vent area that lights a gap of given length.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="gap">Length of the gap [m], 1 mm to 5 m.</param>
+    /// <param name="areas">Total vent areas to try, in mm2.</param>
+    /// <param name="options">Threads; null for all cores.</param>
+    /// <param name="cancellationToken">Stops the search.</param>
+    /// <returns>The windows in mm2, or that no area of the axis lights.</returns>
+    /// <exception cref="InvalidModelException">The gap is in error, or the cases cannot bear the probability asked for.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static WindowResult VentWindow(
+        this GapQuestion question, Length gap, Axis areas, StudyOptions? options = null, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        return WindowSearch.Find(In(areas, "mm2"), AreaEdge, (mm2, stop) => Lights(question, gap, Area.FromSquareMillimeters(mm2), null, stop), options, cancellationToken);
+    }
+
+    /// <summary>The vent windows over a range of gap lengths: the map a builder needs.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="gaps">Gap lengths, in mm.</param>
+    /// <param name="areas">Total vent areas to try, in mm2.</param>
+    /// <param name="options">Threads; null for all cores.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
+    /// <param name="cancellationToken">Stops the search.</param>
+    /// <returns>One window result for each length.</returns>
+    /// <exception cref="InvalidModelException">The gap is in error, or the cases cannot bear the probability asked for.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static SweepLine<WindowResult> VentWindows(
+        this GapQuestion question, Axis gaps, Axis areas, StudyOptions? options = null, Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        var alone = new StudyOptions { Threads = 1 };
+        return Sweep.Along(In(gaps, "mm"), (mm, stop) => question.VentWindow(Length.FromMillimeters(mm), areas, alone, stop), options, progress, cancellationToken);
+    }
+
+    /// <summary>How long the gap may be with a given vent area: the upper edge of the windows.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="total">Total vent area.</param>
+    /// <param name="gaps">Gap lengths to try, in mm.</param>
+    /// <param name="options">Threads; null for all cores.</param>
+    /// <param name="cancellationToken">Stops the search.</param>
+    /// <returns>The windows in mm, or that no length of the axis lights.</returns>
+    /// <exception cref="InvalidModelException">The gap is in error, or the cases cannot bear the probability asked for.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static WindowResult LongestGap(
+        this GapQuestion question, Area total, Axis gaps, StudyOptions? options = null, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        return WindowSearch.Find(In(gaps, "mm"), LengthEdge, (mm, stop) => Lights(question, Length.FromMillimeters(mm), total, null, stop), options, cancellationToken);
+    }
+
+    /// <summary>How hard the joint must hold: the lower edge of the windows. The sliding force keeps its ratio to the breakaway force.</summary>
+    /// <param name="question">The question; an uncertain <c>joint.breakaway</c> is left out of it, since that is what is asked for.</param>
+    /// <param name="gap">Length of the gap [m], 1 mm to 5 m.</param>
+    /// <param name="total">Total vent area.</param>
+    /// <param name="forces">Breakaway forces to try, in N.</param>
+    /// <param name="options">Threads; null for all cores.</param>
+    /// <param name="cancellationToken">Stops the search.</param>
+    /// <returns>The windows in N, or that no force of the axis helps.</returns>
+    /// <exception cref="InvalidModelException">The gap is in error, or the cases cannot bear the probability asked for.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static WindowResult LeastRetention(
+        this GapQuestion question, Length gap, Area total, Axis forces, StudyOptions? options = null, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        return WindowSearch.Find(In(forces, "N"), ForceEdge, (newtons, stop) => Lights(question, gap, total, newtons, stop), options, cancellationToken);
+    }
+
+    private static Axis In(Axis axis, string unit)
+    {
+        ArgumentNullException.ThrowIfNull(axis);
+        return axis.Name.Unit == unit ? axis : throw new ArgumentException($"The axis {axis.Name} has to be in {unit}.", nameof(axis));
+    }
+
+    private static bool Lights(GapQuestion question, Length gap, Area total, double? breakaway_N, CancellationToken stop)
+    {
+        GuideTube tube = question.Problem.Design.Tube with { Length = gap };
+        GapProblem problem = question.Problem with { Design = question.Problem.Design with { Tube = tube, Vents = [question.Layout.VentOf(tube, total)] } };
+        if (breakaway_N is { } newtons)
+            problem = GapInputs.WithBreakaway(problem, newtons);
+        bool IsLit(GapProblem p, CancellationToken cancel) => p.Solve(options: question.Solver, cancellationToken: cancel).Outcome.IsLit;
+        ImmutableArray<StudyInput<GapProblem>> uncertain = breakaway_N is null ? question.Uncertain : [.. question.Uncertain.Where(i => i.Path != GapInputs.BreakawayPath)];
+        return question.Asked is { } asked && !uncertain.IsEmpty ? asked.Of(InputSet.Of(problem, uncertain), IsLit, stop) : IsLit(problem, stop);
+    }
+}

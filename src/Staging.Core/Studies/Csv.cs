@@ -1,0 +1,14 @@
+using System.Globalization;
+
+namespace Staging.Core.Studies;
+
+/// <summary>Cells of comma-separated values.</summary>
+internal static class Csv
+{
+    /// <summary>A number so that reading gives the same bits; nothing where there is none.</summary>
+    public static string Cell(double? value) => value?.ToString("R", CultureInfo.InvariantCulture) ?? "";
+
+    /// <summary>A text, in quotes where it holds a comma, a quote or a line end.</summary>
+    public static string Cell(string text) =>
+        text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+}

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+
+namespace Staging.Core.Studies;
+
+/// <summary>A model with its uncertain inputs, checked when it is made: every value that can be drawn alone is one the model accepts.</summary>
+/// <typeparam name="T">The model.</typeparam>
+/// <remarks>Immutable; may be read from any thread. Inputs are taken as independent of one another.</remarks>
+public sealed record InputSet<T>
+{
+    internal InputSet(T nominal, ImmutableArray<StudyInput<T>> inputs) => (Nominal, Inputs) = (nominal, inputs);
+
+    /// <summary>The model that the inputs are put into.</summary>
+    public T Nominal { get; }
+
+    /// <summary>The inputs, in the order in which they are put in and listed.</summary>
+    public ImmutableArray<StudyInput<T>> Inputs { get; }
+
+    /// <summary>The model with a value for every input.</summary>
+    /// <param name="values">One value for each input, in its [Unit].</param>
+    /// <returns>A changed copy.</returns>
+    /// <exception cref="ArgumentException">Not one value for each input, or the model refuses one.</exception>
+    public T At(ReadOnlySpan<double> values)
+    {
+        if (values.Length != Inputs.Length)
+            throw new ArgumentException($"{values.Length} values for {Inputs.Length} inputs.", nameof(values));
+        T model = Nominal;
+        for (int i = 0; i < values.Length; i++)
+            model = Inputs[i].With(model, values[i]);
+        return model;
+    }
+
+    /// <summary>The model with every input at its median: the centre of the study. It need not be the nominal model.</summary>
+    /// <returns>A changed copy.</returns>
+    public T AtMedians() => At([.. Inputs.Select(i => i.Spread.Median)]);
+
+    /// <summary>The values of one point of a design.</summary>
+    internal double[] Values(SampleDesign design, long index)
+    {
+        double[] values = new double[Inputs.Length];
+        for (int d = 0; d < values.Length; d++)
+            values[d] = Inputs[d].Spread.At(design.Unit(index, d));
+        return values;
+    }
+}
+
+/// <summary>Makes sets of inputs.</summary>
+public static class InputSet
+{
+    /// <summary>Nearest that a draw comes to 0 and to 1 [-].</summary>
+    private const double Nearest = 0.5 / (1UL << 52);
+
+    /// <summary>A model with its uncertain inputs.</summary>
+    /// <typeparam name="T">The model.</typeparam>
+    /// <param name="nominal">The model that the inputs are put into.</param>
+    /// <param name="inputs">The inputs; at least one.</param>
+    /// <returns>The set.</returns>
+    /// <exception cref="InvalidModelException">There is no input, two have one name, or the model refuses a value that one can take.</exception>
+    public static InputSet<T> Of<T>(T nominal, params ImmutableArray<StudyInput<T>> inputs)
+    {
+        ArgumentNullException.ThrowIfNull(nominal);
+        ImmutableArray<StudyInput<T>> given = inputs.IsDefault ? [] : inputs;
+        InvalidModelException.ThrowOnError([.. Findings(nominal, given)]);
+        return new InputSet<T>(nominal, given);
+    }
+
+    private static IEnumerable<ModelFinding> Findings<T>(T nominal, ImmutableArray<StudyInput<T>> inputs)
+    {
+        if (inputs.IsEmpty)
+            yield return new ModelFinding(FindingSeverity.Error, "STU001", "Inputs", "There is no input; give one or more.");
+        foreach (string twice in inputs.GroupBy(i => i.Path).Where(g => g.Count() > 1).Select(g => g.Key))
+            yield return new ModelFinding(FindingSeverity.Error, "STU002", twice, "Two inputs have this name; give each its own.");
+        foreach (StudyInput<T> input in inputs)
+        {
+            foreach (double u in new[] { Nearest, 0.5, 1 - Nearest })
+            {
+                double value = input.Spread.At(u);
+                if (Refusal(nominal, input, value) is { } refusal)
+                {
+                    string what = $"The model refuses {AcceptedRange.Text(value)} {input.Unit}, which this input can take: {refusal} A bounded or truncated distribution would fit.";
+                    yield return new ModelFinding(FindingSeverity.Error, "STU003", input.Path, what);
+                }
+            }
+        }
+    }
+
+    private static string? Refusal<T>(T nominal, StudyInput<T> input, double value)
+    {
+        try
+        {
+            input.With(nominal, value);
+            return null;
+        }
+        catch (ArgumentException refusal)
+        {
+            return refusal.Message.ReplaceLineEndings(" ");
+        }
+    }
+}

@@ -1,0 +1,51 @@
+using System.Numerics;
+
+namespace Staging.Core.Studies;
+
+/// <summary>
+/// A random permutation of 0 ... n-1 for each dimension that is evaluated place by place and never stored: a Feistel network with Philox as
+/// its round function, walked until it lands inside the range.
+/// </summary>
+/// <remarks>
+/// M. Luby and C. Rackoff, SIAM J. Comput. 17 (1988) 373-386 (the network); J. Black and P. Rogaway, "Ciphers with arbitrary finite domains",
+/// CT-RSA 2002, section 4 (the walk). The domain is at most four times n, so that a walk takes four steps or fewer on average.
+/// </remarks>
+internal readonly struct StrataShuffle
+{
+    private const uint Purpose = 2;
+
+    /// <summary>Four rounds suffice for large halves; more mix the few bits of small ones.</summary>
+    private const int Rounds = 8;
+
+    private readonly long count;
+    private readonly ulong seed;
+    private readonly int half;
+
+    public StrataShuffle(long count, ulong seed)
+    {
+        (this.count, this.seed) = (count, seed);
+        half = Math.Max(1, (BitOperations.Log2((ulong)Math.Max(count - 1, 1)) + 2) / 2);
+    }
+
+    public long Of(long index, int dimension)
+    {
+        ulong place = (ulong)index;
+        do
+            place = Network(place, (uint)dimension);
+        while (place >= (ulong)count);
+        return (long)place;
+    }
+
+    private ulong Network(ulong place, uint dimension)
+    {
+        uint mask = (1u << half) - 1;
+        uint left = (uint)(place >> half), right = (uint)place & mask;
+        for (uint round = 0; round < Rounds; round++)
+        {
+            (uint x, _, _, _) = Philox4x32.Block(right, round, dimension, Purpose, (uint)seed, (uint)(seed >> 32));
+            (left, right) = (right, left ^ (x & mask));
+        }
+
+        return ((ulong)left << half) | right;
+    }
+}

@@ -1,0 +1,20 @@
+namespace Staging.Core.Studies;
+
+/// <summary>Reports progress at most two hundred times, with the time left at the rate so far.</summary>
+internal sealed class StudyClock(long total, TimeProvider clock, Action<StudyProgress>? report)
+{
+    private const int Reports = 200;
+
+    private readonly long begun = clock.GetTimestamp();
+    private long lastPart;
+
+    public void Tell(long done)
+    {
+        long part = (long)((Int128)done * Reports / Math.Max(total, 1));
+        if (report is null || part == lastPart)
+            return;
+        lastPart = part;
+        double elapsed = clock.GetElapsedTime(begun).TotalSeconds;
+        report(StudyProgress.After(done, total, elapsed));
+    }
+}

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+
+namespace Staging.Core.Studies;
+
+/// <summary>Name and unit of a column.</summary>
+/// <param name="Name">Name.</param>
+/// <param name="Unit">Unit; <c>-</c> where there is none.</param>
+public sealed record ColumnName(string Name, string Unit)
+{
+    /// <summary>Name and unit as the head of a column.</summary>
+    /// <returns>For example <c>joint.breakaway [N]</c>.</returns>
+    public override string ToString() => $"{Name} [{Unit}]";
+}
+
+/// <summary>What parts of one study have in common.</summary>
+internal sealed record StudyHeading(long Cases, ulong Seed, DesignKind Design, ImmutableArray<ColumnName> Inputs, ImmutableArray<ColumnName> Measures)
+{
+    public bool Equals(StudyHeading? other) => other is not null && Differs(other).Length == 0;
+
+    public override int GetHashCode() => HashCode.Combine(Cases, Seed, Design, Inputs.Length, Measures.Length);
+
+    /// <summary>What is different, in words; empty when nothing is.</summary>
+    public string Differs(StudyHeading other)
+    {
+        if (Cases != other.Cases)
+            return $"{Cases} and {other.Cases} cases";
+        if (Seed != other.Seed)
+            return $"seeds {Seed} and {other.Seed}";
+        if (Design != other.Design)
+            return $"designs {Design} and {other.Design}";
+        if (!Inputs.SequenceEqual(other.Inputs))
+            return $"inputs {string.Join(", ", Inputs)} and {string.Join(", ", other.Inputs)}";
+        return Measures.SequenceEqual(other.Measures) ? "" : $"measures {string.Join(", ", Measures)} and {string.Join(", ", other.Measures)}";
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+
+namespace Staging.Core.Studies;
+
+/// <summary>Runs any pure function along one axis, or over two.</summary>
+public static class Sweep
+{
+    /// <summary>Runs a function at every value of an axis.</summary>
+    /// <typeparam name="TResult">What it gives.</typeparam>
+    /// <param name="axis">The values.</param>
+    /// <param name="run">The function, of a value in the unit of the axis [Unit]; it has to be pure, and is called on any thread.</param>
+    /// <param name="options">Threads; null for all cores. Parts are not made.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
+    /// <param name="cancellationToken">Stops the sweep.</param>
+    /// <returns>Values and results, in order.</returns>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static SweepLine<TResult> Along<TResult>(
+        Axis axis, Func<double, CancellationToken, TResult> run, StudyOptions? options = null, Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(axis);
+        ArgumentNullException.ThrowIfNull(run);
+        return new SweepLine<TResult>(axis, Points.Run(axis.Values.Length, (i, cancel) => run(axis.Values[(int)i], cancel), options, progress, cancellationToken));
+    }
+
+    /// <summary>Runs a function at every pair of values of two axes.</summary>
+    /// <typeparam name="TResult">What it gives.</typeparam>
+    /// <param name="across">The values of its first argument.</param>
+    /// <param name="up">The values of its second argument.</param>
+    /// <param name="run">The function, of a value of each axis [Unit]; it has to be pure, and is called on any thread.</param>
+    /// <param name="options">Threads; null for all cores. Parts are not made.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
+    /// <param name="cancellationToken">Stops the sweep.</param>
+    /// <returns>The map.</returns>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static SweepMap<TResult> Over<TResult>(
+        Axis across, Axis up, Func<double, double, CancellationToken, TResult> run, StudyOptions? options = null, Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(across);
+        ArgumentNullException.ThrowIfNull(up);
+        ArgumentNullException.ThrowIfNull(run);
+        int wide = across.Values.Length;
+        ImmutableArray<TResult> results = Points.Run(
+            (long)wide * up.Values.Length, (i, cancel) => run(across.Values[(int)(i % wide)], up.Values[(int)(i / wide)], cancel), options, progress, cancellationToken);
+        return new SweepMap<TResult>(across, up, results);
+    }
+}

@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+
+namespace Staging.Core.Studies;
+
+/// <summary>The results of a sweep over two axes.</summary>
+/// <typeparam name="TResult">What each point gave.</typeparam>
+public sealed record SweepMap<TResult>
+{
+    internal SweepMap(Axis across, Axis up, ImmutableArray<TResult> results) => (Across, Up, Results) = (across, up, results);
+
+    /// <summary>The axis of the first argument.</summary>
+    public Axis Across { get; }
+
+    /// <summary>The axis of the second argument.</summary>
+    public Axis Up { get; }
+
+    /// <summary>The results row by row: the first row holds the lowest value of <see cref="Up"/>.</summary>
+    public ImmutableArray<TResult> Results { get; }
+
+    /// <summary>One result.</summary>
+    /// <param name="across">Which value of the first axis, from 0.</param>
+    /// <param name="up">Which value of the second axis, from 0.</param>
+    /// <returns>The result.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such value.</exception>
+    public TResult At(int across, int up) =>
+        Results[Guard.In(up, 0, Up.Values.Length - 1, nameof(up)) * Across.Values.Length + Guard.In(across, 0, Across.Values.Length - 1, nameof(across))];
+
+    /// <summary>Writes values and measures as comma-separated values, a line a point, with the units in the head.</summary>
+    /// <param name="writer">Where to.</param>
+    /// <param name="measures">The numbers to read from each result.</param>
+    public void WriteCsv(TextWriter writer, params ImmutableArray<Measure<TResult>> measures)
+    {
+        ArgumentNullException.ThrowIfNull(writer);
+        writer.Write($"{Across.Name},{Up.Name}{SweepCsv.Head(measures)}\n");
+        for (int i = 0; i < Results.Length; i++)
+            writer.Write($"{Csv.Cell(Across.Values[i % Across.Values.Length])},{Csv.Cell(Up.Values[i / Across.Values.Length])}{SweepCsv.Cells(measures, Results[i])}\n");
+    }
+}

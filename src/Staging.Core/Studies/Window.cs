@@ -1,0 +1,25 @@
+using System.Globalization;
+
+namespace Staging.Core.Studies;
+
+/// <summary>A stretch of an axis on which something holds. Both edges are values at which it was seen to hold.</summary>
+public sealed record Window
+{
+    /// <summary>Lower edge [Unit].</summary>
+    public required double Low { get; init; }
+
+    /// <summary>Upper edge [Unit].</summary>
+    public required double High { get; init; }
+
+    /// <summary>Whether it still held at the low end of the axis, so that no lower edge was found.</summary>
+    public required bool LowIsEndOfSearch { get; init; }
+
+    /// <summary>Whether it still held at the high end of the axis, so that no upper edge was found.</summary>
+    public required bool HighIsEndOfSearch { get; init; }
+
+    /// <summary>Both edges; an end of the search is marked.</summary>
+    /// <returns>For example <c>39.1 to 411 (end of the search)</c>.</returns>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{Low:G4}{(LowIsEndOfSearch ? " (end of the search)" : "")} to {High:G4}{(HighIsEndOfSearch ? " (end of the search)" : "")}");
+}

@@ -1,0 +1,227 @@
+using System.Reflection;
+using Staging.Core.Flight;
+using Staging.Core.Gases;
+using Staging.Core.Solving;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Flight;
+
+/// <summary>The stepper written out for two states against the general integrator: the same steps, the same events, to round-off.</summary>
+public class FlightStepperTests
+{
+    private const double G = 9.80665, Radius = 6_356_766, Scale = 100;
+
+    /// <summary>
+    /// Straight up both hands do the same operations, so all is alike to the last bit. Leaning (states of a thousandth and more), the sine is multiplied in another place: the error estimate, a
+    /// difference of nearly equal numbers, keeps 1e-16/1e-11 of its size, and step sizes follow it.
+    /// </summary>
+    private const double Leaning = 1e-5;
+
+    [Theory]
+    [InlineData(1e-5, 90, 0)]
+    [InlineData(1e-8, 90, 0)]
+    [InlineData(1e-11, 90, 0)]
+    [InlineData(1e-5, 80, Leaning)]
+    [InlineData(1e-8, 80, Leaning)]
+    [InlineData(1e-11, 80, Leaning)]
+    public void A_whole_flight_takes_the_same_steps_and_meets_the_same_events(double tolerance, double elevation, double roundOff)
+    {
+        // The pieces of a real flight from the guide to the canopy, flown again by both hands.
+        FlightPlan plan = TestFlights.TwoStages() with
+        {
+            Guide = new LaunchGuide
+            {
+                Length = Length.FromMeters(1),
+                Elevation = Angle.FromDegrees(elevation),
+                FrictionCoefficient = 0.3,
+                ConstantFriction = Force.FromNewtons(0.2),
+            },
+        };
+        var air = new AirColumn(StandardAtmosphere.Us1976, 200);
+        Pair pair = new(Options(tolerance), roundOff);
+        pair.Put(plan.Flown().Main.The(FlightEventKind.LiftOff).Time.Seconds, 0, 0);
+        foreach ((FlightPiece piece, double stop, bool guided) in PiecesOf(plan))
+        {
+            FlightWatch watch = guided ? FlightWatch.Guide : piece.Rise < 1 ? FlightWatch.Rising : FlightWatch.Falling;
+            pair.Run(new TrajectorySystem(air, G, Radius, piece, watch) { GuideHeight = Math.Sin(elevation * Math.PI / 180) }, stop);
+        }
+
+        Assert.True(pair.Steps > 50);
+    }
+
+    /// <summary>Contract 1, 2, 4: up through the ceiling and down again within a step, a touch, a near miss, an upward and a downward corner of the drag table.</summary>
+    [Theory]
+    [InlineData(30, 1)]
+    [InlineData(45.8872, 1)]
+    [InlineData(45.88715, 0.25)]
+    [InlineData(45.88725, 0.25)]
+    [InlineData(300, 1)]
+    [InlineData(45, 1)]
+    public void A_throw_meets_ceiling_top_and_corners_alike(double ceiling, double longest)
+    {
+        var air = new AirColumn(new Still { Ceiling_m = ceiling }, 0);
+        foreach (DragLine line in (ReadOnlySpan<DragLine>)[DragLine.Fixed(0), new DragLine(1e-6, 1e-6, 0.02, 0.05), new DragLine(1e-6, 1e-6, 0.03, 0.2)])
+        {
+            Pair pair = new(Options(1e-7, longest));
+            pair.Put(0, 0, 30);
+            var piece = new FlightPiece { Mass0 = 1, Line = line, Rise = 1, GravityShare = 1, ThrustSign = 1 };
+            for (int leg = 0; leg < 4; leg++)
+                pair.Run(new TrajectorySystem(air, G, double.PositiveInfinity, piece, FlightWatch.Rising), 20);
+        }
+    }
+
+    /// <summary>Contract 3: a phase that begins on a root of its event goes on, and fires at the next.</summary>
+    [Fact]
+    public void A_root_at_the_start_is_no_event()
+    {
+        var air = new AirColumn(new Still(), 0);
+        Pair pair = new(Options(1e-8));
+        pair.Put(0, 0, 0);
+        var piece = new FlightPiece { Mass0 = 1, Thrust0 = 30, Line = DragLine.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        pair.Run(new TrajectorySystem(air, G, double.PositiveInfinity, piece, FlightWatch.Guide) { GuideHeight = 5 }, 9);
+        Assert.Equal([0], pair.FiredIndices);
+        Assert.Equal(5, pair.Height, 6);
+    }
+
+    /// <summary>Contract 5 and 6: a corner of the drag table a microsecond above the ground; both fire, in the order of their indices, and nothing after them.</summary>
+    [Fact]
+    public void Events_at_one_time_all_fire_in_order()
+    {
+        var air = new AirColumn(new Still(), 0);
+        Pair pair = new(Options(1e-10) with { EventTimeTolerance = Duration.FromSeconds(1e-5) });
+        pair.Put(0, 50, 0);
+        double impact = Math.Sqrt(2 * G * 50);
+        var piece = new FlightPiece { Mass0 = 1, Line = new DragLine(0, 0, -1, (impact - G * 1e-6) / 340), Rise = 1, GravityShare = 1, ThrustSign = -1 };
+        pair.Run(new TrajectorySystem(air, G, double.PositiveInfinity, piece, FlightWatch.Falling), 9);
+        Assert.Equal([0, TrajectorySystem.MachAbove], pair.FiredIndices);
+    }
+
+    /// <summary>Contract 7 and 8: a stop is met exactly, a root on it fires there, and nothing is evaluated beyond it.</summary>
+    [Fact]
+    public void A_stop_on_a_root_fires_at_the_stop()
+    {
+        var air = new AirColumn(new Still(), 0);
+        Pair pair = new(Options(1e-8));
+        pair.Put(0, 0, 2 * G);
+        var piece = new FlightPiece { Mass0 = 1, Line = DragLine.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        pair.Run(new TrajectorySystem(air, G, double.PositiveInfinity, piece, FlightWatch.Rising), 2);
+        Assert.Equal(2, pair.Time);
+    }
+
+    /// <summary>Contract 9, and the other ways to fail: not a number, too many steps.</summary>
+    [Theory]
+    [InlineData(double.NaN, 1_000_000)]
+    [InlineData(1, 4)]
+    public void Both_fail_alike(double density, int steps)
+    {
+        var air = new AirColumn(new Still { Density = density }, 0);
+        Pair pair = new(Options(1e-9) with { MostSteps = steps });
+        pair.Put(0, 100, -1);
+        var piece = new FlightPiece { Mass0 = 1, Line = DragLine.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        pair.Run(new TrajectorySystem(air, G, Radius, piece, FlightWatch.Falling), 100);
+        Assert.NotNull(pair.Failure);
+    }
+
+    /// <summary>What decides whether a step is scanned at all: no point of the dense output may lie farther off than the reach says.</summary>
+    [Fact]
+    public void The_dense_output_stays_within_reach()
+    {
+        double[] bounds = [FlightStep.B2, FlightStep.B3, FlightStep.B4, FlightStep.B5, FlightStep.B6, FlightStep.B7];
+        for (int stage = 1; stage < Tsitouras54.Stages; stage++)
+        {
+            double[] r = Tsitouras54.DenseWeights.Slice(4 * stage, 4).ToArray();
+            double most = Enumerable.Range(0, 10_001).Select(i => i * 1e-4).Max(s => Math.Abs(s * (r[0] + s * (r[1] + s * (r[2] + s * r[3])))));
+            Assert.InRange(most, 0.99 * bounds[stage - 1], bounds[stage - 1]);
+        }
+    }
+
+    private static SolverOptions Options(double tolerance, double longest = 1) => new()
+    {
+        RelativeTolerance = tolerance,
+        ScaledAbsoluteTolerance = tolerance / 100,
+        LongestStep = Duration.FromSeconds(longest),
+    };
+
+    /// <summary>The pieces of a flight between its stops; corners of the drag table are left to be found.</summary>
+    private static IEnumerable<(FlightPiece Piece, double Stop, bool Guided)> PiecesOf(FlightPlan plan)
+    {
+        BodyFlight flight = plan.Flown(new FlightOptions { Scope = FlightScope.UppermostStage }).Main;
+        var log = (BodyLog)typeof(BodyFlight).GetField("log", BindingFlags.NonPublic | BindingFlags.Instance)!.GetValue(flight)!;
+        double exit = flight.The(FlightEventKind.GuideExit).Time.Seconds, settled = flight.The(FlightEventKind.Apogee).Time.Seconds + 0.3;
+        for (int i = 0; i < log.Pieces.Count; i++)
+        {
+            FlightPiece piece = log.Pieces[i];
+            double stop = i + 1 < log.Pieces.Count ? log.Pieces[i + 1].Start : settled;
+            if (!piece.Held && piece.Start < settled)
+                yield return (piece, Math.Min(stop, settled) + (stop == exit ? 0.01 : 0), piece.Start < exit);
+        }
+    }
+
+    /// <summary>Both hands side by side; every run is compared.</summary>
+    private sealed class Pair(SolverOptions options, double roundOff = 0)
+    {
+        private readonly Integrator<Tsitouras54> general = new(options, [Scale, Scale]);
+        private readonly FlightStepper special = new(options, Scale, Scale);
+
+        public int Steps { get; private set; }
+
+        public double Time => special.Time;
+
+        public double Height => special.Height;
+
+        public SolverFailure? Failure => special.Failure;
+
+        public IEnumerable<int> FiredIndices => special.Fired.ToArray().Select(e => e.Index);
+
+        public void Put(double time, double height, double velocity)
+        {
+            general.Time = special.Time = time;
+            (general.State[0], general.State[1]) = (special.Height, special.Velocity) = (height, velocity);
+        }
+
+        public void Run(TrajectorySystem system, double stop)
+        {
+            double start = general.Time;
+            TrajectorySystem other = system;
+            var log = new BodyLog(keepTrack: true);
+            var track = new DenseTrack(2, Tsitouras54.DenseDegree);
+            PhaseEnd expected = general.Run(ref system, stop, track, TestContext.Current.CancellationToken);
+            PhaseEnd ours = special.Run(ref other, stop, log, TestContext.Current.CancellationToken);
+            Assert.Equal(expected, ours);
+            Assert.Equal(general.Failure?.Kind, special.Failure?.Kind);
+            Assert.Equal(general.Fired.ToArray().Select(e => e.Index), special.Fired.ToArray().Select(e => e.Index));
+            foreach ((FiredEvent a, FiredEvent b) in general.Fired.ToArray().Zip(special.Fired.ToArray()))
+                Near(a.Time, b.Time, a.Time - start);
+            Assert.Equal(track.Count, log.Track!.Count);
+            for (int i = 0; i < track.Count; i++)
+            {
+                Near(track.StartOf(i), log.Track.StartOf(i), general.Time - start);
+                Near(track.LengthOf(i), log.Track.LengthOf(i), general.Time - start);
+            }
+
+            Steps += track.Count;
+            Assert.Equal(general.Statistics.AcceptedSteps, special.Statistics.AcceptedSteps);
+            Assert.Equal(general.Statistics.RejectedSteps, special.Statistics.RejectedSteps);
+            Assert.Equal(general.Statistics.DerivativeCalls, special.Statistics.DerivativeCalls);
+            Near(general.Time, special.Time, general.Time - start);
+            Near(general.State[0], special.Height, Math.Max(Math.Abs(general.State[0]), 1e-3));
+            Near(general.State[1], special.Velocity, Math.Max(Math.Abs(general.State[1]), 1e-3));
+            Assert.True(general.Time > start || expected != PhaseEnd.Event);
+            // Rounding must not add up from piece to piece: both go on from one state.
+            Put(general.Time, general.State[0], general.State[1]);
+        }
+
+        private void Near(double expected, double actual, double size) => Assert.Equal(expected, actual, roundOff * Math.Abs(size));
+    }
+
+    private sealed class Still : IAtmosphere
+    {
+        public double Density { get; init; } = 1.2;
+
+        public double Floor_m => -1e4;
+
+        public double Ceiling_m { get; init; } = 1e5;
+
+        public AirSample At(double geometricAltitude_m) => new(101_325, 288, Density, 340);
+    }
+}

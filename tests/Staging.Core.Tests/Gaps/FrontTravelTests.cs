@@ -1,0 +1,89 @@
+using Staging.Core.Fronts;
+using Staging.Core.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Gaps;
+
+/// <summary>Front travel read from a run.</summary>
+public class FrontTravelTests
+{
+    private static readonly GapRun Run = Bench.Gap.With(d => d with { Vents = [Bench.Hole(d.Tube, 5, 4)], Joint = Bench.Joint(60) }).Solve();
+
+    private static readonly FrontTravel Travel = Run.FrontTravel(FrontMixing.Judged);
+
+    [Fact]
+    public void The_front_stands_at_a_station_when_it_arrives_there()
+    {
+        foreach (double mm in (double[])[20, 80, 150, 240])
+        {
+            Duration arrival = Travel.ArrivalAt(Length.FromMillimeters(mm))!.Value;
+            // Located to 1 ns; the front moves at less than 300 m/s.
+            Assert.Equal(mm, Run.At(arrival).Front.Millimeters, 1e-3 * 0.3);
+        }
+
+        Assert.Null(Travel.ArrivalAt(Length.FromMeters(5)));
+    }
+
+    [Fact]
+    public void Arrivals_come_in_the_order_of_their_stations()
+    {
+        double before = 0;
+        for (double mm = 10; mm < 245; mm += 10)
+        {
+            double t = Travel.ArrivalAt(Length.FromMillimeters(mm))!.Value.Seconds;
+            Assert.True(t > before);
+            before = t;
+        }
+    }
+
+    [Fact]
+    public void Speeds_add_up_to_the_way()
+    {
+        FrontColumns c = Travel.Sample(Duration.FromMicroseconds(5));
+        double way = 0;
+        for (int i = 1; i < c.Time_s.Length; i++)
+            way += 0.5 * (c.Speed_mps.Span[i] + c.Speed_mps.Span[i - 1]) * (c.Time_s.Span[i] - c.Time_s.Span[i - 1]);
+        // Trapezoids over 5 microseconds and speeds from a difference over 10.
+        Assert.Equal(c.Front_m.Span[^1] - c.Front_m.Span[0], way, 1e-4);
+    }
+
+    [Fact]
+    public void The_wall_takes_what_the_ledger_says_it_takes()
+    {
+        // Energy that left = vents + nozzle + wall + work; without vents, nozzle and joint only the wall is left, of tube and dead end.
+        GapRun closed = Bench.Gap.With(d => d with
+        {
+            Vents = [],
+            Joint = Bench.Joint(2000),
+            Source = d.Motor() with { NozzleThroatDiameter = Length.Zero },
+            Grain = d.Grain with { RecessVolume = Volume.FromCubicMillimeters(1) },
+        }).Solve();
+        FrontTravel travel = closed.FrontTravel(FrontMixing.Judged);
+        double wall = travel.HeatLostBy(closed.End).Joules, energyOut = EnergyOut(closed);
+        // The bottom of the bore beyond the last vent counts as dead end: pi/4 D^2 h (T - Tw), less than its value at flame temperature throughout.
+        double bottom = 200 * Math.PI / 4 * 0.018 * 0.018 * 1700 * closed.End.Seconds;
+        Assert.InRange(energyOut - wall, -1e-3 * wall, bottom);
+        Assert.InRange(travel.ShareLostBy(closed.End), 0.05, 0.95);
+    }
+
+    [Fact]
+    public void A_longer_way_loses_more_and_mixes_more()
+    {
+        FrontColumns c = Travel.Sample(Duration.FromMilliseconds(0.5));
+        for (int i = 1; i < c.Time_s.Length; i++)
+        {
+            Assert.True(c.HeatLost_J.Span[i] >= c.HeatLost_J.Span[i - 1]);
+            Assert.Equal(c.Front_m.Span[i] >= c.Front_m.Span[i - 1], c.MixingThickness_m.Span[i] >= c.MixingThickness_m.Span[i - 1]);
+        }
+
+        Assert.Equal(c.HeatLost_J.Span[^1], Travel.HeatLostBy(Run.End).Joules, 1e-6 * c.HeatLost_J.Span[^1]);
+    }
+
+    private static double EnergyOut(GapRun run)
+    {
+        var course = (LumpedCourse)run.Course;
+        double[] y = new double[course.Parameters.StateCount];
+        course.Track.At(run.End.Seconds, y);
+        return y[GapState.EnergyOut];
+    }
+}

@@ -1,0 +1,118 @@
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Gaps;
+
+/// <summary>Joints of every kind in whole runs.</summary>
+public class JointTests
+{
+    private static readonly FrictionJoint Coupler = Bench.Joint(5);
+
+    [Fact]
+    public void A_coupler_written_where_a_joint_is_asked_for_is_a_friction_fit()
+    {
+        StageJoint joint = Coupler;
+        Assert.Equal("friction", joint.Match(_ => "friction", _ => "tape", _ => "tube"));
+        Assert.Same(Coupler, joint.Coupler);
+    }
+
+    [Fact]
+    public void Tape_without_strength_is_the_coupler_alone()
+    {
+        JointTape none = JointTape.PaperTape with { Strength = Force.Zero };
+        GapRun plain = Bench.Gap.With(d => d with { Joint = Coupler }).Solve(), taped = Solve(none);
+        // The film is integrated along, so the steps differ: both to the tolerance of 1e-8 a step, some hundred steps.
+        Same(plain, taped, GapEventKind.JointMoves, 1e-6);
+        Same(plain, taped, GapEventKind.JointOpens, 1e-6);
+    }
+
+    [Fact]
+    public void Tape_that_the_gas_never_softens_adds_its_strength_to_the_breakaway_force()
+    {
+        JointTape cold = JointTape.PaperTape with { Strength = Force.FromNewtons(12), GasContact = HeatTransferCoefficient.Zero };
+        GapRun firmer = Bench.Gap.With(d => d with { Joint = Coupler with { BreakawayForce = Force.FromNewtons(17) } }).Solve(), taped = Solve(cold);
+        Same(firmer, taped, GapEventKind.JointMoves, 1e-6);
+        Same(firmer, taped, GapEventKind.JointOpens, 1e-6);
+    }
+
+    [Fact]
+    public void Thin_plastic_film_goes_in_milliseconds_and_paper_tape_does_not()
+    {
+        // From their inputs alone, gas of 1900 K. Nominal, and with every input at the favourable or the adverse end of its stated range.
+        Temperature gas = Temperature.FromKelvins(1900), air = Temperature.FromKelvins(288);
+        double Ms(JointTape tape) => tape.TimeToSoften(gas, air)!.Value.Milliseconds;
+        Assert.InRange(Ms(JointTape.ThinPlasticFilm), 5, 20);
+        Assert.InRange(Ms(Film(40, 0.25, 900, 1300, 355, 2000)), 0.5, 5);
+        Assert.InRange(Ms(Film(60, 0.12, 1400, 1900, 435, 250)), 40, 80);
+        Assert.InRange(Ms(JointTape.PaperTape), 60, 150);
+        Assert.InRange(Ms(Paper(110, 0.16, 700, 1300, 500, 2000)), 15, 60);
+        Assert.InRange(Ms(Paper(180, 0.06, 950, 1600, 600, 250)), 200, 500);
+        Assert.True(Ms(JointTape.PaperTape) > 5 * Ms(JointTape.ThinPlasticFilm));
+    }
+
+    [Fact]
+    public void In_a_run_plastic_film_lets_go_while_paper_tape_still_holds()
+    {
+        // Tapes too strong for the gap pressure to tear cold: what lets go has been softened.
+        GapRun cold = Solve(JointTape.ThinPlasticFilm with { GasContact = HeatTransferCoefficient.Zero });
+        Assert.Null(cold.TimeOf(GapEventKind.JointMoves));
+        GapRun film = Solve(JointTape.ThinPlasticFilm), paper = Solve(JointTape.PaperTape);
+        Assert.InRange(film.TimeOf(GapEventKind.JointMoves)!.Value.Milliseconds, 1, 20);
+        Assert.Null(paper.TimeOf(GapEventKind.JointMoves));
+    }
+
+    [Fact]
+    public void A_free_motor_tube_that_weighs_as_the_booster_is_the_booster()
+    {
+        GapRun whole = Bench.Gap.With(d => d with { Joint = Coupler }).Solve();
+        GapRun tube = Bench.Gap.With(d => d with { Joint = Tube(Bench.Gap.Bodies.MassBehind.Grams, null) }).Solve();
+        Same(whole, tube, GapEventKind.JointMoves, 1e-12);
+        Same(whole, tube, GapEventKind.JointOpens, 1e-12);
+    }
+
+    [Fact]
+    public void A_lighter_motor_tube_slides_out_sooner_and_rear_passages_delay_it()
+    {
+        GapRun heavy = Solved(Tube(40, null)), light = Solved(Tube(15, null)), vented = Solved(Tube(15, Holes(4, 4)));
+        double Opens(GapRun run) => run.TimeOf(GapEventKind.JointOpens)!.Value.Seconds;
+        Assert.True(Opens(light) < Opens(heavy));
+        Assert.True(Opens(vented) > Opens(light));
+        Assert.True(vented.PeakGaugePressure < light.PeakGaugePressure);
+        Assert.InRange(vented.Ledger.RelativeMassResidual, -1e-12, 1e-12);
+        Assert.InRange(vented.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
+    }
+
+    [Fact]
+    public void A_motor_tube_as_heavy_as_both_bodies_is_refused()
+    {
+        GapProblem gap = Bench.Gap.With(d => d with { Joint = Tube(100, null) });
+        ModelFinding finding = Assert.Single(gap.Check(), f => f.Severity == FindingSeverity.Error);
+        Assert.Equal(("GAP040", "Joint.MovingMass"), (finding.Code, finding.Path));
+    }
+
+    private static JointTape Film(double micrometres, double k, double rho, double c, double soft, double h) => JointTape.ThinPlasticFilm with
+    {
+        Thickness = Length.FromMicrometers(micrometres),
+        Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(k),
+        Density = Density.FromKilogramsPerCubicMeter(rho),
+        HeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(c),
+        SofteningTemperature = Temperature.FromKelvins(soft),
+        GasContact = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h),
+    };
+
+    private static JointTape Paper(double micrometres, double k, double rho, double c, double soft, double h) => Film(micrometres, k, rho, c, soft, h);
+
+    private static StageJoint.FreeMotorTube Tube(double grams, VentHoles? rear) =>
+        new() { Coupler = Coupler, MovingMass = Mass.FromGrams(grams), RearPassages = rear };
+
+    private static VentHoles Holes(int count, double millimetres) =>
+        new() { Count = count, Diameter = Length.FromMillimeters(millimetres), WallThickness = Length.FromMillimeters(1) };
+
+    private static GapRun Solve(JointTape tape) => Solved(new StageJoint.Taped { Coupler = Coupler, Tape = tape });
+
+    private static GapRun Solved(StageJoint joint) => Bench.Gap.With(d => d with { Joint = joint }).Solve();
+
+    private static void Same(GapRun a, GapRun b, GapEventKind kind, double relative) =>
+        Assert.Equal(a.TimeOf(kind)!.Value.Seconds, b.TimeOf(kind)!.Value.Seconds, relative * a.TimeOf(kind)!.Value.Seconds);
+}

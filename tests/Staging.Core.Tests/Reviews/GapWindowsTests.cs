@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using Staging.Core.Reviews;
+using Staging.Core.Studies;
+using Staging.Core.Tests.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Reviews;
+
+public class GapWindowsTests
+{
+    private static readonly GapQuestion Nominal = new()
+    {
+        Problem = StartingGaps.Bore18mm,
+        Layout = new VentLayout { HoleCount = 4, WallThickness = Length.FromMillimeters(0.5), Land = Length.FromMillimeters(1), Drills = DrillSeries.MetricHalves },
+    };
+
+    private static readonly Axis Areas = Axis.Factors("vent area", "mm2", 10, 400, 6);
+
+    [Fact]
+    public void The_vent_window_closes_as_the_gap_grows()
+    {
+        SweepLine<WindowResult> map = Nominal.VentWindows(Axis.Even("gap", "mm", 100, 320, 3), Areas);
+        Window near = map.Results[0].Widest!, far = map.Results[1].Widest!;
+        Assert.True(far.Low > near.Low && far.High / far.Low < near.High / near.Low);
+        Assert.IsType<WindowResult.None>(map.Results[2]);
+    }
+
+    [Fact]
+    public void An_edge_of_the_vent_window_is_where_the_outcome_turns()
+    {
+        Window window = Nominal.VentWindow(Length.FromMillimeters(120), Areas).Widest!;
+        Assert.True(Runs(120, window.Low).Outcome.IsLit);
+        Assert.False(Runs(120, window.Low / 1.025).Outcome.IsLit);
+    }
+
+    [Fact]
+    public void The_longest_gap_is_the_last_that_lights()
+    {
+        Window window = Nominal.LongestGap(Area.FromSquareMillimeters(113), Axis.Even("gap", "mm", 100, 400, 4)).Widest!;
+        Assert.True(Runs(window.High, 113).Outcome.IsLit);
+        Assert.False(Runs(window.High + 1.1, 113).Outcome.IsLit);
+    }
+
+    [Fact]
+    public void The_least_retention_is_the_first_that_holds()
+    {
+        // A little below the vent window the joint decides: a firmer one lights what twenty newtons push apart.
+        Assert.IsType<GapOutcome.PushedApart>(Runs(120, 34).Outcome);
+        Window window = Nominal.LeastRetention(Length.FromMillimeters(120), Area.FromSquareMillimeters(34), Axis.Even("breakaway", "N", 5, 60, 5)).Widest!;
+        Assert.InRange(window.Low, 20, 60);
+        Assert.False(window.LowIsEndOfSearch);
+    }
+
+    [Fact]
+    public void A_probability_asked_for_narrows_the_window()
+    {
+        GapQuestion asked = Nominal with { Uncertain = [GapInputs.Breakaway(Spread.Triangular(10, 20, 30))], Asked = new Assurance { Probability = 0.8, Cases = 20, Confidence = 0.8 } };
+        Axis near = Axis.Factors("vent area", "mm2", 25, 60, 3);
+        Length gap = Length.FromMillimeters(120);
+        Assert.True(asked.VentWindow(gap, near).Widest!.Low > Nominal.VentWindow(gap, near).Widest!.Low);
+    }
+
+    [Fact]
+    public void Axes_have_to_be_in_the_unit_of_the_answer() =>
+        Assert.Throws<ArgumentException>(() => Nominal.LongestGap(Area.FromSquareMillimeters(30), Axis.Even("gap", "m", 0.1, 0.4, 4)));
+
+    [Fact]
+    public void Judged_inputs_each_change_what_they_name()
+    {
+        GapProblem start = StartingGaps.Bore18mm;
+        InputSet<GapProblem> judged = InputSet.Of(start, GapInputs.Judged);
+        GapDesign changed = judged.At([30, 0.2, 20, 0.6, 750, 0.5, 0.3]).Design;
+        Assert.Equal((30, 24), (changed.Joint.Coupler.BreakawayForce.Newtons, Math.Round(changed.Joint.Coupler.SlidingForce.Newtons, 9)));
+        Assert.Equal((0.2, 20, 0.6), (Math.Round(changed.Motor().FragmentMass.Grams, 9), Math.Round(changed.Motor().FragmentBurnTime.Milliseconds, 9), changed.Source.Products.GasMassFraction));
+        Assert.Equal((750, 0.5, 0.3), (changed.Grain.IgnitionTemperature.Kelvins, changed.Grain.Conductivity.WattsPerMeterKelvin, changed.Closures.ParticleEfficiency));
+        Assert.Equal(900, GapInputs.ChamberPressure(Spread.Uniform(800, 1000)).With(start, 900).Motor().ChamberPressure.Kilopascals, 1e-9);
+    }
+
+    private static GapRun Runs(double gap_mm, double area_mm2)
+    {
+        GuideTube tube = Nominal.Problem.Design.Tube with { Length = Length.FromMillimeters(gap_mm) };
+        ImmutableArray<Vent> vents = [Nominal.Layout.VentOf(tube, Area.FromSquareMillimeters(area_mm2))];
+        return (Nominal.Problem with { Design = Nominal.Problem.Design with { Tube = tube, Vents = vents } }).Solve();
+    }
+}

@@ -1,0 +1,144 @@
+using System.Collections.Immutable;
+using Staging.Core.Studies;
+
+namespace Staging.Core.Tests.Studies;
+
+public class CalibrationTests
+{
+    private static readonly ImmutableArray<double> Times = [.. Enumerable.Range(0, 60).Select(i => 0.05 * i)];
+
+    private static readonly Decay Truth = new(2.5, 0.8, 1);
+
+    private static readonly StudyInput<Decay> Start = StudyInput.Of<Decay>("start", "Pa", Spread.Uniform(0.5, 5), (d, v) => d with { Start = v });
+
+    private static readonly StudyInput<Decay> TimeConstant = StudyInput.Of<Decay>("time-constant", "s", Spread.Triangular(0.1, 0.3, 3), (d, v) => d with { Tau = v });
+
+    private static readonly StudyInput<Decay> Gain = StudyInput.Of<Decay>("gain", "-", Spread.Uniform(0.5, 2), (d, v) => d with { Gain = v });
+
+    [Fact]
+    public void Planted_values_come_back_from_an_exact_trace()
+    {
+        CalibrationResult<Decay> fit = Fit(Trace(0, 0), Start, TimeConstant);
+        Assert.Equal(Truth.Start, fit.Inputs[0].Value, 1e-6);
+        Assert.Equal(Truth.Tau, fit.Inputs[1].Value, 1e-6);
+        Assert.InRange(fit.ResidualStandardDeviation, 0, 1e-6);
+        Assert.Equal(fit.Inputs[1].Value, fit.Fitted.Tau);
+        Assert.Empty(fit.Findings);
+    }
+
+    [Fact]
+    public void A_fit_of_two_inputs_takes_few_runs()
+    {
+        int runs = 0;
+        Calibration.Fit(InputSet.Of(Truth, Start, TimeConstant), Trace(0.1, 1), (d, t, stop) => { Interlocked.Increment(ref runs); return Course(d, t, stop); });
+        // Each step costs one run and the slopes four; fifteen steps are plenty for two inputs.
+        Assert.InRange(runs, 10, 80);
+    }
+
+    [Fact]
+    public void Intervals_hold_planted_values_as_often_as_they_say()
+    {
+        // Of 100 seeds at 95 %, fewer than 90 inside come with a probability of 1.1 % by the exact binomial, for each of the two inputs.
+        Assert.InRange(BinomialRank.AtMost(89, 100, 0.95), 0.011, 0.0116);
+        CalibrationResult<Decay>[] fits = [.. Enumerable.Range(1, 100).Select(seed => Fit(Trace(0.1, (ulong)seed), Start, TimeConstant))];
+        Assert.InRange(fits.Count(f => f.Inputs[0].Interval.Holds(Truth.Start)), 90, 100);
+        Assert.InRange(fits.Count(f => f.Inputs[1].Interval.Holds(Truth.Tau)), 90, 100);
+        // The standard error says how far the estimates scatter: their mean square over the claimed one is chi-square over 100, within 0.68 to 1.40 at 99 %.
+        Assert.InRange(fits.Average(f => Math.Pow((f.Inputs[1].Value - Truth.Tau) / f.Inputs[1].StandardError, 2)), 0.68, 1.40);
+        Assert.InRange(fits.Average(f => f.ResidualStandardDeviation), 0.097, 0.103);
+    }
+
+    [Fact]
+    public void The_covariance_is_that_of_the_closed_form()
+    {
+        CalibrationResult<Decay> fit = Fit(Trace(0.1, 5), Start, TimeConstant);
+        double a = 0, b = 0, c = 0;
+        foreach (double t in Times)
+        {
+            double e = Math.Exp(-t / fit.Fitted.Tau), slope = fit.Fitted.Start * e * t / (fit.Fitted.Tau * fit.Fitted.Tau);
+            (a, b, c) = (a + e * e, b + e * slope, c + slope * slope);
+        }
+
+        double s2 = fit.ResidualStandardDeviation * fit.ResidualStandardDeviation, det = a * c - b * b;
+        // Slopes by central differences over a thousandth of the range are right to about the square of that.
+        Assert.Equal(s2 * c / det, fit.Covariance[0], 1e-4 * fit.Covariance[0]);
+        Assert.Equal(-s2 * b / det, fit.Covariance[1], 1e-4 * Math.Abs(fit.Covariance[1]));
+        Assert.Equal(s2 * a / det, fit.Covariance[3], 1e-4 * fit.Covariance[3]);
+        Assert.Equal(-b / Math.Sqrt(a * c), fit.Correlation[1], 1e-4);
+        Assert.Equal(fit.Covariance[1], fit.Covariance[2]);
+    }
+
+    [Fact]
+    public void Inputs_that_act_alike_are_told_and_their_errors_say_so()
+    {
+        CalibrationResult<Decay> fit = Fit(Trace(0.1, 5), Start, Gain, TimeConstant);
+        ModelFinding finding = Assert.Single(fit.Findings, f => f.Code == "STU011");
+        Assert.Equal("start, gain", finding.Path);
+        Assert.True(fit.Inputs[0].StandardError > 100 * Truth.Start);
+        Assert.True(fit.Inputs[2].StandardError < 0.2);
+    }
+
+    [Fact]
+    public void An_input_without_influence_is_told()
+    {
+        StudyInput<Decay> idle = StudyInput.Of<Decay>("idle", "-", Spread.Uniform(0, 1), (d, v) => d);
+        Assert.Contains(Fit(Trace(0.1, 5), Start, TimeConstant, idle).Findings, f => f is { Code: "STU012", Path: "idle" });
+    }
+
+    [Fact]
+    public void A_range_that_does_not_hold_the_answer_is_told()
+    {
+        StudyInput<Decay> low = Start with { Spread = Spread.Uniform(0.5, 2) };
+        CalibrationResult<Decay> fit = Fit(Trace(0.05, 5), low, TimeConstant);
+        Assert.True(fit.Inputs[0].IsAtEnd);
+        Assert.Contains(fit.Findings, f => f is { Code: "STU013", Path: "start" });
+    }
+
+    [Fact]
+    public void Threads_change_nothing()
+    {
+        double[] Values(int threads) => [.. Calibration.Fit(InputSet.Of(Truth, Start, TimeConstant), Trace(0.1, 3), Course, new CalibrationOptions { Threads = threads }).Inputs.SelectMany(i => new[] { i.Value, i.StandardError })];
+        Assert.Equal(Values(1), Values(2));
+        Assert.Equal(Values(1), Values(8));
+    }
+
+    [Fact]
+    public void What_cannot_be_fitted_is_refused()
+    {
+        Assert.Equal("STU009", Code(() => Fit(Trace(0, 0), Start with { Spread = Spread.Normal(1, 1) })));
+        Assert.Equal("STU010", Code(() => Fit(MeasuredTrace.Of("p_Pa", [0, 1], [2, 1]), Start, TimeConstant)));
+        Assert.Throws<ArithmeticException>(() => Calibration.Fit(InputSet.Of(Truth, Start), Trace(0, 0), (_, _, _) => [1]));
+    }
+
+    [Fact]
+    public void A_trace_is_read_from_its_columns()
+    {
+        MeasuredTrace trace = MeasuredTrace.ReadCsv(new StringReader("time_s,gauge_Pa\r\n0,1.5\n1e-3, 2.5\n\n"));
+        Assert.Equal("gauge_Pa", trace.Name);
+        Assert.Equal([0, 1e-3], trace.Times);
+        Assert.Equal([1.5, 2.5], trace.Values);
+    }
+
+    [Theory]
+    [InlineData("t,p\n0,1\n1,2", "Line 1")]
+    [InlineData("time_s,p_Pa\n0,1\n1,x", "Line 3")]
+    [InlineData("time_s,p_Pa\n0,1\n1,NaN", "Line 3")]
+    [InlineData("time_s,p_Pa\n0,1\n0,2", "times have to rise")]
+    [InlineData("time_s,p_Pa\n0,1", "two or more")]
+    [InlineData("", "Line 1")]
+    public void A_bad_trace_is_refused_with_its_line(string text, string says) =>
+        Assert.Contains(says, Assert.Throws<FormatException>(() => MeasuredTrace.ReadCsv(new StringReader(text))).Message, StringComparison.Ordinal);
+
+    private static ImmutableArray<double> Course(Decay d, ImmutableArray<double> times, CancellationToken stop) =>
+        [.. times.Select(t => d.Gain * d.Start * Math.Exp(-t / d.Tau))];
+
+    private static MeasuredTrace Trace(double noise, ulong seed) =>
+        MeasuredTrace.Of("p_Pa", Times, [.. Course(Truth, Times, default).Select((p, i) => p + noise * new CaseDraws(seed, (ulong)i).Normal(0))]);
+
+    private static CalibrationResult<Decay> Fit(MeasuredTrace trace, params ImmutableArray<StudyInput<Decay>> inputs) =>
+        Calibration.Fit(InputSet.Of(Truth, inputs), trace, Course);
+
+    private static string Code(Action act) => Assert.Throws<InvalidModelException>(act).Findings[0].Code;
+
+    private sealed record Decay(double Start, double Tau, double Gain);
+}

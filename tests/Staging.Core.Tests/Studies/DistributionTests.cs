@@ -1,0 +1,91 @@
+using Staging.Core.Studies;
+
+namespace Staging.Core.Tests.Studies;
+
+public class DistributionTests
+{
+    public static TheoryData<Distribution> All =>
+    [
+        Spread.Uniform(-2, 5),
+        Spread.Normal(3, 2),
+        Spread.TruncatedNormal(0, 1, -0.5, 2),
+        Spread.TruncatedNormal(0, 1, 6, 9),
+        Spread.LogNormal(4, 1.5),
+        Spread.Triangular(1, 1, 3),
+        Spread.Triangular(1, 2.5, 3),
+        Spread.Discrete((3, 1), (1, 2), (2, 1)),
+    ];
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Quantiles_never_fall(Distribution d)
+    {
+        double[] values = [.. Enumerable.Range(1, 9999).Select(i => d.Quantile(i / 10000.0))];
+        Assert.All(values.Zip(values.Skip(1)), p => Assert.True(p.First <= p.Second));
+    }
+
+    [Fact]
+    public void Quantiles_undo_the_distribution_function()
+    {
+        foreach (double u in new[] { 1e-12, 1e-3, 0.2, 0.5, 0.9, 0.999 })
+        {
+            Assert.Equal(u, NormalTable.Below(NormalTable.Quantile(u)), 1e-12);
+            double x = Spread.Triangular(1, 2.5, 4).Quantile(u);
+            double below = x <= 2.5 ? (x - 1) * (x - 1) / (3 * 1.5) : 1 - (4 - x) * (4 - x) / (3 * 1.5);
+            Assert.Equal(u, below, 1e-12);
+            double z = Spread.TruncatedNormal(1, 2, 0, 4).Quantile(u);
+            double share = (NormalTable.Below((z - 1) / 2) - NormalTable.Below(-0.5)) / (NormalTable.Below(1.5) - NormalTable.Below(-0.5));
+            Assert.Equal(u, share, 1e-12);
+        }
+    }
+
+    [Fact]
+    public void A_far_tail_keeps_its_digits()
+    {
+        // Between 6 and 9 the upper tail falls from 1e-9 to 1e-19: its median stands where half of the tail above 6 is left, 6.1121 (own series of the tail).
+        double median = Spread.TruncatedNormal(0, 1, 6, 9).Median;
+        double tail(double z) => NormalTable.Below(-z);
+        Assert.Equal(0.5, (tail(6) - tail(median)) / (tail(6) - tail(9)), 1e-9);
+        Assert.Equal(Spread.TruncatedNormal(0, 1, -9, -6).Median, -median, 1e-12);
+    }
+
+    [Fact]
+    public void Listed_values_come_as_often_as_their_weights_say()
+    {
+        Distribution d = Spread.Discrete((3, 1), (1, 2), (2, 1));
+        Assert.Equal((1, 1, 2, 3), (d.Quantile(0.1), d.Quantile(0.49), d.Quantile(0.6), d.Quantile(0.8)));
+        Assert.Equal(3, d.Quantile(0.9999));
+    }
+
+    [Fact]
+    public void One_standard_deviation_of_a_log_normal_spread_is_its_factor() =>
+        Assert.Equal(4 * 1.5, Spread.LogNormal(4, 1.5).Quantile(NormalTable.Below(1)), 1e-12);
+
+    [Fact]
+    public void A_sourced_range_becomes_least_likeliest_and_greatest()
+    {
+        var judged = new Provenance { Source = "invented", How = Evidence.Invented };
+        var range = new SourcedRange { Quantity = "x", Unit = "N", Least = 10, Nominal = 20, Greatest = 60, NominalSource = judged, RangeSource = judged };
+        Assert.Equal(Spread.Triangular(10, 20, 60), Spread.Of(range));
+    }
+
+    [Fact]
+    public void Wrong_ends_are_refused_by_name()
+    {
+        Assert.Equal("high", Assert.Throws<ArgumentOutOfRangeException>(() => Spread.Uniform(2, 2)).ParamName);
+        Assert.Equal("standardDeviation", Assert.Throws<ArgumentOutOfRangeException>(() => Spread.Normal(2, 0)).ParamName);
+        Assert.Equal("mode", Assert.Throws<ArgumentOutOfRangeException>(() => Spread.Triangular(1, 4, 3)).ParamName);
+        Assert.Equal("median", Assert.Throws<ArgumentOutOfRangeException>(() => Spread.LogNormal(-1, 2)).ParamName);
+        Assert.Equal("mean", Assert.Throws<ArgumentOutOfRangeException>(() => Spread.Normal(double.NaN, 2)).ParamName);
+        Assert.Throws<ArgumentException>(() => Spread.Discrete((1, 1), (1, 2)));
+        Assert.Throws<ArgumentException>(() => Spread.Discrete());
+        Assert.Throws<ArgumentOutOfRangeException>(() => Spread.Uniform(0, 1).Quantile(0));
+    }
+
+    [Fact]
+    public void Every_case_is_matched()
+    {
+        string Say(Distribution d) => d.Match(_ => "uniform", _ => "normal", _ => "cut", _ => "factors", _ => "triangle", _ => "list");
+        Assert.Equal(["uniform", "normal", "cut", "cut", "factors", "triangle", "triangle", "list"], All.Select(row => Say(row.Data)));
+    }
+}

@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using Staging.Core.Studies;
+
+namespace Staging.Core.Tests.Studies;
+
+public class SensitivityTests
+{
+    private static readonly StudyInput<ImmutableArray<double>>[] Three =
+        [.. Enumerable.Range(0, 3).Select(d => StudyInput.Of<ImmutableArray<double>>($"x{d + 1}", "-", Spread.Uniform(0, 1), (x, v) => x.SetItem(d, v)))];
+
+    private static readonly InputSet<ImmutableArray<double>> Cube = InputSet.Of<ImmutableArray<double>>([0, 0, 0], [.. Three]);
+
+    /// <summary>Linear but for a product: 3 x1 - 2 x2 + x2 x3.</summary>
+    private static readonly SensitivityStudy<ImmutableArray<double>> Linear =
+        new() { Inputs = Cube, Unit = "-", Model = (x, _) => 3 * x[0] - 2 * x[1] + x[1] * x[2] };
+
+    [Fact]
+    public void Elementary_effects_of_a_straight_input_are_its_slope_without_scatter()
+    {
+        ImmutableArray<MorrisEffect> effects = Linear.Screen(50);
+        Assert.Equal(3, effects[0].Mean, 1e-10);
+        Assert.Equal(0, effects[0].StandardDeviation, 1e-10);
+        Assert.True(effects[1].Mean < 0 && effects[1].MeanAbsolute > 0);
+        // The effect of x3 is x2 on the grid of eighths: mean 1/2, scatter sqrt(1/7^2 (64 - 1)/12) = 0.327.
+        Assert.True(effects[2].MeanAbsoluteInterval.Holds(0.5));
+        Assert.InRange(effects[2].StandardDeviation, 0.25, 0.41);
+    }
+
+    [Fact]
+    public void Every_level_of_the_grid_is_visited()
+    {
+        var seen = new System.Collections.Concurrent.ConcurrentBag<double>();
+        var study = new SensitivityStudy<ImmutableArray<double>> { Inputs = Cube, Unit = "-", Model = (x, _) => { seen.Add(Math.Round(7 * x[0], 6)); return x[0]; } };
+        study.Screen(200);
+        Assert.Equal([0, 1, 2, 3, 4, 5, 6, 7], seen.Distinct().Order());
+    }
+
+    [Fact]
+    public void Inputs_without_ends_are_screened_between_their_tails()
+    {
+        var study = new SensitivityStudy<ImmutableArray<double>>
+        {
+            Inputs = InputSet.Of<ImmutableArray<double>>([0, 0, 0], StudyInput.Of<ImmutableArray<double>>("z", "-", Spread.Normal(0, 1), (x, v) => x.SetItem(0, v))),
+            Unit = "-",
+            Model = (x, _) => Math.Abs(x[0]) < 2.4 ? x[0] : throw new InvalidOperationException("far out"),
+        };
+        Assert.True(study.Screen(20)[0].Mean > 0);
+    }
+
+    [Fact]
+    public void Shares_of_a_linear_model_are_those_of_its_variances()
+    {
+        // Var = 9/12 + Var(x2 (x3 - 2)); with E = 1/2, E2 = 1/3: first order of x2 (1.5)^2/12, of x3 (1/2)^2/12, together (1/12)^2.
+        double both = 1 / 144.0, x2 = 2.25 / 12, x3 = 0.25 / 12, total = 0.75 + x2 + x3 + both;
+        ImmutableArray<SobolIndex> shares = Linear.VarianceShares(256, confidence: 0.999, seed: 2);
+        Assert.True(shares[0].FirstInterval.Holds(0.75 / total) && shares[0].TotalInterval.Holds(0.75 / total));
+        Assert.True(shares[1].FirstInterval.Holds(x2 / total) && shares[1].TotalInterval.Holds((x2 + both) / total));
+        Assert.True(shares[2].FirstInterval.Holds(x3 / total) && shares[2].TotalInterval.Holds((x3 + both) / total));
+        Assert.All(shares, s => Assert.InRange(s.TotalInterval.HalfWidth, 0, 0.01));
+    }
+
+    [Fact]
+    public void Threads_change_no_share_and_no_effect()
+    {
+        string Say(int threads) => string.Join("|", Linear.VarianceShares(32, options: new StudyOptions { Threads = threads })) + string.Join("|", Linear.Screen(10, options: new StudyOptions { Threads = threads }));
+        Assert.Equal(Say(1), Say(2));
+        Assert.Equal(Say(1), Say(8));
+    }
+
+    [Fact]
+    public void A_result_that_never_varies_has_no_shares() =>
+        Assert.Throws<InvalidOperationException>(() => (Linear with { Model = (_, _) => 1 }).VarianceShares(8));
+
+    [Fact]
+    public void A_tornado_has_the_slopes_at_the_centre_and_the_longest_bar_first()
+    {
+        ImmutableArray<TornadoBar> bars = Linear.Bars(0.1);
+        Assert.Equal(["x1", "x2", "x3"], bars.Select(b => b.Input.Name));
+        Assert.Equal([3, -1.5, 0.5], bars.Select(b => Math.Round(b.Slope!.Value, 9)));
+        Assert.Equal((0.1, 0.9, 0.75), (bars[0].Low, bars[0].High, bars[0].AtCentre));
+        Assert.Equal(2.4, bars[0].Length, 1e-12);
+        Assert.Equal(bars[1].AtCentre - 1.5 * 0.4, bars[1].AtHigh, 1e-12);
+    }
+
+    [Fact]
+    public void A_listed_input_may_have_no_slope()
+    {
+        var study = Linear with { Inputs = InputSet.Of<ImmutableArray<double>>([0, 0, 0], StudyInput.Of<ImmutableArray<double>>("n", "-", Spread.Discrete((1, 1), (2, 1), (3, 1)), (x, v) => x.SetItem(0, v))) };
+        Assert.Null(study.Bars()[0].Slope);
+    }
+
+    [Fact]
+    public void Wrong_numbers_are_refused()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => Linear.Screen(10, levels: 5));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Linear.Screen(1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Linear.VarianceShares(1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Linear.Bars(0.5));
+        Assert.Throws<ArithmeticException>(() => (Linear with { Model = (_, _) => double.NaN }).Bars());
+    }
+}

@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using Staging.Core.Studies;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Studies;
+
+/// <summary>The lines a user writes: shown in the documentation, run here.</summary>
+public class StudySnippets
+{
+    #region study-inputs
+    private static readonly StudyInput<GapProblem> Breakaway = StudyInput.Of<GapProblem>(
+        "joint.breakaway", "N", Spread.Triangular(10, 20, 60), (p, v) => p with
+        {
+            Design = p.Design with { Joint = p.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(v), SlidingForce = Force.FromNewtons(0.8 * v) } },
+        });
+
+    private static readonly StudyInput<GapProblem> FragmentMass = StudyInput.Of<GapProblem>(
+        "source.fragment-mass", "g", Spread.TruncatedNormal(0.19, 0.05, 0.05, 0.4), (p, v) => p with
+        {
+            Design = p.Design with { Source = StartingGaps.Booster with { FragmentMass = Mass.FromGrams(v) } },
+        });
+
+    private static readonly StudyInput<GapProblem> Ignition = StudyInput.Of<GapProblem>(
+        "grain.ignition", "K", Spread.Uniform(723, 823), (p, v) => p with
+        {
+            Design = p.Design with { Grain = p.Design.Grain with { IgnitionTemperature = Temperature.FromKelvins(v) } },
+        });
+    #endregion
+
+    private static GapProblem Start => Vented(4);
+
+    [Fact]
+    public void Sweep_any_function()
+    {
+        #region study-sweep
+        Axis length = Axis.Even("length", "m", 0.1, 1, 10);
+        SweepLine<double> periods = Sweep.Along(length, (metres, _) => 2 * Math.PI * Math.Sqrt(metres / 9.80665));
+        periods.WriteCsv(Console.Out, Measure.Of<double>("period", "s", p => p));
+        #endregion
+        Assert.Equal(2.006, periods.Results[^1], 0.001);
+    }
+
+    [Fact]
+    public void Odds_of_a_gap()
+    {
+        GapProblem gap = Start;
+        #region study-reliability
+        var study = new ReliabilityStudy<GapProblem, GapRun>
+        {
+            Inputs = InputSet.Of(gap, Breakaway, FragmentMass, Ignition),
+            Model = (p, stop) => p.Solve(cancellationToken: stop),
+            Outcome = run => run.Outcome.GetType().Name,
+            Measures = [Measure.Of<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
+            Cases = 48,
+        };
+        ReliabilityRun odds = study.Run(progress: p => Console.WriteLine($"{p.Fraction:P0}, {p.Remaining.Seconds:F0} s to go"));
+        Console.WriteLine($"lit: {odds.Probability("Lit")}");
+        Console.WriteLine(odds.Measure("lit time"));
+        #endregion
+        Assert.True(odds.IsWhole);
+        Assert.Equal(0, odds.Outcomes.GetValueOrDefault(Reliability.Refused));
+        Assert.Equal(odds.Outcomes.GetValueOrDefault("Lit"), odds.Measure("lit time").Count);
+
+        #region study-shards
+        ReliabilityRun[] parts = [.. Enumerable.Range(1, 3).Select(k => study.Run(new StudyOptions { Shard = new StudyShard(k, 3) }))];
+        ReliabilityRun whole = Reliability.Merge([.. parts]);
+        #endregion
+        Assert.Equal(ReliabilityTests.Text(odds), ReliabilityTests.Text(whole));
+    }
+
+    [Fact]
+    public void Window_of_vent_area()
+    {
+        #region study-window
+        Axis area = Axis.Factors("vent area", "mm2", 2, 400, 12);
+        WindowResult window = WindowSearch.Find(area, 0.02, (mm2, stop) => WithVentArea(mm2).Solve(cancellationToken: stop).Outcome.IsLit);
+        Console.WriteLine(window.Match(found => $"lights from {found.Windows[0]} mm2", none => "no vent area lights this gap"));
+        #endregion
+        Assert.NotNull(window.Widest);
+        Assert.False(window.Widest.LowIsEndOfSearch);
+        Assert.True(WithVentArea(window.Widest.Low).Solve().Outcome.IsLit);
+        Assert.False(WithVentArea(window.Widest.Low / 1.03).Solve().Outcome.IsLit);
+    }
+
+    [Fact]
+    public void What_matters_most()
+    {
+        GapProblem gap = Start;
+        #region study-sensitivity
+        var study = new SensitivityStudy<GapProblem>
+        {
+            Inputs = InputSet.Of(gap, Breakaway, FragmentMass, Ignition),
+            Unit = "K",
+            Model = (p, stop) => p.Solve(cancellationToken: stop).PeakGrainSurface.Kelvins - p.Design.Grain.IgnitionTemperature.Kelvins,
+        };
+        foreach (MorrisEffect effect in study.Screen(paths: 6).OrderByDescending(e => e.MeanAbsolute))
+            Console.WriteLine($"{effect.Input}: {effect.MeanAbsolute:F0} K");
+        foreach (TornadoBar bar in study.Bars())
+            Console.WriteLine($"{bar.Input}: {bar.AtLow:F0} K to {bar.AtHigh:F0} K");
+        #endregion
+        Assert.Equal(-1, study.Bars().Single(b => b.Input.Name == "grain.ignition").Slope!.Value, 0.2);
+    }
+
+    [Fact]
+    public void Fit_to_a_trace()
+    {
+        GapProblem gap = Start;
+        using var csv = new StringWriter();
+        csv.WriteLine("time_s,gauge_Pa");
+        GapRun truth = FragmentMass.With(gap, 0.23).Solve();
+        foreach (double t in Enumerable.Range(1, 40).Select(i => 5e-4 * i))
+            csv.WriteLine(FormattableString.Invariant($"{t:R},{Gauge(truth, [t])[0]:R}"));
+        using var file = new StringReader(csv.ToString());
+        #region study-calibration
+        MeasuredTrace trace = MeasuredTrace.ReadCsv(file); // time_s,gauge_Pa
+        CalibrationResult<GapProblem> fit = Calibration.Fit(
+            InputSet.Of(gap, FragmentMass), trace, (p, times, stop) => Gauge(p.Solve(cancellationToken: stop), times));
+        Console.WriteLine(fit.Inputs[0]);
+        foreach (ModelFinding doubt in fit.Findings)
+            Console.WriteLine(doubt);
+        #endregion
+        Assert.Equal(0.23, fit.Inputs[0].Value, 0.001);
+    }
+
+    private static ImmutableArray<double> Gauge(GapRun run, ImmutableArray<double> times) =>
+        [.. times.Select(t => run.At(Duration.FromSeconds(Math.Min(t, run.End.Seconds))).GapPressure.Pascals - run.Problem.Surroundings.Pressure.Pascals)];
+
+    private static GapProblem Vented(double diameter_mm)
+    {
+        GapProblem start = StartingGaps.Bore18mm;
+        var holes = new VentHoles { Diameter = Length.FromMillimeters(diameter_mm), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
+        return start with { Design = start.Design with { Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))] } };
+    }
+
+    private static GapProblem WithVentArea(double mm2) => Vented(Math.Sqrt(mm2 / Math.PI));
+}
