@@ -12,6 +12,7 @@ IEnumerable<(string Name, ScottPlot.Plot Plot)>[] groups =
     VesselFigures.All(),
     FrontFigures.All(),
     GapFigures.All(),
+    ResolvedFigures.All(),
     IgnitionFigures.All(),
     FlightFigures.All(),
 ];

@@ -7,65 +7,59 @@ namespace Staging.Core.Gaps;
 /// <summary>Turns the plain numbers of a run back into quantities.</summary>
 internal static class GapLifting
 {
-    public static GapRun Run(
-        GapProblem problem,
-        GapModel model,
-        SolverOptions options,
-        GapCourse course,
-        IEnumerable<(GapEventKind Kind, double Time)> happened,
-        ReadOnlySpan<double> first,
-        GapStepper integrator)
+    public static GapRun Run(GapProblem problem, GapModel model, SolverOptions options, in GapFinish finish)
     {
-        ImmutableArray<GapEvent> events = [.. happened.OrderBy(e => e.Time).Select(e => new GapEvent(e.Kind, Duration.FromSeconds(e.Time)))];
-        (GapParameters p, GapWatch watch) = (course.Parameters, course.Watch);
+        ImmutableArray<GapEvent> events = [.. finish.Happened.OrderBy(e => e.Time).Select(e => new GapEvent(e.Kind, Duration.FromSeconds(e.Time)))];
+        (GapParameters p, IGapExtremes extremes) = (finish.Parameters, finish.Extremes);
         return new GapRun
         {
             Problem = problem,
             Model = model,
             Options = options,
-            Outcome = new OutcomeLifting(p, watch, events, integrator.Failure, integrator.Time).Outcome,
+            Outcome = new OutcomeLifting(p, extremes, events, finish.Failure, finish.End).Outcome,
             Events = events,
-            PeakGaugePressure = Pressure.FromPascals(watch.PeakPressure - p.OutsidePressure),
-            PeakGrainSurface = Temperature.FromKelvins(watch.PeakSurface),
-            PeakGrainSurfaceAfterOpening = watch.PeakSurfaceAfterOpening is { } after ? Temperature.FromKelvins(after) : null,
-            End = Duration.FromSeconds(integrator.Time),
-            Ledger = Ledger(p, first, integrator.State),
-            Statistics = integrator.Statistics,
-            Course = course,
+            PeakGaugePressure = Pressure.FromPascals(extremes.PeakPressure - p.OutsidePressure),
+            PeakGrainSurface = Temperature.FromKelvins(extremes.PeakSurface),
+            PeakGrainSurfaceAfterOpening = extremes.PeakSurfaceAfterOpening is { } after ? Temperature.FromKelvins(after) : null,
+            End = Duration.FromSeconds(finish.End),
+            Ledger = finish.Ledger,
+            Statistics = finish.Statistics,
+            Course = finish.Course,
         };
     }
+
+    public static SolveProgress Progress(double time, double fraction) => new(Duration.FromSeconds(time), fraction);
+
+    public static GapProfile Profile(double time, double[] station, double[] pressure, double[] velocity, double[] temperature, double[] density, double[] products) => new()
+    {
+        Time = Duration.FromSeconds(time),
+        Station_m = station,
+        Pressure_Pa = pressure,
+        Velocity_m_per_s = velocity,
+        Temperature_K = temperature,
+        Density_kg_per_m3 = density,
+        Products = products,
+    };
 
     public static GapSnapshot Snapshot(GapCourse course, double time)
     {
-        Span<double> y = stackalloc double[course.Parameters.StateCount];
-        course.Track.At(time, y);
-        var now = new GapMoment(course.Parameters, y);
-        double surface = course.Watch.SurfaceAt(time);
-        var heating = new GrainHeating(now, course.Parameters);
+        GapReading m = course.At(time);
         return new GapSnapshot
         {
             Time = Duration.FromSeconds(time),
-            GapPressure = Pressure.FromPascals(now.Pressure),
-            ChamberPressure = Pressure.FromPascals(now.ChamberPressure),
-            JacketPressures = [.. JacketPressures(course.Parameters, now).Select(x => Pressure.FromPascals(x))],
-            Front = Length.FromMeters(now.Front),
-            HotTemperature = Temperature.FromKelvins(now.Hot.Temperature),
-            NozzleTemperature = Temperature.FromKelvins(now.DeadEnd.Temperature),
-            ProductsAtNozzle = now.DeadEnd.ProductFraction,
-            GrainSurface = Temperature.FromKelvins(surface),
-            JointTravel = Length.FromMeters(y[GapState.Slide]),
-            Convection = HeatFlux.FromWattsPerSquareMeter(heating.Convection(surface)),
-            Radiation = HeatFlux.FromWattsPerSquareMeter(heating.Radiation(surface)),
-            Particles = HeatFlux.FromWattsPerSquareMeter(heating.Particles(surface)),
+            GapPressure = Pressure.FromPascals(m.GapPressure),
+            ChamberPressure = Pressure.FromPascals(m.ChamberPressure),
+            JacketPressures = [.. m.JacketPressures.Select(x => Pressure.FromPascals(x))],
+            Front = Length.FromMeters(m.Front),
+            HotTemperature = Temperature.FromKelvins(m.HotTemperature),
+            NozzleTemperature = Temperature.FromKelvins(m.NozzleTemperature),
+            ProductsAtNozzle = m.ProductsAtNozzle,
+            GrainSurface = Temperature.FromKelvins(m.GrainSurface),
+            JointTravel = Length.FromMeters(m.JointTravel),
+            Convection = HeatFlux.FromWattsPerSquareMeter(m.Convection),
+            Radiation = HeatFlux.FromWattsPerSquareMeter(m.Radiation),
+            Particles = HeatFlux.FromWattsPerSquareMeter(m.Particles),
         };
-    }
-
-    private static double[] JacketPressures(GapParameters p, in GapMoment now)
-    {
-        var pressures = new double[p.Jackets.Length];
-        for (int i = 0; i < pressures.Length; i++)
-            pressures[i] = now.PressureOf(p.Jackets[i]);
-        return pressures;
     }
 
     public static GapColumns Columns(GapCourse course, double end, double interval)
@@ -73,20 +67,18 @@ internal static class GapLifting
         int n = (int)Math.Ceiling(end / interval * (1 - 1e-12)) + 1;
         double[] time = new double[n], gap = new double[n], chamber = new double[n], front = new double[n], hot = new double[n],
             nozzle = new double[n], surface = new double[n], travel = new double[n];
-        Span<double> y = stackalloc double[course.Parameters.StateCount];
         for (int i = 0; i < n; i++)
         {
             double t = Math.Min(i * interval, end);
-            course.Track.At(t, y);
-            var now = new GapMoment(course.Parameters, y);
+            GapReading m = course.At(t);
             time[i] = t;
-            gap[i] = now.Pressure;
-            chamber[i] = now.ChamberPressure;
-            front[i] = now.Front;
-            hot[i] = now.Hot.Temperature;
-            nozzle[i] = now.DeadEnd.Temperature;
-            surface[i] = course.Watch.SurfaceAt(t);
-            travel[i] = y[GapState.Slide];
+            gap[i] = m.GapPressure;
+            chamber[i] = m.ChamberPressure;
+            front[i] = m.Front;
+            hot[i] = m.HotTemperature;
+            nozzle[i] = m.NozzleTemperature;
+            surface[i] = m.GrainSurface;
+            travel[i] = m.JointTravel;
         }
 
         return new GapColumns
@@ -102,33 +94,13 @@ internal static class GapLifting
         };
     }
 
-    /// <summary>The ledger at the end of a run, from its first and last states.</summary>
-    private static GapLedger Ledger(GapParameters p, ReadOnlySpan<double> first, ReadOnlySpan<double> last)
+    /// <summary>A ledger from what a run started with, was given by its sources, gave out and holds at its end.</summary>
+    public static GapLedger Ledger(in GapTotals first, in GapTotals given, in GapTotals left, in GapTotals last) => new()
     {
-        double initial = MassOf(p, first), burnt = last[GapState.Burnt], left = last[GapState.MassOut];
-        double energy = EnergyOf(p, first), burntEnergy = last[GapState.BurntEnergy];
-        return new GapLedger
-        {
-            InitialMass = Mass.FromKilograms(initial),
-            Burnt = Mass.FromKilograms(burnt),
-            Left = Mass.FromKilograms(left),
-            RelativeMassResidual = (MassOf(p, last) - initial - burnt + left) / (initial + burnt),
-            RelativeEnergyResidual = (EnergyOf(p, last) - energy - burntEnergy + last[GapState.EnergyOut]) / (energy + burntEnergy),
-        };
-    }
-
-    private static double MassOf(GapParameters p, ReadOnlySpan<double> y) => Sum(p, y, 0) + Sum(p, y, 1);
-
-    private static double EnergyOf(GapParameters p, ReadOnlySpan<double> y) => Sum(p, y, 2);
-
-    /// <summary>Sums one number of all parcels: those that every gap has, chambers and jackets.</summary>
-    private static double Sum(GapParameters p, ReadOnlySpan<double> y, int number)
-    {
-        double sum = 0;
-        for (int at = 0; at < GapState.Slide; at += GapState.Parcel)
-            sum += y[at + number];
-        for (int at = GapState.Fixed; at < p.FirstFragments; at += GapState.Parcel)
-            sum += y[at + number];
-        return sum;
-    }
+        InitialMass = Mass.FromKilograms(first.Mass),
+        Burnt = Mass.FromKilograms(given.Mass),
+        Left = Mass.FromKilograms(left.Mass),
+        RelativeMassResidual = (last.Mass - first.Mass - given.Mass + left.Mass) / (first.Mass + given.Mass),
+        RelativeEnergyResidual = (last.Energy - first.Energy - given.Energy + left.Energy) / (first.Energy + given.Energy),
+    };
 }

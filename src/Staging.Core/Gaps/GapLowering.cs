@@ -14,7 +14,7 @@ internal static class GapLowering
     private const double FirstSlab = 1e-3;
 
     /// <summary>Free length, over the core, below which no jet in a gap is so light as to lose anything [-]: density ratio 0.09, air of some 3200 K.</summary>
-    private const double ShortestFreeLength = 0.3;
+    public const double ShortestFreeLength = 0.3;
 
     public static GapParameters Lower(GapProblem problem, bool stirred = false)
     {
@@ -61,7 +61,7 @@ internal static class GapLowering
             FrontThickness = closures.FrontThicknessInBores * bore,
             WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
             Vents = [.. design.Vents.Select(v => new VentParameters(
-                Draws(v), closures.FrontThicknessInBores * profile.BoreBelow(Draws(v)), Outlet(v.Holes, v.To), Math.Exp(-(length - Draws(v) - v.Spread) / (closures.StirringReachInBores * endBore)))),
+                Draws(v), v.Spread, closures.FrontThicknessInBores * profile.BoreBelow(Draws(v)), Outlet(v.Holes, v.To), Math.Exp(-(length - Draws(v) - v.Spread) / (closures.StirringReachInBores * endBore)))),
                 .. JointLowering.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem.Surroundings.Pressure)],
             Jackets = [.. jackets.Select((j, i) => new JacketParameters(
                 j.Volume.CubicMeters, j.WallArea.SquareMeters, firstJacket + GapState.Parcel * i, [.. j.Openings.Select(o => Outlet(o.Holes, o.To))]))],

@@ -12,13 +12,14 @@ internal sealed class GapMarch
     private readonly GapStepper integrator;
     private readonly DenseTrack track;
     private readonly GapWatch watch;
+    private readonly Everyone sink;
     private readonly double[] first;
     private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
     private JointPhase joint = JointPhase.Held;
     private double last = double.PositiveInfinity;
     private bool burnt;
 
-    public GapMarch(GapProblem problem, GapModel model, SolverOptions options)
+    public GapMarch(GapProblem problem, GapModel model, SolverOptions options, IProgress<SolveProgress>? progress)
     {
         this.problem = problem;
         this.model = model;
@@ -27,6 +28,7 @@ internal sealed class GapMarch
         integrator = new GapStepper(options, GapLowering.Scales(p));
         track = new DenseTrack(p.StateCount, GapStepper.DenseDegree);
         watch = new GapWatch(p);
+        sink = new Everyone(track, watch, progress is null ? null : new ProgressReport(progress, p.Horizon));
         first = new double[p.StateCount];
         GapLowering.FirstState(p, first);
         first.CopyTo(integrator.State);
@@ -46,7 +48,23 @@ internal sealed class GapMarch
 
         if (!double.IsNaN(watch.LitTime))
             events.Add((GapEventKind.Lit, watch.LitTime));
-        return GapLifting.Run(problem, model, options, new GapCourse(p, track, watch), events, first, integrator);
+        sink.Progress?.Done(integrator.Time);
+        ReadOnlySpan<double> y = integrator.State;
+        return GapLifting.Run(problem, model, options, new GapFinish
+        {
+            Parameters = p,
+            Course = new LumpedCourse(p, track, watch),
+            Extremes = watch,
+            Happened = events,
+            End = integrator.Time,
+            Ledger = GapLifting.Ledger(
+                GapTotals.Of(p, first),
+                new GapTotals(y[GapState.Burnt], y[GapState.BurntEnergy]),
+                new GapTotals(y[GapState.MassOut], y[GapState.EnergyOut]),
+                GapTotals.Of(p, y)),
+            Statistics = integrator.Statistics,
+            Failure = integrator.Failure,
+        });
     }
 
     /// <summary>Runs to the next change of the joint or to the stop; true when the run is over.</summary>
@@ -57,7 +75,7 @@ internal sealed class GapMarch
             return true;
         system = Phase(stop);
         bool implicitly = joint == JointPhase.Open || Stiffness.PaysImplicit(p, integrator.State, stop - integrator.Time, options.RelativeTolerance);
-        PhaseEnd end = integrator.Run(ref system, stop, implicitly, new Both(track, watch), cancel);
+        PhaseEnd end = integrator.Run(ref system, stop, implicitly, sink, cancel);
         if (end == PhaseEnd.Failed)
             return true;
         bool over = false;
@@ -135,13 +153,16 @@ internal sealed class GapMarch
         events.Add((GapEventKind.FragmentsBurnt, integrator.Time));
     }
 
-    /// <summary>Hands each step to the record and to the watch.</summary>
-    private sealed class Both(DenseTrack track, GapWatch watch) : IStepSink
+    /// <summary>Hands each step to the record, to the watch and to whoever follows the run.</summary>
+    private sealed class Everyone(DenseTrack track, GapWatch watch, ProgressReport? progress) : IStepSink
     {
+        public ProgressReport? Progress => progress;
+
         public void Accept(double start, double length, in DenseStep step)
         {
             track.Accept(start, length, step);
             watch.Accept(start, length, step);
+            progress?.Reached(start + length);
         }
     }
 }

@@ -44,6 +44,9 @@ public sealed record GapRun
     /// <summary>Work done.</summary>
     public required SolverStatistics Statistics { get; init; }
 
+    /// <summary>The gas along the tube at the times that <see cref="GapModel.Resolved.ProfileTimes"/> asked for and the run reached; empty for other models.</summary>
+    public ImmutableArray<GapProfile> Profiles => Course.Profiles;
+
     /// <summary>The whole course of the run.</summary>
     internal GapCourse Course { get; init; } = null!;
 

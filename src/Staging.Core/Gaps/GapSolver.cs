@@ -1,3 +1,4 @@
+using Staging.Core.Gaps.Resolved;
 using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
@@ -10,16 +11,25 @@ public static class GapSolver
     /// <summary>Runs a gap from burn-through until the joint opens, the gap is spent or the horizon is reached.</summary>
     /// <param name="problem">The gap.</param>
     /// <param name="model">How the gas is modelled; null for <see cref="GapModel.Displacement"/>.</param>
-    /// <param name="options">How to integrate; null for the defaults.</param>
+    /// <param name="options">How to integrate; null for the defaults. The resolved model takes the number of steps allowed from it, nothing else.</param>
+    /// <param name="progress">Told in order, on the calling thread, how far the run has come; null for nobody.</param>
     /// <param name="cancellationToken">Stops the run.</param>
     /// <returns>The run. Stages pushed apart, or a grain that stays cold, are results, not exceptions.</returns>
-    /// <exception cref="InvalidModelException"><see cref="GapProblem.Check"/> reports errors.</exception>
+    /// <exception cref="InvalidModelException"><see cref="GapProblem.Check(GapModel)"/> reports errors.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static GapRun Solve(
-        this GapProblem problem, GapModel? model = null, SolverOptions? options = null, CancellationToken cancellationToken = default)
+        this GapProblem problem,
+        GapModel? model = null,
+        SolverOptions? options = null,
+        IProgress<SolveProgress>? progress = null,
+        CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
-        InvalidModelException.ThrowOnError(problem.Check());
-        return new GapMarch(problem, model ?? Usual, options ?? SolverOptions.Default).Run(cancellationToken);
+        GapModel how = model ?? Usual;
+        InvalidModelException.ThrowOnError(problem.Check(how));
+        SolverOptions steps = options ?? SolverOptions.Default;
+        return how.Match(Lumped, Lumped, resolved => new ResolvedMarch(problem, resolved, steps, progress).Run(cancellationToken));
+
+        GapRun Lumped(GapModel lumped) => new GapMarch(problem, lumped, steps, progress).Run(cancellationToken);
     }
 }

@@ -17,7 +17,7 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
     public const double Reached = 0.5;
 
     /// <summary>Gauge pressure, as a share of the outside pressure, below which a gap is spent [-]; a judgement, it only ends the run.</summary>
-    private const double SpentShare = 0.01;
+    public const double SpentShare = 0.01;
 
     private readonly GapParameters p = parameters;
     private readonly GapPhase phase = phase;

@@ -4,7 +4,7 @@ namespace Staging.Core.Gaps;
 
 /// <summary>Follows the grain surface along the accepted steps, at a fixed interval, and keeps the extremes of the run.</summary>
 /// <remarks>The gas does not feel the grain, so the surface can be marched on the dense output behind the integrator.</remarks>
-internal sealed class GapWatch(GapParameters p) : IStepSink
+internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
 {
     /// <summary>Interval of the surface march [s]: a hundredth of the shortest heating that matters (a few milliseconds).</summary>
     public const double Interval = 20e-6;
@@ -18,22 +18,16 @@ internal sealed class GapWatch(GapParameters p) : IStepSink
     /// <summary>Number of surface temperatures kept, one each <see cref="Interval"/> from time zero.</summary>
     public int Count => count;
 
-    /// <summary>When the surface passed its ignition temperature [s]; not a number while it has not.</summary>
     public double LitTime { get; private set; } = double.NaN;
 
-    /// <summary>Highest surface temperature [K].</summary>
     public double PeakSurface { get; private set; } = p.Grain.Initial;
 
-    /// <summary>Highest surface temperature after the joint had opened [K]; null while it has not been followed beyond.</summary>
     public double? PeakSurfaceAfterOpening { get; private set; }
 
-    /// <summary>Highest gap pressure [Pa].</summary>
     public double PeakPressure { get; private set; } = p.OutsidePressure;
 
-    /// <summary>Greatest product fraction at the nozzle [-].</summary>
     public double PeakProducts { get; private set; }
 
-    /// <summary>Least distance of the front from the last vent [m].</summary>
     public double LeastFrontRemaining { get; private set; } = p.LastVent;
 
     /// <summary>Surface temperature at a time [s], linear between the kept values [K].</summary>

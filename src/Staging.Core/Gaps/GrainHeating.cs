@@ -19,11 +19,15 @@ internal readonly struct GrainHeating
     private readonly double emittance;
 
     public GrainHeating(in GapMoment now, GapParameters p)
+        : this(now.DeadEnd, now.Pressure, now.SpeedAtNozzle, p)
     {
-        Zone zone = now.DeadEnd;
+    }
+
+    /// <summary>Heat transfer from gas of a zone at a pressure [Pa] that washes the nozzle plane at a speed [m/s].</summary>
+    public GrainHeating(in Zone zone, double pressure, double speed, GapParameters p)
+    {
         gas = zone.Temperature;
-        double speed = now.SpeedAtNozzle;
-        double density = zone.DensityAt(now.Pressure);
+        double density = zone.DensityAt(pressure);
         double particles = p.ParticleFraction * zone.ProductFraction;
 
         // Laminar axisymmetric stagnation point, Nu = 0.763 sqrt(U d/nu) Pr^0.4 (M. Sibulkin, J. Aeronautical Sciences 19 (1952) 570-571,

@@ -23,6 +23,6 @@ internal static class JointLowering
     /// <summary>Holes through the centring rings: vents to the outside at the booster's end.</summary>
     public static IEnumerable<VentParameters> RearPassages(StageJoint joint, double frontThickness, Pressure outside) =>
         joint is StageJoint.FreeMotorTube { RearPassages: { } holes }
-            ? [new VentParameters(0, frontThickness, new OutletParameters(new OrificeSize(holes), -1, outside.Pascals), 0)]
+            ? [new VentParameters(0, 0, frontThickness, new OutletParameters(new OrificeSize(holes), -1, outside.Pascals), 0)]
             : [];
 }

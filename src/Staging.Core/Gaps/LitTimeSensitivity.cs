@@ -40,7 +40,7 @@ public static class LitTimeSensitivity
         slopes.Sort((a, b) => Math.Abs(b.Slope).CompareTo(Math.Abs(a.Slope)));
         return slopes.ToImmutable();
 
-        double? LitTime(GapProblem at) => at.Solve(model, options, cancellationToken).TimeOf(GapEventKind.Lit)?.Seconds;
+        double? LitTime(GapProblem at) => at.Solve(model, options, cancellationToken: cancellationToken).TimeOf(GapEventKind.Lit)?.Seconds;
 
         double? Slope(IgnitionInput input, double by)
         {

@@ -43,10 +43,10 @@ public static class Recommending
         GapProblem exact = lengthened.Vented(layout, area);
         ImmutableArray<WallHoles> walls = Walls(exact.Design, layout, advice.Holes!);
         GapProblem drilled = Drilled(exact, layout, walls);
-        GapRun run = drilled.Solve(model, options, cancellationToken);
+        GapRun run = drilled.Solve(model, options, cancellationToken: cancellationToken);
         double? engagement = run.Outcome is GapOutcome.Lit lit ? Least(drilled, run, (1 + MarginShare) * lit.Time.Seconds) : null;
         if (engagement is { } length)
-            run = Engaged(drilled, length).Solve(model, options, cancellationToken);
+            run = Engaged(drilled, length).Solve(model, options, cancellationToken: cancellationToken);
         Duration? margin = run.Outcome is GapOutcome.Lit ? MarginShare * run.Outcome.Time : null;
         Length station = drilled.Design.Vents[0].Station;
         return new GapRecommendation

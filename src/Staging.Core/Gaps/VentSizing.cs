@@ -37,7 +37,7 @@ public static class VentSizing
         VentTrial Try(double area)
         {
             Area total = Area.FromSquareMeters(area);
-            GapRun run = problem.Vented(layout, total).Solve(model, options, cancellationToken);
+            GapRun run = problem.Vented(layout, total).Solve(model, options, cancellationToken: cancellationToken);
             return new VentTrial(total, run.Outcome, run.PeakGaugePressure, run.PeakGrainSurface);
         }
 

@@ -34,7 +34,7 @@ public class FreeJetTests
         var y = new double[p.StateCount];
         GapLowering.FirstState(p, y);
         Assert.Equal(0.5, new GapMoment(p, y).JetShare, 1e-9);
-        GapCourse course = open.Solve().Course;
+        var course = (LumpedCourse)open.Solve().Course;
         course.Track.At(0.01, y);
         var later = new GapMoment(course.Parameters, y);
         Assert.InRange(later.ShareOfHot, 0.99, 1);

@@ -81,8 +81,9 @@ public class FrontTravelTests
 
     private static double EnergyOut(GapRun run)
     {
-        double[] y = new double[run.Course.Parameters.StateCount];
-        run.Course.Track.At(run.End.Seconds, y);
+        var course = (LumpedCourse)run.Course;
+        double[] y = new double[course.Parameters.StateCount];
+        course.Track.At(run.End.Seconds, y);
         return y[GapState.EnergyOut];
     }
 }
