@@ -50,7 +50,7 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
     {
         var now = new GapMoment(p, y);
         values[JointMoves] = joint.Moving(now.Pressure, y);
-        values[Spent] = t >= p.KnownSourceEnd && now.FragmentsAreBurnt
+        values[Spent] = phase.Start >= p.KnownSourceEnd && now.FragmentsAreBurnt
             ? (1 + SpentShare) * p.OutsidePressure - now.MostPressure
             : -p.OutsidePressure;
         values[FrontAtLastVent] = now.ProductsAtLastVent - Reached;

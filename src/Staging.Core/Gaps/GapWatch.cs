@@ -14,6 +14,7 @@ internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
     private double[] temperatures = [p.Grain.Initial, .. new double[255]];
     private int count = 1;
     private bool opened;
+    private double lastPressure = p.OutsidePressure;
 
     /// <summary>Number of surface temperatures kept, one each <see cref="Interval"/> from time zero.</summary>
     public int Count => count;
@@ -47,6 +48,32 @@ internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
             surface.Start(FluxAt(step, 0, p.Grain.Initial));
         for (double next = count * Interval; next <= start + length; next = count * Interval)
             March(step, next);
+        if (!opened)
+            Extremes(step, start, length);
+    }
+
+    /// <summary>
+    /// Extremes stand at the ends of steps, where sources turn abruptly, or within a smooth one: there at the top of the parabola through the pressures at
+    /// its ends and middle.
+    /// </summary>
+    private void Extremes(in DenseStep step, double start, double length)
+    {
+        double middle = Look(step, start + 0.5 * length), end = Look(step, start + length);
+        double bend = lastPressure - 2 * middle + end, top = 0.25 * (lastPressure - end) / bend;
+        if (bend < 0 && Math.Abs(top) < 0.5)
+            Look(step, start + (0.5 + top) * length);
+        lastPressure = end;
+    }
+
+    /// <summary>Takes note of the extremes at a time; returns the pressure there [Pa].</summary>
+    private double Look(in DenseStep step, double time)
+    {
+        step.At(time, y);
+        var now = new GapMoment(p, y);
+        PeakPressure = Math.Max(PeakPressure, now.Pressure);
+        PeakProducts = Math.Max(PeakProducts, now.DeadEnd.ProductFraction);
+        LeastFrontRemaining = Math.Min(LeastFrontRemaining, p.LastVent - now.Reach);
+        return now.Pressure;
     }
 
     private void March(in DenseStep step, double time)
@@ -75,13 +102,6 @@ internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
     {
         step.At(Math.Max(time, step.Start), y);
         var now = new GapMoment(p, y);
-        if (!opened)
-        {
-            PeakPressure = Math.Max(PeakPressure, now.Pressure);
-            PeakProducts = Math.Max(PeakProducts, now.DeadEnd.ProductFraction);
-            LeastFrontRemaining = Math.Min(LeastFrontRemaining, p.LastVent - now.Reach);
-        }
-
         double settled = p.Grain.Initial + surface.Settle(h);
         return new GrainHeating(now, p).Settle(settled, surface.Gain, guess, out flux);
     }

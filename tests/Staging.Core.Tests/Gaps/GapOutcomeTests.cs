@@ -21,6 +21,14 @@ public class GapOutcomeTests
     }
 
     [Fact]
+    public void The_end_of_the_fragments_is_noted_though_the_gap_is_spent_by_then()
+    {
+        GapRun run = Holding.Solve();
+        Assert.Equal(0.025, run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Seconds, 1e-12);
+        Assert.True(run.TimeOf(GapEventKind.Spent) >= run.TimeOf(GapEventKind.FragmentsBurnt));
+    }
+
+    [Fact]
     public void A_closed_gap_is_pushed_apart()
     {
         GapRun run = Bench.Gap.With(d => d with { Vents = [] }).Solve();

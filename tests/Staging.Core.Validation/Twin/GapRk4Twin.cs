@@ -63,11 +63,12 @@ public class GapRk4Twin
         Assert.Equal(surface_K, Run.At(Duration.FromMilliseconds(time_ms)).GrainSurface.Kelvins, Surface_K);
 
     [Fact]
-    public void The_grain_lights_and_is_hottest_when_the_twin_says()
+    public void The_grain_lights_and_is_hottest_and_the_gap_peaks_as_the_twin_says()
     {
         // The surface rises at 39 K/ms when it passes ignition.
         Assert.Equal(11.661656, Run.TimeOf(GapEventKind.Lit)!.Value.Milliseconds, Surface_K / 39);
         Assert.Equal(891.80776, Run.PeakGrainSurface.Kelvins, Surface_K);
+        Near(101325 + 43664.85597, 101325 + Run.PeakGaugePressure.Pascals);
     }
 
     private static void Near(double twin, double ours) => Assert.Equal(1, ours / twin, Gas);
