@@ -31,7 +31,8 @@ internal readonly struct GrainHeating
         double particles = p.ParticleFraction * zone.ProductFraction;
 
         // Laminar axisymmetric stagnation point, Nu = 0.763 sqrt(U d/nu) Pr^0.4 (M. Sibulkin, J. Aeronautical Sciences 19 (1952) 570-571,
-        // from memory) with the velocity gradient taken as U/d, a judgement (a disc has 4/pi of that, a sphere 3), the viscosity of air (Sutherland's law of the US Standard Atmosphere 1976) and the heat capacity of the parcel.
+        // from memory) with the velocity gradient taken as U/d, a judgement (a disc has 4/pi of that, a sphere 3), the viscosity of air (Sutherland's
+        // law of the US Standard Atmosphere 1976) and the heat capacity of the parcel.
         double viscosity = 1.458e-6 * gas * Math.Sqrt(gas) / (gas + 110.4);
         double reynolds = (1 - particles) * density * speed * p.Grain.ThroatDiameter / viscosity;
         double conductivity = viscosity * (zone.Cv + zone.R) / Prandtl;
