@@ -32,7 +32,7 @@ internal static class Sheet
         double[] x = new double[n + 1], y = new double[n + 1];
         for (int i = 0; i <= n; i++)
         {
-            x[i] = from + (to - from) * i / n;
+            x[i] = i < n ? from + (to - from) * i / n : to;
             y[i] = f(x[i]);
         }
 
