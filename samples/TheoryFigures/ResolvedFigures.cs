@@ -19,7 +19,7 @@ internal static class ResolvedFigures
             products.Profile(run.Profiles[k], p => p.Products, 100).Note($"{run.Profiles[k].Time.Milliseconds:F1} ms", x, k == 5 ? 101 : 50, Colour(k));
         yield return ("resolved-products", products.Limits(0, 255, 0, 110));
         Plot pressure = Sheet.New("Pressure along the same gap", "distance from the booster motor [mm]", "absolute pressure [kPa]");
-        foreach ((int k, double x, double y) in (ReadOnlySpan<(int, double, double)>)[(0, 88, 121), (1, 2, 129), (2, 2, 106), (5, 215, 141)])
+        foreach ((int k, double x, double y) in (ReadOnlySpan<(int, double, double)>)[(0, 62, 120), (1, 2, 129), (2, 2, 106), (5, 215, 141)])
             pressure.Profile(run.Profiles[k], p => p.Pressure_Pa, 1e-3).Note($"{run.Profiles[k].Time.Milliseconds:F1} ms", x, y, Colour(k));
         yield return ("resolved-pressure", pressure.Limits(0, 255, 90, 190));
     }
