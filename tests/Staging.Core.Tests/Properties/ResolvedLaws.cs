@@ -2,9 +2,9 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using Staging.Core.Gaps;
-using Staging.Core.Tests.Gaps;
 using Staging.Core.Gaps.Resolved;
 using Staging.Core.Gases;
+using Staging.Core.Tests.Gaps;
 using Staging.Core.Tests.Gaps.Resolved;
 using UnitsNet;
 
