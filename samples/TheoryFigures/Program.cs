@@ -1,6 +1,17 @@
 // Draws the figures of the theory pages from the library itself.
-//   dotnet run --project samples/TheoryFigures [-- DIR]     (default: figures)
+//   dotnet run --project samples/TheoryFigures [-- DIR]       (default: figures)
+//   dotnet run --project samples/TheoryFigures -- --tables    prints the tables of the page that compares the models
 using TheoryFigures;
+
+if (args is ["--tables"])
+{
+    Console.WriteLine(string.Join('\n', ModelMap.Table()));
+    Console.WriteLine();
+    Console.WriteLine(string.Join('\n', ModelMap.Openings()));
+    Console.WriteLine();
+    Console.WriteLine(string.Join('\n', Refinement.Table()));
+    return;
+}
 
 string folder = args.Length > 0 ? args[0] : "figures";
 IEnumerable<(string Name, ScottPlot.Plot Plot)>[] groups =
@@ -13,6 +24,7 @@ IEnumerable<(string Name, ScottPlot.Plot Plot)>[] groups =
     FrontFigures.All(),
     GapFigures.All(),
     ResolvedFigures.All(),
+    ModelFigures.All(),
     IgnitionFigures.All(),
     FlightFigures.All(),
 ];
