@@ -33,7 +33,7 @@ CalibrationResult<GapProblem> Fit(MeasuredTrace trace) =>
 
 ImmutableArray<double> Gauge(GapProblem problem, ImmutableArray<double> times, CancellationToken stop)
 {
-    GapRun run = problem.Solve(solver, stop);
+    GapRun run = problem.Solve(options: solver, cancellationToken: stop);
     double outside = problem.Surroundings.Pressure.Pascals;
     return [.. times.Select(t => t <= run.End.Seconds ? run.At(Duration.FromSeconds(t)).GapPressure.Pascals - outside : 0)];
 }
