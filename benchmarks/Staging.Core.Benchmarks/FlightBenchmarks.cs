@@ -27,7 +27,7 @@ public class FlightBenchmarks
     [Benchmark(Description = "every body, tracks kept")]
     public FlightRun AllBodies() => plan.Fly(everyBody);
 
-    [Benchmark(Description = "every body and every failure branch, tracks kept")]
+    [Benchmark(Description = "every body and every failure case, tracks kept")]
     public FlightRun Everything() => plan.Fly();
 
     [Benchmark(Description = "one second of boost: the stepper of the flight")]

@@ -10,10 +10,10 @@ internal static class DescentText
         sheet.Heading($"What comes down{"how",24}{"lands [s]",14}{"speed [m/s]",14}{"energy [J]",13}{"drift [m]",12}");
         foreach (BodyFlight body in flight.Bodies)
             Piece("  ", body, flight.Plan, sheet);
-        foreach (FlightBranch branch in flight.Branches)
+        foreach (FailureCase failure in flight.FailureCases)
         {
-            sheet.Line($"  if {branch.Description}");
-            foreach (BodyFlight body in branch.Bodies)
+            sheet.Line($"  if {failure.Description}");
+            foreach (BodyFlight body in failure.Bodies)
                 Piece("    ", body, flight.Plan, sheet);
         }
     }

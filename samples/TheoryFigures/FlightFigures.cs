@@ -23,7 +23,7 @@ internal static class FlightFigures
     public static IEnumerable<(string Name, Plot Plot)> All()
     {
         yield return ("flight-speed", Course("Two stages, straight up: speed on the way up", "speed, m/s", s => s.Velocity.MetersPerSecond, 0, 8.6, -6, 175));
-        yield return ("flight-branches", Branches());
+        yield return ("failure-cases", FailureCases());
         yield return ("drag-build-up", DragParts());
         yield return ("stability-margin", Margins());
     }
@@ -39,19 +39,19 @@ internal static class FlightFigures
         return plot.Limits(from, to, bottom, top);
     }
 
-    private static Plot Branches()
+    private static Plot FailureCases()
     {
         Plot plot = Sheet.New("Height of what flies on when a staging fails", "time from ignition, s", "height, m")
             .Curve(Height(Run.Main), 0, 35, "", 0)
             .Note("as planned", 22, 478, 0);
-        foreach ((BranchKind kind, string label, int colour, double x, double y) in (ReadOnlySpan<(BranchKind, string, int, double, double)>)
+        foreach ((FailureKind kind, string label, int colour, double x, double y) in (ReadOnlySpan<(FailureKind, string, int, double, double)>)
             [
-                (BranchKind.UnlitAndJoined, "sustainer cold, joined", 1, 11.6, 105),
-                (BranchKind.LitLate, "lit one second late", 2, 22, 570),
-                (BranchKind.NothingEjected, "nothing ejected", 3, 20.4, 220),
+                (FailureKind.UnlitAndJoined, "sustainer cold, joined", 1, 11.6, 105),
+                (FailureKind.LitLate, "lit one second late", 2, 22, 570),
+                (FailureKind.NothingEjected, "nothing ejected", 3, 20.4, 220),
             ])
         {
-            BodyFlight body = Run.Branches.Single(b => b.Kind == kind).Bodies[0];
+            BodyFlight body = Run.FailureCases.Single(b => b.Kind == kind).Bodies[0];
             double end = Math.Min(body.End.Seconds, 35);
             plot.Curve(Height(body), body.Start.Seconds, end, "", colour, dashed: true).Note(label, x, y, colour);
         }

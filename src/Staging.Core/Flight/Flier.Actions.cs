@@ -19,7 +19,7 @@ internal sealed partial class Flier
 
             if (action.Time > body.Time)
                 return;
-            KeepForBranches(body, action);
+            KeepForFailures(body, action);
             body.Planned.Remove(action);
             Do(body, log, action);
         }

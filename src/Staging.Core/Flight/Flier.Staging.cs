@@ -5,16 +5,16 @@ namespace Staging.Core.Flight;
 /// <summary>Whether the next stage lights, and when the pieces part.</summary>
 internal sealed partial class Flier
 {
-    private StagingLog? Staging(int stage) => order == BranchOrder.None ? Stagings.Find(s => s.Stage == stage) : null;
+    private StagingLog? Staging(int stage) => order == FailureOrder.None ? Stagings.Find(s => s.Stage == stage) : null;
 
     /// <summary>Keeps a copy of the stack where a staging begins: at the burn-through below, with electronics at the burnout below.</summary>
-    private void KeepForBranches(FlyingBody body, PlannedAction action)
+    private void KeepForFailures(FlyingBody body, PlannedAction action)
     {
         int upper = action.Stage + 1;
         bool copies = options.Scope == FlightScope.Everything;
-        if (copies && order == BranchOrder.None && Releases(body, action))
+        if (copies && order == FailureOrder.None && Releases(body, action))
             BeforeRelease ??= new FlyingBody(body);
-        if (order != BranchOrder.None || action.Stage >= body.Highest || Staging(upper) is not null)
+        if (order != FailureOrder.None || action.Stage >= body.Highest || Staging(upper) is not null)
             return;
         bool electronic = plan.Stages[upper].Ignition.Case is StageIgnition.ByElectronics;
         if (action.Kind != (electronic ? ActionKind.Burnout : ActionKind.BurnThrough))
@@ -36,7 +36,7 @@ internal sealed partial class Flier
             return;
         if (order.Cold(k + 1))
         {
-            StayCold(body, log, k + 1, "This branch assumes that the motor stays cold.");
+            StayCold(body, log, k + 1, "This case assumes that the motor stays cold.");
             StagingLog nominal = Stagings.Find(s => s.Stage == k + 1)!;
             if (order.Parts(k + 1))
                 body.Planned.Add(new PlannedAction(double.IsNaN(nominal.SeparationTime) ? time : nominal.SeparationTime, ActionKind.Separation, k));
@@ -66,7 +66,7 @@ internal sealed partial class Flier
     {
         LoweredIgnition ignition = plan.Stages[k].Ignition;
         bool separates = double.IsNaN(ignition.SeparationLag);
-        string? refusal = order.Cold(k) ? "This branch assumes that the motor stays cold." : Refusal(body, log, ignition, time);
+        string? refusal = order.Cold(k) ? "This case assumes that the motor stays cold." : Refusal(body, log, ignition, time);
         if (refusal is null)
         {
             double lit = time + ignition.IgniterLag + order.Late(k);

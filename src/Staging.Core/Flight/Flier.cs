@@ -17,7 +17,7 @@ internal sealed partial class Flier
     private readonly FlightStepper stepper;
     private readonly CancellationToken cancel;
     private readonly Queue<FlyingBody> waiting = new();
-    private BranchOrder order = BranchOrder.None;
+    private FailureOrder order = FailureOrder.None;
     private FlightPiece lastPiece;
     private int settledCalls;
     private DragCurve? curve;
@@ -44,16 +44,16 @@ internal sealed partial class Flier
     /// <summary>The nominal flight: the uppermost stage first, then what it dropped.</summary>
     public List<BodyLog> FlyNominal()
     {
-        order = BranchOrder.None;
+        order = FailureOrder.None;
         var stack = new FlyingBody(plan.Stages.Length);
         stack.Planned.Add(new PlannedAction(0, ActionKind.Ignition, 0));
         return FlyAll(stack);
     }
 
     /// <summary>A flight on from a staging at which something is made to go wrong.</summary>
-    public List<BodyLog> FlyBranch(FlyingBody start, BranchOrder branch)
+    public List<BodyLog> FlyFailure(FlyingBody start, FailureOrder failure)
     {
-        order = branch;
+        order = failure;
         return FlyAll(new FlyingBody(start));
     }
 

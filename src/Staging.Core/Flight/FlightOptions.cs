@@ -19,7 +19,7 @@ public sealed record FlightOptions
     public bool KeepTracks { get; init; } = true;
 
     /// <summary>
-    /// How late a motor lights in the branch of late ignition [s], 1 ms to 100 s; null leaves that branch out. The default is 1 s: judgement,
+    /// How late a motor lights in the case of late ignition [s], 1 ms to 100 s; null leaves that case out. The default is 1 s: judgement,
     /// the order of a grain that smoulders before it catches.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -12,14 +12,14 @@ public sealed class FlightRun
         FlightOptions options,
         ImmutableArray<BodyFlight> bodies,
         ImmutableArray<StagingReport> stagings,
-        ImmutableArray<FlightBranch> branches,
+        ImmutableArray<FailureCase> failureCases,
         SolverStatistics statistics)
     {
         Plan = plan;
         Options = options;
         Bodies = bodies;
         Stagings = stagings;
-        Branches = branches;
+        FailureCases = failureCases;
         Statistics = statistics;
     }
 
@@ -39,9 +39,9 @@ public sealed class FlightRun
     public ImmutableArray<StagingReport> Stagings { get; }
 
     /// <summary>For each staging what falls if the motor stays cold, joined and parted; empty where the scope left them out.</summary>
-    public ImmutableArray<FlightBranch> Branches { get; }
+    public ImmutableArray<FailureCase> FailureCases { get; }
 
-    /// <summary>Work done, branches included.</summary>
+    /// <summary>Work done, failure cases included.</summary>
     public SolverStatistics Statistics { get; }
 
     /// <summary>Greatest height of the nominal flight [m]; null where the stack did not fly or did not turn over.</summary>

@@ -8,7 +8,7 @@ namespace Staging.Core.Flight;
 public static class FlightSolver
 {
     /// <summary>
-    /// Flies a plan from ignition until everything is on the ground, and every branch in which a staging fails. A pure function: the same plan
+    /// Flies a plan from ignition until everything is on the ground, and every case in which a staging fails. A pure function: the same plan
     /// and options give the same numbers.
     /// </summary>
     /// <param name="plan">The plan.</param>
@@ -27,38 +27,38 @@ public static class FlightSolver
         LoweredPlan lowered = FlightLowering.Lower(plan);
         var flier = new Flier(lowered, options, cancellationToken);
         ImmutableArray<BodyFlight> bodies = Lift(plan, lowered, flier.FlyNominal());
-        ImmutableArray<FlightBranch> branches = FlyBranches(plan, lowered, options, flier, bodies, progress);
-        return new FlightRun(plan, options, bodies, [.. flier.Stagings.Select(s => StagingReport.From(plan, s))], branches, flier.Statistics);
+        ImmutableArray<FailureCase> failureCases = FlyFailures(plan, lowered, options, flier, bodies, progress);
+        return new FlightRun(plan, options, bodies, [.. flier.Stagings.Select(s => StagingReport.From(plan, s))], failureCases, flier.Statistics);
     }
 
-    private static ImmutableArray<FlightBranch> FlyBranches(
+    private static ImmutableArray<FailureCase> FlyFailures(
         FlightPlan plan, LoweredPlan lowered, FlightOptions options, Flier flier, ImmutableArray<BodyFlight> nominal, IProgress<SolveProgress>? progress)
     {
-        var orders = new List<(FlyingBody Start, BranchOrder Order)>();
+        var orders = new List<(FlyingBody Start, FailureOrder Order)>();
         if (options.Scope == FlightScope.Everything)
         {
             foreach (StagingLog staging in flier.Stagings)
             {
-                orders.Add((staging.Start, new BranchOrder(staging.Stage, BranchKind.UnlitAndJoined, 0)));
-                orders.Add((staging.Start, new BranchOrder(staging.Stage, BranchKind.UnlitAndParted, 0)));
+                orders.Add((staging.Start, new FailureOrder(staging.Stage, FailureKind.UnlitAndJoined, 0)));
+                orders.Add((staging.Start, new FailureOrder(staging.Stage, FailureKind.UnlitAndParted, 0)));
                 if (options.LateIgnition is { } late && staging.Lit)
-                    orders.Add((staging.Start, new BranchOrder(staging.Stage, BranchKind.LitLate, late.Seconds)));
+                    orders.Add((staging.Start, new FailureOrder(staging.Stage, FailureKind.LitLate, late.Seconds)));
             }
 
             if (flier.BeforeRelease is { } before)
-                orders.Add((before, new BranchOrder(plan.Stages.Length - 1, BranchKind.NothingEjected, 0)));
+                orders.Add((before, new FailureOrder(plan.Stages.Length - 1, FailureKind.NothingEjected, 0)));
         }
 
-        var branches = ImmutableArray.CreateBuilder<FlightBranch>(orders.Count);
+        var failureCases = ImmutableArray.CreateBuilder<FailureCase>(orders.Count);
         Report(progress, nominal, 1, 1 + orders.Count);
-        foreach ((FlyingBody start, BranchOrder order) in orders)
+        foreach ((FlyingBody start, FailureOrder order) in orders)
         {
-            ImmutableArray<BodyFlight> bodies = Lift(plan, lowered, flier.FlyBranch(start, order));
-            branches.Add(new FlightBranch(plan.Stages[order.Stage].Name, order.Kind, bodies));
-            Report(progress, bodies, 1 + branches.Count, 1 + orders.Count);
+            ImmutableArray<BodyFlight> bodies = Lift(plan, lowered, flier.FlyFailure(start, order));
+            failureCases.Add(new FailureCase(plan.Stages[order.Stage].Name, order.Kind, bodies));
+            Report(progress, bodies, 1 + failureCases.Count, 1 + orders.Count);
         }
 
-        return branches.MoveToImmutable();
+        return failureCases.MoveToImmutable();
     }
 
     private static ImmutableArray<BodyFlight> Lift(FlightPlan plan, LoweredPlan lowered, List<BodyLog> logs)

@@ -1,6 +1,6 @@
 namespace Staging.Core.Flight;
 
-/// <summary>A body in flight: which stages it holds, its state, and what is planned for it. Changes as it flies; copied for branches.</summary>
+/// <summary>A body in flight: which stages it holds, its state, and what is planned for it. Changes as it flies; copied for failure cases.</summary>
 internal sealed class FlyingBody
 {
     private readonly int[] piece;

@@ -35,8 +35,8 @@ public sealed record StackStability
     }
 
     /// <summary>
-    /// Margins where they matter: each body with its own motors full and burnt, motors above it full. Those of the failure branches
-    /// are in <see cref="BranchMargins"/>.
+    /// Margins where they matter: each body with its own motors full and burnt, motors above it full. Those of the failure cases
+    /// are in <see cref="FailureMargins"/>.
     /// </summary>
     /// <returns>Two margins a stage, lowest first.</returns>
     /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
@@ -54,27 +54,27 @@ public sealed record StackStability
     }
 
     /// <summary>
-    /// Margins of what flies on in each failure branch of <see cref="FlightBranch"/>: for every staging the burnt booster with the cold stage on it, the cold
+    /// Margins of what flies on in each failure case of <see cref="FailureCase"/>: for every staging the burnt booster with the cold stage on it, the cold
     /// stage alone, and the stage that lights late, full and burnt; for the uppermost stage, burnt, with nothing ejected.
     /// </summary>
     /// <returns>The margins, lowest staging first.</returns>
     /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
     /// <remarks>Mass and outline only: what tumbles, or hangs under a device, has no margin. A dropped booster is taken to tumble.</remarks>
-    public ImmutableArray<BranchMargin> BranchMargins()
+    public ImmutableArray<FailureMargin> FailureMargins()
     {
         InvalidModelException.ThrowOnError(Check());
-        var margins = ImmutableArray.CreateBuilder<BranchMargin>();
+        var margins = ImmutableArray.CreateBuilder<FailureMargin>();
         int top = Plan.Stages.Length - 1;
         for (int k = 1; k <= top; k++)
         {
             string name = Plan.Stages[k].Name;
-            margins.Add(new BranchMargin(name, BranchKind.UnlitAndJoined, MarginOf(k - 1, burnt: true)));
-            margins.Add(new BranchMargin(name, BranchKind.UnlitAndParted, MarginOf(k, burnt: false)));
-            margins.Add(new BranchMargin(name, BranchKind.LitLate, MarginOf(k, burnt: false)));
-            margins.Add(new BranchMargin(name, BranchKind.LitLate, MarginOf(k, burnt: true)));
+            margins.Add(new FailureMargin(name, FailureKind.UnlitAndJoined, MarginOf(k - 1, burnt: true)));
+            margins.Add(new FailureMargin(name, FailureKind.UnlitAndParted, MarginOf(k, burnt: false)));
+            margins.Add(new FailureMargin(name, FailureKind.LitLate, MarginOf(k, burnt: false)));
+            margins.Add(new FailureMargin(name, FailureKind.LitLate, MarginOf(k, burnt: true)));
         }
 
-        margins.Add(new BranchMargin(Plan.Stages[top].Name, BranchKind.NothingEjected, MarginOf(top, burnt: true)));
+        margins.Add(new FailureMargin(Plan.Stages[top].Name, FailureKind.NothingEjected, MarginOf(top, burnt: true)));
         return margins.ToImmutable();
     }
 
@@ -132,8 +132,8 @@ public sealed record StackStability
 /// <param name="Calibres">Margin in largest diameters [-]; negative is unstable, 1 to 2 is usual practice.</param>
 public sealed record MarginReport(string Body, bool Burnt, Length CentreOfGravity, Length CentreOfPressure, double Calibres);
 
-/// <summary>Static margin of what flies on in a failure branch.</summary>
+/// <summary>Static margin of what flies on in a failure case.</summary>
 /// <param name="Stage">Name of the stage that fails.</param>
 /// <param name="Kind">What goes wrong.</param>
 /// <param name="Margin">The margin.</param>
-public sealed record BranchMargin(string Stage, BranchKind Kind, MarginReport Margin);
+public sealed record FailureMargin(string Stage, FailureKind Kind, MarginReport Margin);

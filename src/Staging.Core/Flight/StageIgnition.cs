@@ -27,7 +27,7 @@ public abstract record StageIgnition
     /// <summary>The launch igniter: thrust curves start at time zero. For the lowest stage, and only for it.</summary>
     public sealed record AtLaunch : StageIgnition;
 
-    /// <summary>Motor on motor: the burn-through gas goes straight into the upper nozzle. Success is assumed; the unlit branch is computed anyway.</summary>
+    /// <summary>Motor on motor: the burn-through gas goes straight into the upper nozzle. Success is assumed; the unlit case is computed anyway.</summary>
     public sealed record ByContact : StageIgnition
     {
         /// <summary>Time from burn-through to ignition and separation [s], 0 to 10 s.</summary>

@@ -25,8 +25,8 @@ public static class StagingTilt
         ArgumentNullException.ThrowIfNull(run);
         double start = Guard.In(tiltAtGuideExit, 0.1, 60, nameof(tiltAtGuideExit)).Radians;
         double limit = Guard.In(greatestTilt, 0.1, 89, nameof(greatestTilt)).Radians;
-        FlightBranch cold = run.Branches.FirstOrDefault(b => b.Stage == upperStage && b.Kind == BranchKind.UnlitAndJoined)
-            ?? throw new ArgumentException($"The run has no branch in which '{upperStage}' stays cold.", nameof(upperStage));
+        FailureCase cold = run.FailureCases.FirstOrDefault(b => b.Stage == upperStage && b.Kind == FailureKind.UnlitAndJoined)
+            ?? throw new ArgumentException($"The run has no case in which '{upperStage}' stays cold.", nameof(upperStage));
         if (!run.Main.HasCourse || run.Main.Find(FlightEventKind.GuideExit) is not { } exit)
             throw new ArgumentException("The run keeps no course from the end of the guide.", nameof(run));
         double bend = Math.Asinh(1 / Math.Tan(start)) - Math.Asinh(1 / Math.Tan(limit));

@@ -26,7 +26,7 @@ public static class ReviewDocument
             Number(w, "greatestSpeed_m_per_s", review.Flight.MaximumSpeed.MetersPerSecond);
             Number(w, "guideExitSpeed_m_per_s", review.Flight.GuideExitSpeed?.MetersPerSecond);
             List(w, "bodies", review.Flight.Bodies, WriteBody);
-            List(w, "branches", review.Flight.Branches, WriteBranch);
+            List(w, "failureCases", review.Flight.FailureCases, WriteFailureCase);
             List(w, "cautions", review.Cautions, WriteCaution);
             List(w, "findings", review.Findings, WriteFinding);
             w.WriteEndObject();
@@ -116,11 +116,11 @@ public static class ReviewDocument
         });
     }
 
-    private static void WriteBranch(Utf8JsonWriter w, FlightBranch branch)
+    private static void WriteFailureCase(Utf8JsonWriter w, FailureCase failure)
     {
-        w.WriteString("stage", branch.Stage);
-        w.WriteString("kind", JsonNamingPolicy.CamelCase.ConvertName(branch.Kind.ToString()));
-        List(w, "bodies", branch.Bodies, WriteBody);
+        w.WriteString("stage", failure.Stage);
+        w.WriteString("kind", JsonNamingPolicy.CamelCase.ConvertName(failure.Kind.ToString()));
+        List(w, "bodies", failure.Bodies, WriteBody);
     }
 
     private static void WriteCaution(Utf8JsonWriter w, Caution c)

@@ -5,7 +5,7 @@ using static Staging.Core.Reviews.CautionRules;
 
 namespace Staging.Core.Reviews;
 
-/// <summary>Cautions about the stagings: booster motors, gap length, vents, the margin of the race, and the unlit branch.</summary>
+/// <summary>Cautions about the stagings: booster motors, gap length, vents, the margin of the race, and the unlit case.</summary>
 internal static class StagingCautions
 {
     private const double DependableGap = 0.25;   // m, about 10 in
@@ -40,8 +40,8 @@ internal static class StagingCautions
 
         foreach (StagingReport staging in flight.Stagings)
             yield return SpeedAndHeight(staging);
-        foreach (FlightBranch branch in flight.Branches)
-            yield return Unlit(branch);
+        foreach (FailureCase failure in flight.FailureCases)
+            yield return Failure(failure);
     }
 
     private static Caution BoosterMotor(string lower) => Reminder(
@@ -151,27 +151,17 @@ internal static class StagingCautions
         };
     }
 
-    private static Caution Unlit(FlightBranch branch)
+    private static Caution Failure(FailureCase failure)
     {
-        if (branch.Hardest?.Outcome is not FlightOutcome.Landed landed)
-        {
-            return new Caution
-            {
-                Code = "CAU024",
-                Subject = branch.Kind is BranchKind.UnlitAndJoined or BranchKind.UnlitAndParted ? "unlit stage" : "failure in flight",
-                OutsideRule = true,
-                Text = $"If {branch.Description}: no landing was found; treat it as unknown.",
-                Rule = SafetyCodes.DebrisEnergy,
-            };
-        }
-
-        double energy = landed.KineticEnergy.Joules;
+        var landed = failure.Hardest?.Outcome as FlightOutcome.Landed;
         return new Caution
         {
             Code = "CAU024",
-            Subject = branch.Kind is BranchKind.UnlitAndJoined or BranchKind.UnlitAndParted ? "unlit stage" : "failure in flight",
-            OutsideRule = energy >= DescentCautions.DebrisLimit,
-            Text = Say($"If {branch.Description}: {branch.Hardest.Name} comes down {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F0} m/s with {energy:F1} J ({DescentCautions.DebrisLimit:F1} J counts as debris). Everybody on the field must be told to look up."),
+            Subject = failure.Kind is FailureKind.UnlitAndJoined or FailureKind.UnlitAndParted ? "unlit stage" : "failure in flight",
+            OutsideRule = landed is null || landed.KineticEnergy.Joules >= DescentCautions.DebrisLimit,
+            Text = landed is null
+                ? $"If {failure.Description}: no landing was found; treat it as unknown."
+                : Say($"If {failure.Description}: {failure.Hardest!.Name} comes down {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F0} m/s with {landed.KineticEnergy.Joules:F1} J ({DescentCautions.DebrisLimit:F1} J counts as debris). Everybody on the field must be told to look up."),
             Rule = SafetyCodes.DebrisEnergy,
         };
     }

@@ -10,7 +10,7 @@ public sealed record StagingReview
     /// <summary>What was reviewed.</summary>
     public required StagingPlan Plan { get; init; }
 
-    /// <summary>The flight, with every body and every unlit branch followed to the ground.</summary>
+    /// <summary>The flight, with every body and every unlit case followed to the ground.</summary>
     public required FlightRun Flight { get; init; }
 
     /// <summary>Every gap that was reached, lowest first.</summary>

@@ -14,7 +14,7 @@ public class DelayChooserTests
         Assert.NotNull(Choice.Best);
         Assert.Equal(Choice.OnOffer.Min(o => o.Speed.MetersPerSecond), Choice.Best.Speed.MetersPerSecond);
         FlightRun run = TwoStages().Flown();
-        double free = run.Branches.Single(b => b.Kind == BranchKind.NothingEjected).Bodies[0].ApogeeTime!.Value.Seconds;
+        double free = run.FailureCases.Single(b => b.Kind == FailureKind.NothingEjected).Bodies[0].ApogeeTime!.Value.Seconds;
         Assert.Equal(free - run.Main.The(FlightEventKind.Burnout, "sustainer").Time.Seconds, Choice.Ideal.Seconds, 6);
     }
 

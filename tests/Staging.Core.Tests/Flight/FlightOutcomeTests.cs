@@ -13,7 +13,7 @@ public class FlightOutcomeTests
     {
         FlightRun run = (TwoStages() with { Payload = Mass.FromKilograms(5) }).Flown();
         Assert.Equal(0, Assert.IsType<FlightOutcome.NeverLeftGuide>(run.Main.Outcome).FarthestTravel.Meters);
-        Assert.Empty(run.Branches);
+        Assert.Empty(run.FailureCases);
         Assert.Null(run.Apogee);
     }
 

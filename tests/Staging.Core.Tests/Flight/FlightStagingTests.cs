@@ -71,31 +71,31 @@ public class FlightStagingTests
     }
 
     [Fact]
-    public void The_unlit_branches_are_always_computed()
+    public void The_unlit_cases_are_always_computed()
     {
         FlightRun run = TwoStages().Flown();
-        Assert.Equal([BranchKind.UnlitAndJoined, BranchKind.UnlitAndParted], run.Branches.Select(b => b.Kind).Take(2));
-        BodyFlight joined = Assert.Single(run.Branches[0].Bodies);
+        Assert.Equal([FailureKind.UnlitAndJoined, FailureKind.UnlitAndParted], run.FailureCases.Select(b => b.Kind).Take(2));
+        BodyFlight joined = Assert.Single(run.FailureCases[0].Bodies);
         Assert.Equal("booster + sustainer", joined.Name);
         Assert.Equal(0.85, joined.Start.Seconds);
-        Assert.Equal(joined, run.Branches[0].Hardest);
-        Assert.Equal(["sustainer", "booster"], run.Branches[1].Bodies.Select(b => b.Name));
-        double unlit = run.Branches[1].Hardest!.Landing().KineticEnergy.Joules;
+        Assert.Equal(joined, run.FailureCases[0].Hardest);
+        Assert.Equal(["sustainer", "booster"], run.FailureCases[1].Bodies.Select(b => b.Name));
+        double unlit = run.FailureCases[1].Hardest!.Landing().KineticEnergy.Joules;
         Assert.True(unlit > 10 * run.Main.Landing().KineticEnergy.Joules);
-        Assert.Equal(0.87, run.Branches[1].Bodies[0].The(FlightEventKind.Separation).Time.Seconds);
+        Assert.Equal(0.87, run.FailureCases[1].Bodies[0].The(FlightEventKind.Separation).Time.Seconds);
     }
 
     [Fact]
-    public void Apogee_electronics_open_a_parachute_in_the_unlit_branch_too()
+    public void Apogee_electronics_open_a_parachute_in_the_unlit_case_too()
     {
         Stage sustainer = Sustainer(Contact()) with
         {
             Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06), Deployment = new DeploymentTrigger.AtApogee { Lag = Seconds(0.5) } },
         };
         FlightRun run = Plan(Booster(), sustainer).Flown();
-        FlightEvent apogee = run.Branches[0].Bodies[0].The(FlightEventKind.Apogee);
-        Assert.Equal(apogee.Time.Seconds + 0.5, run.Branches[0].Bodies[0].The(FlightEventKind.DeviceOpens).Time.Seconds, 12);
-        Assert.True(run.Branches[0].Bodies[0].Landing().Speed.MetersPerSecond < 7);
+        FlightEvent apogee = run.FailureCases[0].Bodies[0].The(FlightEventKind.Apogee);
+        Assert.Equal(apogee.Time.Seconds + 0.5, run.FailureCases[0].Bodies[0].The(FlightEventKind.DeviceOpens).Time.Seconds, 12);
+        Assert.True(run.FailureCases[0].Bodies[0].Landing().Speed.MetersPerSecond < 7);
     }
 
     [Fact]
@@ -169,16 +169,16 @@ public class FlightStagingTests
     }
 
     [Fact]
-    public void Three_stages_drop_two_boosters_and_give_three_branches_a_staging()
+    public void Three_stages_drop_two_boosters_and_give_three_failure_cases_a_staging()
     {
         FlightRun run = Plan(Booster("first"), Booster("second", Contact()), Sustainer(Contact())).Flown();
         Assert.Equal(["sustainer", "first", "second"], run.Bodies.Select(b => b.Name));
         Assert.Equal(2, run.Stagings.Length);
-        Assert.Equal(3 + 3 + 1, run.Branches.Length);
+        Assert.Equal(3 + 3 + 1, run.FailureCases.Length);
         Assert.True(Math.Abs(run.MassLedger().Residual) < 1e-14);
-        Assert.Equal("first + second + sustainer", run.Branches[0].Bodies[0].Name);
-        Assert.Equal("second + sustainer", run.Branches[3].Bodies[0].Name);
-        Assert.Equal(["second + sustainer", "first"], run.Branches[1].Bodies.Select(b => b.Name));
+        Assert.Equal("first + second + sustainer", run.FailureCases[0].Bodies[0].Name);
+        Assert.Equal("second + sustainer", run.FailureCases[3].Bodies[0].Name);
+        Assert.Equal(["second + sustainer", "first"], run.FailureCases[1].Bodies.Select(b => b.Name));
     }
 
     [Fact]

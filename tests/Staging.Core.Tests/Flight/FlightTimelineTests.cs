@@ -98,7 +98,7 @@ public class FlightTimelineTests
         FlightRun lean = TwoStages().Flown(new FlightOptions { KeepTracks = false, Scope = FlightScope.UppermostStage });
         Assert.Equal(Run.Apogee, lean.Apogee);
         Assert.Equal(Run.Main.Landing(), lean.Main.Landing());
-        Assert.Empty(lean.Branches);
+        Assert.Empty(lean.FailureCases);
         Assert.Single(lean.Bodies);
         Assert.Throws<InvalidOperationException>(() => lean.Main.At(Seconds(1)));
         Assert.Throws<InvalidOperationException>(lean.MassLedger);

@@ -43,23 +43,23 @@ public class StabilityTests
     }
 
     [Fact]
-    public void Every_failure_branch_has_the_margin_of_what_flies_on()
+    public void Every_failure_case_has_the_margin_of_what_flies_on()
     {
         StackStability stack = TestAirframes.Stack;
-        BranchMargin[] branches = [.. stack.BranchMargins()];
+        FailureMargin[] failureCases = [.. stack.FailureMargins()];
         Assert.Equal(
-            [BranchKind.UnlitAndJoined, BranchKind.UnlitAndParted, BranchKind.LitLate, BranchKind.LitLate, BranchKind.NothingEjected], branches.Select(b => b.Kind));
-        Assert.All(branches, b => Assert.Equal("sustainer", b.Stage));
+            [FailureKind.UnlitAndJoined, FailureKind.UnlitAndParted, FailureKind.LitLate, FailureKind.LitLate, FailureKind.NothingEjected], failureCases.Select(b => b.Kind));
+        Assert.All(failureCases, b => Assert.Equal("sustainer", b.Stage));
         // The burnt booster with a full, cold sustainer on it; the mass of the sustainer's propellant is not gone.
         double m = 0.040 + 0.021 + 0.022 + 0.011;
         Assert.Equal(m, stack.Plan.LiftOffMass.Kilograms - 0.010, 12);
-        Assert.Equal(stack.CentreOfGravity(0, 0), branches[0].Margin.CentreOfGravity);
-        Assert.Equal("booster + sustainer", branches[0].Margin.Body);
-        Assert.Equal(stack.CentreOfGravity(1, 1), branches[1].Margin.CentreOfGravity);
-        Assert.Equal(stack.Margins()[3], branches[4].Margin);
-        // Each branch that is flown has its margin.
-        BranchKind[] flown = [.. stack.Plan.Flown().Branches.Select(b => b.Kind).Distinct()];
-        Assert.Equal(flown.Order(), branches.Select(b => b.Kind).Distinct().Order());
+        Assert.Equal(stack.CentreOfGravity(0, 0), failureCases[0].Margin.CentreOfGravity);
+        Assert.Equal("booster + sustainer", failureCases[0].Margin.Body);
+        Assert.Equal(stack.CentreOfGravity(1, 1), failureCases[1].Margin.CentreOfGravity);
+        Assert.Equal(stack.Margins()[3], failureCases[4].Margin);
+        // Each case that is flown has its margin.
+        FailureKind[] flown = [.. stack.Plan.Flown().FailureCases.Select(b => b.Kind).Distinct()];
+        Assert.Equal(flown.Order(), failureCases.Select(b => b.Kind).Distinct().Order());
     }
 
     [Fact]

@@ -141,7 +141,7 @@ public class PlanDocumentTests
         Assert.Equal("lit", json.RootElement.GetProperty("gaps")[0].GetProperty("outcome").GetString());
         Assert.Equal(review.Flight.Apogee!.Value.Meters, json.RootElement.GetProperty("apogee_m").GetDouble());
         Assert.Equal(review.Cautions.Length, json.RootElement.GetProperty("cautions").GetArrayLength());
-        Assert.Equal(review.Flight.Branches.Length, json.RootElement.GetProperty("branches").GetArrayLength());
+        Assert.Equal(4, json.RootElement.GetProperty("failureCases").GetArrayLength());
         JsonElement gap = json.RootElement.GetProperty("gaps")[0];
         Assert.Equal(review.Gaps[0].Run.Outcome.Time.Seconds, gap.GetProperty("decidedAt_s").GetDouble());
         Assert.Equal(review.Gaps[0].Advice.Holes!.Exact.Diameter.Meters, gap.GetProperty("holeDiameter_m").GetDouble());

@@ -49,7 +49,7 @@ public class FlightProperties
     public bool Events_come_in_order_and_every_body_lands(FlightCase c)
     {
         FlightRun run = c.Plan.Flown();
-        return run.Bodies.Concat(run.Branches.SelectMany(b => b.Bodies)).All(b =>
+        return run.Bodies.Concat(run.FailureCases.SelectMany(b => b.Bodies)).All(b =>
             b.Outcome is FlightOutcome.Landed
             && b.Events.Zip(b.Events.Skip(1)).All(p => p.First.Time <= p.Second.Time)
             && b.Events[^1].Kind == FlightEventKind.Landing);

@@ -38,10 +38,10 @@ public class ReviewProperties
     }
 
     [Property(Arbitrary = [typeof(ReviewCases)], MaxTest = 6)]
-    public void Every_branch_and_every_body_has_its_caution_and_every_caution_its_rule(ReviewCase c)
+    public void Every_case_and_every_body_has_its_caution_and_every_caution_its_rule(ReviewCase c)
     {
         StagingReview review = c.Plan.Review();
-        Assert.Equal(review.Flight.Branches.Length, review.Cautions.Count(x => x.Code == "CAU024"));
+        Assert.Equal(review.Flight.FailureCases.Length, review.Cautions.Count(x => x.Code == "CAU024"));
         Assert.Equal(review.Flight.Bodies.Length, review.Cautions.Count(x => x.Code == "CAU030"));
         Assert.All(review.Cautions, x => Assert.False(string.IsNullOrWhiteSpace(x.Rule.Source) || string.IsNullOrWhiteSpace(x.Text)));
         Assert.All(review.Cautions, x => Assert.DoesNotContain("NaN", x.Text, StringComparison.Ordinal));

@@ -88,8 +88,8 @@ public class CautionRuleTests
         StagingReview review = TestPlans.Of(Two with { Payload = Mass.FromGrams(300) }).Review();
         foreach ((Caution caution, BodyFlight body) in review.Cautions.Where(c => c.Code == "CAU030").Zip(review.Flight.Bodies))
             Assert.Equal(((FlightOutcome.Landed)body.Outcome).KineticEnergy.Joules >= limit, caution.OutsideRule);
-        foreach ((Caution caution, FlightBranch branch) in review.Cautions.Where(c => c.Code == "CAU024").Zip(review.Flight.Branches))
-            Assert.Equal(((FlightOutcome.Landed)branch.Hardest!.Outcome).KineticEnergy.Joules >= limit, caution.OutsideRule);
+        foreach ((Caution caution, FailureCase failure) in review.Cautions.Where(c => c.Code == "CAU024").Zip(review.Flight.FailureCases))
+            Assert.Equal(((FlightOutcome.Landed)failure.Hardest!.Outcome).KineticEnergy.Joules >= limit, caution.OutsideRule);
         Assert.Contains(review.Cautions, c => c.Code == "CAU024" && c.OutsideRule);
         Assert.Contains(review.Cautions, c => c.Code == "CAU030" && !c.OutsideRule);
     }

@@ -62,10 +62,10 @@ public class StagingReviewTests
     }
 
     [Fact]
-    public void Every_body_and_every_unlit_branch_has_a_caution_with_its_energy()
+    public void Every_body_and_every_unlit_case_has_a_caution_with_its_energy()
     {
         Assert.Equal(Lit.Flight.Bodies.Length, Lit.Cautions.Count(c => c.Code == "CAU030"));
-        Assert.Equal(Lit.Flight.Branches.Length, Lit.Cautions.Count(c => c.Code == "CAU024"));
+        Assert.Equal(Lit.Flight.FailureCases.Length, Lit.Cautions.Count(c => c.Code == "CAU024"));
         Assert.All(Lit.Cautions, c => Assert.False(string.IsNullOrWhiteSpace(c.Rule.Source)));
     }
 

@@ -5,37 +5,37 @@ using static Staging.Core.Tests.Flight.TestFlights;
 
 namespace Staging.Core.Tests.Flight;
 
-public class FlightBranchTests
+public class FailureCaseTests
 {
     private static readonly FlightRun Run = TwoStages().Flown();
 
     [Fact]
     public void Every_failure_has_its_flight() => Assert.Equal(
-        [BranchKind.UnlitAndJoined, BranchKind.UnlitAndParted, BranchKind.LitLate, BranchKind.NothingEjected], Run.Branches.Select(b => b.Kind));
+        [FailureKind.UnlitAndJoined, FailureKind.UnlitAndParted, FailureKind.LitLate, FailureKind.NothingEjected], Run.FailureCases.Select(b => b.Kind));
 
     [Fact]
     public void A_late_stage_parts_in_time_and_lights_later()
     {
-        BodyFlight late = Run.Branches[2].Bodies[0];
+        BodyFlight late = Run.FailureCases[2].Bodies[0];
         Assert.Equal(0.87, late.The(FlightEventKind.Separation).Time.Seconds);
         Assert.Equal(1.87, late.The(FlightEventKind.Ignition).Time.Seconds, 12);
         Assert.NotEqual(Run.Apogee, late.Apogee);
-        Assert.Equal("sustainer lights late", Run.Branches[2].Description);
+        Assert.Equal("sustainer lights late", Run.FailureCases[2].Description);
     }
 
     [Fact]
     public void Lit_after_apogee_it_drives_itself_down()
     {
-        BodyFlight late = TwoStages().Flown(new FlightOptions { LateIgnition = Seconds(6) }).Branches[2].Bodies[0];
+        BodyFlight late = TwoStages().Flown(new FlightOptions { LateIgnition = Seconds(6) }).FailureCases[2].Bodies[0];
         Assert.True(late.The(FlightEventKind.Ignition).Time > late.ApogeeTime);
-        double unlit = Run.Branches[1].Bodies[0].Landing().Speed.MetersPerSecond;
+        double unlit = Run.FailureCases[1].Bodies[0].Landing().Speed.MetersPerSecond;
         Assert.True(late.Landing().Speed.MetersPerSecond > unlit);
     }
 
     [Fact]
     public void Nothing_ejected_falls_hard()
     {
-        FlightBranch stuck = Run.Branches[3];
+        FailureCase stuck = Run.FailureCases[3];
         BodyFlight body = Assert.Single(stuck.Bodies);
         Assert.Contains(body.Events, e => e.Kind == FlightEventKind.Ejection);
         Assert.Null(body.Find(FlightEventKind.DeviceOpens));
@@ -43,8 +43,8 @@ public class FlightBranchTests
     }
 
     [Fact]
-    public void Without_a_late_ignition_that_branch_is_left_out() => Assert.DoesNotContain(
-        TwoStages().Flown(new FlightOptions { LateIgnition = null }).Branches, b => b.Kind == BranchKind.LitLate);
+    public void Without_a_late_ignition_that_case_is_left_out() => Assert.DoesNotContain(
+        TwoStages().Flown(new FlightOptions { LateIgnition = null }).FailureCases, b => b.Kind == FailureKind.LitLate);
 
     [Fact]
     public void The_opening_load_follows_from_the_speed_at_opening()
@@ -53,7 +53,7 @@ public class FlightBranchTests
         double rho = StandardAtmosphere.Us1976.At(200 + opens.Height.Meters).Density_kg_per_m3;
         double v = opens.Velocity.MetersPerSecond;
         Assert.Equal(1.8 * 0.5 * rho * v * v * 0.06, Run.Main.OpeningLoadEstimate(1.8)!.Value.Newtons, 9);
-        Assert.Null(Run.Branches[3].Bodies[0].OpeningLoadEstimate(1.8));
+        Assert.Null(Run.FailureCases[3].Bodies[0].OpeningLoadEstimate(1.8));
     }
 
     [Fact]

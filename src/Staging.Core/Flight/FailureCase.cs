@@ -6,14 +6,14 @@ namespace Staging.Core.Flight;
 /// <param name="Stage">Name of the stage that fails.</param>
 /// <param name="Kind">What goes wrong.</param>
 /// <param name="Bodies">The bodies from that moment to the ground; the first holds the uppermost stage.</param>
-public sealed record FlightBranch(string Stage, BranchKind Kind, ImmutableArray<BodyFlight> Bodies)
+public sealed record FailureCase(string Stage, FailureKind Kind, ImmutableArray<BodyFlight> Bodies)
 {
     /// <summary>What goes wrong, in words.</summary>
     public string Description => Kind switch
     {
-        BranchKind.UnlitAndJoined => $"{Stage} stays cold, stages stay joined",
-        BranchKind.UnlitAndParted => $"{Stage} stays cold, stages part",
-        BranchKind.LitLate => $"{Stage} lights late",
+        FailureKind.UnlitAndJoined => $"{Stage} stays cold, stages stay joined",
+        FailureKind.UnlitAndParted => $"{Stage} stays cold, stages part",
+        FailureKind.LitLate => $"{Stage} lights late",
         _ => $"nothing comes out of {Stage}",
     };
 

@@ -1,7 +1,7 @@
 namespace Staging.Core.Flight;
 
-/// <summary>What goes wrong in a branch.</summary>
-public enum BranchKind
+/// <summary>What goes wrong in a failure case.</summary>
+public enum FailureKind
 {
     /// <summary>The motor stays cold and the pieces stay joined: the heaviest body falls, usually nose first.</summary>
     UnlitAndJoined,
