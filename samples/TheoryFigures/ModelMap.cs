@@ -24,17 +24,29 @@ internal static class ModelMap
 
     public static IReadOnlyList<Spot> Spots => All.Value;
 
-    public static IEnumerable<string> Table()
+    public static IEnumerable<string> Arrivals()
     {
-        yield return "| gap [mm] | vent area | front at last vent [ms]: displacement | stirred | resolved | thin front, no exchange: displacement | resolved | peak [kPa gauge]: displacement | stirred | resolved | peak at [ms]: displacement | resolved | apart by more than 10 % |";
-        yield return "|---|---|---|---|---|---|---|---|---|---|---|---|---|";
+        yield return "| gap [mm] | vent area | displacement | stirred | resolved | apart | thin and still: displacement | resolved |";
+        yield return "|---|---|---|---|---|---|---|---|";
         foreach (Spot s in Spots)
         {
-            string marks = string.Join(" and ", new[] { IsApart(s.Arrival) ? "front" : "", IsApart(s.Peak) ? "peak" : "" }.Where(m => m.Length > 0));
             yield return FormattableString.Invariant(
-                $"| {s.Length_mm} | {s.Area} | {Arrives(s.Displaced)} | {Arrives(s.Stirred)} | {Arrives(s.Resolved)} | {Arrives(s.Still)} | {Arrives(s.StillResolved)} | {Peaks(s.Displaced)} | {Peaks(s.Stirred)} | {Peaks(s.Resolved)} | {PeaksAt(s.Displaced)} | {PeaksAt(s.Resolved)} | {marks} |");
+                $"| {s.Length_mm} | {s.Area} | {Arrives(s.Displaced)} | {Arrives(s.Stirred)} | {Arrives(s.Resolved)} | {Mark(s.Arrival)} | {Arrives(s.Still)} | {Arrives(s.StillResolved)} |");
         }
     }
+
+    public static IEnumerable<string> PeakPressures()
+    {
+        yield return "| gap [mm] | vent area | displacement | stirred | resolved | apart | at [ms]: displacement | resolved |";
+        yield return "|---|---|---|---|---|---|---|---|";
+        foreach (Spot s in Spots)
+        {
+            yield return FormattableString.Invariant(
+                $"| {s.Length_mm} | {s.Area} | {Peaks(s.Displaced)} | {Peaks(s.Stirred)} | {Peaks(s.Resolved)} | {Mark(s.Peak)} | {PeaksAt(s.Displaced)} | {PeaksAt(s.Resolved)} |");
+        }
+    }
+
+    private static string Mark(double? difference) => IsApart(difference) ? FormattableString.Invariant($"{100 * difference:+0;-0} %") : "";
 
     /// <summary>The two places whose peaks are apart, with openings of the chamber that take 1 ms and longer.</summary>
     public static IEnumerable<string> Openings()

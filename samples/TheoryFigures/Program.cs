@@ -5,7 +5,9 @@ using TheoryFigures;
 
 if (args is ["--tables"])
 {
-    Console.WriteLine(string.Join('\n', ModelMap.Table()));
+    Console.WriteLine(string.Join('\n', ModelMap.Arrivals()));
+    Console.WriteLine();
+    Console.WriteLine(string.Join('\n', ModelMap.PeakPressures()));
     Console.WriteLine();
     Console.WriteLine(string.Join('\n', ModelMap.Openings()));
     Console.WriteLine();

@@ -38,9 +38,6 @@ internal sealed class BoreProfile
     /// <summary>Whether the tube has one bore.</summary>
     public bool IsUniform => bores.All(b => b == bores[0]);
 
-    /// <summary>Narrowest bore [m].</summary>
-    public double LeastBore => bores.Min();
-
     /// <summary>Bore just below a station [m].</summary>
     public double BoreBelow(double station) => bores[PieceBelow(station)];
 

@@ -100,7 +100,7 @@ internal sealed class OutcomeLifting(
         Time = Duration.FromSeconds(end),
         ProductsAtNozzle = watch.PeakProducts,
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
-        Cause = Say($"The products left through {VentsPassed} vents below the last; the front came no nearer to the last vent than {Math.Max(0, watch.LeastFrontRemaining) * 1e3:F0} mm.{Watched}"),
+        Cause = Say($"The products left through vents below the last, {VentsPassed} in number; the front came no nearer to the last vent than {Math.Max(0, watch.LeastFrontRemaining) * 1e3:F0} mm.{Watched}"),
         Cure = "Close the vents below the last, or put a guide tube across them: all the area belongs directly below the upper nozzle.",
     };
 

@@ -29,9 +29,6 @@ internal sealed class Table1D
         this.ends = ends;
     }
 
-    /// <summary>The abscissae.</summary>
-    public ReadOnlySpan<double> Abscissae => x;
-
     /// <summary>The values.</summary>
     public ReadOnlySpan<double> Values => y;
 
