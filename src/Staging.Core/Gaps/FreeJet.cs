@@ -17,4 +17,13 @@ internal static class FreeJet
     /// <param name="densityRatio">Density of the jet over that of the air [-].</param>
     public static double Share(double freeBores, double coreBores, double densityRatio) =>
         Math.Min(1, coreBores * Math.Sqrt(densityRatio) / freeBores);
+
+    /// <summary>The same across several openings, one behind the other [-]; 1 where there is none.</summary>
+    public static double Across(ReadOnlySpan<double> freeBores, double coreBores, double densityRatio)
+    {
+        double share = 1;
+        foreach (double length in freeBores)
+            share *= Share(length, coreBores, densityRatio);
+        return share;
+    }
 }

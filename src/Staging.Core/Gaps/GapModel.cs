@@ -46,8 +46,8 @@ public abstract record GapModel
     /// friction and heat loss where the gas is. About a hundred times the work of <see cref="Displacement"/>, with the number of cells squared.
     /// </summary>
     /// <remarks>
-    /// It has one motor or a table as its source, a friction fit, and vents into the open air that guide the stream; everything else is refused, see
-    /// <see cref="GapProblem.Check(GapModel)"/>.
+    /// Everything along the tube is resolved: vents where they are, the seam of a tape at the booster's end, the annulus of a joint that has opened. Chambers and
+    /// jackets are stirred volumes beside it. Dead end and free jet keep the closures of the lumped models.
     /// </remarks>
     public sealed record Resolved : GapModel
     {

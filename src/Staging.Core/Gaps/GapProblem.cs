@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Staging.Core.Gaps.Resolved;
 using Staging.Core.Gases;
 using UnitsNet;
 
@@ -39,13 +38,4 @@ public sealed record GapProblem
     /// <summary>All findings about the model, from holes outside the tube to laws used outside their range.</summary>
     /// <returns>The findings; empty when there is nothing to say.</returns>
     public ImmutableArray<ModelFinding> Check() => GapChecks.Of(this);
-
-    /// <summary>The same, with what a model leaves out: a model refuses what it does not have rather than pass over it.</summary>
-    /// <param name="model">The model that is to solve it.</param>
-    /// <returns>The findings; empty when there is nothing to say.</returns>
-    public ImmutableArray<ModelFinding> Check(GapModel model)
-    {
-        ArgumentNullException.ThrowIfNull(model);
-        return model is GapModel.Resolved ? [.. Check(), .. ResolvedChecks.Of(this)] : Check();
-    }
 }

@@ -15,7 +15,7 @@ public static class GapSolver
     /// <param name="progress">Told in order, on the calling thread, how far the run has come; null for nobody.</param>
     /// <param name="cancellationToken">Stops the run.</param>
     /// <returns>The run. Stages pushed apart, or a grain that stays cold, are results, not exceptions.</returns>
-    /// <exception cref="InvalidModelException"><see cref="GapProblem.Check(GapModel)"/> reports errors.</exception>
+    /// <exception cref="InvalidModelException"><see cref="GapProblem.Check"/> reports errors.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static GapRun Solve(
         this GapProblem problem,
@@ -26,7 +26,7 @@ public static class GapSolver
     {
         ArgumentNullException.ThrowIfNull(problem);
         GapModel how = model ?? Usual;
-        InvalidModelException.ThrowOnError(problem.Check(how));
+        InvalidModelException.ThrowOnError(problem.Check());
         SolverOptions steps = options ?? SolverOptions.Default;
         return how.Match(Lumped, Lumped, resolved => new ResolvedMarch(problem, resolved, steps, progress).Run(cancellationToken));
 

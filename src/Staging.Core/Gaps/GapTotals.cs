@@ -10,6 +10,8 @@ internal readonly record struct GapTotals(double Mass, double Energy)
         return new GapTotals(sum.Mass + more.Mass, sum.Energy + more.Energy);
     }
 
+    public static GapTotals operator +(in GapTotals a, in GapTotals b) => new(a.Mass + b.Mass, a.Energy + b.Energy);
+
     private static GapTotals Sum(ReadOnlySpan<double> parcels)
     {
         double mass = 0, energy = 0;

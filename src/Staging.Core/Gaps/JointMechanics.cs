@@ -11,12 +11,15 @@ internal readonly struct JointMechanics(GapParameters p, JointPhase phase)
     /// <summary>Lengthening of the tube [m]: the travel, up to the engagement.</summary>
     public static double Extension(GapParameters p, ReadOnlySpan<double> y) => Math.Min(y[GapState.Slide], p.Engagement);
 
+    /// <summary>Area of the annulus between the bodies at a state [m2].</summary>
+    public static double Annulus(GapParameters p, ReadOnlySpan<double> y) => Annulus(p, y[GapState.Slide]);
+
     /// <summary>
     /// Area of the annulus between the bodies [m2]: the circumference times the travel past the engagement, up to the whole cross-section.
     /// </summary>
-    public static double Annulus(GapParameters p, ReadOnlySpan<double> y)
+    public static double Annulus(GapParameters p, double slide)
     {
-        double travel = Math.Max(0, y[GapState.Slide] - p.Engagement), diameter = Math.Sqrt(4 * p.JointArea / Math.PI);
+        double travel = Math.Max(0, slide - p.Engagement), diameter = Math.Sqrt(4 * p.JointArea / Math.PI);
         return Math.Min(Math.PI * diameter * travel, p.JointArea);
     }
 

@@ -6,7 +6,8 @@ namespace Staging.Core.Gaps.Resolved;
 /// </summary>
 /// <remarks>
 /// Stream gas and pocket gas change places by equal volumes, with their enthalpy and momentum: nothing is made or lost. What reaches past the
-/// nozzle plane goes into the recess behind it. Without this exchange the air there would stay, compressed and cold.
+/// nozzle plane goes into the recess behind it. Without this exchange the air there would stay, compressed and cold. A stream that crossed an opening
+/// as a free jet brings outside air along, and as much gas of the pocket goes outside.
 /// </remarks>
 internal sealed class DeadEndMixing
 {
@@ -61,25 +62,45 @@ internal sealed class DeadEndMixing
             greatest = Math.Max(greatest, (stream[k] + pocket[k]) / volume[k]);
     }
 
+    /// <summary>Share of its speed and excess temperature that the stream keeps across all openings [-].</summary>
+    public double JetShare { get; private set; } = 1;
+
     /// <summary>Lets stream and pocket change places over a time; <paramref name="origin"/> is the index of the tube's original first cell.</summary>
-    public void Stir(TubeArrays a, int origin, double streamVolumeFlow, double time)
+    /// <returns>What left to the outside, net: nothing but where a free jet has brought outside air along.</returns>
+    public GapTotals Stir(TubeArrays a, int origin, double streamVolumeFlow, double time)
     {
-        double part = Math.Min(p.DeadEndExchange * streamVolumeFlow * time / firstVolume, MostShare / greatest);
         var fromStream = default(Content);
         var fromPocket = default(Content);
+        double pressure = 0;
         for (int k = 0; k < stream.Length; k++)
         {
-            Content c = Content.Of(a, origin + first + k);
+            int i = origin + first + k;
+            Content c = Content.Of(a, i);
             fromStream += c.Times(stream[k]);
             fromPocket += c.Times(pocket[k]);
+            pressure += a.Pressure[i] * stream[k];
         }
 
+        double airDensity = pressure / (p.Air.R * p.OutsideTemperature), own = Own(fromStream.Mass, airDensity);
+        double part = Math.Min(p.DeadEndExchange * JetShare * streamVolumeFlow * time / firstVolume, MostShare / greatest);
+        var air = new Content(airDensity, 0, 0, airDensity * p.Air.Cp * p.OutsideTemperature);
+        Content arrives = own < 1 ? fromStream.Times(own) + air.Times(1 - own) : fromStream;
         for (int k = 0; k < stream.Length; k++)
         {
             Content c = Content.Of(a, origin + first + k);
-            Content change = fromPocket.Times(stream[k]) + fromStream.Times(pocket[k]) + c.Times(-stream[k] - pocket[k]);
+            Content change = fromPocket.Times(own * stream[k]) + arrives.Times(pocket[k]) + c.Times(-own * stream[k] - pocket[k]);
             change.Times(part / volume[k]).Enter(a, origin + first + k);
         }
+
+        double outside = (1 - own) * part * firstVolume;
+        return new GapTotals(outside * (fromPocket.Mass - air.Mass), outside * (fromPocket.Enthalpy - air.Enthalpy));
+    }
+
+    /// <summary>Share of the stream's own gas in the volume that arrives [-]: the rest is air that a free jet has mixed in, as in the lumped models.</summary>
+    private double Own(double density, double airDensity)
+    {
+        JetShare = FreeJet.Across(p.FreeLengths, p.JetCore, density / airDensity);
+        return JetShare < 1 ? JetShare * airDensity / (JetShare * airDensity + (1 - JetShare) * density) : 1;
     }
 
     /// <summary>What a unit of volume carries: mass, momentum, products, total enthalpy.</summary>

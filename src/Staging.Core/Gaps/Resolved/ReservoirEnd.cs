@@ -1,36 +1,27 @@
-using Staging.Core.Discharge;
 using Staging.Core.Gases;
 using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps.Resolved;
 
 /// <summary>
-/// The booster's end of the tube: a wall with an opening to the chamber. The discharge law gives the mass flow between chamber pressure
-/// and the pressure in the tube, the gas spreads over the bore at the chamber's total enthalpy, and the tube answers with its wave.
+/// The booster's end of the tube: a wall with an opening to each chamber, and to the outside once the joint is open. The discharge law gives the mass flows between chamber pressures and
+/// the pressure at the end, the gas spreads over the bore at its total enthalpy, and the tube answers with its wave.
 /// </summary>
 /// <remarks>
 /// The pressure at the end is the one at which the velocity of the gas that fills the bore and the velocity behind the wave sent into
-/// the tube agree: the Riemann problem with the opening in place of its left half. Nothing of the jet's momentum is recovered, as behind any
+/// the tube agree: the Riemann problem with the openings in place of its left half. Nothing of the jets' momentum is recovered, as behind any
 /// sudden widening at the law's own downstream pressure. When the filled bore would run supersonically, it runs no faster than an
-/// isentropic widening from the choked opening allows; beyond that the tube is not heard.
+/// isentropic widening from the choked openings allows; beyond that the tube is not heard. A chamber below the pressure at the end takes in what is
+/// mixed there: <see cref="MouthFlows"/>.
 /// </remarks>
-internal sealed class ReservoirEnd(IDischargeLaw law, double boreArea) : TubeEnd
+internal sealed class ReservoirEnd(double boreArea, params BoosterMouth[] mouths) : TubeEnd
 {
     /// <summary>Width of the bracket on the pressure at the end, relative [-].</summary>
     private const double PressureTolerance = 1e-11;
 
-    private readonly IDischargeLaw law = law;
     private readonly double boreArea = boreArea;
+    private readonly BoosterMouth[] mouths = mouths;
     private double speed;
-
-    /// <summary>The opening as far as it has grown.</summary>
-    public OrificeSize Opening { get; set; }
-
-    /// <summary>Gas in the chamber.</summary>
-    public OrificeSide Chamber { get; set; }
-
-    /// <summary>Mass fraction of products in the chamber [-].</summary>
-    public double ChamberFraction { get; set; }
 
     /// <summary>Flow of the last step, a unit of bore.</summary>
     public EndFlux Last { get; private set; }
@@ -38,9 +29,29 @@ internal sealed class ReservoirEnd(IDischargeLaw law, double boreArea) : TubeEnd
     /// <summary>Pressure at the end in the last step.</summary>
     public double LastPressure { get; private set; }
 
-    public override bool Mirrors => Opening.Area == 0;
+    /// <summary>Energy that came through the end in the last flow, a unit of bore [W/m2]: the rest of <see cref="EndFlux.Energy"/> is work on the end.</summary>
+    public double EnergyThrough { get; private set; }
+
+    /// <summary>The known flow that enters here too.</summary>
+    public EndFeed Feed { get; set; }
+
+    public override bool Mirrors => IsShut;
+
+    private bool IsShut => Feed.Mass == 0 && HighestPressure == 0;
 
     public override double Speed => speed;
+
+    /// <summary>Highest pressure behind an opening [Pa]; 0 when none is open.</summary>
+    private double HighestPressure
+    {
+        get
+        {
+            double most = 0;
+            foreach (BoosterMouth mouth in mouths)
+                most = mouth.IsOpen ? Math.Max(most, mouth.Chamber.P) : most;
+            return most;
+        }
+    }
 
     /// <summary>Sets the speed at which the end recedes [m/s], 0 or more.</summary>
     public void Recede(double value) => speed = -value;
@@ -50,6 +61,7 @@ internal sealed class ReservoirEnd(IDischargeLaw law, double boreArea) : TubeEnd
         var match = new Match(this, inside.From(speed));
         EndFlux at = match.Find(out double pressure);
         LastPressure = pressure;
+        EnergyThrough = at.Energy;
 
         // From the frame of the end to that of the tube: momentum and energy of the mass, and the work of the receding end.
         double momentum = at.Momentum + at.Mass * speed;
@@ -57,25 +69,23 @@ internal sealed class ReservoirEnd(IDischargeLaw law, double boreArea) : TubeEnd
         return Last;
     }
 
-    /// <summary>Energy that the last flow took from the chamber, a unit of bore [W/m2]: the rest of <see cref="EndFlux.Energy"/> is work on the end.</summary>
-    public double EnergyFromChamber { get; private set; }
-
-    /// <summary>Finds the pressure at which chamber and tube agree.</summary>
+    /// <summary>Finds the pressure at which chambers and tube agree.</summary>
     private ref struct Match(ReservoirEnd end, EndState tube) : IScalarFunction
     {
         private readonly EndState tube = tube;
-        private double mass;
+        private MouthFlows flows;
 
         public EndFlux Find(out double pressure)
         {
-            if (end.Opening.Area == 0)
+            if (end.IsShut)
             {
                 pressure = tube.WallPressure();
-                end.EnergyFromChamber = 0;
+                foreach (BoosterMouth mouth in end.mouths)
+                    mouth.Pass(0, 0, 0);
                 return new EndFlux(0, pressure, 0, 0);
             }
 
-            double chamber = end.Chamber.P;
+            double chamber = end.HighestPressure > 0 ? end.HighestPressure : tube.Pressure;
             double atChamber = At(chamber);
             double low = chamber, high = chamber;
             double fLow = atChamber, fHigh = atChamber;
@@ -90,48 +100,37 @@ internal sealed class ReservoirEnd(IDischargeLaw law, double boreArea) : TubeEnd
             return Flux(ref pressure);
         }
 
-        /// <summary>Velocity behind the wave in the tube less velocity of the gas that comes from the opening, at a pressure.</summary>
+        /// <summary>Velocity behind the wave in the tube less velocity of the gas that comes from the openings, at a pressure.</summary>
         public double At(double p)
         {
-            double wave = tube.VelocityAt(p);
-            if (p <= end.Chamber.P)
-            {
-                mass = OrificeKernel.SignedMassFlow(end.law, end.Opening, end.Chamber, new OrificeSide(p, end.Chamber.T, end.Chamber.Gas)) / end.boreArea;
-                return wave - Filled(p);
-            }
-
-            double rho = tube.DensityAt(p);
-            // Only R T = p/rho enters the flow, so the gas of the tube may be given with any R.
-            var back = new OrificeSide(p, p / rho, new GasConstants(1, tube.Gamma));
-            mass = OrificeKernel.SignedMassFlow(end.law, end.Opening, end.Chamber, back) / end.boreArea;
-            return wave - mass / rho;
+            flows = MouthFlows.At(end.mouths, end.Feed, end.boreArea, tube, p);
+            return tube.VelocityAt(p) - (flows.Net > 0 ? Filled(p) : flows.Net / tube.DensityAt(p));
         }
 
         /// <summary>Velocity of the inflow once it fills the bore at pressure p: (k/2) u^2 + p u = k H with k = m R/cp.</summary>
         private readonly double Filled(double p)
         {
-            GasConstants gas = end.Chamber.Gas;
-            double k = mass * gas.R / gas.Cp, H = gas.Cp * end.Chamber.T;
-            return 2 * k * H / (p + Math.Sqrt(p * p + 2 * k * k * H));
+            double k = flows.Net * flows.Gas.R / flows.Gas.Cp;
+            return 2 * k * flows.Enthalpy / (p + Math.Sqrt(p * p + 2 * k * k * flows.Enthalpy));
         }
 
         private readonly EndFlux Flux(ref double p)
         {
+            double mass = flows.Net;
             if (mass <= 0)
             {
-                double rho = tube.DensityAt(p), v = mass / rho;
-                double energy = mass * (tube.Gamma / (tube.Gamma - 1) * p / rho + 0.5 * v * v);
-                end.EnergyFromChamber = energy;
-                return new EndFlux(mass, p + mass * v, energy, mass * tube.Fraction);
+                double rho = tube.DensityAt(p), v = mass / rho, H0 = tube.Gamma / (tube.Gamma - 1) * p / rho + 0.5 * v * v;
+                flows.Share(end.mouths, H0, tube.Fraction);
+                return new EndFlux(mass, p + mass * v, mass * H0, mass * tube.Fraction);
             }
 
-            GasConstants gas = end.Chamber.Gas;
-            double H = gas.Cp * end.Chamber.T, u = Filled(p);
-            double soundSquared = gas.Gamma * gas.R * (end.Chamber.T - 0.5 * u * u / gas.Cp);
+            GasConstants gas = flows.Gas;
+            double H = flows.Enthalpy, u = Filled(p);
+            double soundSquared = gas.Gamma * gas.R * (H - 0.5 * u * u) / gas.Cp;
             if (u * u > soundSquared)
             {
-                double M = AreaRatio.SupersonicMach(Math.Max(1, ChokedFlux() / mass), gas.Gamma);
-                double T = end.Chamber.T / (1 + 0.5 * (gas.Gamma - 1) * M * M);
+                double M = AreaRatio.SupersonicMach(Math.Max(1, 1 / flows.ThroatShare(end.mouths)), gas.Gamma);
+                double T = H / gas.Cp / (1 + 0.5 * (gas.Gamma - 1) * M * M);
                 double most = M * Math.Sqrt(gas.Gamma * gas.R * T);
                 if (u > most)
                 {
@@ -140,12 +139,8 @@ internal sealed class ReservoirEnd(IDischargeLaw law, double boreArea) : TubeEnd
                 }
             }
 
-            end.EnergyFromChamber = mass * H;
-            return new EndFlux(mass, mass * u + p, mass * H, mass * end.ChamberFraction);
+            flows.Share(end.mouths, H, flows.Fraction);
+            return new EndFlux(mass, mass * u + p, mass * H, mass * flows.Fraction);
         }
-
-        /// <summary>Greatest isentropic mass flux of the chamber's gas.</summary>
-        private readonly double ChokedFlux() =>
-            end.Chamber.P / Math.Sqrt(end.Chamber.Gas.R * end.Chamber.T) * ChokedFlow.CriticalFlowFactor(end.Chamber.Gas.Gamma);
     }
 }

@@ -23,7 +23,7 @@ internal sealed class ResolvedCourse(IReadOnlyList<double> times, IReadOnlyList<
         {
             GapPressure = Between(a.GapPressure, b.GapPressure),
             ChamberPressure = Between(a.ChamberPressure, b.ChamberPressure),
-            JacketPressures = [],
+            JacketPressures = [.. a.JacketPressures.Zip(b.JacketPressures, Between)],
             Front = Between(a.Front, b.Front),
             HotTemperature = Between(a.HotTemperature, b.HotTemperature),
             NozzleTemperature = Between(a.NozzleTemperature, b.NozzleTemperature),

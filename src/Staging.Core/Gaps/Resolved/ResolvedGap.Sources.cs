@@ -2,16 +2,19 @@ using Staging.Core.Discharge;
 
 namespace Staging.Core.Gaps.Resolved;
 
-/// <summary>The source step: fragments, nozzle, vents, dead end, walls.</summary>
+/// <summary>The source step: fragments, nozzles, vents, jackets, dead end, tape, walls.</summary>
 internal sealed partial class ResolvedGap
 {
     private void Sources(double time)
     {
-        if (motor is not null)
-            Vessel(motor, time);
-        else
-            Feed(p.Feed!, time);
-        sourceTime += time;
+        double from = sourceTime, to = sourceTime + time;
+        foreach (ResolvedChamber chamber in chambers)
+        {
+            Given += chamber.Burn(from, to);
+            Left += chamber.Exhaust(from, to);
+        }
+
+        sourceTime = to;
 
         double volume = 0;
         foreach (ResolvedVent vent in vents)
@@ -22,82 +25,22 @@ internal sealed partial class ResolvedGap
             volume += vent.Stirring * Math.Max(0, passed);
         }
 
+        if (jackets is not null)
+        {
+            Left += jackets.Pass(time, out double stirred);
+            volume += stirred;
+        }
+
         StreamVolumeFlow = time > 0 ? volume / time : 0;
         if (deadEnd is not null && StreamVolumeFlow > 0)
         {
             Tube.Look();
-            deadEnd.Stir(Tube.Cells, origin, StreamVolumeFlow, time);
+            Left += deadEnd.Stir(Tube.Cells, origin, StreamVolumeFlow, time);
         }
+
+        tape?.Warm(time, TemperatureOf(Tube.Cells.First, out _));
 
         Walls(time);
-    }
-
-    /// <summary>The chamber: its fragments, and its nozzle to the rear.</summary>
-    private void Vessel(ChamberParameters c, double time)
-    {
-        double m = c.Fragments >= 0 ? BurnPlates(c, time) : Pulse(c, time);
-        double energy = m * p.Products.Cp * c.FlameTemperature;
-        chamber.Add(m, 0, energy);
-        Given = new GapTotals(Given.Mass + m, Given.Energy + energy);
-        if (!(c.Nozzle.Area > 0))
-            return;
-        Passed passed = VesselVent.Pass(ConstantCoefficientLaw.Ideal, c.Nozzle, ref chamber, c.Volume, time, p.OutsidePressure, p);
-        Left = new GapTotals(Left.Mass + passed.Mass, Left.Energy + passed.Enthalpy);
-    }
-
-    /// <summary>Mass that a half-sine pulse burns in a time [kg].</summary>
-    private double Pulse(ChamberParameters c, double time)
-    {
-        double tau = c.FragmentBurnTime, from = Math.Min(sourceTime, tau), to = Math.Min(sourceTime + time, tau);
-        return 0.5 * c.FragmentMass * (Math.Cos(Math.PI * from / tau) - Math.Cos(Math.PI * to / tau));
-    }
-
-    /// <summary>Mass that plates burn in a time [kg], at the chamber pressure of the middle of it.</summary>
-    private double BurnPlates(ChamberParameters c, double time)
-    {
-        if (!(unburnt > 0))
-            return 0;
-        Parcel half = chamber;
-        double ahead = Math.Min(0.5 * time * Rate(half), unburnt) * c.FragmentMass;
-        half.Add(ahead, 0, ahead * p.Products.Cp * c.FlameTemperature);
-        double rate = Rate(half), share = time * rate;
-        if (share >= unburnt)
-        {
-            share = unburnt;
-            SourceEnd = sourceTime + unburnt / rate;
-        }
-
-        unburnt -= share;
-        return c.FragmentMass * share;
-
-        double Rate(in Parcel at) =>
-            c.ShareRate * Math.Pow(at.Zone(p).PressureVolume / c.Volume / BurnRateLaw.ReferencePressure_Pa, c.PressureExponent);
-    }
-
-    /// <summary>A known flow, into the first cell and without momentum. Simpson's rule on each piece is exact: flow and temperature are straight lines.</summary>
-    private void Feed(FeedParameters feed, double time)
-    {
-        double mass = 0, energy = 0;
-        ReadOnlySpan<double> times = feed.Times;
-        for (int piece = 0; piece + 1 < times.Length; piece++)
-        {
-            double from = Math.Max(sourceTime, times[piece]), to = Math.Min(sourceTime + time, times[piece + 1]);
-            if (!(to > from))
-                continue;
-            (double m0, double T0) = feed.At(piece, from);
-            (double m1, double T1) = feed.At(piece, 0.5 * (from + to));
-            (double m2, double T2) = feed.At(piece, to);
-            mass += (to - from) / 6 * (m0 + 4 * m1 + m2);
-            energy += (to - from) / 6 * p.Products.Cp * (m0 * T0 + 4 * m1 * T1 + m2 * T2);
-        }
-
-        TubeArrays a = Tube.Cells;
-        int i = a.First;
-        double perVolume = 1 / (p.Profile.FirstArea * Tube.VolumeOf(i));
-        a.Density[i] += perVolume * mass;
-        a.Products[i] += perVolume * mass;
-        a.Energy[i] += perVolume * energy;
-        Given = new GapTotals(Given.Mass + mass, Given.Energy + energy);
     }
 
     /// <summary>Lets one cell pass gas through the holes over it; what leaves keeps its speed along the tube. Returns the volume that left [m3].</summary>
@@ -113,7 +56,7 @@ internal sealed partial class ResolvedGap
         a.Products[i] = parcel.Products / volume;
         a.Momentum[i] -= carried * u / volume;
         a.Energy[i] -= energy / volume;
-        Left = new GapTotals(Left.Mass + passed.Mass, Left.Energy + energy);
+        Left += new GapTotals(passed.Mass, energy);
         return passed.Volume;
     }
 
@@ -124,11 +67,18 @@ internal sealed partial class ResolvedGap
 
         // The end wall, as the wall of the dead end in the displacement model.
         int last = a.End - 1;
-        double rhoCv = (a.Density[last] - a.Products[last]) * p.Air.Cv + a.Products[last] * p.Products.Cv;
-        double T = (a.Energy[last] - 0.5 * a.Momentum[last] * a.Momentum[last] / a.Density[last]) / rhoCv;
+        double T = TemperatureOf(last, out double rhoCv);
         double x = time * p.WallHeatTransfer / (rhoCv * Tube.CellLength);
         double loss = rhoCv * (T - p.OutsideTemperature) * (1 - 1 / (1 + x + 0.5 * x * x));
         a.Energy[last] -= loss;
-        Left = new GapTotals(Left.Mass, Left.Energy + (lost + loss * Tube.CellLength * Tube.RelativeArea(last)) * p.Profile.FirstArea);
+        Left += new GapTotals(0, (lost + loss * Tube.CellLength * Tube.RelativeArea(last)) * p.Profile.FirstArea);
+    }
+
+    /// <summary>Temperature of a cell [K], and its heat capacity a unit of volume [J/(m3 K)], from what it holds now.</summary>
+    private double TemperatureOf(int i, out double rhoCv)
+    {
+        TubeArrays a = Tube.Cells;
+        rhoCv = (a.Density[i] - a.Products[i]) * p.Air.Cv + a.Products[i] * p.Products.Cv;
+        return (a.Energy[i] - 0.5 * a.Momentum[i] * a.Momentum[i] / a.Density[i]) / rhoCv;
     }
 }

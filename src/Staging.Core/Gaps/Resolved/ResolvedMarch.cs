@@ -18,7 +18,8 @@ internal sealed class ResolvedMarch
     private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
     private SolverFailure? failure;
     private int profilesKept;
-    private bool sliding;
+    private JointPhase phase = JointPhase.Held;
+    private double last = double.PositiveInfinity;
     private bool burnt;
     private double pressure;
     private double atVent;
@@ -44,7 +45,7 @@ internal sealed class ResolvedMarch
     {
         GapTotals first = gap.Totals;
         KeepProfiles();
-        while (gap.Time < p.Horizon)
+        while (gap.Time < Math.Min(p.Horizon, last))
         {
             cancel.ThrowIfCancellationRequested();
             if (!Step() || Happens())
@@ -73,15 +74,15 @@ internal sealed class ResolvedMarch
     {
         if (gap.Tube.Steps + gap.Tube.Repeats >= options.MostSteps)
             return Fail(SolverFailureKind.TooManySteps, $"All {options.MostSteps} steps were used up at {gap.Time * 1e3:G4} ms.");
-        if (!sliding && joint.Acceleration(pressure, p.Breakaway) > 0)
+        if (phase == JointPhase.Held && joint.Acceleration(pressure, p.Breakaway + gap.TapeHolds) > 0)
         {
-            sliding = true;
+            phase = JointPhase.Slides;
             events.Add((GapEventKind.JointMoves, gap.Time));
         }
 
-        double until = Math.Min(Math.Min(watch.Next, p.Horizon), profilesKept < profileTimes.Length ? profileTimes[profilesKept] : p.Horizon);
-        double acceleration = sliding ? joint.Acceleration(pressure, joint.Friction(gap.Slide)) : 0;
-        return gap.Step(until, sliding, acceleration)
+        double until = Math.Min(Math.Min(watch.Next, Math.Min(p.Horizon, last)), profilesKept < profileTimes.Length ? profileTimes[profilesKept] : p.Horizon);
+        double acceleration = phase == JointPhase.Held ? 0 : joint.Acceleration(pressure, joint.Friction(gap.Slide));
+        return gap.Step(until, phase, acceleration)
             || Fail(SolverFailureKind.StepTooSmall, $"A cell lost its gas at {gap.Time * 1e3:G4} ms however short the step.");
     }
 
@@ -97,8 +98,12 @@ internal sealed class ResolvedMarch
         double time = gap.Time, before = time - gap.LastStep;
         pressure = gap.Pressure;
         double vent = gap.ProductsAtLastVent, nozzle = gap.Nozzle(out _).ProductFraction;
-        Reached(GapEventKind.FrontAtLastVent, atVent, vent, before, time);
-        Reached(GapEventKind.ProductsAtNozzle, atNozzle, nozzle, before, time);
+        if (phase != JointPhase.Open)
+        {
+            Reached(GapEventKind.FrontAtLastVent, atVent, vent, before, time);
+            Reached(GapEventKind.ProductsAtNozzle, atNozzle, nozzle, before, time);
+        }
+
         if (!burnt && time >= gap.SourceEnd)
         {
             burnt = true;
@@ -112,24 +117,37 @@ internal sealed class ResolvedMarch
         KeepProfiles();
         progress?.Reached(time);
 
-        if (sliding && gap.Slide >= p.Engagement)
-        {
-            double late = gap.SlideSpeed > 0 ? (gap.Slide - p.Engagement) / gap.SlideSpeed : 0;
-            events.Add((GapEventKind.JointOpens, Math.Max(before, time - late)));
+        if (JointChanges(before, time))
             return true;
+        if (!burnt || gap.HighestPressure > (1 + GapSystem.SpentShare) * p.OutsidePressure)
+            return false;
+        events.Add((GapEventKind.Spent, time));
+        return true;
+    }
+
+    /// <summary>Lets a sliding joint open or come to rest; true when the run ends with that.</summary>
+    private bool JointChanges(double before, double time)
+    {
+        if (phase != JointPhase.Slides)
+            return false;
+        if (gap.Slide >= p.Engagement)
+        {
+            double late = gap.SlideSpeed > 0 ? (gap.Slide - p.Engagement) / gap.SlideSpeed : 0, opens = Math.Max(before, time - late);
+            phase = JointPhase.Open;
+            last = opens + p.AfterOpening;
+            events.Add((GapEventKind.JointOpens, opens));
+            watch.Open();
+            return last <= time;
         }
 
-        if (sliding && gap.SlideSpeed < 0)
+        if (gap.SlideSpeed < 0)
         {
-            sliding = false;
+            phase = JointPhase.Held;
             gap.Rest();
             events.Add((GapEventKind.JointRests, time));
         }
 
-        if (!burnt || Math.Max(pressure, gap.ChamberPressure) > (1 + GapSystem.SpentShare) * p.OutsidePressure)
-            return false;
-        events.Add((GapEventKind.Spent, time));
-        return true;
+        return false;
     }
 
     /// <summary>Enters the first time at which half of the gas somewhere is products, on a straight line over the step.</summary>

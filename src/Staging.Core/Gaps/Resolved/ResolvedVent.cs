@@ -12,14 +12,15 @@ internal sealed class ResolvedVent
     private readonly double[] share;
 
     /// <param name="vent">The holes.</param>
-    /// <param name="last">The last vent, to which shares of stirring are related.</param>
+    /// <param name="isLast">Whether it draws where the last vent does.</param>
+    /// <param name="lastStirring">Share of the stirring of the last vent that reaches the nozzle plane [-].</param>
     /// <param name="cellLength">Length of a cell [m].</param>
     /// <param name="cells">Cells in the tube.</param>
-    public ResolvedVent(in VentParameters vent, in VentParameters last, double cellLength, int cells)
+    public ResolvedVent(in VentParameters vent, bool isLast, double lastStirring, double cellLength, int cells)
     {
         this.vent = vent;
-        IsLast = vent.Station >= last.Station;
-        Stirring = vent.Stirring / last.Stirring;
+        IsLast = isLast;
+        Stirring = lastStirring > 0 ? vent.Stirring / lastStirring : isLast ? 1 : 0;
         double middle = vent.Station + 0.5 * vent.Spread, half = 0.5 * (vent.Outlet.Size.Diameter + vent.Spread);
         int from = Math.Clamp((int)((middle - half) / cellLength), 0, cells - 1);
         int to = Math.Clamp((int)((middle + half) / cellLength), from, cells - 1);
@@ -48,7 +49,10 @@ internal sealed class ResolvedVent
     /// <summary>Share of its stirring that reaches the nozzle plane, over that of the last vent [-].</summary>
     public double Stirring { get; }
 
-    /// <summary>Pressure behind the holes [Pa].</summary>
+    /// <summary>Index of the jacket behind the holes; -1 outside.</summary>
+    public int Jacket => vent.Outlet.Jacket;
+
+    /// <summary>Pressure behind the holes [Pa], where they lead outside.</summary>
     public double Behind => vent.Outlet.OutsidePressure;
 
     /// <summary>Share of the hole area over each covered cell [-].</summary>

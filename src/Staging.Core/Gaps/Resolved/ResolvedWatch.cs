@@ -12,6 +12,7 @@ internal sealed class ResolvedWatch : IGapExtremes
     private readonly List<GapReading> moments = [];
     private readonly ImmutableArray<GapProfile>.Builder profiles = ImmutableArray.CreateBuilder<GapProfile>();
     private double temperature;
+    private bool opened;
 
     public ResolvedWatch(GapParameters p, ResolvedGap gap)
     {
@@ -30,7 +31,7 @@ internal sealed class ResolvedWatch : IGapExtremes
 
     public double PeakSurface { get; private set; }
 
-    public double? PeakSurfaceAfterOpening => null;
+    public double? PeakSurfaceAfterOpening { get; private set; }
 
     public double PeakPressure { get; private set; }
 
@@ -46,9 +47,14 @@ internal sealed class ResolvedWatch : IGapExtremes
 
     public ResolvedCourse Course => new(times, moments, profiles.ToImmutable());
 
+    /// <summary>Tells that the joint has opened: from here on nothing counts as lit, and the extremes are those of an unguided gas.</summary>
+    public void Open() => opened = true;
+
     /// <summary>The extremes after a step.</summary>
     public void Stepped(double pressure, double productsAtNozzle)
     {
+        if (opened)
+            return;
         PeakPressure = Math.Max(PeakPressure, pressure);
         PeakProducts = Math.Max(PeakProducts, productsAtNozzle);
     }
@@ -60,12 +66,18 @@ internal sealed class ResolvedWatch : IGapExtremes
         double settled = p.Grain.Initial + surface.Settle(GapWatch.Interval);
         double after = heating.Settle(settled, surface.Gain, temperature, out double flux);
         surface.Advance(flux);
-        if (double.IsNaN(LitTime) && after >= p.Grain.Ignition)
+        if (!opened && double.IsNaN(LitTime) && after >= p.Grain.Ignition)
             LitTime = Next - GapWatch.Interval * (after - p.Grain.Ignition) / (after - temperature);
         temperature = after;
-        PeakSurface = Math.Max(PeakSurface, after);
         Marks++;
         Keep(heating);
+        if (opened)
+        {
+            PeakSurfaceAfterOpening = Math.Max(PeakSurfaceAfterOpening ?? 0, after);
+            return;
+        }
+
+        PeakSurface = Math.Max(PeakSurface, after);
         LeastFrontRemaining = Math.Min(LeastFrontRemaining, p.LastVent + gap.Stretch - moments[^1].Front);
     }
 
@@ -110,7 +122,7 @@ internal sealed class ResolvedWatch : IGapExtremes
         {
             GapPressure = gap.Pressure,
             ChamberPressure = gap.ChamberPressure,
-            JacketPressures = [],
+            JacketPressures = gap.JacketPressures,
             Front = Front(),
             HotTemperature = HotTemperature(),
             NozzleTemperature = nozzle.Temperature,

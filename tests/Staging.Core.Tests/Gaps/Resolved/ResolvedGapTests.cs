@@ -154,10 +154,10 @@ public class ResolvedGapTests
     {
         var gap = new ResolvedGap(GapLowering.Lower(Bench.Gap), Coarse, 0.25, 0.027);
         for (int s = 0; s < 200; s++)
-            gap.Step(1, sliding: true, acceleration: 100);
+            gap.Step(1, JointPhase.Slides, acceleration: 100);
         long before = GC.GetAllocatedBytesForCurrentThread();
         for (int s = 0; s < 200; s++)
-            gap.Step(1, sliding: true, acceleration: 100);
+            gap.Step(1, JointPhase.Slides, acceleration: 100);
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
     }
 

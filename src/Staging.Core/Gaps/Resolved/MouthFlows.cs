@@ -1,0 +1,153 @@
+using Staging.Core.Discharge;
+using Staging.Core.Gases;
+
+namespace Staging.Core.Gaps.Resolved;
+
+/// <summary>What passes the openings of all chambers at one pressure at the booster's end, each a unit of bore.</summary>
+/// <remarks>
+/// Chambers above that pressure give their own gas, which mixes at the end; chambers below it take in the mixture. Where they would take more than the
+/// others give, the rest comes from the tube, and the mixture is counted with it: nothing is made or lost, and with one chamber it is the plain
+/// flow in one or the other direction. Flows of both signs come of chambers that burn through at different times, and of a joint that has opened: the
+/// outside is then one more chamber. A known flow gives whatever the pressure.
+/// </remarks>
+internal readonly struct MouthFlows
+{
+    private readonly double pressure;
+    private readonly double bore;
+
+    /// <summary>R T [J/kg] and gamma of the gas that quieter chambers take in, as their law sees it.</summary>
+    private readonly double backRT;
+    private readonly double backGamma;
+    private readonly double into;
+    private readonly double fed;
+    private readonly double back;
+
+    private MouthFlows(BoosterMouth[] mouths, in EndFeed feed, double bore, in EndState tube, double p)
+    {
+        pressure = p;
+        this.bore = bore;
+        double massR = 0, massCp = 0, energy = 0, products = 0;
+        int givers = 0, takers = 0;
+        if (feed.Mass > 0)
+        {
+            fed = into = feed.Mass;
+            massR = into * feed.Gas.R;
+            massCp = into * feed.Gas.Cp;
+            energy = into * feed.Enthalpy;
+            products = into;
+            givers = 1;
+            (Gas, Enthalpy, Fraction) = (feed.Gas, feed.Enthalpy, 1);
+        }
+
+        foreach (BoosterMouth mouth in mouths)
+        {
+            if (!mouth.IsOpen)
+                continue;
+            if (mouth.Chamber.P < p)
+            {
+                takers++;
+                continue;
+            }
+
+            GasConstants gas = mouth.Chamber.Gas;
+            double m = Out(mouth);
+            into += m;
+            massR += m * gas.R;
+            massCp += m * gas.Cp;
+            energy += m * mouth.Enthalpy;
+            products += m * mouth.Fraction;
+            if (++givers == 1)
+                (Gas, Enthalpy, Fraction) = (gas, mouth.Enthalpy, mouth.Fraction);
+        }
+
+        if (givers > 1 && into > 0)
+        {
+            double R = massR / into, cp = massCp / into;
+            (Gas, Enthalpy, Fraction) = (new GasConstants(R, cp / (cp - R)), energy / into, products / into);
+        }
+
+        if (takers == 0)
+            return;
+        double tubeRT = p / tube.DensityAt(p);
+        (backRT, backGamma) = into > 0 ? (Gas.R * Enthalpy / Gas.Cp, Gas.Gamma) : (tubeRT, tube.Gamma);
+        back = Taken(mouths);
+        if (!(into > 0) || back <= into)
+            return;
+        double s = into / back;
+        backRT = s * backRT + (1 - s) * tubeRT;
+        backGamma = s * backGamma + (1 - s) * tube.Gamma;
+        back = Taken(mouths);
+    }
+
+    /// <summary>Mass flow into the tube; negative out of it [kg/(m2 s)].</summary>
+    public double Net => into - back;
+
+    /// <summary>Gas that the giving chambers mix to.</summary>
+    public GasConstants Gas { get; }
+
+    /// <summary>Its total enthalpy [J/kg].</summary>
+    public double Enthalpy { get; }
+
+    /// <summary>Its mass fraction of products [-].</summary>
+    public double Fraction { get; }
+
+    public static MouthFlows At(BoosterMouth[] mouths, in EndFeed feed, double bore, in EndState tube, double p) => new(mouths, feed, bore, tube, p);
+
+    /// <summary>Enters the flow of every chamber; the tube takes or gives gas of a total enthalpy and a fraction of products.</summary>
+    public void Share(BoosterMouth[] mouths, double tubeEnthalpy, double tubeFraction)
+    {
+        double enthalpy = Enthalpy, fraction = Fraction;
+        if (back > into)
+        {
+            double share = into / back;
+            enthalpy = share * enthalpy + (1 - share) * tubeEnthalpy;
+            fraction = share * fraction + (1 - share) * tubeFraction;
+        }
+
+        foreach (BoosterMouth mouth in mouths)
+        {
+            if (!mouth.IsOpen)
+                mouth.Pass(0, 0, 0);
+            else if (mouth.Chamber.P < pressure)
+                mouth.Pass(-In(mouth), fraction, enthalpy);
+            else
+                mouth.Pass(Out(mouth), mouth.Fraction, mouth.Enthalpy);
+        }
+    }
+
+    /// <summary>Choked area that would give the same inflow, over the bore [-]; a known flow counts as the whole bore, so it never runs supersonically.</summary>
+    public double ThroatShare(BoosterMouth[] mouths)
+    {
+        double sum = fed > 0 ? 1 : 0;
+        foreach (BoosterMouth mouth in mouths)
+        {
+            if (mouth.IsOpen && mouth.Chamber.P >= pressure)
+                sum += Out(mouth) / ChokedFlux(mouth.Chamber);
+        }
+
+        return sum;
+    }
+
+    private double Out(BoosterMouth mouth) => OrificeKernel.SignedMassFlow(
+        mouth.Law, mouth.Opening, mouth.Chamber, new OrificeSide(pressure, mouth.Chamber.T, mouth.Chamber.Gas)) / bore;
+
+    /// <summary>Only R T = p/rho enters the flow, so the gas before the opening may be given with any R.</summary>
+    private double In(BoosterMouth mouth) => -OrificeKernel.SignedMassFlow(
+        mouth.Law, mouth.Opening, mouth.Chamber, new OrificeSide(pressure, backRT, new GasConstants(1, backGamma))) / bore;
+
+    private double Taken(BoosterMouth[] mouths)
+    {
+        double sum = 0;
+        foreach (BoosterMouth mouth in mouths)
+        {
+            if (mouth.IsOpen && mouth.Chamber.P < pressure)
+                sum += In(mouth);
+        }
+
+        return sum;
+    }
+
+    /// <summary>Greatest isentropic mass flux of a chamber's gas [kg/(m2 s)].</summary>
+    private static double ChokedFlux(in OrificeSide chamber) =>
+        chamber.P / Math.Sqrt(chamber.Gas.R * chamber.T) * ChokedFlow.CriticalFlowFactor(chamber.Gas.Gamma);
+}
