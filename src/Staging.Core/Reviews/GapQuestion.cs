@@ -24,6 +24,9 @@ public sealed record GapQuestion
     /// <summary>The probability asked for; null for nominal answers.</summary>
     public Assurance? Asked { get; init; }
 
+    /// <summary>How the gas in the gap is modelled; <see cref="GapModel.Displacement"/>, where nothing else is said.</summary>
+    public GapModel Model { get; init => field = Guard.NotNull(value); } = new GapModel.Displacement();
+
     /// <summary>How the gap is integrated.</summary>
     public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.Default;
 }

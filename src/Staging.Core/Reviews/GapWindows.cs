@@ -96,7 +96,7 @@ public static class GapWindows
         GapProblem problem = question.Problem with { Design = question.Problem.Design with { Tube = tube, Vents = [question.Layout.VentOf(tube, total)] } };
         if (breakaway_N is { } newtons)
             problem = GapInputs.WithBreakaway(problem, newtons);
-        bool IsLit(GapProblem p, CancellationToken cancel) => p.Solve(options: question.Solver, cancellationToken: cancel).Outcome.IsLit;
+        bool IsLit(GapProblem p, CancellationToken cancel) => p.Solve(question.Model, question.Solver, cancellationToken: cancel).Outcome.IsLit;
         ImmutableArray<StudyInput<GapProblem>> uncertain = breakaway_N is null ? question.Uncertain : [.. question.Uncertain.Where(i => i.Path != GapInputs.BreakawayPath)];
         return question.Asked is { } asked && !uncertain.IsEmpty ? asked.Of(InputSet.Of(problem, uncertain), IsLit, stop) : IsLit(problem, stop);
     }

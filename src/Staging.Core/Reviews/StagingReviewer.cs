@@ -40,8 +40,8 @@ public static class StagingReviewer
         return new GapReview
         {
             Staging = staging,
-            Run = problem.Solve(options: gap.Solver, cancellationToken: cancel),
-            Advice = problem.SizeVents(gap.Layout, options: gap.Solver, cancellationToken: cancel),
+            Run = problem.Solve(gap.Model, gap.Solver, cancellationToken: cancel),
+            Advice = problem.SizeVents(gap.Layout, gap.Model, gap.Solver, cancel),
         };
     }
 }

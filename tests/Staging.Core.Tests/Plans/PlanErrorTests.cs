@@ -1,5 +1,6 @@
 using System.Text;
 using Staging.Core.Flight;
+using Staging.Core.Gaps;
 using Staging.Core.Gases;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
@@ -123,10 +124,39 @@ public class PlanErrorTests
         Assert.Equal(DemoPlan.Plan.Name, DemoPlan.Parse(DemoPlan.With("{", "{ \"$schema\": \"staging-plan.schema.json\",")).Name);
 
     [Fact]
+    public void A_gap_is_modelled_as_the_plan_says_and_by_displacement_where_it_says_nothing()
+    {
+        Assert.IsType<GapModel.Displacement>(GapOf(DemoPlan.Plan).Model);
+        Assert.IsType<GapModel.Stirred>(GapOf(DemoPlan.Parse(Modelled("{ \"kind\": \"stirred\" }"))).Model);
+        var usual = Assert.IsType<GapModel.Resolved>(GapOf(DemoPlan.Parse(Modelled("{ \"kind\": \"resolved\" }"))).Model);
+        Assert.Equal(new GapModel.Resolved(), usual);
+        var coarse = Assert.IsType<GapModel.Resolved>(GapOf(DemoPlan.Parse(Modelled("{ \"kind\": \"resolved\", \"cells\": 60 }"))).Model);
+        Assert.Equal(60, coarse.Cells);
+    }
+
+    [Theory]
+    [InlineData("{ \"kind\": \"reslved\" }", ".model.kind", "'resolved'")]
+    [InlineData("{ \"kind\": \"magic\" }", ".model.kind", "displacement, stirred, resolved")]
+    [InlineData("{ \"kind\": \"resolved\", \"cells\": 12 }", ".model.cells", "20")]
+    [InlineData("{ \"kind\": \"stirred\", \"cells\": 60 }", ".model.cells", "not a known key")]
+    [InlineData("\"resolved\"", ".model", "an object is wanted")]
+    public void A_model_that_is_not_there_is_refused_with_those_that_are(string model, string path, string says)
+    {
+        PlanProblem problem = Assert.Single(DemoPlan.ProblemsOf(Modelled(model)));
+        Assert.EndsWith(path, problem.JsonPath, StringComparison.Ordinal);
+        Assert.Contains(says, problem.Message, StringComparison.Ordinal);
+    }
+
+    private static GapIgnition GapOf(StagingPlan plan) =>
+        Assert.IsType<GapIgnition>(Assert.IsType<StageIgnition.ByGap>(plan.Flight.Stages[1].Ignition).Gap);
+
+    private static string Modelled(string model) => DemoPlan.With("\"holePressureCoefficient\"", $"\"model\": {model}, \"holePressureCoefficient\"");
+
+    [Fact]
     public void Solver_numbers_may_be_left_out_and_physics_not()
     {
         string named = DemoPlan.With("\"holePressureCoefficient\"", "\"solver\": { \"mostSteps\": 1234 }, \"holePressureCoefficient\"");
-        GapIgnition gap = Assert.IsType<GapIgnition>(Assert.IsType<StageIgnition.ByGap>(DemoPlan.Parse(named).Flight.Stages[1].Ignition).Gap);
+        GapIgnition gap = GapOf(DemoPlan.Parse(named));
         Assert.Equal(1234, gap.Solver.MostSteps);
         Assert.Equal(1e-8, gap.Solver.RelativeTolerance);
     }

@@ -213,12 +213,18 @@ public static class PlanCases
         from land in Lengths(0, 1)
         from drills in Gen.Elements(Enum.GetValues<DrillSeries>())
         from coefficient in Number(-1.5, 1)
+        from model in Gen.Elements<GapModel>(
+            new GapModel.Displacement(),
+            new GapModel.Stirred(),
+            new GapModel.Resolved(),
+            new GapModel.Resolved { Cells = 77, CourantNumber = 0.6, ProfileTimes = [Duration.FromMicroseconds(300), Duration.FromMilliseconds(2)] })
         from solver in Gen.Elements(SolverOptions.Default, SolverOptions.Default with { RelativeTolerance = 1e-6, MostSteps = 1000, LongestStep = Duration.FromMilliseconds(2) })
         select new GapIgnition
         {
             Design = design,
             Layout = new VentLayout { HoleCount = count, WallThickness = wall, Land = land, Drills = drills },
             HolePressureCoefficient = coefficient,
+            Model = model,
             Solver = solver,
         };
 

@@ -169,6 +169,26 @@ public class StagingReviewTests
     }
 
     [Fact]
+    public void The_model_of_the_gap_is_that_of_its_ignition_in_flight_in_the_run()
+    {
+        BurnThroughState state = Assert.Single(Lit.Gaps).Staging.State;
+        var gap = new GapIgnition { Design = TestPlans.Lighting, Layout = TestPlans.Layout, HolePressureCoefficient = 0 };
+        var stirred = new GapModel.Stirred();
+        var resolved = new GapModel.Resolved { Cells = 40 };
+        foreach (GapModel model in (GapModel[])[new GapModel.Displacement(), stirred, resolved])
+        {
+            GapIgnition with = gap with { Model = model };
+            var lit = Assert.IsType<GapIgnitionResult.Lit>(with.Ignite(state));
+            Assert.Equal(with.ProblemAt(state).Solve(model).TimeOf(GapEventKind.Lit)!.Value, lit.IgnitionLag);
+        }
+
+        GapReview reviewed = Assert.Single(TestPlans.Through(gap with { Model = stirred }).Review().Gaps);
+        Assert.Same(stirred, reviewed.Run.Model);
+        Assert.NotEqual(Assert.Single(Lit.Gaps).Run.PeakGrainSurface, reviewed.Run.PeakGrainSurface);
+        Assert.NotEqual(Assert.Single(Lit.Gaps).Advice, reviewed.Advice);
+    }
+
+    [Fact]
     public void Holes_in_fast_flight_see_no_less_than_a_vacuum()
     {
         GapReview gap = Assert.Single(Lit.Gaps);

@@ -22,10 +22,10 @@ internal static class TestPlans
     /// <summary>A gap that lights: four 5 mm holes and a joint that holds.</summary>
     public static GapDesign Lighting { get; } = Bench.Design with { Vents = [Bench.Hole(Bench.Design.Tube, 5, 4)], Joint = Bench.Joint(60) };
 
-    public static StagingPlan Through(GapDesign design, double coefficient = 0) => Of(TestFlights.TwoStages(new StageIgnition.ByGap
-    {
-        Gap = new GapIgnition { Design = design, Layout = Layout, HolePressureCoefficient = coefficient },
-    }));
+    public static StagingPlan Through(GapDesign design, double coefficient = 0) =>
+        Through(new GapIgnition { Design = design, Layout = Layout, HolePressureCoefficient = coefficient });
+
+    public static StagingPlan Through(GapIgnition gap) => Of(TestFlights.TwoStages(new StageIgnition.ByGap { Gap = gap }));
 
     public static StagingPlan Of(FlightPlan flight) => new() { Name = "invented test plan", Flight = flight, SiteSize = Length.FromMeters(300) };
 }

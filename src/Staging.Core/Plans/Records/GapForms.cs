@@ -123,7 +123,8 @@ internal static class GapForms
         var design = f.Required("design", Design, x => x.Design, "The gap as built.");
         var layout = f.Required("layout", Layout, x => x.Layout, "How new vents would be drilled, for the advice of a review.");
         var pressure = f.Required("holePressureCoefficient", NumberForm.Ratio, x => x.HolePressureCoefficient, "Pressure coefficient of the body side at the holes; near 0 on a long cylinder.");
+        var model = f.Optional("model", GapModelForm.Form, x => x.Model, new GapModel.Displacement(), "How the gas in the gap is modelled; displacement when left out.");
         var solver = f.Optional("solver", SolverForm.Form, x => x.Solver, SolverOptions.Default, "How the gap is integrated; the defaults when left out.");
-        return v => new GapIgnition { Design = design[v], Layout = layout[v], HolePressureCoefficient = pressure[v], Solver = solver[v] };
+        return v => new GapIgnition { Design = design[v], Layout = layout[v], HolePressureCoefficient = pressure[v], Model = model[v], Solver = solver[v] };
     });
 }
