@@ -23,24 +23,26 @@ public class ResolvedTubeChecks
     private static readonly Tolerance HalfPercent = Tolerance.Relative(0.005, "asked of the resolved model on 400 cells");
 
     /// <summary>
-    /// Speed of the contact over the second half of the run, where the mass fraction passes one half: the start of a run from a jump puts
-    /// the contact off by about one cell, once. The gas between the waves moves at the same speed. The case of 300 kPa, slowest and with the
-    /// greatest change of density over the shortest way (40 cells), keeps 0.5 % in the speed of the gas but not at the half-way mark of the mixture (1 %),
-    /// so there only the gas is checked.
+    /// Speed of the contact over the second half of the run, its place taken from what the scheme conserves: the mass of products between a station in the
+    /// plateau behind it and the end of the tube, over the density of the plateau. Through that station products come at rho* u*, so the place moves with
+    /// u* to round-off however much the contact is smeared. (The place where the mass fraction passes one half does not: in a smeared contact it lies off
+    /// its middle by volume, towards the lighter gas by an amount that grows with the smear; over the same time it moved 0.3, 0.3, 0.3 and 1.0 % off.)
+    /// The start of a run from a jump puts the contact off by a third of a cell at most, once.
     /// </summary>
     [Theory]
-    [InlineData("Sod", 1.0, 1.0, 1.4, 287.05287, 0.125, 0.1, 0.2, 0.92745262004895, true)]
-    [InlineData("two gases, gamma 1.25 and 1.4", 1.0, 1.0, 1.25, 287.05287, 0.125, 0.1, 0.2, 0.970387430773472, true)]
-    [InlineData("hot gas 1 MPa into air", 2.08973216886736, 1e6, 1.25, 239.2651113, 1.22497814345127, 101325, 0.5e-3, 441.114973494909, true)]
-    [InlineData("hot gas 300 kPa into air", 0.626919650660209, 3e5, 1.25, 239.2651113, 1.22497814345127, 101325, 0.5e-3, 197.249661228049, false)]
-    public void Contact_speed(string name, double rhoL, double pL, double gammaL, double rL, double rhoR, double pR, double time, double expected, bool isMarkChecked)
+    [InlineData("Sod", 1.0, 1.0, 1.4, 287.05287, 0.125, 0.1, 0.2, 0.92745262004895)]
+    [InlineData("two gases, gamma 1.25 and 1.4", 1.0, 1.0, 1.25, 287.05287, 0.125, 0.1, 0.2, 0.970387430773472)]
+    [InlineData("hot gas 1 MPa into air", 2.08973216886736, 1e6, 1.25, 239.2651113, 1.22497814345127, 101325, 0.5e-3, 441.114973494909)]
+    [InlineData("hot gas 300 kPa into air", 0.626919650660209, 3e5, 1.25, 239.2651113, 1.22497814345127, 101325, 0.5e-3, 197.249661228049)]
+    public void Contact_speed(string name, double rhoL, double pL, double gammaL, double rL, double rhoR, double pR, double time, double expected)
     {
-        TubeFlow tube = Tube(new FlowState(rhoL, 0, pL, gammaL), new FlowState(rhoR, 0, pR, 1.4), rL);
-        double half = Run(tube, time / 2), atHalf = Mark(tube);
+        FlowState left = new(rhoL, 0, pL, gammaL), right = new(rhoR, 0, pR, 1.4);
+        RiemannSolution exact = RiemannProblem.Solve(left, right);
+        TubeFlow tube = Tube(left, right, rL);
+        double half = Run(tube, time / 2), atHalf = Place(tube, left, exact, half);
         double whole = half + Run(tube, time - half);
-        double speed = (Mark(tube) - atHalf) / (whole - half);
-        if (isMarkChecked)
-            Check($"resolved tube, {name}: contact speed over the second half", "-", expected, speed, HalfPercent, Toro);
+        double speed = (Place(tube, left, exact, whole) - atHalf) / (whole - half);
+        Check($"resolved tube, {name}: contact speed over the second half", "-", expected, speed, HalfPercent, Toro);
         Check($"resolved tube, {name}: speed of the gas five cells either side of the contact", "-", expected, GasSpeed(tube), HalfPercent, Toro);
     }
 
@@ -99,18 +101,24 @@ public class ResolvedTubeChecks
         return t;
     }
 
-    private static double Mark(TubeFlow tube)
+    /// <summary>Distance of the contact from the diaphragm by the mass of products beyond the middle of the plateau between fan and contact.</summary>
+    private static double Place(TubeFlow tube, in FlowState left, in RiemannSolution exact, double time)
     {
         TubeArrays a = tube.Cells;
-        int i = a.First;
-        while (a.Fraction[i + 1] >= 0.5)
-            i++;
-        return (i - a.First + 0.5 + (a.Fraction[i] - 0.5) / (a.Fraction[i] - a.Fraction[i + 1])) * tube.CellLength - 0.5;
+        double tail = exact.ContactSpeed - Math.Sqrt(left.Gamma * exact.StarPressure / exact.LeftStarDensity);
+        int station = a.First + (int)Math.Round((0.5 + 0.5 * (tail + exact.ContactSpeed) * time) * Cells);
+        double beyond = 0;
+        for (int i = station; i < a.End; i++)
+            beyond += a.Products[i] * tube.CellLength;
+        return (station - a.First) * tube.CellLength - 0.5 + beyond / a.Density[station];
     }
 
     private static double GasSpeed(TubeFlow tube)
     {
-        int at = tube.Cells.First + (int)((Mark(tube) + 0.5) * Cells);
-        return 0.5 * (tube.Cells.Velocity[at - 5] + tube.Cells.Velocity[at + 5]);
+        TubeArrays a = tube.Cells;
+        int at = a.First;
+        while (a.Fraction[at + 1] >= 0.5)
+            at++;
+        return 0.5 * (a.Velocity[at - 5] + a.Velocity[at + 5]);
     }
 }
