@@ -16,9 +16,9 @@ internal struct StepControl(int order, double memory)
     private const double ShrinkWhenNotFinite = 0.1;
     private const double Taken = 0.75;
     private const double SmallestError = 1e-10;
-    private static readonly double LogSmallestRemembered = Math.Log(1e-4);
+    private static readonly double LogSmallestRemembered = Math.Log2(1e-4);
 
-    /// <summary>Logarithm of the error before: products of powers are sums of logarithms, at the cost of one logarithm and one exponential a step.</summary>
+    /// <summary>Logarithm to base two of the error before: products of powers are sums of logarithms, at the cost of one logarithm and one power a step.</summary>
     private double lastLogError;
 
     /// <summary>The step size to try next [s]; zero before the first <see cref="Restart"/>.</summary>
@@ -34,8 +34,8 @@ internal struct StepControl(int order, double memory)
     /// <summary>A step of size <paramref name="h"/> met the tolerance.</summary>
     public void Accept(double h, double error, bool afterRejection)
     {
-        double logError = Math.Log(Math.Max(error, SmallestError));
-        double growth = Safety * Math.Exp((memory * lastLogError - (1 - Taken * memory) * logError) / order);
+        double logError = BinaryLogarithm.Of(Math.Max(error, SmallestError));
+        double growth = Safety * BinaryLogarithm.Power((memory * lastLogError - (1 - Taken * memory) * logError) / order);
         growth = Math.Clamp(growth, MostShrink, afterRejection ? 1 : MostGrowth);
         // A step cut short by a stop time can only say that more is allowed; what was known of longer steps stays known.
         bool cut = h < Suggested;
@@ -51,6 +51,6 @@ internal struct StepControl(int order, double memory)
 
     /// <summary>A step of size <paramref name="h"/> was refused; an error that is not finite says nothing but "much smaller".</summary>
     public void Reject(double h, double error) => Suggested = double.IsFinite(error)
-        ? h * Math.Max(MostShrink, Safety * Math.Pow(error, -1.0 / order))
+        ? h * Math.Max(MostShrink, Safety * BinaryLogarithm.Power(-BinaryLogarithm.Of(error) / order))
         : h * ShrinkWhenNotFinite;
 }
