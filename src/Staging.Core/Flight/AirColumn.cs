@@ -32,7 +32,7 @@ internal sealed class AirColumn(IAtmosphere atmosphere, double siteElevation)
     public double SiteElevation => siteElevation;
 
     /// <summary>Top of the atmosphere above the site [m].</summary>
-    public double Ceiling => atmosphere.Ceiling_m - siteElevation;
+    public double Ceiling { get; } = atmosphere.Ceiling_m - siteElevation;
 
     /// <summary>Index of the cell that holds a height above the site [m]; cell 0 holds the site.</summary>
     public static int CellOf(double height) => (int)Math.Clamp(Math.Floor((height + BelowSite) / CellHeight), -1, MostCells);

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Staging.Core.Solving;
 
 namespace Staging.Core.Flight;
@@ -135,21 +136,12 @@ internal struct FlightStep
         if (dense)
             return;
         dense = true;
-        ReadOnlySpan<double> r = Tsitouras54.DenseWeights;
-        ReadOnlySpan<double> c = [c1, c2, c3, c4, c5, c6, c7], a = [A1, a2, a3, a4, a5, a6, a7];
-        Span<double> height = stackalloc double[4], velocity = stackalloc double[4];
-        height.Clear();
-        velocity.Clear();
-        for (int stage = 0; stage < c.Length; stage++)
-        {
-            for (int power = 0; power < 4; power++)
-            {
-                height[power] += r[4 * stage + power] * c[stage];
-                velocity[power] += r[4 * stage + power] * a[stage];
-            }
-        }
-
-        (h1, h2, h3, h4) = (H * height[0], H * height[1], H * height[2], H * height[3]);
-        (w1, w2, w3, w4) = (H * velocity[0], H * velocity[1], H * velocity[2], H * velocity[3]);
+        Vector256<double> height = H * (Powers(0) * c1 + Powers(1) * c2 + Powers(2) * c3 + Powers(3) * c4 + Powers(4) * c5 + Powers(5) * c6 + Powers(6) * c7);
+        Vector256<double> velocity = H * (Powers(0) * A1 + Powers(1) * a2 + Powers(2) * a3 + Powers(3) * a4 + Powers(4) * a5 + Powers(5) * a6 + Powers(6) * a7);
+        (h1, h2, h3, h4) = (height[0], height[1], height[2], height[3]);
+        (w1, w2, w3, w4) = (velocity[0], velocity[1], velocity[2], velocity[3]);
     }
+
+    /// <summary>What a stage adds to the four powers of the dense output.</summary>
+    private static Vector256<double> Powers(int stage) => Vector256.Create(Tsitouras54.DenseWeights.Slice(4 * stage, 4));
 }

@@ -16,7 +16,7 @@ internal static class BinaryLogarithm
         long bits = BitConverter.DoubleToInt64Bits(x), exponent = (bits - RootHalf) >> FractionBits;
         // x = 2^exponent m with m from root 1/2 to root 2, and ln m = 2 artanh s, s = (m - 1)/(m + 1); what is left out is below s^9/3 < 5e-8.
         double m = BitConverter.Int64BitsToDouble(bits - (exponent << FractionBits)), s = (m - 1) / (m + 1), s2 = s * s;
-        return exponent + 2 / Ln2 * s * (1 + s2 * (1.0 / 3 + s2 * (1.0 / 5 + s2 / 7)));
+        return exponent + 2 / Ln2 * s * (1 + s2 * (1.0 / 3 + s2 * (1.0 / 5 + s2 * (1.0 / 7))));
     }
 
     /// <summary>2^y for y from -1000 to 1000.</summary>
@@ -24,7 +24,7 @@ internal static class BinaryLogarithm
     {
         double whole = Math.Round(y), f = (y - whole) * Ln2;
         // The exponential series to the sixth power, f at most (ln 2)/2; what is left out is below f^7/5000 < 2e-7.
-        double fraction = 1 + f * (1 + f / 2 * (1 + f / 3 * (1 + f / 4 * (1 + f / 5 * (1 + f / 6)))));
-        return BitConverter.Int64BitsToDouble(((long)whole + ExponentBias) << FractionBits) * fraction;
+        double fraction = 1 + f * (1 + f * (1.0 / 2 + f * (1.0 / 6 + f * (1.0 / 24 + f * (1.0 / 120 + f * (1.0 / 720))))));
+        return BitConverter.Int64BitsToDouble((double.ConvertToIntegerNative<long>(whole) + ExponentBias) << FractionBits) * fraction;
     }
 }

@@ -18,6 +18,8 @@ internal struct StepControl(int order, double memory)
     private const double SmallestError = 1e-10;
     private static readonly double LogSmallestRemembered = Math.Log2(1e-4);
 
+    private readonly double ofError = -(1 - Taken * memory) / order, ofErrorBefore = memory / order, ofRefused = -1.0 / order;
+
     /// <summary>Logarithm to base two of the error before: products of powers are sums of logarithms, at the cost of one logarithm and one power a step.</summary>
     private double lastLogError;
 
@@ -34,8 +36,8 @@ internal struct StepControl(int order, double memory)
     /// <summary>A step of size <paramref name="h"/> met the tolerance.</summary>
     public void Accept(double h, double error, bool afterRejection)
     {
-        double logError = BinaryLogarithm.Of(Math.Max(error, SmallestError));
-        double growth = Safety * BinaryLogarithm.Power((memory * lastLogError - (1 - Taken * memory) * logError) / order);
+        double logError = BinaryLogarithm.Of(error > SmallestError ? error : SmallestError);
+        double growth = Safety * BinaryLogarithm.Power(ofErrorBefore * lastLogError + ofError * logError);
         growth = Math.Clamp(growth, MostShrink, afterRejection ? 1 : MostGrowth);
         // A step cut short by a stop time can only say that more is allowed; what was known of longer steps stays known.
         bool cut = h < Suggested;
@@ -51,6 +53,6 @@ internal struct StepControl(int order, double memory)
 
     /// <summary>A step of size <paramref name="h"/> was refused; an error that is not finite says nothing but "much smaller".</summary>
     public void Reject(double h, double error) => Suggested = double.IsFinite(error)
-        ? h * Math.Max(MostShrink, Safety * BinaryLogarithm.Power(-BinaryLogarithm.Of(error) / order))
+        ? h * Math.Max(MostShrink, Safety * BinaryLogarithm.Power(ofRefused * BinaryLogarithm.Of(error)))
         : h * ShrinkWhenNotFinite;
 }
