@@ -3,7 +3,7 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>What is written down while one body flies: steps, pieces, events and the greatest speed on the way up.</summary>
-internal sealed class BodyLog(bool keepTrack) : IStepSink
+internal sealed class BodyLog(bool keepTrack)
 {
     /// <summary>Bracket at which the time of greatest speed counts as located [s].</summary>
     private const double TimeWidth = 1e-9;
@@ -56,9 +56,6 @@ internal sealed class BodyLog(bool keepTrack) : IStepSink
         if (Track is not null)
             Pieces.Add(next);
     }
-
-    /// <summary>A step that was not integrated: rest on the guide, settled descent.</summary>
-    public void Accept(double start, double length, in DenseStep step) => Track?.Accept(start, length, step);
 
     /// <summary>An integrated step, of which the first <paramref name="length"/> [s] count.</summary>
     public void Take(ref FlightStep step, ref TrajectorySystem system, double length)

@@ -158,7 +158,7 @@ internal sealed class FlightStepper
                 return Fail(SolverFailureKind.TooManySteps, Time, Text($"{options.MostSteps} steps were used up at {Time:G9} s."));
             step.Advance(ref system, h);
             calls += FlightStep.NewCalls;
-            double e = ErrorNorm();
+            double e = ErrorSquare();
             if (e <= 1)
             {
                 control.Accept(h, e, repeated);
@@ -172,13 +172,13 @@ internal sealed class FlightStepper
         }
     }
 
-    /// <summary>Root mean square of the local errors over their tolerances; infinite when anything is not finite. As <see cref="ErrorScale.ErrorNorm"/>.</summary>
-    private double ErrorNorm()
+    /// <summary>Mean square of the local errors over their tolerances; infinite when anything is not finite. As <see cref="ErrorScale.ErrorSquare"/>.</summary>
+    private double ErrorSquare()
     {
-        double eh = step.HeightError / (absoluteHeight + relative * Math.Max(Math.Abs(step.Height0), Math.Abs(step.HeightEnd)));
-        double ev = step.VelocityError / (absoluteVelocity + relative * Math.Max(Math.Abs(step.Velocity0), Math.Abs(step.VelocityEnd)));
-        double norm = Math.Sqrt((eh * eh + ev * ev) / 2);
-        return double.IsFinite(norm) && double.IsFinite(step.HeightEnd) && double.IsFinite(step.VelocityEnd) ? norm : double.PositiveInfinity;
+        double eh = step.HeightError / (absoluteHeight + relative * double.MaxNative(Math.Abs(step.Height0), Math.Abs(step.HeightEnd)));
+        double ev = step.VelocityError / (absoluteVelocity + relative * double.MaxNative(Math.Abs(step.Velocity0), Math.Abs(step.VelocityEnd)));
+        double square = (eh * eh + ev * ev) / 2;
+        return double.IsFinite(square) && double.IsFinite(step.HeightEnd) && double.IsFinite(step.VelocityEnd) ? square : double.PositiveInfinity;
     }
 
     /// <summary>
@@ -211,7 +211,7 @@ internal sealed class FlightStepper
         return ending;
     }
 
-    private bool Stuck() => double.IsFinite(ErrorNorm())
+    private bool Stuck() => double.IsFinite(ErrorSquare())
         ? Fail(SolverFailureKind.StepTooSmall, Time, Text($"The step fell below the spacing of times at {Time:G9} s."))
         : Fail(SolverFailureKind.NonFiniteState, Time, Text($"Height, velocity or acceleration is not finite just after {Time:G9} s, however small the step."));
 

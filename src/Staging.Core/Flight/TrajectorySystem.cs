@@ -22,7 +22,7 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
     public const int MachBelow = 3;
 
     private readonly FlightPiece piece = piece;
-    private readonly double siteRadius = earthRadius + air.SiteElevation;
+    private readonly double perRadius = 1 / earthRadius;
     private readonly double way = watch == FlightWatch.Falling ? -1 : 1;
     private double[] cell = [];
     private int cellIndex = int.MinValue;
@@ -97,7 +97,7 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
     /// <summary>g = g0 (R/(R + z))^2 [m/s2]; an infinite radius makes it uniform.</summary>
     public readonly double Gravity(double h)
     {
-        double q = double.IsInfinity(earthRadius) ? 1 : earthRadius / (siteRadius + h);
+        double q = 1 / (1 + (air.SiteElevation + h) * perRadius);
         return seaLevelGravity * q * q;
     }
 

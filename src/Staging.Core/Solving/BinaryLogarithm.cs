@@ -1,7 +1,7 @@
 namespace Staging.Core.Solving;
 
 /// <summary>
-/// Logarithm and power to base two by arithmetic alone, good to a millionth: more than the size of a step asks for, quicker than the functions of the
+/// Logarithm and power to base two by arithmetic alone, good to four millionths: more than the size of a step asks for, quicker than the functions of the
 /// mathematical library, and the same bits on every machine, so that every machine takes the same steps. Exact at whole powers of two.
 /// </summary>
 internal static class BinaryLogarithm
@@ -14,17 +14,19 @@ internal static class BinaryLogarithm
     public static double Of(double x)
     {
         long bits = BitConverter.DoubleToInt64Bits(x), exponent = (bits - RootHalf) >> FractionBits;
-        // x = 2^exponent m with m from root 1/2 to root 2, and ln m = 2 artanh s, s = (m - 1)/(m + 1); what is left out is below s^9/3 < 5e-8.
+        // x = 2^exponent m with m from root 1/2 to root 2, and ln m = 2 artanh s, s = (m - 1)/(m + 1); what is left out is below s^7/2 < 3e-6.
         double m = BitConverter.Int64BitsToDouble(bits - (exponent << FractionBits)), s = (m - 1) / (m + 1), s2 = s * s;
-        return exponent + 2 / Ln2 * s * (1 + s2 * (1.0 / 3 + s2 * (1.0 / 5 + s2 * (1.0 / 7))));
+        return Math.FusedMultiplyAdd(2 / Ln2 * s, Math.FusedMultiplyAdd(s2, Math.FusedMultiplyAdd(s2, 1.0 / 5, 1.0 / 3), 1), exponent);
     }
 
     /// <summary>2^y for y from -1000 to 1000.</summary>
     public static double Power(double y)
     {
         double whole = Math.Round(y), f = (y - whole) * Ln2;
-        // The exponential series to the sixth power, f at most (ln 2)/2; what is left out is below f^7/5000 < 2e-7.
-        double fraction = 1 + f * (1 + f * (1.0 / 2 + f * (1.0 / 6 + f * (1.0 / 24 + f * (1.0 / 120 + f * (1.0 / 720))))));
+        // The exponential series to the fifth power, f at most (ln 2)/2; what is left out is below f^6/500 < 4e-6.
+        double f2 = f * f, low = Math.FusedMultiplyAdd(f2, 0.5, 1 + f);
+        double high = Math.FusedMultiplyAdd(f2, 1.0 / 120, Math.FusedMultiplyAdd(f, 1.0 / 24, 1.0 / 6));
+        double fraction = Math.FusedMultiplyAdd(f2 * f, high, low);
         return BitConverter.Int64BitsToDouble((double.ConvertToIntegerNative<long>(whole) + ExponentBias) << FractionBits) * fraction;
     }
 }

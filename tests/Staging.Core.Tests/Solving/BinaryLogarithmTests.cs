@@ -5,10 +5,10 @@ namespace Staging.Core.Tests.Solving;
 public class BinaryLogarithmTests
 {
     /// <summary>The first term left out of the series of the logarithm.</summary>
-    private const double LogarithmWithin = 5e-8;
+    private const double LogarithmWithin = 3e-6;
 
     /// <summary>The first term left out of the series of the power, relative.</summary>
-    private const double PowerWithin = 2e-7;
+    private const double PowerWithin = 4e-6;
 
     [Fact]
     public void Logarithm_and_power_follow_the_library_to_what_their_series_leave_out()
