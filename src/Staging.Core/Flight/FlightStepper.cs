@@ -192,7 +192,7 @@ internal sealed class FlightStepper
             && step.Hull() is var hull && MayMeet(ref system, hull.LowestHeight, hull.HighestHeight, hull.Slowest, hull.Fastest);
     }
 
-    private bool MayMeet(ref TrajectorySystem system, double lowest, double highest, double slowest, double fastest)
+    private static bool MayMeet(ref TrajectorySystem system, double lowest, double highest, double slowest, double fastest)
     {
         double perSound = system.LastReciprocalSound, change = SoundSlope * (highest - lowest);
         double greatest = Math.Max(fastest, -slowest), least = slowest > 0 ? slowest : fastest < 0 ? -fastest : 0;
