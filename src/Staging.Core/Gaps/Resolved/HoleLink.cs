@@ -1,0 +1,17 @@
+using Staging.Core.Discharge;
+
+namespace Staging.Core.Gaps.Resolved;
+
+/// <summary>Holes between two volumes of a network, or from one to the outside.</summary>
+/// <param name="From">Index of one volume.</param>
+/// <param name="To">Index of the other; -1 for the outside.</param>
+/// <param name="Size">The holes.</param>
+/// <param name="Behind">Pressure outside [Pa].</param>
+internal readonly record struct HoleLink(int From, int To, OrificeSize Size, double Behind);
+
+/// <summary>What has passed some holes in a step.</summary>
+/// <param name="Forward">Mass that went the way of the link, whatever came back [kg].</param>
+/// <param name="Mass">Net mass [kg].</param>
+/// <param name="Energy">Net energy [J].</param>
+/// <param name="Volume">Net volume at the pressure before the holes [m3].</param>
+internal readonly record struct HolePassed(double Forward, double Mass, double Energy, double Volume);
