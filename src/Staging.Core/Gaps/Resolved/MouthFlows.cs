@@ -22,19 +22,15 @@ internal readonly struct MouthFlows
     private readonly double fed;
     private readonly double back;
 
-    private MouthFlows(BoosterMouth[] mouths, in EndFeed feed, double bore, in EndState tube, double p)
+    /// <summary>What passes at a pressure p at the end, before a tube that answers with its wave.</summary>
+    public MouthFlows(BoosterMouth[] mouths, in EndFeed feed, double bore, in EndState tube, double p)
     {
         pressure = p;
         this.bore = bore;
-        double massR = 0, massCp = 0, energy = 0, products = 0;
         int givers = 0, takers = 0;
         if (feed.Mass > 0)
         {
             fed = into = feed.Mass;
-            massR = into * feed.Gas.R;
-            massCp = into * feed.Gas.Cp;
-            energy = into * feed.Enthalpy;
-            products = into;
             givers = 1;
             (Gas, Enthalpy, Fraction) = (feed.Gas, feed.Enthalpy, 1);
         }
@@ -43,27 +39,18 @@ internal readonly struct MouthFlows
         {
             if (!mouth.IsOpen)
                 continue;
-            if (mouth.Chamber.P < p)
+            if (mouth.Pressure < p)
             {
                 takers++;
                 continue;
             }
 
-            GasConstants gas = mouth.Chamber.Gas;
             double m = Out(mouth);
-            into += m;
-            massR += m * gas.R;
-            massCp += m * gas.Cp;
-            energy += m * mouth.Enthalpy;
-            products += m * mouth.Fraction;
             if (++givers == 1)
-                (Gas, Enthalpy, Fraction) = (gas, mouth.Enthalpy, mouth.Fraction);
-        }
-
-        if (givers > 1 && into > 0)
-        {
-            double R = massR / into, cp = massCp / into;
-            (Gas, Enthalpy, Fraction) = (new GasConstants(R, cp / (cp - R)), energy / into, products / into);
+                (Gas, Enthalpy, Fraction) = (mouth.Chamber.Gas, mouth.Enthalpy, mouth.Fraction);
+            else if (m > 0)
+                (Gas, Enthalpy, Fraction) = Mixed(m / (into + m), mouth);
+            into += m;
         }
 
         if (takers == 0)
@@ -91,8 +78,6 @@ internal readonly struct MouthFlows
     /// <summary>Its mass fraction of products [-].</summary>
     public double Fraction { get; }
 
-    public static MouthFlows At(BoosterMouth[] mouths, in EndFeed feed, double bore, in EndState tube, double p) => new(mouths, feed, bore, tube, p);
-
     /// <summary>Enters the flow of every chamber; the tube takes or gives gas of a total enthalpy and a fraction of products.</summary>
     public void Share(BoosterMouth[] mouths, double tubeEnthalpy, double tubeFraction)
     {
@@ -108,7 +93,7 @@ internal readonly struct MouthFlows
         {
             if (!mouth.IsOpen)
                 mouth.Pass(0, 0, 0);
-            else if (mouth.Chamber.P < pressure)
+            else if (mouth.Pressure < pressure)
                 mouth.Pass(-In(mouth), fraction, enthalpy);
             else
                 mouth.Pass(Out(mouth), mouth.Fraction, mouth.Enthalpy);
@@ -121,26 +106,31 @@ internal readonly struct MouthFlows
         double sum = fed > 0 ? 1 : 0;
         foreach (BoosterMouth mouth in mouths)
         {
-            if (mouth.IsOpen && mouth.Chamber.P >= pressure)
+            if (mouth.IsOpen && mouth.Pressure >= pressure)
                 sum += Out(mouth) / ChokedFlux(mouth.Chamber);
         }
 
         return sum;
     }
 
-    private double Out(BoosterMouth mouth) => OrificeKernel.SignedMassFlow(
-        mouth.Law, mouth.Opening, mouth.Chamber, new OrificeSide(pressure, mouth.Chamber.T, mouth.Chamber.Gas)) / bore;
+    private double Out(BoosterMouth mouth) => mouth.Pressure == pressure ? 0 : mouth.Out(pressure) / bore;
 
-    /// <summary>Only R T = p/rho enters the flow, so the gas before the opening may be given with any R.</summary>
-    private double In(BoosterMouth mouth) => -OrificeKernel.SignedMassFlow(
-        mouth.Law, mouth.Opening, mouth.Chamber, new OrificeSide(pressure, backRT, new GasConstants(1, backGamma))) / bore;
+    private double In(BoosterMouth mouth) => mouth.In(pressure, backRT, backGamma) / bore;
+
+    /// <summary>The gas so far with a share of a mouth's [-].</summary>
+    private (GasConstants Gas, double Enthalpy, double Fraction) Mixed(double share, BoosterMouth mouth)
+    {
+        GasConstants other = mouth.Chamber.Gas;
+        double R = Gas.R + share * (other.R - Gas.R), cp = Gas.Cp + share * (other.Cp - Gas.Cp);
+        return (new GasConstants(R, cp / (cp - R)), Enthalpy + share * (mouth.Enthalpy - Enthalpy), Fraction + share * (mouth.Fraction - Fraction));
+    }
 
     private double Taken(BoosterMouth[] mouths)
     {
         double sum = 0;
         foreach (BoosterMouth mouth in mouths)
         {
-            if (mouth.IsOpen && mouth.Chamber.P < pressure)
+            if (mouth.IsOpen && mouth.Pressure < pressure)
                 sum += In(mouth);
         }
 

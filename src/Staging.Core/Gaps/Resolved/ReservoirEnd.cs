@@ -48,7 +48,7 @@ internal sealed class ReservoirEnd(double boreArea, params BoosterMouth[] mouths
         {
             double most = 0;
             foreach (BoosterMouth mouth in mouths)
-                most = mouth.IsOpen ? Math.Max(most, mouth.Chamber.P) : most;
+                most = mouth.IsOpen ? Math.Max(most, mouth.Pressure) : most;
             return most;
         }
     }
@@ -103,7 +103,7 @@ internal sealed class ReservoirEnd(double boreArea, params BoosterMouth[] mouths
         /// <summary>Velocity behind the wave in the tube less velocity of the gas that comes from the openings, at a pressure.</summary>
         public double At(double p)
         {
-            flows = MouthFlows.At(end.mouths, end.Feed, end.boreArea, tube, p);
+            flows = new MouthFlows(end.mouths, end.Feed, end.boreArea, tube, p);
             return tube.VelocityAt(p) - (flows.Net > 0 ? Filled(p) : flows.Net / tube.DensityAt(p));
         }
 
