@@ -10,6 +10,7 @@ public class MotorDesignationTests
     [InlineData("C6-5", "C", 6, "C6-5")]
     [InlineData(" 1/2A3-2 ", "1/2A", 3, "1/2A3-2")]
     [InlineData("D12-0", "D", 12, "D12-0")]
+    [InlineData("1/8A0.05-2", "1/8A", 0.05, "1/8A0.05-2")]
     [InlineData("F25.5-P", "F", 25.5, "F25.5-P")]
     [InlineData("O10000-4.5", "O", 10000, "O10000-4.5")]
     public void A_code_is_read_and_written_again(string text, string letter, double thrust, string again)
@@ -36,6 +37,10 @@ public class MotorDesignationTests
     [InlineData("P6-5")]
     [InlineData("C6")]
     [InlineData("C-5")]
+    [InlineData("C6--Infinity")]
+    [InlineData("C6-Infinity")]
+    [InlineData("C6-NaN")]
+    [InlineData("C6--5")]
     [InlineData("C0-5")]
     [InlineData("C6-")]
     [InlineData("C6-five")]
