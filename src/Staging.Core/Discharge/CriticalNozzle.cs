@@ -21,7 +21,8 @@ public sealed record CriticalNozzle
     public required Length ThroatDiameter { get; init => field = Guard.In(value, 1e-4, 0.5); }
 
     /// <summary>Shape and finish.</summary>
-    public required CriticalNozzleShape Shape { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">None of the shapes.</exception>
+    public required CriticalNozzleShape Shape { get; init => field = Guard.Defined(value); }
 
     /// <summary>
     /// Highest back pressure over upstream pressure [-] at which the throat is still choked, 0.3 to 0.95: null without a diffuser, then it is

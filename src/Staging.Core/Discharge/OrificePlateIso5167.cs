@@ -26,7 +26,8 @@ public sealed record OrificePlateIso5167
     public required Length Bore { get; init => field = Guard.In(value, 0.0005, 1.6); }
 
     /// <summary>Where the pressures are taken.</summary>
-    public required PressureTappings Tappings { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">None of the kinds.</exception>
+    public required PressureTappings Tappings { get; init => field = Guard.Defined(value); }
 
     /// <summary>beta = d/D [-].</summary>
     public double DiameterRatio => Bore.Meters / PipeDiameter.Meters;
@@ -58,7 +59,7 @@ public sealed record OrificePlateIso5167
     /// Expansibility factor, ISO 5167-2:2003, equation 5: 1 - (0.351 + 0.256 beta^4 + 0.93 beta^8)(1 - (p2/p1)^(1/kappa)).
     /// </summary>
     /// <param name="pressureRatio">Downstream over upstream pressure p2/p1 [-], 0.5 to 1; the standard holds from 0.75.</param>
-    /// <param name="isentropicExponent">Isentropic exponent kappa [-], above 1.01 and at most 5/3.</param>
+    /// <param name="isentropicExponent">Isentropic exponent kappa [-], 1.01 to 5/3.</param>
     /// <returns>epsilon [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument or the diameter ratio outside the range.</exception>
     public double Expansibility(double pressureRatio, double isentropicExponent)
