@@ -43,7 +43,8 @@ public sealed record CriticalNozzle
     /// <param name="throatReynolds">Throat Reynolds number [-], 1000 to 1e9.</param>
     /// <returns>Cd' [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double DischargeCoefficient(double throatReynolds) => Coefficient(Guard.In(throatReynolds, LeastReynoldsOfFit, 1e9));
+    public double DischargeCoefficient(double throatReynolds) =>
+        Coefficient(Guard.In(throatReynolds, LeastReynoldsOfFit, 1e9, property: nameof(throatReynolds)));
 
     /// <summary>Choked mass flow.</summary>
     /// <param name="upstream">Stagnation state upstream.</param>

@@ -77,9 +77,12 @@ public static class Orifice
     /// <param name="conditions">The case.</param>
     /// <param name="range">The range.</param>
     /// <returns>The notes; none inside the range.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A pressure ratio outside 0 to 1, or a thickness that is negative or no number.</exception>
     public static DischargeNotes Notes(in OrificeConditions conditions, ValidityRange range)
     {
         ArgumentNullException.ThrowIfNull(range);
+        Guard.In(conditions.PressureRatio, 0, 1, property: nameof(conditions.PressureRatio));
+        Guard.In(conditions.ThicknessToDiameter, 0, double.MaxValue, property: nameof(conditions.ThicknessToDiameter));
         DischargeNotes notes = DischargeNotes.None;
         if (conditions.PressureRatio < range.LeastPressureRatio)
             notes |= DischargeNotes.PressureRatioBelowRange;

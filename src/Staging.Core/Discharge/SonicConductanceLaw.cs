@@ -10,7 +10,9 @@ namespace Staging.Core.Discharge;
 /// <remarks>
 /// C and b are measured with air. For another gas the choked flow is scaled as that of an ideal nozzle, with C*(gamma)/C*(1.4) and the
 /// gas constant; b is left as it is: a judgement of this library, good to some per cent. The reference atmosphere of the standard
-/// is 293.15 K, 100 kPa, 1.185 kg/m3 (65 % humidity; from memory). Smoothed within <see cref="Orifice.BlendWidth"/> of equal pressures; the
+/// is 293.15 K, 100 kPa, 1.185 kg/m3 (65 % humidity; from memory, confirmed by a worked exercise). Its moisture makes its gas constant 287.86 J/(kg K), so
+/// that <see cref="PerfectGas.DryAir"/> passes 0.14 % more mass than the formula of the standard, which takes any air for that
+/// atmosphere. Smoothed within <see cref="Orifice.BlendWidth"/> of equal pressures; the
 /// standard itself leaves this to the user. Mass flux is per <see cref="ReferenceArea"/>: two holes of that area are two components.
 /// </remarks>
 public sealed record SonicConductanceLaw : IDifferentiableDischargeLaw

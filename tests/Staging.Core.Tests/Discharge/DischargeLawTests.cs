@@ -174,14 +174,7 @@ public class DischargeLawTests
     [Fact]
     public void Dry_air_passes_a_component_by_the_root_of_its_gas_constant_to_that_of_the_reference_atmosphere()
     {
-        var law = new SonicConductanceLaw
-        {
-            SonicConductance_m3_per_sPa = 1e-8,
-            CriticalRatio = 0.35,
-            SubsonicIndex = 0.5,
-            ReferenceArea = Area.FromSquareMillimeters(1),
-            Source = new Provenance { Source = "invented for a test", How = Evidence.Invented },
-        };
+        SonicConductanceLaw law = Component(0.35);
         double R = PerfectGas.DryAir.GasConstant.JoulesPerKilogramKelvin;
         double standard = 1e-8 * 1.185 * 7e5;
         double dry = 1e-6 * law.MassFlux_kg_per_m2s(new OrificeConditions(7e5, 293.15, 1e5, R, 1.4, 1e-3, 1e-3));
@@ -195,7 +188,7 @@ public class DischargeLawTests
     public void Nothing_is_allocated_by_an_evaluation(bool slopes)
     {
         ImmutableArray<IDifferentiableDischargeLaw> laws =
-            [ConstantCoefficientLaw.Ideal, SharpEdgedLaw.Perry, ShortTubeLaw.SquareInlet, new JobsonLaw { IncompressibleContraction = 0.6 }];
+            [ConstantCoefficientLaw.Ideal, SharpEdgedLaw.Perry, ShortTubeLaw.SquareInlet, new JobsonLaw { IncompressibleContraction = 0.6 }, Component(0.35)];
         var at = new OrificeConditions(2e5, 300, 1.5e5, 287, 1.4, 3e-3, 3e-3);
         double sum = Evaluate(laws, at, slopes);
         long before = GC.GetAllocatedBytesForCurrentThread();
@@ -211,6 +204,15 @@ public class DischargeLawTests
             sum += slopes ? law.SlopesAt(at).MassFlux_kg_per_m2s : law.MassFlux_kg_per_m2s(at);
         return sum;
     }
+
+    private static SonicConductanceLaw Component(double b) => new()
+    {
+        SonicConductance_m3_per_sPa = 1e-8,
+        CriticalRatio = b,
+        SubsonicIndex = 0.5,
+        ReferenceArea = Area.FromSquareMillimeters(1),
+        Source = new Provenance { Source = "invented for a test", How = Evidence.Invented },
+    };
 
     private static VentHoles Hole(double d_mm, double wall_mm) => new()
     {

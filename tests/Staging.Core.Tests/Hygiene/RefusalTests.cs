@@ -1,11 +1,12 @@
 using System.Globalization;
 using System.Reflection;
+using Staging.Core.Discharge;
 using Staging.Core.Gases;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Hygiene;
 
-/// <summary>On the two ground floors no public function lets not-a-number, an infinity, an absurd quantity or an undefined choice through: each refuses it by name.</summary>
+/// <summary>On the two ground floors no public function that returns a number lets not-a-number, an infinity, an absurd quantity or an undefined choice through: each refuses it by name.</summary>
 public class RefusalTests
 {
     /// <summary>Arguments that are in range, by name.</summary>
@@ -16,12 +17,35 @@ public class RefusalTests
         ["startRatio"] = 0.4, ["endRatio"] = 0.7, ["relativeHumidity"] = 0.5, ["thicknessToDiameter"] = 3, ["reynolds"] = 1e5, ["heatCapacityRatio"] = 1.3,
         ["temperature"] = 300, ["pressure"] = 1e5, ["volume"] = 1e-3, ["effectiveArea"] = 1e-4, ["soundSpeed"] = 340, ["acceleration"] = 1e4,
         ["geometricAltitude"] = 100, ["throatArea"] = 1e-5, ["molarMass"] = 0.029, ["total"] = 1e-5, ["wallThickness"] = 1e-3, ["diameter"] = 3e-3, ["mass"] = 1e-6,
+        ["geometricAltitude_m"] = 100, ["speed"] = 0.3, ["throatReynolds"] = 1e6, ["pipeReynolds"] = 1e5, ["isentropicExponent"] = 1.3, ["upstream"] = 2e5,
+        ["downstream"] = 1.9e5, ["upstreamDensity"] = 2, ["density"] = 1000, ["viscosity"] = 2e-5, ["difference"] = 1e4, ["backPressure"] = 2e4,
+        ["criticalFlowFactor"] = 0.68,
     };
 
     /// <summary>More than any quantity here may be; a quantity itself refuses to be no number.</summary>
     private const double TooMuch = 1e30;
 
     private static readonly Provenance Invented = new() { Source = "invented for a test", How = Evidence.Invented };
+
+    /// <summary>Models whose functions are called too.</summary>
+    private static readonly object[] Models =
+    [
+        PerfectGas.DryAir,
+        BlackPowderProducts.Nominal,
+        StandardAtmosphere.Us1976,
+        new SiteAtmosphere(new SiteConditions { Elevation = Length.Zero, Pressure = Pressure.FromBars(1), Temperature = Temperature.FromKelvins(290), RelativeHumidity = 0.5 }),
+        new UniformAtmosphere
+        {
+            Pressure = Pressure.FromBars(1),
+            Temperature = Temperature.FromKelvins(290),
+            Density = Density.FromKilogramsPerCubicMeter(1.2),
+            SoundSpeed = Speed.FromMetersPerSecond(340),
+        },
+        RiemannProblem.Solve(new FlowState(1, 0, 1, 1.4), new FlowState(0.125, 0, 0.1, 1.4)),
+        new JobsonLaw { IncompressibleContraction = 0.6 },
+        new CriticalNozzle { ThroatDiameter = Length.FromMillimeters(5), Shape = CriticalNozzleShape.Toroidal },
+        new OrificePlateIso5167 { PipeDiameter = Length.FromMillimeters(80), Bore = Length.FromMillimeters(40), Tappings = PressureTappings.Corner },
+    ];
 
     public static TheoryData<string> Functions => [.. Methods().Select(m => m.Key).Order(StringComparer.Ordinal)];
 
@@ -32,14 +56,15 @@ public class RefusalTests
         MethodInfo method = Methods()[function];
         ParameterInfo[] parameters = method.GetParameters();
         object?[] fitting = [.. parameters.Select(p => Fit(method, p))];
-        method.Invoke(null, fitting);
+        object? model = Models.FirstOrDefault(m => m.GetType() == method.DeclaringType);
+        method.Invoke(model, fitting);
         for (int i = 0; i < parameters.Length; i++)
         {
             foreach (object bad in Unfit(parameters[i].ParameterType))
             {
                 object?[] arguments = [.. fitting];
                 arguments[i] = bad;
-                Exception? thrown = Record.Exception(() => method.Invoke(null, arguments))?.InnerException;
+                Exception? thrown = Record.Exception(() => method.Invoke(model, arguments))?.InnerException;
                 var refusal = Assert.IsType<ArgumentOutOfRangeException>(thrown);
                 Assert.Equal(parameters[i].Name, refusal.ParamName, ignoreCase: true);
             }
@@ -49,8 +74,8 @@ public class RefusalTests
     private static Dictionary<string, MethodInfo> Methods() => (
         from type in typeof(PerfectGas).Assembly.GetExportedTypes()
         where type.Namespace is "Staging.Core.Gases" or "Staging.Core.Discharge"
-        from method in type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly)
-        where !method.IsSpecialName && method.GetParameters().Any(p => Unfit(p.ParameterType).Length > 0) && method.GetParameters().All(CanFit)
+        from method in type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly)
+        where !method.IsSpecialName && method.ReturnType != typeof(bool) && (method.IsStatic || Models.Any(m => m.GetType() == type)) && method.GetParameters().Any(p => Unfit(p.ParameterType).Length > 0) && method.GetParameters().All(CanFit)
         select method).ToDictionary(m => $"{m.DeclaringType!.Name}.{m.Name}");
 
     private static bool CanFit(ParameterInfo p) =>
@@ -72,7 +97,7 @@ public class RefusalTests
         if (p.ParameterType == typeof(GasState))
             return new GasState { Gas = PerfectGas.DryAir, Pressure = Pressure.FromBars(1), Temperature = Temperature.FromKelvins(300) };
         double value = Value(method, p.Name!);
-        return p.ParameterType == typeof(double) ? value : Quantity(p.ParameterType, value);
+        return p.ParameterType == typeof(double) || p.ParameterType == typeof(double?) ? value : Quantity(p.ParameterType, value);
     }
 
     /// <summary>A ratio of pressures is above 1 behind a shock and at the start of a vent, below 1 elsewhere.</summary>
@@ -88,7 +113,7 @@ public class RefusalTests
 
     private static object[] Unfit(Type type)
     {
-        if (type == typeof(double))
+        if (type == typeof(double) || type == typeof(double?))
             return [double.NaN, double.PositiveInfinity, double.NegativeInfinity];
         if (type.IsEnum)
             return [Enum.ToObject(type, 99)];
@@ -113,6 +138,8 @@ public class RefusalTests
             nameof(Speed) => "FromMetersPerSecond",
             nameof(Acceleration) => "FromMetersPerSecondSquared",
             nameof(MolarMass) => "FromKilogramsPerMole",
+            nameof(Density) => "FromKilogramsPerCubicMeter",
+            nameof(DynamicViscosity) => "FromPascalSeconds",
             nameof(MassFlow) => "FromKilogramsPerSecond",
             _ => throw new ArgumentException(type.Name, nameof(type)),
         };
