@@ -6,23 +6,23 @@ namespace Staging.Core.Flight;
 internal sealed partial class Flier
 {
     /// <summary>Carries out all that is due, in the order of time, kind and stage.</summary>
-    private void DoDue(FlyingBody body, BodyLog log)
+    /// <returns>When the next is due [s]; infinite where nothing is planned.</returns>
+    private double DoDue(FlyingBody body, BodyLog log)
     {
-        while (body.Planned.Count > 0 && body.Motion != BodyMotion.Ended)
+        while (body.Motion != BodyMotion.Ended)
         {
-            PlannedAction action = body.Planned[0];
-            foreach (PlannedAction other in body.Planned)
-            {
-                if (other.CompareTo(action) < 0)
-                    action = other;
-            }
-
+            int first = body.FirstPlanned();
+            if (first < 0)
+                break;
+            PlannedAction action = body.Planned[first];
             if (action.Time > body.Time)
-                return;
+                return action.Time;
             KeepForFailures(body, action);
-            body.Planned.Remove(action);
+            body.Planned.RemoveAt(first);
             Do(body, log, action);
         }
+
+        return double.PositiveInfinity;
     }
 
     private void Do(FlyingBody body, BodyLog log, PlannedAction action)

@@ -30,8 +30,8 @@ internal sealed partial class Flier
         }
 
         log.Begin(piece, rising: false);
-        (double time, double velocity, int calls) = QuasiSteadyDescent.ToGround(law, body.Time, body.Height, body.Velocity, log);
-        settledCalls += calls;
+        (double time, double velocity, int calls) = QuasiSteadyDescent.ToGround(law, body.Time, body.Height, body.Velocity, log.Track);
+        otherCalls += calls;
         (body.Time, body.Height, body.Velocity) = (time, 0, velocity);
         Land(body, log);
         return true;

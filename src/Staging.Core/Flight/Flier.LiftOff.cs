@@ -62,6 +62,6 @@ internal sealed partial class Flier
         Span<double> coefficients = stackalloc double[2 * Tsitouras54.DenseDegree];
         initial.Clear();
         coefficients.Clear();
-        log.Accept(from, to - from, new DenseStep(from, to - from, initial, coefficients));
+        log.Track?.Accept(from, to - from, new DenseStep(from, to - from, initial, coefficients));
     }
 }

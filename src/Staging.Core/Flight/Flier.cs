@@ -19,7 +19,7 @@ internal sealed partial class Flier
     private readonly Queue<FlyingBody> waiting = new();
     private FailureOrder order = FailureOrder.None;
     private FlightPiece lastPiece;
-    private int settledCalls;
+    private int otherCalls;
     private DragCurve? curve;
     private int line;
 
@@ -39,7 +39,7 @@ internal sealed partial class Flier
     public FlyingBody? BeforeRelease { get; private set; }
 
     /// <summary>Work done so far.</summary>
-    public SolverStatistics Statistics => stepper.Statistics + new SolverStatistics(0, 0, settledCalls, 0);
+    public SolverStatistics Statistics => stepper.Statistics + new SolverStatistics(0, 0, otherCalls, 0);
 
     /// <summary>The nominal flight: the uppermost stage first, then what it dropped.</summary>
     public List<BodyLog> FlyNominal()
@@ -77,9 +77,8 @@ internal sealed partial class Flier
             Note(log, FlightEventKind.Separation, body.Highest, Snapshot(body), Snapshot(body));
         while (body.Motion != BodyMotion.Ended)
         {
-            DoDue(body, log);
-            double corner = body.NextCorner(plan);
-            double stop = Math.Min(Math.Min(corner, NextPlanned(body)), latest);
+            double due = DoDue(body, log);
+            double stop = Math.Min(Math.Min(body.NextCorner(plan), due), latest);
             if (body.Time >= latest)
             {
                 End(body, log, new FlightOutcome.StillAloft(FlightLifting.Metres(body.Height)));
@@ -89,6 +88,7 @@ internal sealed partial class Flier
             FlyPiece(body, log, stop);
         }
 
+        otherCalls += log.Calls;
         log.EndTime = body.Time;
         log.LowestStage = body.Lowest;
         log.HighestStage = body.Highest;
@@ -215,12 +215,4 @@ internal sealed partial class Flier
 
     private void Note(BodyLog log, FlightEventKind kind, int stage, in FlightState before, in FlightState after, string? text = null) =>
         log.Events.Add(new FlightEvent(kind, plan.Stages[stage].Name, before, after, text));
-
-    private static double NextPlanned(FlyingBody body)
-    {
-        double next = double.PositiveInfinity;
-        foreach (PlannedAction action in body.Planned)
-            next = Math.Min(next, action.Time);
-        return next;
-    }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Staging.Core.Flight;
 
 /// <summary>A body in flight: which stages it holds, its state, and what is planned for it. Changes as it flies; copied for failure cases.</summary>
@@ -54,6 +56,20 @@ internal sealed class FlyingBody
     public bool[] DeviceOut { get; }
 
     public List<PlannedAction> Planned { get; } = new(8);
+
+    /// <summary>Place in <see cref="Planned"/> of what comes first; -1 where nothing is planned.</summary>
+    public int FirstPlanned()
+    {
+        ReadOnlySpan<PlannedAction> all = CollectionsMarshal.AsSpan(Planned);
+        int first = all.Length - 1;
+        for (int i = first - 1; i >= 0; i--)
+        {
+            if (all[i].IsBefore(all[first]))
+                first = i;
+        }
+
+        return first;
+    }
 
     /// <summary>Whether a motor of this body pushes, or waits to.</summary>
     public bool Burning(LoweredPlan plan)

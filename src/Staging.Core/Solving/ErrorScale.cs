@@ -24,18 +24,18 @@ internal sealed class ErrorScale
         relative = options.RelativeTolerance;
     }
 
-    /// <summary>Root mean square of local errors over their tolerances; infinite where anything is not finite.</summary>
-    public double ErrorNorm(ReadOnlySpan<double> error, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew)
+    /// <summary>Mean square of local errors over their tolerances; infinite where anything is not finite. The square does for the control of steps, and saves a root.</summary>
+    public double ErrorSquare(ReadOnlySpan<double> error, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew)
     {
         double sum = 0;
         for (int i = 0; i < error.Length; i++)
         {
-            double e = error[i] / (absolute * natural[i] + relative * Math.Max(Math.Abs(y[i]), Math.Abs(yNew[i])));
+            double e = error[i] / (absolute * natural[i] + relative * double.MaxNative(Math.Abs(y[i]), Math.Abs(yNew[i])));
             sum += e * e;
         }
 
-        double norm = Math.Sqrt(sum / error.Length);
-        return double.IsFinite(norm) && FirstNotFinite(yNew) < 0 ? norm : double.PositiveInfinity;
+        double square = sum / error.Length;
+        return double.IsFinite(square) && FirstNotFinite(yNew) < 0 ? square : double.PositiveInfinity;
     }
 
     /// <summary>Root mean square of values over the tolerances at a state.</summary>
