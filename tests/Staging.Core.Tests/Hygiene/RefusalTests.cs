@@ -10,17 +10,17 @@ namespace Staging.Core.Tests.Hygiene;
 public class RefusalTests
 {
     /// <summary>Arguments that are in range, by name.</summary>
-    private static readonly Dictionary<string, double> Fitting = new()
-    {
-        ["mach"] = 1.5, ["gamma"] = 1.3, ["areaRatio"] = 1.2, ["temperatureRatio"] = 0.9, ["densityRatio"] = 0.8, ["friction"] = 0.2, ["pistonSpeed"] = 0.3,
-        ["drivenGamma"] = 1.4, ["driverGamma"] = 1.25, ["soundSpeedRatio"] = 0.5, ["driverPressureRatio"] = 3, ["flow"] = 0.5, ["time"] = 0.1,
-        ["startRatio"] = 0.4, ["endRatio"] = 0.7, ["relativeHumidity"] = 0.5, ["thicknessToDiameter"] = 3, ["reynolds"] = 1e5, ["heatCapacityRatio"] = 1.3,
-        ["temperature"] = 300, ["pressure"] = 1e5, ["volume"] = 1e-3, ["effectiveArea"] = 1e-4, ["soundSpeed"] = 340, ["acceleration"] = 1e4,
-        ["geometricAltitude"] = 100, ["throatArea"] = 1e-5, ["molarMass"] = 0.029, ["total"] = 1e-5, ["wallThickness"] = 1e-3, ["diameter"] = 3e-3, ["mass"] = 1e-6,
-        ["geometricAltitude_m"] = 100, ["speed"] = 0.3, ["throatReynolds"] = 1e6, ["pipeReynolds"] = 1e5, ["isentropicExponent"] = 1.3, ["upstream"] = 2e5,
-        ["downstream"] = 1.9e5, ["upstreamDensity"] = 2, ["density"] = 1000, ["viscosity"] = 2e-5, ["difference"] = 1e4, ["backPressure"] = 2e4,
-        ["criticalFlowFactor"] = 0.68,
-    };
+    private static readonly Dictionary<string, double> Fitting = (((string Name, double Value)[])
+    [
+        ("mach", 1.5), ("gamma", 1.3), ("areaRatio", 1.2), ("temperatureRatio", 0.9), ("densityRatio", 0.8), ("friction", 0.2), ("pistonSpeed", 0.3),
+        ("drivenGamma", 1.4), ("driverGamma", 1.25), ("soundSpeedRatio", 0.5), ("driverPressureRatio", 3), ("flow", 0.5), ("time", 0.1),
+        ("startRatio", 0.4), ("endRatio", 0.7), ("relativeHumidity", 0.5), ("thicknessToDiameter", 3), ("reynolds", 1e5), ("heatCapacityRatio", 1.3),
+        ("temperature", 300), ("pressure", 1e5), ("volume", 1e-3), ("effectiveArea", 1e-4), ("soundSpeed", 340), ("acceleration", 1e4),
+        ("geometricAltitude", 100), ("throatArea", 1e-5), ("molarMass", 0.029), ("total", 1e-5), ("wallThickness", 1e-3), ("diameter", 3e-3),
+        ("mass", 1e-6), ("geometricAltitude_m", 100), ("speed", 0.3), ("throatReynolds", 1e6), ("pipeReynolds", 1e5), ("isentropicExponent", 1.3),
+        ("upstream", 2e5), ("downstream", 1.9e5), ("upstreamDensity", 2), ("density", 1000), ("viscosity", 2e-5), ("difference", 1e4),
+        ("backPressure", 2e4), ("criticalFlowFactor", 0.68),
+    ]).ToDictionary(x => x.Name, x => x.Value);
 
     /// <summary>More than any quantity here may be; a quantity itself refuses to be no number.</summary>
     private const double TooMuch = 1e30;
