@@ -88,8 +88,8 @@ public class ElectronicStagingTests
     {
         Stage stage = Sustainer(new StageIgnition.AtLaunch()) with
         {
-            Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(9) }),
-            ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.Plugged(), ThrustCurve.FromColumns([0, 0.1, 14, 15], [0, 0.3, 0.3, 0])), Count = 1 }],
+            Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(10) }),
+            ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.Plugged(), ThrustCurve.FromColumns([0, 0.1, 29, 30], [0, 0.2, 0.2, 0])), Count = 1 }],
         };
         BodyFlight falling = Assert.Single(Assert.Single(Plan(stage).Flown().FailureCases).Bodies);
         Assert.True(falling.At(falling.Start).Velocity.MetersPerSecond < 0);
