@@ -44,7 +44,6 @@ public class MotorDesignationTests
     [InlineData("C0-5")]
     [InlineData("C6-")]
     [InlineData("C6-five")]
-    [InlineData("C6--5")]
     [InlineData("C+6-5")]
     [InlineData("C6-1000")]
     [InlineData("CC6-5")]
