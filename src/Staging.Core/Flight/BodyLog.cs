@@ -30,7 +30,7 @@ internal sealed class BodyLog(bool keepTrack)
     public (double Height, double Time) Apogee { get; set; } = (double.NaN, double.NaN);
 
     /// <summary>Integral of g/v over time from the end of the guide [-]: how far a gravity turn has bent; kept only where a guard asks for tilt.</summary>
-    public double Bend { get; private set; }
+    public double Bend { get; set; }
 
     public bool FollowBend { get; set; }
 
@@ -48,11 +48,13 @@ internal sealed class BodyLog(bool keepTrack)
     /// <summary>Accelerations evaluated to find the greatest speed.</summary>
     public int Calls { get; private set; }
 
-    /// <summary>A new piece begins.</summary>
-    public void Begin(in FlightPiece next, bool rising)
+    /// <summary>A new piece begins, at a height [m] and velocity [m/s].</summary>
+    public void Begin(in FlightPiece next, bool rising, double height, double velocity)
     {
         piece = next;
         watchSpeed = rising;
+        if (rising)
+            Keep(next.Start, height, velocity);
         if (Track is not null)
             Pieces.Add(next);
     }

@@ -43,6 +43,7 @@ internal sealed partial class Flier
                 break;
             case ActionKind.BurnThrough:
                 Note(log, FlightEventKind.BurnThrough, k, before, After(body));
+                PlanTimers(body, TimerStart.BurnThroughBelow, k + 1, action.Time);
                 if (k < body.Highest)
                     BurnThrough(body, log, k, action.Time);
                 break;
@@ -79,6 +80,9 @@ internal sealed partial class Flier
     {
         LoweredStage stage = plan.Stages[k];
         body.IgnitedAt[k] = time;
+        if (k == 0)
+            PlanTimers(body, TimerStart.Launch, 0, time);
+        PlanTimers(body, TimerStart.IgnitionBelow, k + 1, time);
         double burnout = time + stage.MotorEnd;
         body.Planned.Add(new PlannedAction(time + stage.Burn.End, ActionKind.Burnout, k));
         if (!double.IsNaN(stage.BurnThrough))
@@ -96,6 +100,7 @@ internal sealed partial class Flier
         PlanTimers(body, TimerStart.BurnoutBelow, k + 1, time);
     }
 
+    /// <summary>Starts the timers that wait for an event: those of one stage, or of all where the stage is 0.</summary>
     private void PlanTimers(FlyingBody body, TimerStart from, int stage, double time)
     {
         for (int k = Math.Max(body.Lowest, 1); k <= body.Highest; k++)
@@ -125,6 +130,9 @@ internal sealed partial class Flier
             left.Motion = BodyMotion.Rising;
         LoweredStage stage = plan.Stages[k];
         if (stage.Deployment is DeploymentTrigger.AtSeparation)
+            left.Planned.Add(new PlannedAction(time + stage.DeploymentLag, ActionKind.DeviceOpens, k));
+        // Electronics that wait for apogee see one at once when they part on the way down.
+        if (stage.Deployment is DeploymentTrigger.AtApogee && left.Motion == BodyMotion.Falling && !left.DeviceOut[k])
             left.Planned.Add(new PlannedAction(time + stage.DeploymentLag, ActionKind.DeviceOpens, k));
         left.Device = left.DeviceOut[k] ? k : -1;
         waiting.Enqueue(left);

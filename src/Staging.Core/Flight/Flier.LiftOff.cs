@@ -57,7 +57,7 @@ internal sealed partial class Flier
     {
         if (!(to > from))
             return;
-        log.Begin(piece, rising: false);
+        log.Begin(piece, rising: false, 0, 0);
         Span<double> initial = stackalloc double[2];
         Span<double> coefficients = stackalloc double[2 * Tsitouras54.DenseDegree];
         initial.Clear();

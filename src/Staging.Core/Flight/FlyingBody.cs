@@ -22,6 +22,7 @@ internal sealed class FlyingBody
     {
         (Lowest, Highest, Time, Height, Velocity) = (other.Lowest, other.Highest, other.Time, other.Height, other.Velocity);
         (Motion, Device, LiftOff, Dropped) = (other.Motion, other.Device, other.LiftOff, other.Dropped);
+        (Bend, FollowBend) = (other.Bend, other.FollowBend);
         IgnitedAt = (double[])other.IgnitedAt.Clone();
         piece = (int[])other.piece.Clone();
         DeviceOut = (bool[])other.DeviceOut.Clone();
@@ -42,6 +43,11 @@ internal sealed class FlyingBody
 
     /// <summary>Stage whose recovery device acts; -1 where none does.</summary>
     public int Device { get; set; } = -1;
+
+    /// <summary>Integral of g/v over time from the end of the guide [-]: how far a gravity turn has bent; kept only where a guard asks for tilt.</summary>
+    public double Bend { get; set; }
+
+    public bool FollowBend { get; set; }
 
     /// <summary>Time of lift-off [s].</summary>
     public double LiftOff { get; set; } = double.NaN;
