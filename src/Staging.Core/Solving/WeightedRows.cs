@@ -6,7 +6,7 @@ namespace Staging.Core.Solving;
 
 /// <summary>
 /// Weighted sums of rows of equal length, such as the slopes of the stages of a one-step method, in vector lanes. Each place is summed in the order of the
-/// rows, so lanes and scalars give the same bits.
+/// rows, so lanes and scalars give the same bits. Where the last lanes would reach beyond the row they are moved back, and write some places twice.
 /// </summary>
 internal static class WeightedRows
 {
@@ -15,16 +15,21 @@ internal static class WeightedRows
     /// <param name="h">Factor on the sum.</param>
     /// <param name="weights">One weight a row.</param>
     /// <param name="rows">The rows one after another, each as long as <paramref name="result"/>, at least as many as weights.</param>
-    /// <param name="result">Receives the sum; may not overlap the rows.</param>
+    /// <param name="result">Receives the sum; may overlap neither the rows nor <paramref name="y"/>.</param>
     public static void AddTo(ReadOnlySpan<double> y, double h, ReadOnlySpan<double> weights, ReadOnlySpan<double> rows, Span<double> result)
     {
-        int n = result.Length, i = 0;
+        int n = result.Length;
         Check(weights, rows, n);
         ArgumentOutOfRangeException.ThrowIfNotEqual(y.Length, n);
         ref double row = ref MemoryMarshal.GetReference(rows), from = ref MemoryMarshal.GetReference(y), to = ref MemoryMarshal.GetReference(result);
-        for (; i <= n - Vector<double>.Count; i += Vector<double>.Count)
-            (Vector.LoadUnsafe(ref from, (nuint)i) + h * Sum(weights, ref row, n, i)).StoreUnsafe(ref to, (nuint)i);
-        for (; i < n; i++)
+        int last = n - Vector<double>.Count;
+        for (int i = 0; last >= 0 && i < n; i += Vector<double>.Count)
+        {
+            int at = Math.Min(i, last);
+            (Vector.LoadUnsafe(ref from, (nuint)at) + h * Sum(weights, ref row, n, at)).StoreUnsafe(ref to, (nuint)at);
+        }
+
+        for (int i = last >= 0 ? n : 0; i < n; i++)
             result[i] = y[i] + h * Single(weights, rows, n, i);
     }
 
@@ -35,12 +40,17 @@ internal static class WeightedRows
     /// <param name="result">Receives the sum; may not overlap the rows.</param>
     public static void Write(double h, ReadOnlySpan<double> weights, ReadOnlySpan<double> rows, Span<double> result)
     {
-        int n = result.Length, i = 0;
+        int n = result.Length;
         Check(weights, rows, n);
         ref double row = ref MemoryMarshal.GetReference(rows), to = ref MemoryMarshal.GetReference(result);
-        for (; i <= n - Vector<double>.Count; i += Vector<double>.Count)
-            (h * Sum(weights, ref row, n, i)).StoreUnsafe(ref to, (nuint)i);
-        for (; i < n; i++)
+        int last = n - Vector<double>.Count;
+        for (int i = 0; last >= 0 && i < n; i += Vector<double>.Count)
+        {
+            int at = Math.Min(i, last);
+            (h * Sum(weights, ref row, n, at)).StoreUnsafe(ref to, (nuint)at);
+        }
+
+        for (int i = last >= 0 ? n : 0; i < n; i++)
             result[i] = h * Single(weights, rows, n, i);
     }
 
