@@ -19,18 +19,18 @@ internal static class TwoVesselOrifice
     private const double AlwaysSubsonicAbove = 0.56;
 
     private static readonly GammaPolynomial CriticalRatio = new(ChokedFlow.CriticalPressureRatio);
-    private static readonly GammaPolynomial Choked = new(gamma => Subsonic(ChokedFlow.CriticalPressureRatio(gamma), gamma));
+    private static readonly GammaPolynomial Choked = new(gamma => Subsonic(ChokedFlow.CriticalPressureRatio(gamma), gamma, 1 / gamma));
 
     /// <summary>F of the text above at a pressure ratio [-].</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double Square(double r, double gamma) =>
-        r < AlwaysSubsonicAbove && r <= CriticalRatio.At(gamma) ? Choked.At(gamma) : Subsonic(r, gamma);
+        r < AlwaysSubsonicAbove && r <= CriticalRatio.At(gamma) ? Choked.At(gamma) : Subsonic(r, gamma, 1 / gamma);
 
     /// <summary>The same without a limit: 2 gamma s (s - r) d/(d + 1e-3) with s = r^(1/gamma).</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static double Subsonic(double r, double gamma)
+    public static double Subsonic(double r, double gamma, double perGamma)
     {
-        double s = Math.Exp(Math.Log(r) / gamma), d = 1 - r, square = 2 * gamma * s * (s - r);
-        return square > 0 ? square * d / (d + Width) : 0;
+        double s = Math.Exp(Math.Log(r) * perGamma), d = 1 - r, square = 2 * gamma * s * (s - r);
+        return square > 0 ? square * (d / (d + Width)) : 0;
     }
 }

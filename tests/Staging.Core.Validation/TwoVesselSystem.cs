@@ -52,13 +52,13 @@ internal readonly struct TwoVesselSystem(TwoVesselPhase phase) : IOdeSystem
         double v = moves ? y[6] : 0, Y = y[4], U2 = y[3], m2 = y[2], U1 = y[1], m1 = y[0];
         double perV2 = phase >= TwoVesselPhase.Parted ? 1 / (GapVolume + StageArea * Coupler) : 1 / (GapVolume + StageArea * y[5]);
         double gamma2 = GammaAir - (GammaAir - GammaHot) * Y, perM2 = 1 / m2;
-        double p1 = (GammaHot - 1) / ChamberVolume * U1, p2 = (gamma2 - 1) * U2 * perV2;
+        double p1 = (GammaHot - 1) / ChamberVolume * U1, p2 = (gamma2 - 1) * (U2 * perV2);
         double h2 = gamma2 * U2 * perM2, scale2 = m2 * U2 * (perV2 * perV2);
 
         double m12, e12, mv, ev;
         if (p1 >= p2)
         {
-            double r = p2 / p1, F = r <= CriticalRatio ? ChokedOpening : TwoVesselOrifice.Subsonic(r, GammaHot);
+            double r = p2 / p1, F = r <= CriticalRatio ? ChokedOpening : TwoVesselOrifice.Subsonic(r, GammaHot, 1 / GammaHot);
             m12 = OpeningArea / ChamberVolume * Math.Sqrt(m1 * U1 * F);
             e12 = m12 * (GammaHot * U1 / m1);
         }
