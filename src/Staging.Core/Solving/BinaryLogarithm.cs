@@ -2,7 +2,7 @@ namespace Staging.Core.Solving;
 
 /// <summary>
 /// Logarithm and power to base two by arithmetic alone, good to four millionths: more than the size of a step asks for, quicker than the functions of the
-/// mathematical library, and the same bits on every machine, so that every machine takes the same steps. Exact at whole powers of two.
+/// mathematical library. Exact at whole powers of two.
 /// </summary>
 internal static class BinaryLogarithm
 {

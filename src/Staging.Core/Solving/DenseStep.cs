@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace Staging.Core.Solving;
 
 /// <summary>The dense output of one step: a polynomial in the step fraction for each state.</summary>
@@ -26,12 +29,22 @@ internal readonly ref struct DenseStep
     /// <summary>Writes the state at <paramref name="time"/> [s].</summary>
     public void At(double time, Span<double> y)
     {
-        int n = Initial.Length;
+        int n = Initial.Length, last = Coefficients.Length - n, i = 0;
+        ArgumentOutOfRangeException.ThrowIfNotEqual(y.Length, n);
         double s = (time - Start) / Step;
-        for (int i = 0; i < n; i++)
+        ref double c = ref MemoryMarshal.GetReference(Coefficients), initial = ref MemoryMarshal.GetReference(Initial), to = ref MemoryMarshal.GetReference(y);
+        for (; i <= n - Vector<double>.Count; i += Vector<double>.Count)
+        {
+            Vector<double> sum = Vector<double>.Zero;
+            for (int row = last; row >= 0; row -= n)
+                sum = (sum + Vector.LoadUnsafe(ref c, (nuint)(row + i))) * s;
+            (Vector.LoadUnsafe(ref initial, (nuint)i) + sum).StoreUnsafe(ref to, (nuint)i);
+        }
+
+        for (; i < n; i++)
         {
             double sum = 0;
-            for (int row = Coefficients.Length - n; row >= 0; row -= n)
+            for (int row = last; row >= 0; row -= n)
                 sum = (sum + Coefficients[row + i]) * s;
             y[i] = Initial[i] + sum;
         }

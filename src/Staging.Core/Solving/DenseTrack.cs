@@ -4,17 +4,21 @@ namespace Staging.Core.Solving;
 
 /// <summary>
 /// The whole course of a run as one polynomial a step: both sides of every jump are kept, nothing twice.
-/// Memory grows by doubling, so a recorded step costs no allocation of its own in the long run.
+/// Coefficients stand in blocks that are never moved and stay small, so that a long record costs neither copies nor large objects.
 /// </summary>
 internal sealed class DenseTrack(int dimension, int degree) : IStepSink
 {
     private const double FewRoundings = 4 * 2.2204460492503131e-16;
 
+    /// <summary>Steps in a block of coefficients, two to this power.</summary>
+    private const int BlockPower = 5;
+    private const int Block = 1 << BlockPower;
+
     private readonly int row = dimension * (degree + 1);
-    private double[] starts = new double[64];
-    private double[] lengths = new double[64];
-    private double[] steps = new double[64];
-    private double[] coefficients = new double[64 * dimension * (degree + 1)];
+    private readonly List<double[]> blocks = [];
+    private double[] starts = new double[2 * Block];
+    private double[] lengths = new double[2 * Block];
+    private double[] steps = new double[2 * Block];
 
     /// <summary>Number of recorded steps.</summary>
     public int Count { get; private set; }
@@ -33,6 +37,7 @@ internal sealed class DenseTrack(int dimension, int degree) : IStepSink
     /// <summary>Length of step <paramref name="i"/> [s].</summary>
     public double LengthOf(int i) => lengths[i];
 
+    /// <summary>Records a step; its dense output may be of a lower degree than the record.</summary>
     public void Accept(double start, double length, in DenseStep step)
     {
         if (Count == starts.Length)
@@ -40,15 +45,18 @@ internal sealed class DenseTrack(int dimension, int degree) : IStepSink
             Array.Resize(ref starts, 2 * Count);
             Array.Resize(ref lengths, 2 * Count);
             Array.Resize(ref steps, 2 * Count);
-            Array.Resize(ref coefficients, 2 * Count * row);
         }
+
+        if (Count == blocks.Count * Block)
+            blocks.Add(GC.AllocateUninitializedArray<double>(Block * row));
 
         starts[Count] = start;
         lengths[Count] = length;
         steps[Count] = step.Step;
-        Span<double> target = coefficients.AsSpan(Count * row, row);
+        Span<double> target = RowOf(Count);
         step.Initial.CopyTo(target);
         step.Coefficients.CopyTo(target[dimension..]);
+        target[(dimension + step.Coefficients.Length)..].Clear();
         Count++;
     }
 
@@ -95,9 +103,11 @@ internal sealed class DenseTrack(int dimension, int degree) : IStepSink
     /// <summary>Writes the state of step <paramref name="i"/> at a time [s].</summary>
     public void InStep(int i, double time, Span<double> y)
     {
-        ReadOnlySpan<double> c = coefficients.AsSpan(i * row, row);
+        ReadOnlySpan<double> c = RowOf(i);
         new DenseStep(starts[i], steps[i], c[..dimension], c[dimension..]).At(time, y);
     }
+
+    private Span<double> RowOf(int i) => blocks[i >> BlockPower].AsSpan((i & (Block - 1)) * row, row);
 
     private static InvalidOperationException Empty() => new("Nothing is recorded.");
 }

@@ -85,6 +85,13 @@ internal sealed class Integrator<TMethod>
     /// <summary>When set, every step has this size [s] and no error control: for convergence tests.</summary>
     public double? FixedStep { get; init => field = value is { } h ? Guard.Above(h, 0, double.MaxValue, "s") : null; }
 
+    /// <summary>Starts a new run at a time [s]: the step size is chosen afresh; counts of work go on.</summary>
+    public void Restart(double time)
+    {
+        Time = time;
+        control.Restart(0);
+    }
+
     /// <summary>Integrates one phase from <see cref="Time"/> to <paramref name="stop"/> [s], or to the first event that ends it.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The stop time lies before <see cref="Time"/>, or is not a number.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>

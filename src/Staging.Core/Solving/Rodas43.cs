@@ -120,21 +120,19 @@ internal struct Rodas43 : IOneStepMethod
         int row = 0;
         for (int stage = 0; stage < Stages; stage++)
         {
-            ReadOnlySpan<double> a = StateWeights.Slice(row, stage), c = StageWeights.Slice(row, stage);
             Span<double> u = stages.AsSpan(stage * n, n);
-            if (stage == 0)
-                slope.CopyTo(u);
-            else
+            ReadOnlySpan<double> f = slope;
+            if (stage > 0)
             {
-                y.CopyTo(yNew);
-                AddStages(a, 1, yNew);
-                system.Derivative(t + Nodes[stage] * h, yNew, u);
+                WeightedRows.AddTo(y, 1, StateWeights.Slice(row, stage), stages, yNew);
+                system.Derivative(t + Nodes[stage] * h, yNew, movedSlope);
+                WeightedRows.AddTo(movedSlope, 1 / h, StageWeights.Slice(row, stage), stages, moved);
+                f = moved;
             }
 
-            AddStages(c, 1 / h, u);
             double d = TimeWeights[stage] * h;
-            for (int i = 0; i < n; i++)
-                u[i] += d * timeSlope[i];
+            for (int i = 0; i < u.Length; i++)
+                u[i] = f[i] + d * timeSlope[i];
             LuFactors.Solve(matrix, pivots, u);
             row += stage;
         }
@@ -153,19 +151,14 @@ internal struct Rodas43 : IOneStepMethod
     /// <inheritdoc/>
     public readonly void Dense(double h, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew, Span<double> c)
     {
-        Span<double> c1 = c[..n], c2 = c.Slice(n, n), c3 = c.Slice(2 * n, n);
-        for (int i = 0; i < n; i++)
+        Span<double> c1 = c[..n], k1 = c.Slice(n, n), k2 = c.Slice(2 * n, n);
+        WeightedRows.Write(1, DenseWeights[..Stages], stages, k1);
+        WeightedRows.Write(1, DenseWeights[Stages..], stages, k2);
+        for (int i = 0; i < c1.Length; i++)
         {
-            double k1 = 0, k2 = 0;
-            for (int stage = 0; stage < Stages; stage++)
-            {
-                k1 += DenseWeights[stage] * stages[stage * n + i];
-                k2 += DenseWeights[Stages + stage] * stages[stage * n + i];
-            }
-
-            c1[i] = yNew[i] - y[i] + k1;
-            c2[i] = k2 - k1;
-            c3[i] = -k2;
+            c1[i] = yNew[i] - y[i] + k1[i];
+            k1[i] = k2[i] - k1[i];
+            k2[i] = -k2[i];
         }
     }
 
@@ -208,17 +201,5 @@ internal struct Rodas43 : IOneStepMethod
             matrix[i * n + i] += diagonal;
         work = work with { Factorisations = work.Factorisations + 1 };
         return LuFactors.Factorise(matrix, pivots);
-    }
-
-    /// <summary>Adds factor times the weighted sum of the earlier stages.</summary>
-    private readonly void AddStages(ReadOnlySpan<double> weights, double factor, Span<double> sum)
-    {
-        for (int j = 0; j < weights.Length; j++)
-        {
-            double w = factor * weights[j];
-            ReadOnlySpan<double> u = stages.AsSpan(j * n, n);
-            for (int i = 0; i < sum.Length; i++)
-                sum[i] += w * u[i];
-        }
     }
 }

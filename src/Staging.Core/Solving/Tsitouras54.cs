@@ -86,29 +86,15 @@ internal struct Tsitouras54 : IOneStepMethod
         where TSystem : IOdeSystem
     {
         Span<double> k = slopes;
-        Span<double> k1 = k[..n], k2 = k.Slice(n, n), k3 = k.Slice(2 * n, n), k4 = k.Slice(3 * n, n), k5 = k.Slice(4 * n, n),
-            k6 = k.Slice(5 * n, n), k7 = k.Slice(6 * n, n);
+        int row = 0;
+        for (int stage = 1; stage < Stages; stage++)
+        {
+            WeightedRows.AddTo(y, h, Matrix.Slice(row, stage), k, yNew);
+            system.Derivative(t + Nodes[stage] * h, yNew, k.Slice(stage * n, n));
+            row += stage;
+        }
 
-        for (int i = 0; i < n; i++)
-            yNew[i] = y[i] + h * (A21 * k1[i]);
-        system.Derivative(t + C2 * h, yNew, k2);
-        for (int i = 0; i < n; i++)
-            yNew[i] = y[i] + h * (A31 * k1[i] + A32 * k2[i]);
-        system.Derivative(t + C3 * h, yNew, k3);
-        for (int i = 0; i < n; i++)
-            yNew[i] = y[i] + h * (A41 * k1[i] + A42 * k2[i] + A43 * k3[i]);
-        system.Derivative(t + C4 * h, yNew, k4);
-        for (int i = 0; i < n; i++)
-            yNew[i] = y[i] + h * (A51 * k1[i] + A52 * k2[i] + A53 * k3[i] + A54 * k4[i]);
-        system.Derivative(t + C5 * h, yNew, k5);
-        for (int i = 0; i < n; i++)
-            yNew[i] = y[i] + h * (A61 * k1[i] + A62 * k2[i] + A63 * k3[i] + A64 * k4[i] + A65 * k5[i]);
-        system.Derivative(t + h, yNew, k6);
-        for (int i = 0; i < n; i++)
-            yNew[i] = y[i] + h * (A71 * k1[i] + A72 * k2[i] + A73 * k3[i] + A74 * k4[i] + A75 * k5[i] + A76 * k6[i]);
-        system.Derivative(t + h, yNew, k7);
-        for (int i = 0; i < n; i++)
-            error[i] = h * (E1 * k1[i] + E2 * k2[i] + E3 * k3[i] + E4 * k4[i] + E5 * k5[i] + E6 * k6[i] + E7 * k7[i]);
+        WeightedRows.Write(h, ErrorWeights, k, error);
         work = work with { DerivativeCalls = work.DerivativeCalls + Stages - 1 };
     }
 
@@ -116,16 +102,12 @@ internal struct Tsitouras54 : IOneStepMethod
     public readonly void Dense(double h, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew, Span<double> c)
     {
         ReadOnlySpan<double> r = DenseWeights;
-        ReadOnlySpan<double> k = slopes;
+        Span<double> weights = stackalloc double[Stages];
         for (int power = 0; power < DenseDegree; power++)
         {
-            for (int i = 0; i < n; i++)
-            {
-                double sum = 0;
-                for (int stage = 0; stage < Stages; stage++)
-                    sum += r[DenseDegree * stage + power] * k[stage * n + i];
-                c[power * n + i] = h * sum;
-            }
+            for (int stage = 0; stage < Stages; stage++)
+                weights[stage] = r[DenseDegree * stage + power];
+            WeightedRows.Write(h, weights, slopes, c.Slice(power * n, n));
         }
     }
 

@@ -1,0 +1,41 @@
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using Staging.Core.Solving;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Gaps;
+
+/// <summary>What a gap run takes: the same on every machine, and it moves only when the method or its control is changed on purpose.</summary>
+public class GapWorkTests
+{
+    /// <summary>Most memory that a kept step may take [B]: five numbers a state, three times, and what doubling and blocks leave over.</summary>
+    private const int StepMemory = 8 * (5 * 18 + 2 * 3) + 200;
+
+    private static readonly GapProblem Vented = StartingGaps.Bore18mm with
+    {
+        Design = StartingGaps.Bore18mm.Design with
+        {
+            Vents = [Vent.BelowNozzle(
+                StartingGaps.Bore18mm.Design.Tube,
+                new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 4 },
+                Length.FromMillimeters(1))],
+        },
+    };
+
+    [Fact]
+    public void Work_of_the_starting_gap_is_pinned()
+    {
+        Assert.Equal(new SolverStatistics(445, 13, 2753, 1790), StartingGaps.Bore18mm.Solve().Statistics);
+        Assert.Equal(new SolverStatistics(601, 10, 3669, 2416), Vented.Solve().Statistics);
+    }
+
+    [Fact]
+    public void A_run_allocates_what_its_course_keeps_and_little_else()
+    {
+        Vented.Solve();
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        GapRun run = Vented.Solve();
+        long taken = GC.GetAllocatedBytesForCurrentThread() - before;
+        Assert.InRange(taken, 0, 100_000 + StepMemory * run.Statistics.AcceptedSteps);
+    }
+}
