@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using Staging.Core.Gaps;
 using Staging.Core.Studies;
