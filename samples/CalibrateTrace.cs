@@ -14,7 +14,7 @@ using Staging.Core.Studies;
 using UnitsNet;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
-const double plantedMass_g = 0.21, plantedBurn_ms = 22, noise_Pa = 1500;
+const double plantedMass_g = 0.21, plantedBurn_ms = 22, plantedWall = 250, noise_Pa = 1500;
 SolverOptions solver = new() { RelativeTolerance = 1e-7, ScaledAbsoluteTolerance = 1e-9 };
 GapProblem start = StartingGaps.Bore18mm; // invented
 var holes = new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
@@ -28,8 +28,8 @@ GapProblem bench = start with
 InputSet<GapProblem> unknown = InputSet.Of(
     bench, GapInputs.FragmentMass(Spread.Uniform(0.05, 0.4)), GapInputs.FragmentBurnTime(Spread.Uniform(10, 45)));
 
-CalibrationResult<GapProblem> Fit(MeasuredTrace trace) =>
-    Calibration.Fit(unknown, trace, (p, times, stop) => Gauge(p, times, stop), new CalibrationOptions { Threads = 1 });
+CalibrationResult<GapProblem> Fit(InputSet<GapProblem> inputs, MeasuredTrace trace) =>
+    Calibration.Fit(inputs, trace, (p, times, stop) => Gauge(p, times, stop), new CalibrationOptions { Threads = 1 });
 
 ImmutableArray<double> Gauge(GapProblem problem, ImmutableArray<double> times, CancellationToken stop)
 {
@@ -39,33 +39,66 @@ ImmutableArray<double> Gauge(GapProblem problem, ImmutableArray<double> times, C
 }
 #endregion
 
-if (args.Length > 0 && File.Exists(args[0]))
+int seeds = 25;
+if (args.Length > 1 || (args.Length == 1 && !File.Exists(args[0]) && (!int.TryParse(args[0], out seeds) || seeds is < 2 or > 1000)))
+    return Refuse($"\"{string.Join(' ', args)}\" is neither a file nor a number of seeds, 2 to 1000");
+if (args.Length == 1 && File.Exists(args[0]))
 {
-    using StreamReader file = File.OpenText(args[0]);
-    Tell(Fit(MeasuredTrace.ReadCsv(file)));
-    return 0;
+    try
+    {
+        using StreamReader file = File.OpenText(args[0]);
+        Tell(Fit(unknown, MeasuredTrace.ReadCsv(file)));
+        return 0;
+    }
+    catch (Exception fault) when (fault is FormatException or ArgumentException or IOException or UnauthorizedAccessException)
+    {
+        return Refuse($"{args[0]}: {fault.Message}");
+    }
 }
 
-int seeds = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 25;
 ImmutableArray<double> times = [.. Enumerable.Range(1, 50).Select(i => 5e-4 * i)];
-ImmutableArray<double> truth = Gauge(unknown.At([plantedMass_g, plantedBurn_ms]), times, default);
-MeasuredTrace Noisy(ulong seed) => MeasuredTrace.Of("gauge_Pa", times, [.. truth.Select((p, i) => p + noise_Pa * new CaseDraws(seed, (ulong)i).Normal(0))]);
+MeasuredTrace Noisy(GapProblem planted, ulong seed) =>
+    MeasuredTrace.Of("gauge_Pa", times, [.. Gauge(planted, times, default).Select((p, i) => p + noise_Pa * new CaseDraws(seed, (ulong)i).Normal(0))]);
+GapProblem planted = unknown.At([plantedMass_g, plantedBurn_ms]);
 
-Console.WriteLine($"planted {plantedMass_g} g and {plantedBurn_ms} ms, noise {noise_Pa} Pa on a peak of {truth.Max():F0} Pa; the first fit:");
-Tell(Fit(Noisy(1)));
-SweepLine<CalibrationResult<GapProblem>> fits = Sweep.Along(Axis.Even("seed", "-", 1, seeds, seeds), (seed, _) => Fit(Noisy((ulong)Math.Round(seed))));
+Console.WriteLine($"planted {plantedMass_g} g and {plantedBurn_ms} ms, noise {noise_Pa} Pa on a peak of {Gauge(planted, times, default).Max():F0} Pa; the first fit:");
+Tell(Fit(unknown, Noisy(planted, 1)));
+
+#region calibrate-loss
+InputSet<GapProblem> withLoss = InputSet.Of(bench, [.. unknown.Inputs, GapInputs.WallHeatTransfer(Spread.Uniform(20, 800))]);
+CalibrationResult<GapProblem> loss = Fit(withLoss, Noisy(withLoss.At([plantedMass_g, plantedBurn_ms, plantedWall]), 1));
+#endregion
+Console.WriteLine($"a loss beside the source: planted also {plantedWall} W/(m2 K) of wall heat transfer:");
+Tell(loss);
+SweepLine<CalibrationResult<GapProblem>> fits = Sweep.Along(Axis.Even("seed", "-", 1, seeds, seeds), (seed, _) => Fit(unknown, Noisy(planted, (ulong)Math.Round(seed))));
 int mass = fits.Results.Count(f => f.Inputs[0].Interval.Holds(plantedMass_g)), burn = fits.Results.Count(f => f.Inputs[1].Interval.Holds(plantedBurn_ms));
 Console.WriteLine($"95 % intervals that hold the planted value: fragment mass {new Proportion(mass, seeds)}, burn time {new Proportion(burn, seeds)}");
 // Too few only if so few, or fewer, were rarer than 1.25 % by the exact binomial: of 100, that asks for 90.
 bool asStated = new[] { mass, burn }.All(hits => new Proportion(hits, seeds).ClopperPearson(0.975).High >= 0.95);
 Console.WriteLine(asStated ? "coverage as stated" : "the intervals are too narrow");
-return asStated ? 0 : 1;
+// Three standard errors: passed by chance once in 370 for each of the three.
+bool lossFound = new[] { plantedMass_g, plantedBurn_ms, plantedWall }.Select((v, i) => Math.Abs(loss.Inputs[i].Value - v) / loss.Inputs[i].StandardError).All(z => z < 3);
+Console.WriteLine(lossFound ? "source and loss come back together" : "the planted loss does not come back");
+return asStated && lossFound ? 0 : 1;
+
+static int Refuse(string what)
+{
+    Console.Error.WriteLine(what);
+    return 2;
+}
 
 static void Tell(CalibrationResult<GapProblem> fit)
 {
     foreach (FittedInput input in fit.Inputs)
         Console.WriteLine($"  {input}; {input.Interval}");
-    Console.WriteLine($"  correlation {fit.Correlation[1]:F2}, residuals {fit.ResidualStandardDeviation:F0} Pa");
+    int k = fit.Inputs.Length;
+    for (int i = 0; i < k; i++)
+    {
+        for (int j = i + 1; j < k; j++)
+            Console.WriteLine($"  correlation of {fit.Inputs[i].Input.Name} and {fit.Inputs[j].Input.Name}: {fit.Correlation[i * k + j]:F2}");
+    }
+
+    Console.WriteLine($"  residuals {fit.ResidualStandardDeviation:F0} Pa");
     foreach (ModelFinding doubt in fit.Findings)
         Console.WriteLine($"  {doubt}");
 }

@@ -16,7 +16,7 @@ internal static class DemoPlan
         plan with { Flight = plan.Flight with { Stages = plan.Flight.Stages.SetItem(index, change(plan.Flight.Stages[index])) } };
 
     /// <summary>The gap at the state that the flight gives it.</summary>
-    public static GapProblem GapOf(StagingPlan plan) => Gap(plan.Flight.Stages[1].Ignition).ProblemAt(plan.Flight.Fly().Stagings[0].State);
+    public static GapProblem GapOf(StagingPlan plan, FlightRun flight) => Gap(plan.Flight.Stages[1].Ignition).ProblemAt(flight.Stagings[0].State);
 
     private static GapIgnition Gap(StageIgnition ignition) => (GapIgnition)((StageIgnition.ByGap)ignition).Gap;
 

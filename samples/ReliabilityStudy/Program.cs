@@ -20,16 +20,21 @@ StagingPlan plan = PlanDocument.Read(Path.Combine(AppContext.BaseDirectory, "dem
 StudyInput<StagingPlan> structure = StudyInput.Of<StagingPlan>(
     "sustainer.structure", "g", Spread.Normal(38, 1.5), (p, v) => DemoPlan.WithStage(p, 1, s => s with { StructureMass = Mass.FromGrams(v) }));
 
-var study = new ReliabilityStudy<StagingPlan, FlightRun>
+var study = new ReliabilityStudy<StagingPlan, StagedFlight>
 {
     Inputs = InputSet.Of(plan, [.. GapInputs.Judged.Select(DemoPlan.InPlan), structure]),
-    Model = (p, stop) => p.Flight.Fly(new FlightOptions { Scope = FlightScope.UppermostStage, KeepTracks = false }, cancellationToken: stop),
-    Outcome = flight => flight.Stagings[0].Lit ? "lit" : "unlit",
+    Model = (p, stop) =>
+    {
+        FlightRun flight = p.Flight.Fly(new FlightOptions { Scope = FlightScope.UppermostStage, KeepTracks = false }, cancellationToken: stop);
+        return new StagedFlight(flight, DemoPlan.GapOf(p, flight).Solve(cancellationToken: stop));
+    },
+    Outcome = s => s.Flight.Stagings[0].Lit ? "lit" : "unlit",
     Measures =
     [
-        Measure.Of<FlightRun>("lit after", "ms", f => (f.Stagings[0].Ignition - f.Stagings[0].State.Time)?.Milliseconds),
-        Measure.Of<FlightRun>("apogee", "m", f => f.Apogee?.Meters),
-        Measure.Of<FlightRun>("landing energy", "J", f => f.Main.Outcome is FlightOutcome.Landed landed ? landed.KineticEnergy.Joules : null),
+        Measure.Of<StagedFlight>("lit after", "ms", s => (s.Flight.Stagings[0].Ignition - s.Flight.Stagings[0].State.Time)?.Milliseconds),
+        Measure.Of<StagedFlight>("margin", "K", s => s.Margin_K),
+        Measure.Of<StagedFlight>("apogee", "m", s => s.Flight.Apogee?.Meters),
+        Measure.Of<StagedFlight>("landing energy", "J", s => s.Flight.Main.Outcome is FlightOutcome.Landed landed ? landed.KineticEnergy.Joules : null),
     ],
     Cases = cases,
     KeepCases = true,
@@ -42,18 +47,21 @@ foreach (string outcome in run.Outcomes.Keys)
     Console.WriteLine($"{outcome}: {run.Probability(outcome)}, by the score {run.Probability(outcome).Wilson()}");
 foreach (MeasureSummary measure in run.Measures)
     Console.WriteLine(measure);
+MeasureSummary margins = run.Measure("margin");
+foreach (double percent in new double[] { 5, 25, 50, 75, 95 })
+    Console.WriteLine($"margin, {percent} % of the cases below: {margins.Percentile(percent).Value:F0} K ({margins.Percentile(percent).Interval.Low:F0} to {margins.Percentile(percent).Interval.High:F0} K at 95 %)");
 foreach ((long number, string reason) in run.Refusals)
     Console.WriteLine($"case {number} was refused: {reason}");
 using (StreamWriter csv = File.CreateText(Path.Combine(folder, "reliability-cases.csv")))
     run.Columns().WriteCsv(csv);
 
-var margin = new SensitivityStudy<GapProblem>
+var sensitivity = new SensitivityStudy<GapProblem>
 {
-    Inputs = InputSet.Of(DemoPlan.GapOf(plan), GapInputs.Judged),
+    Inputs = InputSet.Of(DemoPlan.GapOf(plan, plan.Flight.Fly()), GapInputs.Judged),
     Unit = "K",
-    Model = (p, stop) => p.Solve(cancellationToken: stop).PeakGrainSurface.Kelvins - p.Design.Grain.IgnitionTemperature.Kelvins,
+    Model = (p, stop) => StagedFlight.MarginOf(p.Solve(cancellationToken: stop)),
 };
-ImmutableArray<MorrisEffect> effects = [.. margin.Screen(paths: Math.Max(10, cases / 10)).OrderByDescending(e => e.MeanAbsolute)];
+ImmutableArray<MorrisEffect> effects = [.. sensitivity.Screen(paths: Math.Max(10, cases / 10)).OrderByDescending(e => e.MeanAbsolute)];
 Console.WriteLine();
 Console.WriteLine("what moves the margin of the grain surface over ignition:");
 foreach (MorrisEffect effect in effects)

@@ -8,15 +8,15 @@ namespace ReliabilityStudy;
 /// <summary>Two figures: how high it goes, and what matters. Colours of M. Okabe and K. Ito (2008).</summary>
 internal static class StudyFigures
 {
-    private const int Width = 900, Height = 480;
+    private const int Width = 900, Height = 480, HeightOfMany = 640;
 
     private static readonly Color Blue = Color.FromHex("#0072B2"), Red = Color.FromHex("#D55E00");
 
     public static void Write(ReliabilityRun run, ImmutableArray<MorrisEffect> effects, string folder)
     {
         using Plot apogee = Apogee(run), matters = Matters(effects);
-        Save(apogee, Path.Combine(folder, "reliability-apogee"));
-        Save(matters, Path.Combine(folder, "reliability-matters"));
+        Save(apogee, Path.Combine(folder, "reliability-apogee"), Height);
+        Save(matters, Path.Combine(folder, "reliability-matters"), HeightOfMany);
     }
 
     /// <summary>Share of the cases that stay below a height, lit and unlit apart.</summary>
@@ -76,9 +76,9 @@ internal static class StudyFigures
         axis.Label.Bold = false;
     }
 
-    private static void Save(Plot plot, string path)
+    private static void Save(Plot plot, string path, int height)
     {
-        plot.SaveSvg(path + ".svg", Width, Height);
-        plot.SavePng(path + ".png", Width, Height);
+        plot.SaveSvg(path + ".svg", Width, height);
+        plot.SavePng(path + ".png", Width, height);
     }
 }

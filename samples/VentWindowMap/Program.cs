@@ -47,9 +47,27 @@ Console.WriteLine();
 Console.WriteLine($"four 6 mm holes (113 mm2): {longest.Match(w => $"lights gaps from {TableCheck.Say(w)} mm", _ => "lights no gap of 40 to 340 mm")}");
 Console.WriteLine($"120 mm with 60 mm2: {hold.Match(w => $"lights with a joint that breaks away at {TableCheck.Say(w)} N", _ => "no joint of 5 to 60 N helps")}");
 
+#region gap-map
+GapProblem GapOf(double mm, double mm2)
+{
+    GuideTube tube = nominal.Problem.Design.Tube with { Length = Length.FromMillimeters(mm) };
+    return nominal.Problem with { Design = nominal.Problem.Design with { Tube = tube, Vents = [nominal.Layout.VentOf(tube, Area.FromSquareMillimeters(mm2))] } };
+}
+
+SweepMap<GapRun> runs = Sweep.Over(
+    Axis.Even("gap", "mm", 40, 340, 13), Axis.Factors("vent area", "mm2", 5, 500, 11), (mm, mm2, stop) => GapOf(mm, mm2).Solve(cancellationToken: stop));
+using (StreamWriter csv = File.CreateText(Path.Combine(folder, "gap-map.csv")))
+    runs.WriteCsv(csv, Measure.Of<GapRun>("lit", "-", r => r.Outcome.IsLit ? 1 : 0), Measure.Of<GapRun>("margin", "K", r => MarginFigure.Margin_K(r)));
+#endregion
+foreach (IGrouping<string, GapRun> kind in runs.Results.GroupBy(r => r.Outcome.GetType().Name))
+    Console.WriteLine($"map of {runs.Results.Length} gaps: {kind.Key} {kind.Count()}, margin {kind.Min(MarginFigure.Margin_K):F0} to {kind.Max(MarginFigure.Margin_K):F0} K");
+using ScottPlot.Plot margins = MarginFigure.Draw(runs);
+margins.SaveSvg(Path.Combine(folder, "gap-margin.svg"), MapFigure.Width, MapFigure.Height);
+margins.SavePng(Path.Combine(folder, "gap-margin.png"), MapFigure.Width, MapFigure.Height);
+
 string figure = Path.Combine(folder, "vent-window");
 using ScottPlot.Plot plot = MapFigure.Draw(map, sure);
 plot.SaveSvg(figure + ".svg", MapFigure.Width, MapFigure.Height);
 plot.SavePng(figure + ".png", MapFigure.Width, MapFigure.Height);
-Console.WriteLine($"figure: {figure}.svg");
+Console.WriteLine($"written to {folder}: vent-window.svg, gap-margin.svg, gap-map.csv");
 return 0;

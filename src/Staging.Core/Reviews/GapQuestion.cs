@@ -8,7 +8,8 @@ namespace Staging.Core.Reviews;
 /// <summary>What a builder asks of a gap before anything is glued: which vent areas light it, how long it may be, how hard the joint must hold.</summary>
 /// <remarks>
 /// Without <see cref="Asked"/> the answers are nominal: right for the numbers given, and silent about how far they are off. A window says where the model lights;
-/// it permits nothing. Every search runs over the values of an axis: a window narrower than a step may be missed.
+/// it permits nothing. Every search runs over the values of an axis: a window narrower than a step may be missed. Every value has to give a gap that can be built:
+/// one that cannot ends the search, with an error that names it; it does not count as unlit.
 /// </remarks>
 public sealed record GapQuestion
 {
@@ -21,7 +22,7 @@ public sealed record GapQuestion
     /// <summary>What is uncertain; used with <see cref="Asked"/> alone. <see cref="GapInputs.Judged"/> is a start.</summary>
     public ImmutableArray<StudyInput<GapProblem>> Uncertain { get; init => field = Guard.Set(value); } = [];
 
-    /// <summary>The probability asked for; null for nominal answers.</summary>
+    /// <summary>The probability asked for; null for nominal answers. It needs something <see cref="Uncertain"/>.</summary>
     public Assurance? Asked { get; init; }
 
     /// <summary>How the gas in the gap is modelled; <see cref="GapModel.Displacement"/>, where nothing else is said.</summary>

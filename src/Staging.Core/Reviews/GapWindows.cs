@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using System.Globalization;
 using Staging.Core.Gaps;
 using Staging.Core.Studies;
 using UnitsNet;
@@ -24,12 +24,17 @@ public static class GapWindows
     /// <param name="options">Threads; null for all cores.</param>
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The windows in mm2, or that no area of the axis lights.</returns>
-    /// <exception cref="InvalidModelException">The gap is in error, or the cases cannot bear the probability asked for.</exception>
+    /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
+    /// <exception cref="InvalidModelException">
+    /// A gap of the search is in error or cannot be laid out, told with its length and vent area; a probability is asked for and nothing is uncertain, or the cases
+    /// cannot bear it.
+    /// </exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WindowResult VentWindow(
         this GapQuestion question, Length gap, Axis areas, StudyOptions? options = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(question);
+        Check(question);
         return WindowSearch.Find(In(areas, "mm2"), AreaEdge, (mm2, stop) => Lights(question, gap, Area.FromSquareMillimeters(mm2), null, stop), options, cancellationToken);
     }
 
@@ -41,12 +46,17 @@ public static class GapWindows
     /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>One window result for each length.</returns>
-    /// <exception cref="InvalidModelException">The gap is in error, or the cases cannot bear the probability asked for.</exception>
+    /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
+    /// <exception cref="InvalidModelException">
+    /// A gap of the search is in error or cannot be laid out, told with its length and vent area; a probability is asked for and nothing is uncertain, or the cases
+    /// cannot bear it.
+    /// </exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SweepLine<WindowResult> VentWindows(
         this GapQuestion question, Axis gaps, Axis areas, StudyOptions? options = null, Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(question);
+        Check(question);
         var alone = new StudyOptions { Threads = 1 };
         return Sweep.Along(In(gaps, "mm"), (mm, stop) => question.VentWindow(Length.FromMillimeters(mm), areas, alone, stop), options, progress, cancellationToken);
     }
@@ -58,12 +68,17 @@ public static class GapWindows
     /// <param name="options">Threads; null for all cores.</param>
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The windows in mm, or that no length of the axis lights.</returns>
-    /// <exception cref="InvalidModelException">The gap is in error, or the cases cannot bear the probability asked for.</exception>
+    /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
+    /// <exception cref="InvalidModelException">
+    /// A gap of the search is in error or cannot be laid out, told with its length and vent area; a probability is asked for and nothing is uncertain, or the cases
+    /// cannot bear it.
+    /// </exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WindowResult LongestGap(
         this GapQuestion question, Area total, Axis gaps, StudyOptions? options = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(question);
+        Check(question);
         return WindowSearch.Find(In(gaps, "mm"), LengthEdge, (mm, stop) => Lights(question, Length.FromMillimeters(mm), total, null, stop), options, cancellationToken);
     }
 
@@ -75,13 +90,19 @@ public static class GapWindows
     /// <param name="options">Threads; null for all cores.</param>
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The windows in N, or that no force of the axis helps.</returns>
-    /// <exception cref="InvalidModelException">The gap is in error, or the cases cannot bear the probability asked for.</exception>
+    /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
+    /// <exception cref="InvalidModelException">
+    /// A gap of the search is in error or cannot be laid out, told with its length and vent area; a probability is asked for and nothing is uncertain, or the cases
+    /// cannot bear it.
+    /// </exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WindowResult LeastRetention(
         this GapQuestion question, Length gap, Area total, Axis forces, StudyOptions? options = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(question);
-        return WindowSearch.Find(In(forces, "N"), ForceEdge, (newtons, stop) => Lights(question, gap, total, newtons, stop), options, cancellationToken);
+        GapQuestion rest = question with { Uncertain = [.. question.Uncertain.Where(i => i.Path != GapInputs.BreakawayPath)] };
+        Check(rest);
+        return WindowSearch.Find(In(forces, "N"), ForceEdge, (newtons, stop) => Lights(rest, gap, total, newtons, stop), options, cancellationToken);
     }
 
     private static Axis In(Axis axis, string unit)
@@ -90,14 +111,44 @@ public static class GapWindows
         return axis.Name.Unit == unit ? axis : throw new ArgumentException($"The axis {axis.Name} has to be in {unit}.", nameof(axis));
     }
 
+    /// <summary>A probability is a statement about what is uncertain: with nothing of it every answer would be the nominal one under a better name.</summary>
+    private static void Check(GapQuestion question)
+    {
+        if (question.Asked is not null && question.Uncertain.IsEmpty)
+            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU001", nameof(question.Uncertain), "A probability is asked for, and no input is left that is uncertain; give one or more, or ask for nominal answers.")]);
+        question.Asked?.Check();
+    }
+
     private static bool Lights(GapQuestion question, Length gap, Area total, double? breakaway_N, CancellationToken stop)
     {
-        GuideTube tube = question.Problem.Design.Tube with { Length = gap };
-        GapProblem problem = question.Problem with { Design = question.Problem.Design with { Tube = tube, Vents = [question.Layout.VentOf(tube, total)] } };
-        if (breakaway_N is { } newtons)
-            problem = GapInputs.WithBreakaway(problem, newtons);
-        bool IsLit(GapProblem p, CancellationToken cancel) => p.Solve(question.Model, question.Solver, cancellationToken: cancel).Outcome.IsLit;
-        ImmutableArray<StudyInput<GapProblem>> uncertain = breakaway_N is null ? question.Uncertain : [.. question.Uncertain.Where(i => i.Path != GapInputs.BreakawayPath)];
-        return question.Asked is { } asked && !uncertain.IsEmpty ? asked.Of(InputSet.Of(problem, uncertain), IsLit, stop) : IsLit(problem, stop);
+        try
+        {
+            GapProblem problem = Built(question, gap, total, breakaway_N);
+            bool IsLit(GapProblem p, CancellationToken cancel) => p.Solve(question.Model, question.Solver, cancellationToken: cancel).Outcome.IsLit;
+            return question.Asked is { } asked ? asked.Of(InputSet.Of(problem, question.Uncertain), IsLit, stop) : IsLit(problem, stop);
+        }
+        catch (InvalidModelException refusal)
+        {
+            string at = Point(gap, total, breakaway_N);
+            throw new InvalidModelException([.. refusal.Findings.Select(f => f with { Message = $"{at}: {f.Message}" })]);
+        }
     }
+
+    /// <summary>The gap at one point of a search.</summary>
+    private static GapProblem Built(GapQuestion question, Length gap, Area total, double? breakaway_N)
+    {
+        try
+        {
+            GuideTube tube = question.Problem.Design.Tube with { Length = gap };
+            GapProblem problem = question.Problem with { Design = question.Problem.Design with { Tube = tube, Vents = [question.Layout.VentOf(tube, total)] } };
+            return breakaway_N is { } newtons ? GapInputs.WithBreakaway(problem, newtons) : problem;
+        }
+        catch (ArgumentException refusal)
+        {
+            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU015", nameof(question.Layout), $"This cannot be built: {refusal.Message.ReplaceLineEndings(" ")} A narrower axis would fit.")]);
+        }
+    }
+
+    private static string Point(Length gap, Area total, double? breakaway_N) => string.Create(CultureInfo.InvariantCulture, $"At a gap of {gap.Millimeters:G6} mm with {total.SquareMillimeters:G6} mm2 of vents")
+        + (breakaway_N is { } newtons ? string.Create(CultureInfo.InvariantCulture, $" and a joint of {newtons:G6} N") : "");
 }

@@ -46,8 +46,7 @@ public sealed record Assurance
     {
         ArgumentNullException.ThrowIfNull(inputs);
         ArgumentNullException.ThrowIfNull(holds);
-        if (HitsNeeded is not { } needed)
-            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU008", nameof(Cases), $"{Cases} cases cannot assure {AcceptedRange.Text(Probability)} at a confidence of {AcceptedRange.Text(Confidence)}; {CasesFor()} or more can.")]);
+        int needed = Check();
         var design = new SampleDesign(DesignKind.Independent, Cases, inputs.Inputs.Length, Seed);
         int hits = 0;
         for (int i = 0; i < Cases && hits < needed && hits + Cases - i >= needed; i++)
@@ -59,6 +58,10 @@ public sealed record Assurance
 
         return hits >= needed;
     }
+
+    /// <summary>The hits needed, or the finding that no count of hits could do.</summary>
+    internal int Check() => HitsNeeded
+        ?? throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU008", nameof(Cases), $"{Cases} cases cannot assure {AcceptedRange.Text(Probability)} at a confidence of {AcceptedRange.Text(Confidence)}; {CasesFor()} or more can.")]);
 
     /// <summary>Cases of which a full score bears the confidence: p^n not above 1 - confidence.</summary>
     private int CasesFor() => (int)Math.Ceiling(Math.Log(1 - Confidence) / Math.Log(Probability));

@@ -48,7 +48,7 @@ public sealed record Axis
     public static Axis Factors(string name, string unit, double low, double high, int count)
     {
         Check(low, double.Epsilon, high, count);
-        return new Axis(Named(name, unit), low, high, Fill(low, high, count, f => low * Math.Exp(Math.Log(high / low) * f)), byFactors: true);
+        return new Axis(Named(name, unit), low, high, Fill(low, high, count, f => Math.Exp(Math.Log(low) + (Math.Log(high) - Math.Log(low)) * f)), byFactors: true);
     }
 
     /// <summary>The middle of two values: of their logarithms on an axis of factors.</summary>

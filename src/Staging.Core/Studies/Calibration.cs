@@ -9,13 +9,17 @@ public static class Calibration
 {
     private const int MostIterations = 100;
 
-    /// <summary>Tolerances of the minimiser, on unit ranges: a millionth of what any measured trace can tell.</summary>
+    /// <summary>
+    /// Tolerances of the minimiser, on unit ranges and a trace of unit size: a millionth of what any measured trace can tell. That of the function is on a sum of
+    /// squares, so it is the square of this.
+    /// </summary>
     private const double Tolerance = 1e-8;
 
     /// <summary>Fits.</summary>
     /// <remarks>
     /// K. Levenberg, Q. Appl. Math. 2 (1944) 164-168, and D. W. Marquardt, J. SIAM 11 (1963) 431-441, as implemented in MathNet.Numerics, with slopes of our
     /// own: central differences over a stated share of each range, because the default step of the minimiser is below the tolerance of an integrator.
+    /// Its tolerances are absolute, so trace and courses are divided by the root mean square of the trace: the fit does not depend on their unit.
     /// Covariance: s^2 (J' J)^-1 at the minimum, s^2 the squares of the residuals over their number less that of the inputs (G. A. F. Seber and C. J. Wild,
     /// Nonlinear Regression, 1989, section 2.1). It takes residuals to be independent, of one scatter: a slow drift of the gauge makes the intervals too narrow.
     /// </remarks>
@@ -43,25 +47,32 @@ public static class Calibration
         var range = new FittedRange([.. inputs.Inputs.Select(i => i.Spread)]);
         InvalidModelException.ThrowOnError([.. Findings(inputs, trace)]);
 
+        Vector<double> trueSize = Vector<double>.Build.DenseOfArray([.. trace.Values]), times = Vector<double>.Build.DenseOfArray([.. trace.Times]);
+        double scale = Scale(trueSize);
+        Vector<double> measured = trueSize / scale;
         Vector<double> Course(Vector<double> z, CancellationToken cancel)
         {
             ImmutableArray<double> course = predict(inputs.At(range.Values(z)), trace.Times, cancel);
             if (course.IsDefault || course.Length != trace.Times.Length || course.Any(v => !double.IsFinite(v)))
                 throw new ArithmeticException($"The model has to give {trace.Times.Length} finite numbers, one for each time of the trace.");
-            return Vector<double>.Build.DenseOfArray([.. course]);
+            return Vector<double>.Build.DenseOfArray([.. course]) / scale;
         }
 
         Matrix<double> Slopes(Vector<double> z) => range.Slopes(z, options, Course, cancellationToken);
-        Vector<double> measured = Vector<double>.Build.DenseOfArray([.. trace.Values]), times = Vector<double>.Build.DenseOfArray([.. trace.Times]);
         IObjectiveModel objective = ObjectiveFunction.NonlinearModel((z, _) => Course(z, cancellationToken), (z, _) => Slopes(z), times, measured);
-        NonlinearMinimizationResult minimum = new LevenbergMarquardtMinimizer(1e-3, Tolerance, Tolerance, Tolerance, MostIterations)
+        NonlinearMinimizationResult found = new LevenbergMarquardtMinimizer(1e-3, Tolerance, Tolerance, Tolerance * Tolerance, MostIterations)
             .FindMinimum(objective, range.Start(), Vector<double>.Build.Dense(range.Count, 0), Vector<double>.Build.Dense(range.Count, 1));
 
-        Vector<double> best = minimum.MinimizingPoint;
-        Vector<double> residuals = measured - Course(best, cancellationToken);
-        bool converged = minimum.ReasonForExit is ExitCondition.Converged or ExitCondition.RelativePoints or ExitCondition.RelativeGradient or ExitCondition.LackOfProgress;
-        return CalibrationResult.Of(inputs, range, best, Slopes(best), residuals, options, converged);
+        Vector<double> best = found.MinimizingPoint;
+        var minimum = new FittedMinimum(best, Slopes(best), measured - Course(best, cancellationToken), scale, IsSettled(found.ReasonForExit));
+        return CalibrationResult.Of(inputs, range, minimum, options);
     }
+
+    /// <summary>Root mean square of the trace [Unit]; a trace of zeros has no size of its own, and is left as it is.</summary>
+    private static double Scale(Vector<double> trace) => trace.L2Norm() is > 0 and var norm ? norm / Math.Sqrt(trace.Count) : 1;
+
+    private static bool IsSettled(ExitCondition reason) =>
+        reason is ExitCondition.Converged or ExitCondition.RelativePoints or ExitCondition.RelativeGradient or ExitCondition.LackOfProgress;
 
     private static IEnumerable<ModelFinding> Findings<T>(InputSet<T> inputs, MeasuredTrace trace)
     {

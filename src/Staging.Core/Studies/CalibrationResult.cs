@@ -42,48 +42,58 @@ internal static class CalibrationResult
     /// </summary>
     private const double LeastSingular = 1e-8;
 
+    /// <summary>Round-off of a double [-], 2^-52.</summary>
+    private const double RoundOff = 1.0 / (1L << 52);
+
     /// <summary>Distance from an end, as a share of the range, that counts as being there.</summary>
     private const double EndDistance = 1e-4;
 
-    public static CalibrationResult<T> Of<T>(
-        InputSet<T> inputs, FittedRange range, Vector<double> best, Matrix<double> slopes, Vector<double> residuals, CalibrationOptions options, bool converged)
+    public static CalibrationResult<T> Of<T>(InputSet<T> inputs, FittedRange range, FittedMinimum minimum, CalibrationOptions options)
     {
-        int n = residuals.Count, k = range.Count;
-        double variance = residuals.DotProduct(residuals) / (n - k);
-        Matrix<double> shape = InverseOfSquare(slopes);
+        int n = minimum.Residuals.Count, k = range.Count;
+        double variance = minimum.Residuals.DotProduct(minimum.Residuals) / (n - k);
+        double leastSlope = LeastSlope(n, options);
+        Matrix<double> shape = InverseOfSquare(minimum.Slopes, leastSlope);
         double factor = BetaTable.StudentFactor(n - k, options.Confidence);
         double Entry(int i, int j) => variance * shape[i, j] * range.Width(i) * range.Width(j);
-        double Correlated(int i, int j) => i == j ? 1 : shape[i, j] / Math.Sqrt(shape[i, i] * shape[j, j]);
-        double[] values = range.Values(best);
+        Matrix<double> correlation = shape.MapIndexed((i, j, v) => i == j ? 1 : v / Math.Sqrt(shape[i, i] * shape[j, j]));
+        double[] values = range.Values(minimum.Best);
         ImmutableArray<FittedInput> fitted = [.. inputs.Inputs.Select((input, d) =>
         {
             double error = Math.Sqrt(Entry(d, d));
-            bool atEnd = best[d] < EndDistance || best[d] > 1 - EndDistance;
+            bool atEnd = minimum.Best[d] < EndDistance || minimum.Best[d] > 1 - EndDistance;
             return new FittedInput(new ColumnName(input.Path, input.Unit), values[d], error, new Interval(values[d] - factor * error, values[d] + factor * error, options.Confidence), atEnd);
         })];
+        var findings = new CalibrationFindings(fitted, shape, correlation, minimum.Slopes.ColumnNorms(2), leastSlope, options.CorrelationLimit);
         return new CalibrationResult<T>
         {
             Fitted = inputs.At(values),
             Inputs = fitted,
             Covariance = [.. from i in Enumerable.Range(0, k) from j in Enumerable.Range(0, k) select Entry(i, j)],
-            Correlation = [.. from i in Enumerable.Range(0, k) from j in Enumerable.Range(0, k) select Correlated(i, j)],
-            Residuals = residuals.ToArray(),
-            ResidualStandardDeviation = Math.Sqrt(variance),
-            Findings = [.. CalibrationFindings.Of(fitted, Correlated, slopes, options, converged)],
+            Correlation = [.. from i in Enumerable.Range(0, k) from j in Enumerable.Range(0, k) select correlation[i, j]],
+            Residuals = (minimum.Residuals * minimum.Scale).ToArray(),
+            ResidualStandardDeviation = Math.Sqrt(variance) * minimum.Scale,
+            Findings = [.. findings.All(minimum.Converged)],
         };
     }
 
-    /// <summary>(J' J)^-1 from the singular values of J with its columns scaled to one length.</summary>
-    private static Matrix<double> InverseOfSquare(Matrix<double> slopes)
+    /// <summary>Length of a column of slopes that round-off alone makes: of n values of unit size, over twice the step.</summary>
+    private static double LeastSlope(int n, CalibrationOptions options) => Math.Sqrt(n) * RoundOff / (2 * options.SlopeStep);
+
+    /// <summary>(J' J)^-1 from the singular values of J with its columns scaled to one length; a column of round-off is taken as that long.</summary>
+    private static Matrix<double> InverseOfSquare(Matrix<double> slopes, double leastSlope)
     {
-        double longest = slopes.ColumnNorms(2).Max();
-        double[] lengths = [.. slopes.ColumnNorms(2).Select(c => longest > 0 ? Math.Max(c, LeastSingular * longest) : 1)];
+        Vector<double> norms = slopes.ColumnNorms(2);
+        double least = Math.Max(LeastSingular * norms.Max(), leastSlope);
+        double[] lengths = [.. norms.Select(c => Math.Max(c, least))];
         Matrix<double> scaled = slopes.MapIndexed((_, j, v) => v / lengths[j]);
         var singular = scaled.Svd();
+        // Columns of length 1 have a greatest singular value of 1 or more; where it is less, nothing moves the trace.
+        double floor = LeastSingular * Math.Max(singular.S[0], 1);
         Matrix<double> inverse = Matrix<double>.Build.Dense(lengths.Length, lengths.Length, 0);
         for (int s = 0; s < singular.S.Count; s++)
         {
-            double value = Math.Max(singular.S[s], LeastSingular * singular.S[0]);
+            double value = Math.Max(singular.S[s], floor);
             inverse += singular.VT.Row(s).OuterProduct(singular.VT.Row(s)) / (value * value);
         }
 

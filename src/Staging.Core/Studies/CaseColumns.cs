@@ -32,7 +32,7 @@ public sealed record CaseColumns
     {
         ArgumentNullException.ThrowIfNull(writer);
         ImmutableArray<NumberColumn> columns = [.. Inputs, .. Measures];
-        writer.Write($"case,outcome{string.Concat(columns.Select(c => $",{c.Name}"))}\n");
+        writer.Write($"case,outcome{string.Concat(columns.Select(c => $",{Csv.Head(c.Name)}"))}\n");
         for (int i = 0; i < Index.Length; i++)
         {
             writer.Write(string.Create(CultureInfo.InvariantCulture, $"{Index.Span[i]},{Csv.Cell(Outcome[i])}"));

@@ -144,9 +144,12 @@ public abstract record Distribution
         /// <inheritdoc/>
         public override bool IsBounded => true;
 
-        internal override double At(double u) => u * (High - Low) <= Mode - Low
-            ? Low + Math.Sqrt(u * (High - Low) * (Mode - Low))
-            : High - Math.Sqrt((1 - u) * (High - Low) * (High - Mode));
+        /// <remarks>The roots of shares, not of products of widths: those overflow where the widths do not.</remarks>
+        internal override double At(double u)
+        {
+            double width = High - Low, rise = (Mode - Low) / width;
+            return u <= rise ? Low + width * Math.Sqrt(u * rise) : High - width * Math.Sqrt((1 - u) * (1 - rise));
+        }
     }
 
     /// <summary>Listed values with their weights.</summary>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>A model with its uncertain inputs, checked when it is made: every value that can be drawn alone is one the model accepts.</summary>
+/// <summary>A model with its uncertain inputs, checked when it is made: the model accepts both ends and the middle of every input alone, and each listed value.</summary>
 /// <typeparam name="T">The model.</typeparam>
 /// <remarks>Immutable; may be read from any thread. Inputs are taken as independent of one another.</remarks>
 public sealed record InputSet<T>
@@ -71,9 +71,8 @@ public static class InputSet
             yield return new ModelFinding(FindingSeverity.Error, "STU002", twice, "Two inputs have this name; give each its own.");
         foreach (StudyInput<T> input in inputs)
         {
-            foreach (double u in new[] { Nearest, 0.5, 1 - Nearest })
+            foreach (double value in Tried(input.Spread))
             {
-                double value = input.Spread.At(u);
                 if (Refusal(nominal, input, value) is { } refusal)
                 {
                     string what = $"The model refuses {AcceptedRange.Text(value)} {input.Unit}, which this input can take: {refusal} A bounded or truncated distribution would fit.";
@@ -82,6 +81,10 @@ public static class InputSet
             }
         }
     }
+
+    /// <summary>Every value of a list; of a continuous spread both ends, or what a draw comes nearest to them, and the middle.</summary>
+    private static ImmutableArray<double> Tried(Distribution spread) =>
+        spread is Distribution.Discrete listed ? listed.Values : [spread.At(Nearest), spread.Median, spread.At(1 - Nearest)];
 
     private static string? Refusal<T>(T nominal, StudyInput<T> input, double value)
     {

@@ -52,7 +52,7 @@ public sealed record MeasureSummary
             throw new InvalidOperationException($"No case has the measure {Name}.");
         double p = percent / 100, tail = (1 - confidence) / 2;
         long n = tally.Count;
-        (double low, double high) = Cut(tally.Bins.OfRank(Math.Clamp((long)Math.Ceiling(p * n), 1, n)));
+        (double low, double high) = Cut(tally.Bins.OfRank(Rank(p, n)));
         long below = BinomialRank.Least(n, p, tail), above = BinomialRank.Least(n, p, 1 - tail) + 1;
         double from = below < 1 ? tally.Least : Cut(tally.Bins.OfRank(below)).Low;
         double to = above > n ? tally.Greatest : Cut(tally.Bins.OfRank(above)).High;
@@ -64,6 +64,9 @@ public sealed record MeasureSummary
     public override string ToString() => tally.Count == 0
         ? $"{Name}: no case"
         : string.Create(CultureInfo.InvariantCulture, $"{Name}: {Count} cases, mean {Mean:G4}, s {StandardDeviation ?? 0:G3}, 5 % {Percentile(5).Value:G4}, 95 % {Percentile(95).Value:G4}");
+
+    /// <summary>The least rank at or below which the share p of n cases lies. A product that round-off lifts above a whole number counts as that number.</summary>
+    private static long Rank(double p, long n) => Math.Clamp((long)Math.Ceiling(p * n * (1 - 1e-12)), 1, n);
 
     private (double Low, double High) Cut((double Low, double High) bin) => (Math.Max(bin.Low, tally.Least), Math.Min(bin.High, tally.Greatest));
 }

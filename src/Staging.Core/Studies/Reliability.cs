@@ -42,7 +42,7 @@ public static class Reliability
 
         OrderedBlocks.Run(first, end, BlockSize, options.Threads, (from, to, cancel) => Block(study, design, from, to, cancel), Take, cancellationToken);
         if (satisfied)
-            clock.Tell(end - first);
+            clock.End(tally.Cases);
         return new ReliabilityRun(Heading(study, design), [new CaseRange(first, satisfied ? first + tally.Cases : end)], satisfied, tally);
 
         bool Take(CaseRow[] rows, long past)

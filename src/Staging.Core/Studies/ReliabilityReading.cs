@@ -27,14 +27,14 @@ internal sealed class ReliabilityReading
             case "design": design = Enum.Parse<DesignKind>(first); break;
             case "stopped-early": stoppedEarly = first == "1"; break;
             case "input": inputs.Add(Column(first, second)); break;
-            case "range": ranges.Add(new CaseRange(Whole(first), Whole(second))); break;
-            case "outcome": rest.Count(second, Whole(first)); break;
-            case "refusal": rest.Tell(Whole(first), second); break;
+            case "range": ranges.Add(Range(Count(first), Count(second))); break;
+            case "outcome": rest.Count(second, Count(first)); break;
+            case "refusal": rest.Tell(Count(first), second); break;
             case "measure": measures.Add(Column(first, second)); tallies.Add(new MeasureTally()); break;
-            case "ends": Ends(Whole(first), second.Split(' ')); break;
+            case "ends": Ends(Count(first), second.Split(' ')); break;
             case "sum": tallies[^1].Sum = ExactSum.FromText(first); break;
             case "squares": tallies[^1].Squares = ExactSum.FromText(first); break;
-            case "bin": tallies[^1].Bins.Add(Whole(first), Whole(second)); break;
+            case "bin": tallies[^1].Bins.Add(Whole(first), Count(second)); break;
             default: throw new FormatException($"\"{words[0]}\" is not known");
         }
     }
@@ -42,16 +42,33 @@ internal sealed class ReliabilityReading
     public ReliabilityRun Finish()
     {
         var tally = new CaseTally(tallies, rest);
-        ImmutableArray<CaseRange> joined = CaseRange.Joined(ranges);
+        ImmutableArray<CaseRange> joined = Joined();
         long held = joined.Sum(r => r.End - r.First);
-        if (cases < 1 || held != tally.Cases || held > cases || tally.Measures.Any(m => m.Bins.Sorted().Sum(b => b.Value) != m.Count))
+        if (cases < 1 || joined.IsEmpty || joined[^1].End > cases || held != tally.Cases || tally.Measures.Any(m => m.Bins.Sorted().Sum(b => b.Value) != m.Count))
             throw new FormatException($"The study part does not add up: {cases} cases asked for, {held} in its ranges, {tally.Cases} with an outcome.");
         return new ReliabilityRun(new StudyHeading(cases, seed, design, [.. inputs], [.. measures]), joined, stoppedEarly, tally);
     }
 
     private static long Whole(string text) => long.Parse(text, CultureInfo.InvariantCulture);
 
-    private static ColumnName Column(string unit, string name) => new(InputPath.Checked(name), unit.Replace('_', ' '));
+    private static long Count(string text) => Whole(text) is >= 0 and long n ? n : throw new FormatException($"{text} is below 0");
+
+    private static CaseRange Range(long first, long end) =>
+        first <= end ? new CaseRange(first, end) : throw new FormatException($"the range from {first} ends before, at {end}");
+
+    private static ColumnName Column(string unit, string name) => new(InputPath.Checked(name), UnitWord.Read(unit));
+
+    private ImmutableArray<CaseRange> Joined()
+    {
+        try
+        {
+            return CaseRange.Joined(ranges);
+        }
+        catch (ArgumentException fault)
+        {
+            throw new FormatException("The study part does not add up: two of its ranges overlap.", fault);
+        }
+    }
 
     private void Ends(long count, string[] ends)
     {

@@ -23,7 +23,7 @@ public static class ReliabilityText
         Line($"design {run.Heading.Design}");
         Line($"stopped-early {(run.StoppedEarly ? 1 : 0)}");
         foreach (ColumnName input in run.Inputs)
-            Line($"input {Token(input.Unit)} {input.Name}");
+            Line($"input {UnitWord.Of(input.Unit)} {input.Name}");
         foreach (CaseRange range in run.Ranges)
             Line($"range {range.First} {range.End}");
         foreach ((string outcome, long count) in run.Outcomes)
@@ -33,7 +33,7 @@ public static class ReliabilityText
         for (int m = 0; m < run.Measures.Length; m++)
         {
             MeasureTally tally = run.Tally.Measures[m];
-            Line($"measure {Token(run.Measures[m].Name.Unit)} {run.Measures[m].Name.Name}");
+            Line($"measure {UnitWord.Of(run.Measures[m].Name.Unit)} {run.Measures[m].Name.Name}");
             Line($"ends {tally.Count} {tally.Least:R} {tally.Greatest:R}");
             Line($"sum {tally.Sum.ToText()}");
             Line($"squares {tally.Squares.ToText()}");
@@ -71,7 +71,4 @@ public static class ReliabilityText
     }
 
     private static string OneLine(string text) => text.ReplaceLineEndings(" ");
-
-    /// <summary>A unit without blanks, so that it is one word: they come back as they were.</summary>
-    private static string Token(string unit) => unit.Replace(' ', '_');
 }

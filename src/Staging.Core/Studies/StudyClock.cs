@@ -8,6 +8,9 @@ internal sealed class StudyClock(long total, TimeProvider clock, Action<StudyPro
     private readonly long begun = clock.GetTimestamp();
     private long lastPart;
 
+    /// <summary>The last report of a study that ends early: what was done is all there is to do.</summary>
+    public void End(long done) => report?.Invoke(StudyProgress.After(done, done, 0));
+
     public void Tell(long done)
     {
         long part = (long)((Int128)done * Reports / Math.Max(total, 1));

@@ -4,7 +4,7 @@ namespace Staging.Core.Studies;
 
 /// <summary>How far a study has come. Reported in order, on the thread that called; the last report comes before the result.</summary>
 /// <param name="Done">Cases done.</param>
-/// <param name="Total">Cases to do, if nothing stops the study early.</param>
+/// <param name="Total">Cases to do; in the report of an early stop, those that were done.</param>
 /// <param name="Remaining">Time left at the rate so far [s]; zero at the end.</param>
 public readonly record struct StudyProgress(long Done, long Total, Duration Remaining)
 {

@@ -20,7 +20,7 @@ public sealed record SweepLine<TResult>
     public void WriteCsv(TextWriter writer, params ImmutableArray<Measure<TResult>> measures)
     {
         ArgumentNullException.ThrowIfNull(writer);
-        writer.Write($"{Axis.Name}{SweepCsv.Head(measures)}\n");
+        writer.Write($"{Csv.Head(Axis.Name)}{SweepCsv.Head(measures)}\n");
         for (int i = 0; i < Results.Length; i++)
             writer.Write($"{Csv.Cell(Axis.Values[i])}{SweepCsv.Cells(measures, Results[i])}\n");
     }

@@ -31,7 +31,7 @@ public sealed record SweepMap<TResult>
     public void WriteCsv(TextWriter writer, params ImmutableArray<Measure<TResult>> measures)
     {
         ArgumentNullException.ThrowIfNull(writer);
-        writer.Write($"{Across.Name},{Up.Name}{SweepCsv.Head(measures)}\n");
+        writer.Write($"{Csv.Head(Across.Name)},{Csv.Head(Up.Name)}{SweepCsv.Head(measures)}\n");
         for (int i = 0; i < Results.Length; i++)
             writer.Write($"{Csv.Cell(Across.Values[i % Across.Values.Length])},{Csv.Cell(Up.Values[i / Across.Values.Length])}{SweepCsv.Cells(measures, Results[i])}\n");
     }

@@ -67,16 +67,66 @@ public class GapWindowsTests
         Assert.Throws<ArgumentException>(() => Nominal.LongestGap(Area.FromSquareMillimeters(30), Axis.Even("gap", "m", 0.1, 0.4, 4)));
 
     [Fact]
+    public void A_point_that_cannot_be_built_is_told_with_its_gap_and_area()
+    {
+        // Four holes of a ten-thousandth of a square millimetre are 0.006 mm wide.
+        ModelFinding finding = Refusal(() => Nominal.VentWindow(Length.FromMillimeters(120), Axis.Factors("vent area", "mm2", 1e-4, 100, 3)));
+        Assert.Equal("STU015", finding.Code);
+        Assert.Contains("At a gap of 120 mm with 0.0001 mm2 of vents", finding.Message, StringComparison.Ordinal);
+        // A gap in error is told with its place too.
+        GapDesign design = Nominal.Problem.Design;
+        GapQuestion slips = Nominal with { Problem = Nominal.Problem with { Design = design with { Joint = design.Joint.Coupler with { SlidingForce = Force.FromNewtons(30) } } } };
+        ModelFinding error = Refusal(() => slips.VentWindows(Axis.Even("gap", "mm", 100, 200, 2), Areas));
+        Assert.Equal("GAP004", error.Code);
+        Assert.Contains("At a gap of 100 mm with 10 mm2 of vents", error.Message, StringComparison.Ordinal);
+        Assert.Contains("a joint of 5 N", Refusal(() => Nominal.LeastRetention(Length.FromMillimeters(120), Area.FromSquareMillimeters(1e-4), Axis.Even("breakaway", "N", 5, 60, 5))).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_probability_of_nothing_uncertain_is_refused()
+    {
+        var asked = new Assurance { Probability = 0.8, Cases = 20, Confidence = 0.8 };
+        GapQuestion certain = Nominal with { Asked = asked };
+        Length gap = Length.FromMillimeters(120);
+        Area total = Area.FromSquareMillimeters(60);
+        Axis gaps = Axis.Even("gap", "mm", 100, 400, 4), forces = Axis.Even("breakaway", "N", 5, 60, 5);
+        Action[] questions = [() => certain.VentWindow(gap, Areas), () => certain.VentWindows(gaps, Areas), () => certain.LongestGap(total, gaps), () => certain.LeastRetention(gap, total, forces)];
+        Assert.All(questions, q => Assert.Equal(("STU001", "Uncertain"), (Refusal(q).Code, Refusal(q).Path)));
+        // Asked for the retention, an uncertain retention is left out, and nothing remains.
+        GapQuestion joint = certain with { Uncertain = [GapInputs.Breakaway(Spread.Triangular(10, 20, 30))] };
+        Assert.Equal("STU001", Refusal(() => joint.LeastRetention(gap, total, forces)).Code);
+        Assert.Equal("STU008", Refusal(() => (joint with { Asked = asked with { Probability = 0.99 } }).VentWindow(gap, Areas)).Code);
+    }
+
+    [Fact]
     public void Judged_inputs_each_change_what_they_name()
     {
         GapProblem start = StartingGaps.Bore18mm;
         InputSet<GapProblem> judged = InputSet.Of(start, GapInputs.Judged);
-        GapDesign changed = judged.At([30, 0.2, 20, 0.6, 750, 0.5, 0.3]).Design;
+        GapDesign changed = judged.At([30, 0.2, 20, 9, 2, 0.6, 750, 0.5, 0.3, 300, 0.4, 2, 0.7, 1.2, 6]).Design;
         Assert.Equal((30, 24), (changed.Joint.Coupler.BreakawayForce.Newtons, Math.Round(changed.Joint.Coupler.SlidingForce.Newtons, 9)));
         Assert.Equal((0.2, 20, 0.6), (Math.Round(changed.Motor().FragmentMass.Grams, 9), Math.Round(changed.Motor().FragmentBurnTime.Milliseconds, 9), changed.Source.Products.GasMassFraction));
         Assert.Equal((750, 0.5, 0.3), (changed.Grain.IgnitionTemperature.Kelvins, changed.Grain.Conductivity.WattsPerMeterKelvin, changed.Closures.ParticleEfficiency));
+        Assert.Equal((9, 2), (Math.Round(changed.Motor().OpeningDiameter.Millimeters, 9), Math.Round(changed.Motor().OpeningTime.Milliseconds, 9)));
+        GapClosures closures = changed.Closures;
+        Assert.Equal((300, 0.4, 2), (closures.WallHeatTransfer.WattsPerSquareMeterKelvin, closures.Emissivity, closures.FrontThicknessInBores));
+        Assert.Equal((0.7, 1.2, 6), (closures.DeadEndExchange, closures.StirringReachInBores, closures.FreeJetCoreInBores));
         Assert.Equal(900, GapInputs.ChamberPressure(Spread.Uniform(800, 1000)).With(start, 900).Motor().ChamberPressure.Kilopascals, 1e-9);
     }
+
+    [Fact]
+    public void Judged_inputs_hold_every_closure_and_the_starting_value_of_each()
+    {
+        string[] numbers = [.. typeof(GapClosures).GetProperties().Where(p => p.PropertyType == typeof(double) || p.PropertyType == typeof(HeatTransferCoefficient)).Select(p => p.Name)];
+        Assert.Equal(numbers.Length, GapInputs.Judged.Count(i => i.Path.StartsWith("closures.", StringComparison.Ordinal)));
+        // The likeliest value of every triangle is the one of the starting gap: put in, it changes nothing.
+        foreach (StudyInput<GapProblem> input in GapInputs.Judged.Where(i => i.Spread is Distribution.Triangular))
+            Assert.Equal(Told(StartingGaps.Bore18mm), Told(input.With(StartingGaps.Bore18mm, ((Distribution.Triangular)input.Spread).Mode)));
+
+        static string Told(GapProblem p) => string.Join("|", p.Design.Closures, p.Design.Motor(), p.Design.Grain, p.Design.Joint.Coupler);
+    }
+
+    private static ModelFinding Refusal(Action act) => Assert.Throws<InvalidModelException>(act).Findings[0];
 
     private static GapRun Runs(double gap_mm, double area_mm2)
     {

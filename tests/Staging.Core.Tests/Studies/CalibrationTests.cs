@@ -79,6 +79,59 @@ public class CalibrationTests
     }
 
     [Fact]
+    public void Three_inputs_that_act_alike_are_told_though_no_two_of_them_are()
+    {
+        // p = start g h exp(-t/tau): the estimates of start, g and h are correlated by -1/2, far below the limit, and yet only their product is known.
+        StudyInput<Decay> other = StudyInput.Of<Decay>("other-gain", "-", Spread.Uniform(0.5, 2), (d, v) => d with { Gain = d.Gain * v });
+        CalibrationResult<Decay> fit = Fit(Trace(0.1, 5), Start, Gain, other, TimeConstant);
+        Assert.InRange(Math.Abs(fit.Correlation[1]), 0, 0.9);
+        Assert.Equal("start, gain, other-gain", Assert.Single(fit.Findings, f => f.Code == "STU011").Path);
+        Assert.True(fit.Inputs[2].StandardError > 100);
+        Assert.True(fit.Inputs[3].StandardError < 0.2);
+    }
+
+    [Fact]
+    public void The_unit_of_the_trace_changes_no_estimate()
+    {
+        CalibrationResult<Decay> Scaled(double unit) => Calibration.Fit(
+            InputSet.Of(Truth, Start, TimeConstant),
+            MeasuredTrace.Of("p", Times, [.. Trace(0.1, 5).Values.Select(v => unit * v)]),
+            (d, t, stop) => [.. Course(d, t, stop).Select(v => unit * v)]);
+        CalibrationResult<Decay> one = Scaled(1);
+        Assert.Empty(one.Findings);
+        foreach (double unit in new[] { 1e-6, 1e6 })
+        {
+            CalibrationResult<Decay> other = Scaled(unit);
+            Assert.Empty(other.Findings);
+            // Round-off may stop the minimiser elsewhere within its tolerance, 1e-8 of each range.
+            Assert.Equal(one.Inputs[0].Value, other.Inputs[0].Value, 4.5e-8);
+            Assert.Equal(one.Inputs[1].Value, other.Inputs[1].Value, 2.9e-8);
+            Assert.Equal(one.Inputs[1].StandardError, other.Inputs[1].StandardError, 1e-6 * one.Inputs[1].StandardError);
+            Assert.Equal(one.ResidualStandardDeviation, other.ResidualStandardDeviation / unit, 1e-6 * one.ResidualStandardDeviation);
+        }
+
+        // By a power of two every operation scales without rounding.
+        CalibrationResult<Decay> binary = Scaled(1.0 / (1 << 20));
+        Assert.Equal(one.Inputs, binary.Inputs);
+        Assert.Equal(one.ResidualStandardDeviation, binary.ResidualStandardDeviation * (1 << 20));
+    }
+
+    [Fact]
+    public void A_trace_that_no_input_moves_is_told_and_their_errors_say_so()
+    {
+        StudyInput<Decay> Idle(string name) => StudyInput.Of<Decay>(name, "-", Spread.Uniform(0, 1), (d, v) => d);
+        foreach (StudyInput<Decay>[] inputs in new StudyInput<Decay>[][] { [Idle("one")], [Idle("one"), Idle("two")] })
+        {
+            CalibrationResult<Decay> fit = Fit(Trace(0.1, 5), [.. inputs]);
+            Assert.Equal(inputs.Select(i => i.Path), fit.Findings.Where(f => f.Code == "STU012").Select(f => f.Path));
+            Assert.DoesNotContain(fit.Findings, f => f.Code == "STU011");
+            Assert.All(fit.Inputs, i => Assert.True(double.IsFinite(i.StandardError) && i.StandardError > 1e6));
+            Assert.All(fit.Correlation, c => Assert.True(double.IsFinite(c)));
+            Assert.Equal(0.1, fit.ResidualStandardDeviation, 0.03);
+        }
+    }
+
+    [Fact]
     public void An_input_without_influence_is_told()
     {
         StudyInput<Decay> idle = StudyInput.Of<Decay>("idle", "-", Spread.Uniform(0, 1), (d, v) => d);

@@ -25,6 +25,18 @@ public class DistributionTests
     }
 
     [Fact]
+    public void The_widest_ends_still_give_finite_values_in_order()
+    {
+        Distribution[] widest = [Spread.Triangular(-1e300, 0, 1e300), Spread.Triangular(-1e300, -1e300, 1e300), Spread.Uniform(-1e300, 1e300)];
+        foreach (Distribution spread in widest)
+        {
+            double[] values = [.. Enumerable.Range(1, 99).Select(i => spread.Quantile(i / 100.0))];
+            Assert.All(values, v => Assert.InRange(v, -1e300, 1e300));
+            Assert.Equal(values.Order(), values);
+        }
+    }
+
+    [Fact]
     public void Quantiles_undo_the_distribution_function()
     {
         foreach (double u in new[] { 1e-12, 1e-3, 0.2, 0.5, 0.9, 0.999 })

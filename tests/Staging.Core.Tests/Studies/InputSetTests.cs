@@ -31,6 +31,14 @@ public class InputSetTests
         Assert.Equal(0.1, InputSet.Of(rule, Width(Spread.TruncatedNormal(0.1, 0.2, 1e-5, 0.5))).Nominal.HalfWidth);
     }
 
+    [Fact]
+    public void Every_listed_value_is_tried_before_any_case_runs()
+    {
+        StudyInput<StopRule> width = StudyInput.Of<StopRule>("width", "-", Spread.Discrete((0.1, 5), (0.6, 0.1), (0.7, 0.1), (0.2, 1)), (r, v) => r with { HalfWidth = v is 0.6 ? v : 0.1 });
+        InvalidModelException refusal = Assert.Throws<InvalidModelException>(() => InputSet.Of(new StopRule { Outcome = "Lit", HalfWidth = 0.1 }, width));
+        Assert.Contains("refuses 0.6 -", Assert.Single(refusal.Findings).Message, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("a,b")]

@@ -45,6 +45,16 @@ public class ReliabilityTests
     }
 
     [Fact]
+    public void Kept_cases_are_in_order_after_a_merge_in_steps()
+    {
+        ReliabilityStudy<Oscillator, double> study = Oscillator.Study(100) with { KeepCases = true };
+        ReliabilityRun[] parts = [.. Enumerable.Range(1, 4).Select(k => study.Run(new StudyOptions { Shard = new StudyShard(k, 4) }))];
+        ReliabilityRun merged = Reliability.Merge(Reliability.Merge(parts[0], parts[2]), Reliability.Merge(parts[3], parts[1]));
+        Assert.Equal(Enumerable.Range(0, 100).Select(i => (long)i), merged.Columns().Index.ToArray());
+        Assert.Equal(Everything(study.Run()), Everything(merged));
+    }
+
+    [Fact]
     public void Parts_that_overlap_or_belong_elsewhere_are_refused()
     {
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(100);
@@ -66,6 +76,31 @@ public class ReliabilityTests
         Assert.Throws<FormatException>(() => Read(Text(home[0]).Replace("outcome ", "outcome 1", StringComparison.Ordinal)));
     }
 
+    [Theory]
+    [InlineData("kg_m2")]
+    [InlineData("W/(m K)")]
+    [InlineData("a\\_b \\n_")]
+    [InlineData("two\nlines")]
+    [InlineData("-")]
+    public void A_unit_survives_the_text_of_a_part(string unit)
+    {
+        ReliabilityStudy<Oscillator, double> study = Oscillator.Study(50) with { Measures = [Measure.Of<double>("period", unit, p => p)] };
+        Assert.Equal(unit, Read(Text(study.Run())).Measures[0].Name.Unit);
+        // So that a part run here and one that came home as text still belong to one study.
+        ReliabilityRun[] parts = [.. Enumerable.Range(1, 2).Select(k => study.Run(new StudyOptions { Shard = new StudyShard(k, 2) }))];
+        Assert.Equal(Text(study.Run()), Text(Reliability.Merge(parts[0], Read(Text(parts[1])))));
+    }
+
+    [Theory]
+    [InlineData("range 0 500", "range 0 300\nrange 200 400", "ranges overlap")]
+    [InlineData("range 0 500", "range 500 0", "Line 8")]
+    [InlineData("range 0 500", "range 1 501", "does not add up")]
+    [InlineData("range 0 500\n", "", "does not add up")]
+    [InlineData("outcome ", "outcome -", "Line 9")]
+    [InlineData("measure s period", "measure s\\x period", "backslash")]
+    public void A_text_that_does_not_add_up_is_no_part(string line, string other, string says) =>
+        Assert.Contains(says, Assert.Throws<FormatException>(() => Read(Text(Oscillator.Study(500).Run()).Replace(line, other, StringComparison.Ordinal))).Message, StringComparison.Ordinal);
+
     [Fact]
     public void A_study_stops_where_the_half_width_is_met_whatever_the_threads()
     {
@@ -74,6 +109,9 @@ public class ReliabilityTests
         Assert.True(run.StoppedEarly && run.IsWhole);
         Assert.True(run.Probability("Slow").ClopperPearson().HalfWidth <= 0.03);
         Assert.Equal(0, run.Cases % 64);
+        var reports = new List<StudyProgress>();
+        study.Run(progress: reports.Add);
+        Assert.Equal((run.Cases, run.Cases, 1.0), (reports[^1].Done, reports[^1].Total, reports[^1].Fraction));
         ReliabilityRun before = (study with { Stop = null, Cases = run.Cases - 64 }).Run();
         Assert.True(before.Probability("Slow").ClopperPearson().HalfWidth > 0.03, "it could have stopped earlier");
         Assert.Equal(Text(run), Text(study.Run(new StudyOptions { Threads = 1 })));
@@ -178,6 +216,32 @@ public class ReliabilityTests
         Assert.True(many.Tally.Measures.Sum(m => m.Bins.Bins) < 2 * few);
         Assert.Null(many.Tally.Columns);
         Assert.Throws<InvalidOperationException>(() => many.Columns());
+    }
+
+    [Fact]
+    public void A_unit_with_a_comma_is_quoted_in_the_head_of_a_table()
+    {
+        using var writer = new StringWriter();
+        (Oscillator.Study(2) with { KeepCases = true, Measures = [Measure.Of<double>("period", "s, at \"rest\"", p => p)] }).Run().Columns().WriteCsv(writer);
+        Assert.Equal("case,outcome,mass [kg],spring.stiffness [N/m],\"period [s, at \"\"rest\"\"]\"", writer.ToString().Split('\n')[0]);
+    }
+
+    [Fact]
+    public void A_percentile_that_falls_on_a_case_is_that_case()
+    {
+        // 0.07 x 100 is 7.000000000000001 in doubles; the seventh of a hundred is meant, not the eighth.
+        var study = new ReliabilityStudy<double, double>
+        {
+            Inputs = InputSet.Of(0.0, StudyInput.Of<double>("u", "-", Spread.Uniform(0, 1), (_, v) => v)),
+            Design = DesignKind.LatinHypercube,
+            Model = (u, _) => Math.Ceiling(100 * u),
+            Outcome = _ => "done",
+            Measures = [Measure.Of<double>("number", "-", n => n)],
+            Cases = 100,
+        };
+        ReliabilityRun run = study.Run();
+        for (int percent = 1; percent < 100; percent++)
+            Assert.Equal(percent, run.Measure("number").Percentile(percent).Value, percent / 1024.0);
     }
 
     [Fact]

@@ -54,6 +54,23 @@ public class SampleDesignTests
     }
 
     [Fact]
+    public void Every_order_of_five_strata_is_equally_likely()
+    {
+        // 120 orders over 24 000 seeds: chi-square with 119 degrees of freedom, above 173.6 once in a thousand (from its formula). The seeds are fixed.
+        const int seeds = 24_000;
+        var counts = new Dictionary<string, int>();
+        for (ulong seed = 0; seed < seeds; seed++)
+        {
+            var shuffle = new StrataShuffle(5, seed);
+            string order = string.Concat(Enumerable.Range(0, 5).Select(i => shuffle.Of(i, 0)));
+            counts[order] = counts.GetValueOrDefault(order) + 1;
+        }
+
+        Assert.Equal(120, counts.Count);
+        Assert.InRange(counts.Values.Sum(c => Math.Pow(c - seeds / 120.0, 2) / (seeds / 120.0)), 0, 173.6);
+    }
+
+    [Fact]
     public void Independent_draws_fill_the_square_evenly()
     {
         // 16 by 16 cells, 256 000 points: chi-square with 255 degrees of freedom, above 330.5 once in a thousand. The seed is fixed.

@@ -5,6 +5,16 @@ namespace Staging.Core.Tests.Studies;
 public class SweepTests
 {
     [Fact]
+    public void The_widest_axes_still_have_finite_values_that_rise()
+    {
+        foreach (Axis axis in new[] { Axis.Even("x", "-", -1e300, 1e300, 9), Axis.Factors("x", "-", 1e-300, 1e300, 9) })
+        {
+            Assert.All(axis.Values, v => Assert.InRange(v, -1e300, 1e300));
+            Assert.All(axis.Values.Zip(axis.Values.Skip(1)), pair => Assert.True(pair.First < pair.Second));
+        }
+    }
+
+    [Fact]
     public void A_line_holds_its_values_and_results_in_order()
     {
         SweepLine<double> line = Sweep.Along(Axis.Even("x", "m", -1, 1, 5), (x, _) => x * x, new StudyOptions { Threads = 4 });
