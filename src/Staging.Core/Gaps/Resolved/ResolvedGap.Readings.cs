@@ -20,8 +20,14 @@ internal sealed partial class ResolvedGap
     /// <summary>Pressures in the jackets [Pa].</summary>
     public double[] JacketPressures => jackets?.Pressures ?? [];
 
-    /// <summary>Highest pressure anywhere: mean of the tube, chambers, jackets [Pa].</summary>
-    public double HighestPressure => Math.Max(Math.Max(Pressure, ChamberPressure), jackets?.HighestPressure ?? 0);
+    /// <summary>Highest pressure anywhere [Pa]: chambers, jackets, and the tube, whose mean is known to the caller.</summary>
+    public double HighestPressure(double tube)
+    {
+        double most = Math.Max(tube, jackets?.HighestPressure ?? 0);
+        foreach (ResolvedChamber chamber in chambers)
+            most = Math.Max(most, chamber.Pressure);
+        return most;
+    }
 
     /// <summary>Highest pressure in a chamber; the gap's where there is none [Pa].</summary>
     public double ChamberPressure

@@ -119,7 +119,7 @@ internal sealed class ResolvedMarch
 
         if (JointChanges(before, time))
             return true;
-        if (!burnt || gap.HighestPressure > (1 + GapSystem.SpentShare) * p.OutsidePressure)
+        if (!burnt || gap.HighestPressure(pressure) > (1 + GapSystem.SpentShare) * p.OutsidePressure)
             return false;
         events.Add((GapEventKind.Spent, time));
         return true;
