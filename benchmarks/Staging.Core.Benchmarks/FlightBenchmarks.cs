@@ -7,21 +7,22 @@ namespace Staging.Core.Benchmarks;
 
 /// <summary>
 /// What does one two-stage flight cost, lean and with everything, and what does its stepper save? 28 thrust-curve pieces, rod, lag, delay, canopy, landing. The first two rows are the whole
-/// public call at an absolute and relative tolerance of 1e-8 and 1e-6; a test holds their outputs to 1e-6 of an independent reference and pins their work.
+/// public call at an absolute and relative tolerance of 1e-8 and 5e-7, the largest of the series 1, 2, 5 at which all outputs lie within 2.6e-8 of an independent reference (a hand-written program
+/// for this one problem reaches that at 1e-8). A test holds them there and pins their work.
 /// </summary>
 [MemoryDiagnoser]
 public class FlightBenchmarks
 {
     private readonly FlightPlan plan = FlightTwoStage.Plan();
     private readonly FlightOptions fine = FlightTwoStage.Lean(1e-8);
-    private readonly FlightOptions coarse = FlightTwoStage.Lean(1e-6);
+    private readonly FlightOptions coarse = FlightTwoStage.Lean(5e-7);
     private readonly FlightOptions everyBody = new() { Scope = FlightScope.AllBodies };
     private readonly PieceBench piece = new();
 
     [Benchmark(Baseline = true, Description = "upper stage to its landing, no tracks, tolerance 1e-8")]
     public FlightRun UpperStage() => plan.Fly(fine);
 
-    [Benchmark(Description = "the same, tolerance 1e-6")]
+    [Benchmark(Description = "the same, tolerance 5e-7")]
     public FlightRun UpperStageCoarse() => plan.Fly(coarse);
 
     [Benchmark(Description = "every body, tracks kept")]

@@ -13,14 +13,7 @@ public class StudyBenchmarks
 {
     private const int Cases = 256;
 
-    private readonly ReliabilityStudy<GapProblem, GapRun> gaps = new()
-    {
-        Inputs = InputSet.Of(Gap(), GapInputs.Judged),
-        Model = (p, stop) => p.Solve(cancellationToken: stop),
-        Outcome = run => run.Outcome.GetType().Name,
-        Measures = [Measure.Of<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
-        Cases = Cases,
-    };
+    private readonly ReliabilityStudy<GapProblem, GapRun> gaps = Gaps(Cases);
 
     private readonly ReliabilityStudy<double, double> nothing = new()
     {
@@ -40,6 +33,16 @@ public class StudyBenchmarks
     /// <summary>What the study itself costs: a case whose model does nothing.</summary>
     [Benchmark(OperationsPerInvoke = Cases)]
     public ReliabilityRun EmptyCase() => nothing.Run(new StudyOptions { Threads = 1 });
+
+    /// <summary>The demo gap with every judged input uncertain.</summary>
+    internal static ReliabilityStudy<GapProblem, GapRun> Gaps(int cases) => new()
+    {
+        Inputs = InputSet.Of(Gap(), GapInputs.Judged),
+        Model = (p, stop) => p.Solve(cancellationToken: stop),
+        Outcome = run => run.Outcome.GetType().Name,
+        Measures = [Measure.Of<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
+        Cases = cases,
+    };
 
     private static GapProblem Gap()
     {

@@ -1,5 +1,5 @@
 // How likely is the upper stage of the demo to light, how high does it go, and what matters most? Motors and rocket are invented.
-//   dotnet run --project samples/ReliabilityStudy [-- DIR [CASES]]     (default: figures, 200 cases)
+//   dotnet run --project samples/ReliabilityStudy [-- DIR [CASES]]     (default: figures, 400 cases)
 using System.Collections.Immutable;
 using System.Globalization;
 using ReliabilityStudy;
@@ -12,7 +12,7 @@ using UnitsNet;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 string folder = args.Length > 0 ? args[0] : "figures";
-int cases = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 200;
+int cases = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 400;
 Directory.CreateDirectory(folder);
 StagingPlan plan = PlanDocument.Read(Path.Combine(AppContext.BaseDirectory, "demo", "plan.json"));
 

@@ -1,5 +1,6 @@
 // The vent-window map: which total vent areas light the upper motor, for a range of gap lengths, at the nominal numbers and at a probability.
 //   dotnet run --project samples/VentWindowMap [-- DIR [full]]     (default: figures, coarse)
+//   dotnet run --project samples/VentWindowMap -- --check FILE     (the table in FILE still holds: all of its nominal column, every fifth row of the other)
 using System.Globalization;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
@@ -8,10 +9,11 @@ using Staging.Core.Studies;
 using UnitsNet;
 using VentWindowMap;
 
+bool check = args is ["--check", _];
 string folder = args.Length > 0 ? args[0] : "figures";
-bool full = args.Length > 1 && args[1] == "full";
+bool full = check || (args.Length > 1 && args[1] == "full");
+int lengths = full ? 16 : 6, assuredLengths = check ? 4 : lengths;
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
-Directory.CreateDirectory(folder);
 
 #region vent-window-map
 var nominal = new GapQuestion
@@ -24,30 +26,30 @@ GapQuestion assured = nominal with
     Uncertain = GapInputs.Judged,
     Asked = new Assurance { Probability = 0.5, Confidence = 0.8, Cases = full ? 80 : 25 },
 };
-Axis gaps = Axis.Even("gap", "mm", 40, 340, full ? 16 : 6);
+Axis gaps = Axis.Even("gap", "mm", 40, 340, lengths), assuredGaps = Axis.Even("gap", "mm", 40, 340, assuredLengths);
 Axis areas = Axis.Factors("vent area", "mm2", 5, 500, full ? 16 : 8);
-SweepLine<WindowResult> map = nominal.VentWindows(gaps, areas), sure = assured.VentWindows(gaps, areas);
+SweepLine<WindowResult> map = nominal.VentWindows(gaps, areas), sure = assured.VentWindows(assuredGaps, areas);
 #endregion
 
+if (check)
+    return TableCheck.Of(args[1], map, sure);
+Directory.CreateDirectory(folder);
 Console.WriteLine("| gap [mm] | lights, nominal [mm2] | lights in half of the cases or more, judged inputs uncertain [mm2] |");
 Console.WriteLine("|---|---|---|");
 for (int i = 0; i < gaps.Values.Length; i++)
-    Console.WriteLine($"| {gaps.Values[i]:F0} | {Say(map.Results[i])} | {Say(sure.Results[i])} |");
+    Console.WriteLine($"| {gaps.Values[i]:F0} | {TableCheck.Say(map.Results[i])} | {TableCheck.Say(sure.Results[i])} |");
 
 #region vent-window-questions
 WindowResult longest = nominal.LongestGap(Area.FromSquareMillimeters(113), Axis.Even("gap", "mm", 40, 340, 6));
 WindowResult hold = nominal.LeastRetention(Length.FromMillimeters(120), Area.FromSquareMillimeters(60), Axis.Even("breakaway", "N", 5, 60, 12));
 #endregion
 Console.WriteLine();
-Console.WriteLine($"four 6 mm holes (113 mm2): {longest.Match(w => $"lights gaps from {Say(w)} mm", _ => "lights no gap of 40 to 340 mm")}");
-Console.WriteLine($"120 mm with 60 mm2: {hold.Match(w => $"lights with a joint that breaks away at {Say(w)} N", _ => "no joint of 5 to 60 N helps")}");
+Console.WriteLine($"four 6 mm holes (113 mm2): {longest.Match(w => $"lights gaps from {TableCheck.Say(w)} mm", _ => "lights no gap of 40 to 340 mm")}");
+Console.WriteLine($"120 mm with 60 mm2: {hold.Match(w => $"lights with a joint that breaks away at {TableCheck.Say(w)} N", _ => "no joint of 5 to 60 N helps")}");
 
 string figure = Path.Combine(folder, "vent-window");
 using ScottPlot.Plot plot = MapFigure.Draw(map, sure);
 plot.SaveSvg(figure + ".svg", MapFigure.Width, MapFigure.Height);
 plot.SavePng(figure + ".png", MapFigure.Width, MapFigure.Height);
 Console.WriteLine($"figure: {figure}.svg");
-
-static string Say(WindowResult result) => result.Match(found => string.Join("; ", found.Windows.Select(Edges)), _ => "none");
-
-static string Edges(Window w) => $"{(w.LowIsEndOfSearch ? "below " : "")}{w.Low:F0} to {(w.HighIsEndOfSearch ? "above " : "")}{w.High:F0}";
+return 0;

@@ -29,10 +29,10 @@ internal sealed class AirColumn(IAtmosphere atmosphere, double siteElevation)
     private readonly double[]?[] cells = new double[]?[MostCells];
 
     /// <summary>Height of the site above sea level [m].</summary>
-    public double SiteElevation => siteElevation;
+    public double SiteElevation { get; } = siteElevation;
 
     /// <summary>Top of the atmosphere above the site [m].</summary>
-    public double Ceiling => atmosphere.Ceiling_m - siteElevation;
+    public double Ceiling { get; } = atmosphere.Ceiling_m - siteElevation;
 
     /// <summary>Index of the cell that holds a height above the site [m]; cell 0 holds the site.</summary>
     public static int CellOf(double height) => (int)Math.Clamp(Math.Floor((height + BelowSite) / CellHeight), -1, MostCells);
@@ -49,12 +49,12 @@ internal sealed class AirColumn(IAtmosphere atmosphere, double siteElevation)
     }
 
     /// <summary>The air at a height above the site [m]; beyond the ends of the atmosphere, the air at the end.</summary>
-    public AirSample At(double height) => atmosphere.At(Math.Clamp(height + siteElevation, atmosphere.Floor_m, atmosphere.Ceiling_m));
+    public AirSample At(double height) => atmosphere.At(Math.Clamp(height + SiteElevation, atmosphere.Floor_m, atmosphere.Ceiling_m));
 
     private double[] Fit(int cell)
     {
         double middle = MiddleOf(cell);
-        double low = middle - 0.5 * CellHeight + siteElevation;
+        double low = middle - 0.5 * CellHeight + SiteElevation;
         if (low < atmosphere.Floor_m || low + CellHeight > atmosphere.Ceiling_m)
             return Refused;
         Span<double> rho = stackalloc double[Terms];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using UnitsNet;
 
 namespace Staging.Core.Flight;
@@ -14,10 +15,14 @@ namespace Staging.Core.Flight;
 /// </remarks>
 public static class Barrowman
 {
+    /// <summary>Least slope of the normal force [1/rad] at which the centre of pressure means something: a hundredth of that of a pointed nose.</summary>
+    private const double LeastSlope = 0.02;
+
     /// <summary>Normal force and centre of pressure of an airframe.</summary>
     /// <param name="airframe">The airframe.</param>
     /// <returns>The whole and its parts.</returns>
     /// <exception cref="ArgumentNullException">No airframe.</exception>
+    /// <exception cref="InvalidModelException">The parts have no positive normal force together (<c>FLT032</c>), so no centre of pressure: a body that narrows without fins.</exception>
     public static StabilityReport Stability(this Airframe airframe)
     {
         ArgumentNullException.ThrowIfNull(airframe);
@@ -37,6 +42,12 @@ public static class Barrowman
         for (int i = 0; i < airframe.Fins.Length; i++)
             parts.Add(Fins($"fins {i + 1}", airframe.Fins[i], d));
         double slope = parts.Sum(p => p.Slope), moment = parts.Sum(p => p.Slope * p.CentreOfPressure.Meters);
+        if (!(slope > LeastSlope))
+        {
+            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "FLT032", "Airframe", string.Create(
+                CultureInfo.InvariantCulture, $"The slope of the normal force is {slope:G4} a radian; there is a centre of pressure only above {LeastSlope}. Fins make it positive."))]);
+        }
+
         return new StabilityReport(slope, Length.FromMeters(moment / slope), airframe.Diameter, parts.ToImmutable());
     }
 
@@ -48,11 +59,11 @@ public static class Barrowman
         _ => 0.5,
     };
 
-    /// <summary>C = 2 [(dR/d)^2 - (dF/d)^2]; X = XP + (L/3) [1 + (1 - dF/dR)/(1 - (dF/dR)^2)].</summary>
+    /// <summary>C = 2 [(dR/d)^2 - (dF/d)^2]; X = XP + (L/3) [1 + (1 - dF/dR)/(1 - (dF/dR)^2)], the last fraction being 1/(1 + dF/dR).</summary>
     private static NormalForce Transition(string name, BodyPart part, double XP, double d)
     {
         double dF = part.ForeDiameter.Meters / d, dR = part.AftDiameter.Meters / d, ratio = dF / dR;
-        return Part(name, 2 * (dR * dR - dF * dF), XP + part.Length.Meters / 3 * (1 + (1 - ratio) / (1 - ratio * ratio)));
+        return Part(name, 2 * (dR * dR - dF * dF), XP + part.Length.Meters / 3 * (1 + 1 / (1 + ratio)));
     }
 
     /// <summary>

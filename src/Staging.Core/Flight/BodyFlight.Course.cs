@@ -95,7 +95,7 @@ public sealed partial class BodyFlight
     private double Within(Duration time)
     {
         if (!HasCourse)
-            throw new InvalidOperationException("The course was not kept; fly with KeepTracks = true.");
+            throw new InvalidOperationException("There is no course: fly with KeepTracks = true; a body that ends where it starts has none either.");
         return Guard.In(time, log.StartTime, log.EndTime, nameof(time)).Seconds;
     }
 

@@ -35,7 +35,7 @@ public sealed partial class BodyFlight
                 double halfArea = piece.Line.HalfArea(Math.Abs(v) / air.SoundSpeed_m_per_s);
                 double g = new TrajectorySystem(lowered.Air, lowered.SeaLevelGravity, lowered.EarthRadius, piece, FlightWatch.Falling).Gravity(y[0]);
                 double m = piece.Mass(t);
-                thrust += weighted * piece.Thrust(t);
+                thrust += weighted * piece.ThrustSign * piece.Thrust(t);
                 drag += weighted * air.Density_kg_per_m3 * v * Math.Abs(v) * halfArea;
                 gravity += weighted * m * g * piece.Rise;
                 friction += weighted * (piece.Friction + m * g * (piece.GravityShare - piece.Rise));

@@ -3,7 +3,7 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>What is written down while one body flies: steps, pieces, events and the greatest speed on the way up.</summary>
-internal sealed class BodyLog(bool keepTrack) : IStepSink
+internal sealed class BodyLog(bool keepTrack)
 {
     /// <summary>Bracket at which the time of greatest speed counts as located [s].</summary>
     private const double TimeWidth = 1e-9;
@@ -30,7 +30,7 @@ internal sealed class BodyLog(bool keepTrack) : IStepSink
     public (double Height, double Time) Apogee { get; set; } = (double.NaN, double.NaN);
 
     /// <summary>Integral of g/v over time from the end of the guide [-]: how far a gravity turn has bent; kept only where a guard asks for tilt.</summary>
-    public double Bend { get; private set; }
+    public double Bend { get; set; }
 
     public bool FollowBend { get; set; }
 
@@ -45,17 +45,19 @@ internal sealed class BodyLog(bool keepTrack) : IStepSink
     /// <summary>Mass at the end [kg].</summary>
     public double Mass { get; set; }
 
-    /// <summary>A new piece begins.</summary>
-    public void Begin(in FlightPiece next, bool rising)
+    /// <summary>Accelerations evaluated to find the greatest speed.</summary>
+    public int Calls { get; private set; }
+
+    /// <summary>A new piece begins, at a height [m] and velocity [m/s].</summary>
+    public void Begin(in FlightPiece next, bool rising, double height, double velocity)
     {
         piece = next;
         watchSpeed = rising;
+        if (rising)
+            Keep(next.Start, height, velocity);
         if (Track is not null)
             Pieces.Add(next);
     }
-
-    /// <summary>A step that was not integrated: rest on the guide, settled descent.</summary>
-    public void Accept(double start, double length, in DenseStep step) => Track?.Accept(start, length, step);
 
     /// <summary>An integrated step, of which the first <paramref name="length"/> [s] count.</summary>
     public void Take(ref FlightStep step, ref TrajectorySystem system, double length)
@@ -73,7 +75,10 @@ internal sealed class BodyLog(bool keepTrack) : IStepSink
             AddBend(ref step, system, length);
     }
 
-    /// <summary>Looks at the ends of a step, and inside where the acceleration changes sign.</summary>
+    /// <summary>
+    /// Looks at the ends of a step, and inside where the acceleration changes sign: there with a step of its own, since the dense output is an order less exact than
+    /// a step and knows nothing of the tolerance where a piece is shorter than the steps allowed.
+    /// </summary>
     private void FindFastest(ref FlightStep step, ref TrajectorySystem system, double length)
     {
         bool whole = length == step.H;
@@ -84,8 +89,10 @@ internal sealed class BodyLog(bool keepTrack) : IStepSink
             if (last < 0)
             {
                 (_, double at) = BracketedRoot.Shrink(ref acceleration, step.Time, step.A1, end, last, TimeWidth);
-                (double h, double v) = step.At(at);
-                Keep(at, h, v);
+                FlightStep exact = step;
+                exact.Advance(ref system, at - step.Time);
+                Keep(at, exact.HeightEnd, exact.VelocityEnd);
+                Calls += acceleration.Calls + FlightStep.NewCalls;
                 return;
             }
         }
@@ -131,8 +138,12 @@ internal sealed class BodyLog(bool keepTrack) : IStepSink
             this.step = ref step;
         }
 
-        public readonly double At(double x)
+        /// <summary>Evaluations so far.</summary>
+        public int Calls { get; private set; }
+
+        public double At(double x)
         {
+            Calls++;
             (double h, double v) = step.At(x);
             return system.Acceleration(x, h, v);
         }

@@ -30,9 +30,11 @@ public static class DelayChooser
         Stage top = plan.Stages[^1] with { Recovery = new Recovery.Ballistic() };
         FlightPlan bare = plan with { Stages = plan.Stages.SetItem(plan.Stages.Length - 1, top) };
         BodyFlight flight = bare.Fly((options ?? FlightOptions.Default) with { Scope = FlightScope.UppermostStage, KeepTracks = true }, cancellationToken: cancellationToken).Main;
-        if (flight.Find(FlightEventKind.Burnout, top.Name) is not { } burnout || flight.ApogeeTime is not { } apogee || apogee < burnout.Time)
+        if (flight.Find(FlightEventKind.Ignition, top.Name) is not { } ignition || flight.ApogeeTime is not { } apogee)
             return null;
-        return new DelayChoice(apogee - burnout.Time, [.. delaysOnOffer.Select(d => Option(flight, burnout.Time.Seconds, apogee.Seconds, d.Seconds))]);
+        // Delays count from the end of the main motor's own curve, whatever burns beside it.
+        Duration burnout = ignition.Time + top.Motor.Thrust.BurnTime;
+        return apogee < burnout ? null : new DelayChoice(apogee - burnout, [.. delaysOnOffer.Select(d => Option(flight, burnout.Seconds, apogee.Seconds, d.Seconds))]);
     }
 
     private static DelayOption Option(BodyFlight flight, double burnout, double apogee, double delay)

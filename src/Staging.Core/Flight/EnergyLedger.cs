@@ -15,7 +15,14 @@ namespace Staging.Core.Flight;
 /// <param name="KineticGain">Kinetic energy at the end less that at the start [J].</param>
 public sealed record EnergyLedger(Energy Thrust, Energy Drag, Energy Friction, Energy Gravity, Energy LeftWithMass, Energy KineticGain)
 {
-    /// <summary>What is not accounted for, over the work of the thrust or the greatest kinetic energy [-]: the error of the integration.</summary>
-    public double Residual => (Thrust.Joules - Drag.Joules - Friction.Joules - Gravity.Joules - LeftWithMass.Joules - KineticGain.Joules)
-        / Math.Max(Thrust.Joules, Math.Abs(KineticGain.Joules));
+    /// <summary>What is not accounted for, over the work of the thrust or the gain of kinetic energy [-]: the error of the integration; zero where nothing moved.</summary>
+    public double Residual
+    {
+        get
+        {
+            double whole = Math.Max(Math.Abs(Thrust.Joules), Math.Abs(KineticGain.Joules));
+            double left = Thrust.Joules - Drag.Joules - Friction.Joules - Gravity.Joules - LeftWithMass.Joules - KineticGain.Joules;
+            return whole == 0 ? 0 : left / whole;
+        }
+    }
 }

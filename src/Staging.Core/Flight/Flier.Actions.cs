@@ -6,23 +6,23 @@ namespace Staging.Core.Flight;
 internal sealed partial class Flier
 {
     /// <summary>Carries out all that is due, in the order of time, kind and stage.</summary>
-    private void DoDue(FlyingBody body, BodyLog log)
+    /// <returns>When the next is due [s]; infinite where nothing is planned.</returns>
+    private double DoDue(FlyingBody body, BodyLog log)
     {
-        while (body.Planned.Count > 0 && body.Motion != BodyMotion.Ended)
+        while (body.Motion != BodyMotion.Ended)
         {
-            PlannedAction action = body.Planned[0];
-            foreach (PlannedAction other in body.Planned)
-            {
-                if (other.CompareTo(action) < 0)
-                    action = other;
-            }
-
+            int first = body.FirstPlanned();
+            if (first < 0)
+                break;
+            PlannedAction action = body.Planned[first];
             if (action.Time > body.Time)
-                return;
+                return action.Time;
             KeepForFailures(body, action);
-            body.Planned.Remove(action);
+            body.Planned.RemoveAt(first);
             Do(body, log, action);
         }
+
+        return double.PositiveInfinity;
     }
 
     private void Do(FlyingBody body, BodyLog log, PlannedAction action)
@@ -43,6 +43,7 @@ internal sealed partial class Flier
                 break;
             case ActionKind.BurnThrough:
                 Note(log, FlightEventKind.BurnThrough, k, before, After(body));
+                PlanTimers(body, TimerStart.BurnThroughBelow, k + 1, action.Time);
                 if (k < body.Highest)
                     BurnThrough(body, log, k, action.Time);
                 break;
@@ -79,6 +80,9 @@ internal sealed partial class Flier
     {
         LoweredStage stage = plan.Stages[k];
         body.IgnitedAt[k] = time;
+        if (k == 0)
+            PlanTimers(body, TimerStart.Launch, 0, time);
+        PlanTimers(body, TimerStart.IgnitionBelow, k + 1, time);
         double burnout = time + stage.MotorEnd;
         body.Planned.Add(new PlannedAction(time + stage.Burn.End, ActionKind.Burnout, k));
         if (!double.IsNaN(stage.BurnThrough))
@@ -96,6 +100,7 @@ internal sealed partial class Flier
         PlanTimers(body, TimerStart.BurnoutBelow, k + 1, time);
     }
 
+    /// <summary>Starts the timers that wait for an event: those of one stage, or of all where the stage is 0.</summary>
     private void PlanTimers(FlyingBody body, TimerStart from, int stage, double time)
     {
         for (int k = Math.Max(body.Lowest, 1); k <= body.Highest; k++)
@@ -125,6 +130,9 @@ internal sealed partial class Flier
             left.Motion = BodyMotion.Rising;
         LoweredStage stage = plan.Stages[k];
         if (stage.Deployment is DeploymentTrigger.AtSeparation)
+            left.Planned.Add(new PlannedAction(time + stage.DeploymentLag, ActionKind.DeviceOpens, k));
+        // Electronics that wait for apogee see one at once when they part on the way down.
+        if (stage.Deployment is DeploymentTrigger.AtApogee && left.Motion == BodyMotion.Falling && !left.DeviceOut[k])
             left.Planned.Add(new PlannedAction(time + stage.DeploymentLag, ActionKind.DeviceOpens, k));
         left.Device = left.DeviceOut[k] ? k : -1;
         waiting.Enqueue(left);

@@ -29,9 +29,9 @@ internal sealed partial class Flier
             return false;
         }
 
-        log.Begin(piece, rising: false);
-        (double time, double velocity, int calls) = QuasiSteadyDescent.ToGround(law, body.Time, body.Height, body.Velocity, log);
-        settledCalls += calls;
+        log.Begin(piece, rising: false, body.Height, body.Velocity);
+        (double time, double velocity, int calls) = QuasiSteadyDescent.ToGround(law, body.Time, body.Height, body.Velocity, log.Track);
+        otherCalls += calls;
         (body.Time, body.Height, body.Velocity) = (time, 0, velocity);
         Land(body, log);
         return true;

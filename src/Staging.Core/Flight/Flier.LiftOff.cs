@@ -57,11 +57,11 @@ internal sealed partial class Flier
     {
         if (!(to > from))
             return;
-        log.Begin(piece, rising: false);
+        log.Begin(piece, rising: false, 0, 0);
         Span<double> initial = stackalloc double[2];
         Span<double> coefficients = stackalloc double[2 * Tsitouras54.DenseDegree];
         initial.Clear();
         coefficients.Clear();
-        log.Accept(from, to - from, new DenseStep(from, to - from, initial, coefficients));
+        log.Track?.Accept(from, to - from, new DenseStep(from, to - from, initial, coefficients));
     }
 }

@@ -7,19 +7,20 @@ internal sealed partial class Flier
 {
     private StagingLog? Staging(int stage) => order == FailureOrder.None ? Stagings.Find(s => s.Stage == stage) : null;
 
-    /// <summary>Keeps a copy of the stack where a staging begins: at the burn-through below, with electronics at the burnout below.</summary>
+    /// <summary>
+    /// Keeps a copy of the stack where a staging begins: at the burn-through below; with electronics at the burnout below, or when the timer ends if that comes first.
+    /// </summary>
     private void KeepForFailures(FlyingBody body, PlannedAction action)
     {
-        int upper = action.Stage + 1;
+        int upper = action.Kind == ActionKind.TimerEnd ? action.Stage : action.Stage + 1;
         bool copies = options.Scope == FlightScope.Everything;
         if (copies && order == FailureOrder.None && Releases(body, action))
             BeforeRelease ??= new FlyingBody(body);
-        if (order != FailureOrder.None || action.Stage >= body.Highest || Staging(upper) is not null)
+        if (order != FailureOrder.None || upper <= body.Lowest || upper > body.Highest || Staging(upper) is not null)
             return;
         bool electronic = plan.Stages[upper].Ignition.Case is StageIgnition.ByElectronics;
-        if (action.Kind != (electronic ? ActionKind.Burnout : ActionKind.BurnThrough))
-            return;
-        Stagings.Add(new StagingLog(upper, copies ? new FlyingBody(body) : body) { State = Describe(body, action.Stage) });
+        if (action.Kind == (electronic ? ActionKind.Burnout : ActionKind.BurnThrough) || action.Kind == ActionKind.TimerEnd)
+            Stagings.Add(new StagingLog(upper, copies ? new FlyingBody(body) : body) { State = Describe(body, upper - 1) });
     }
 
     /// <summary>Whether an action brings out the device of the uppermost stage.</summary>

@@ -19,7 +19,7 @@ internal sealed partial class Flier
     private readonly Queue<FlyingBody> waiting = new();
     private FailureOrder order = FailureOrder.None;
     private FlightPiece lastPiece;
-    private int settledCalls;
+    private int otherCalls;
     private DragCurve? curve;
     private int line;
 
@@ -39,7 +39,7 @@ internal sealed partial class Flier
     public FlyingBody? BeforeRelease { get; private set; }
 
     /// <summary>Work done so far.</summary>
-    public SolverStatistics Statistics => stepper.Statistics + new SolverStatistics(0, 0, settledCalls, 0);
+    public SolverStatistics Statistics => stepper.Statistics + new SolverStatistics(0, 0, otherCalls, 0);
 
     /// <summary>The nominal flight: the uppermost stage first, then what it dropped.</summary>
     public List<BodyLog> FlyNominal()
@@ -67,7 +67,7 @@ internal sealed partial class Flier
 
     private BodyLog Fly(FlyingBody body)
     {
-        var log = new BodyLog(options.KeepTracks) { StartTime = body.Time };
+        var log = new BodyLog(options.KeepTracks) { StartTime = body.Time, Bend = body.Bend, FollowBend = body.FollowBend };
         curve = null;
         body.NextCorner(plan);
         lastPiece = body.Propulsion(plan);
@@ -77,9 +77,8 @@ internal sealed partial class Flier
             Note(log, FlightEventKind.Separation, body.Highest, Snapshot(body), Snapshot(body));
         while (body.Motion != BodyMotion.Ended)
         {
-            DoDue(body, log);
-            double corner = body.NextCorner(plan);
-            double stop = Math.Min(Math.Min(corner, NextPlanned(body)), latest);
+            double due = DoDue(body, log);
+            double stop = Math.Min(Math.Min(body.NextCorner(plan), due), latest);
             if (body.Time >= latest)
             {
                 End(body, log, new FlightOutcome.StillAloft(FlightLifting.Metres(body.Height)));
@@ -89,6 +88,7 @@ internal sealed partial class Flier
             FlyPiece(body, log, stop);
         }
 
+        otherCalls += log.Calls;
         log.EndTime = body.Time;
         log.LowestStage = body.Lowest;
         log.HighestStage = body.Highest;
@@ -109,10 +109,10 @@ internal sealed partial class Flier
             _ => FlightWatch.Falling,
         };
         var system = new TrajectorySystem(plan.Air, plan.SeaLevelGravity, plan.EarthRadius, piece, watch) { GuideHeight = plan.GuideLength * plan.SinElevation };
-        log.Begin(piece, body.Motion != BodyMotion.Falling);
+        log.Begin(piece, body.Motion != BodyMotion.Falling, body.Height, body.Velocity);
         (stepper.Time, stepper.Height, stepper.Velocity) = (body.Time, body.Height, body.Velocity);
         PhaseEnd end = stepper.Run(ref system, stop, log, cancel);
-        (body.Time, body.Height, body.Velocity) = (stepper.Time, stepper.Height, stepper.Velocity);
+        (body.Time, body.Height, body.Velocity, body.Bend) = (stepper.Time, stepper.Height, stepper.Velocity, log.Bend);
         if (end == PhaseEnd.Failed)
         {
             End(body, log, new FlightOutcome.NotSolved(stepper.Failure!));
@@ -167,8 +167,9 @@ internal sealed partial class Flier
                 break;
             case FlightWatch.Guide when index == 0:
                 body.Motion = BodyMotion.Rising;
-                log.FollowBend = plan.CosElevation > 0 && plan.Stages.Any(s => double.IsFinite(s.Ignition.GreatestTilt));
+                body.FollowBend = log.FollowBend = plan.CosElevation > 0 && plan.Stages.Any(s => double.IsFinite(s.Ignition.GreatestTilt));
                 Note(log, FlightEventKind.GuideExit, body.Highest, Snapshot(body), Snapshot(body));
+                PlanTimers(body, TimerStart.GuideExit, 0, body.Time);
                 break;
             case FlightWatch.Guide:
                 End(body, log, new FlightOutcome.NeverLeftGuide(FlightLifting.Metres(body.Height / plan.SinElevation)));
@@ -190,8 +191,9 @@ internal sealed partial class Flier
     {
         body.Motion = BodyMotion.Falling;
         log.Apogee = (body.Height, body.Time);
-        log.FollowBend = false;
+        body.FollowBend = log.FollowBend = false;
         Note(log, FlightEventKind.Apogee, body.Highest, Snapshot(body), Snapshot(body));
+        PlanTimers(body, TimerStart.Apogee, 0, body.Time);
         if (plan.Stages[body.Highest] is { Deployment: DeploymentTrigger.AtApogee } stage && body.Device < 0)
             body.Planned.Add(new PlannedAction(body.Time + stage.DeploymentLag, ActionKind.DeviceOpens, body.Highest));
     }
@@ -215,12 +217,4 @@ internal sealed partial class Flier
 
     private void Note(BodyLog log, FlightEventKind kind, int stage, in FlightState before, in FlightState after, string? text = null) =>
         log.Events.Add(new FlightEvent(kind, plan.Stages[stage].Name, before, after, text));
-
-    private static double NextPlanned(FlyingBody body)
-    {
-        double next = double.PositiveInfinity;
-        foreach (PlannedAction action in body.Planned)
-            next = Math.Min(next, action.Time);
-        return next;
-    }
 }

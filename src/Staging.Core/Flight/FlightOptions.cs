@@ -9,7 +9,7 @@ public sealed record FlightOptions
     /// <summary>The defaults.</summary>
     public static FlightOptions Default { get; } = new();
 
-    /// <summary>Tolerances and limits of the integration.</summary>
+    /// <summary>Tolerances and limits of the integration; the number of steps is one allowance for all bodies of a run.</summary>
     public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.Default;
 
     /// <summary>What is followed. The default is everything.</summary>

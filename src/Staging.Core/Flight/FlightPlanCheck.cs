@@ -57,6 +57,12 @@ internal static class FlightPlanCheck
             }
         }
 
+        if (stage.Motor.ForwardEnd is MotorForwardEnd.BurnsThrough { After: { } after } && after > stage.Motor.Thrust.BurnTime)
+        {
+            findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT014", $"Stages[{i}].Motor.ForwardEnd", Text(
+                $"Burn-through comes {after.Seconds:G6} s after ignition, the thrust curve ends at {stage.Motor.Thrust.BurnTime.Seconds:G6} s; the end of the curve is taken.")));
+        }
+
         if (!(stage.BurntMass.Kilograms > 0))
         {
             findings.Add(new ModelFinding(FindingSeverity.Error, "FLT005", $"Stages[{i}].StructureMass",

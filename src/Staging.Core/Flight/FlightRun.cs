@@ -38,7 +38,7 @@ public sealed class FlightRun
     /// <summary>The stagings that came about, lowest first.</summary>
     public ImmutableArray<StagingReport> Stagings { get; }
 
-    /// <summary>For each staging what falls if the motor stays cold, joined and parted; empty where the scope left them out.</summary>
+    /// <summary>For each staging what falls if the motor stays cold, joined and parted, or lights late, and the whole with nothing ejected; empty where the scope left them out.</summary>
     public ImmutableArray<FailureCase> FailureCases { get; }
 
     /// <summary>Work done, failure cases included.</summary>

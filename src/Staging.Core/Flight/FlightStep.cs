@@ -1,15 +1,16 @@
+using System.Runtime.Intrinsics;
 using Staging.Core.Solving;
 
 namespace Staging.Core.Flight;
 
-/// <summary>One step of the Tsitouras pair for height and velocity: seven velocities, seven accelerations, and the dense output they give.</summary>
-/// <remarks>The coefficients are those of <see cref="Tsitouras54"/>; the slope of the height is the velocity times <see cref="Rise"/>.</remarks>
+/// <summary>One step of the Tsitouras pair for height and velocity: seven slopes of each, and the dense output they give.</summary>
+/// <remarks>The coefficients are those of <see cref="Tsitouras54"/>; the slope of the height is the climb, velocity times <see cref="Rise"/>.</remarks>
 internal struct FlightStep
 {
     /// <summary>Accelerations evaluated by a step; the first is the last of the step before.</summary>
     public const int NewCalls = 6;
 
-    private double v2, v3, v4, v5, v6, a2, a3, a4, a5, a6, a7;
+    private double c1, c2, c3, c4, c5, c6, c7, a2, a3, a4, a5, a6, a7;
     private double h1, h2, h3, h4, w1, w2, w3, w4;
     private bool dense;
 
@@ -44,10 +45,10 @@ internal struct FlightStep
     /// <summary>How far height [m] and velocity [m/s] of the dense output can be from their start, anywhere on the step.</summary>
     public readonly (double Height, double Velocity) Reach()
     {
-        double v = Velocity0, a = A1;
-        double dv = B2 * Math.Abs(v2 - v) + B3 * Math.Abs(v3 - v) + B4 * Math.Abs(v4 - v) + B5 * Math.Abs(v5 - v) + B6 * Math.Abs(v6 - v) + B7 * Math.Abs(VelocityEnd - v);
+        double c = c1, a = A1;
+        double dc = B2 * Math.Abs(c2 - c) + B3 * Math.Abs(c3 - c) + B4 * Math.Abs(c4 - c) + B5 * Math.Abs(c5 - c) + B6 * Math.Abs(c6 - c) + B7 * Math.Abs(c7 - c);
         double da = B2 * Math.Abs(a2 - a) + B3 * Math.Abs(a3 - a) + B4 * Math.Abs(a4 - a) + B5 * Math.Abs(a5 - a) + B6 * Math.Abs(a6 - a) + B7 * Math.Abs(a7 - a);
-        return (H * Rise * (Math.Abs(v) + dv), H * (Math.Abs(a) + da));
+        return (H * (Math.Abs(c) + dc), H * (Math.Abs(a) + da));
     }
 
     /// <summary>
@@ -72,36 +73,36 @@ internal struct FlightStep
     public void Start(double t, double h, double v, ref TrajectorySystem system)
     {
         (Time, Height0, Velocity0, Rise) = (t, h, v, system.Rise);
-        A1 = system.Acceleration(t, h, v);
+        (c1, A1) = (v * system.Rise, system.Acceleration(t, h, v));
     }
 
     /// <summary>Goes on from the end of the step just taken.</summary>
-    public void Continue(double t) => (Time, Height0, Velocity0, A1) = (t, HeightEnd, VelocityEnd, a7);
+    public void Continue(double t) => (Time, Height0, Velocity0, c1, A1) = (t, HeightEnd, VelocityEnd, c7, a7);
 
     /// <summary>Takes a step of a size [s] from the start.</summary>
     public void Advance(ref TrajectorySystem system, double dt)
     {
-        double t = Time, h = Height0, v = Velocity0, a1 = A1, r = dt * Rise;
-        double u2 = v + dt * (Tsitouras54.A21 * a1);
-        double b2 = system.Acceleration(t + Tsitouras54.C2 * dt, h + r * (Tsitouras54.A21 * v), u2);
-        double u3 = v + dt * (Tsitouras54.A31 * a1 + Tsitouras54.A32 * b2);
-        double b3 = system.Acceleration(t + Tsitouras54.C3 * dt, h + r * (Tsitouras54.A31 * v + Tsitouras54.A32 * u2), u3);
-        double u4 = v + dt * (Tsitouras54.A41 * a1 + Tsitouras54.A42 * b2 + Tsitouras54.A43 * b3);
+        double t = Time, h = Height0, v = Velocity0, rise = Rise, s1 = c1, a1 = A1;
+        double u2 = v + dt * (Tsitouras54.A21 * a1), s2 = u2 * rise;
+        double b2 = system.Acceleration(t + Tsitouras54.C2 * dt, h + dt * (Tsitouras54.A21 * s1), u2);
+        double u3 = v + dt * (Tsitouras54.A31 * a1 + Tsitouras54.A32 * b2), s3 = u3 * rise;
+        double b3 = system.Acceleration(t + Tsitouras54.C3 * dt, h + dt * (Tsitouras54.A31 * s1 + Tsitouras54.A32 * s2), u3);
+        double u4 = v + dt * (Tsitouras54.A41 * a1 + Tsitouras54.A42 * b2 + Tsitouras54.A43 * b3), s4 = u4 * rise;
         double b4 = system.Acceleration(
-            t + Tsitouras54.C4 * dt, h + r * (Tsitouras54.A41 * v + Tsitouras54.A42 * u2 + Tsitouras54.A43 * u3), u4);
-        double u5 = v + dt * (Tsitouras54.A51 * a1 + Tsitouras54.A52 * b2 + Tsitouras54.A53 * b3 + Tsitouras54.A54 * b4);
+            t + Tsitouras54.C4 * dt, h + dt * (Tsitouras54.A41 * s1 + Tsitouras54.A42 * s2 + Tsitouras54.A43 * s3), u4);
+        double u5 = v + dt * (Tsitouras54.A51 * a1 + Tsitouras54.A52 * b2 + Tsitouras54.A53 * b3 + Tsitouras54.A54 * b4), s5 = u5 * rise;
         double b5 = system.Acceleration(
-            t + Tsitouras54.C5 * dt, h + r * (Tsitouras54.A51 * v + Tsitouras54.A52 * u2 + Tsitouras54.A53 * u3 + Tsitouras54.A54 * u4), u5);
-        double u6 = v + dt * (Tsitouras54.A61 * a1 + Tsitouras54.A62 * b2 + Tsitouras54.A63 * b3 + Tsitouras54.A64 * b4 + Tsitouras54.A65 * b5);
+            t + Tsitouras54.C5 * dt, h + dt * (Tsitouras54.A51 * s1 + Tsitouras54.A52 * s2 + Tsitouras54.A53 * s3 + Tsitouras54.A54 * s4), u5);
+        double u6 = v + dt * (Tsitouras54.A61 * a1 + Tsitouras54.A62 * b2 + Tsitouras54.A63 * b3 + Tsitouras54.A64 * b4 + Tsitouras54.A65 * b5), s6 = u6 * rise;
         double b6 = system.Acceleration(
-            t + dt, h + r * (Tsitouras54.A61 * v + Tsitouras54.A62 * u2 + Tsitouras54.A63 * u3 + Tsitouras54.A64 * u4 + Tsitouras54.A65 * u5), u6);
+            t + dt, h + dt * (Tsitouras54.A61 * s1 + Tsitouras54.A62 * s2 + Tsitouras54.A63 * s3 + Tsitouras54.A64 * s4 + Tsitouras54.A65 * s5), u6);
         double vEnd = v + dt * (Tsitouras54.A71 * a1 + Tsitouras54.A72 * b2 + Tsitouras54.A73 * b3 + Tsitouras54.A74 * b4 + Tsitouras54.A75 * b5 + Tsitouras54.A76 * b6);
-        double hEnd = h + r * (Tsitouras54.A71 * v + Tsitouras54.A72 * u2 + Tsitouras54.A73 * u3 + Tsitouras54.A74 * u4 + Tsitouras54.A75 * u5 + Tsitouras54.A76 * u6);
-        double b7 = system.Acceleration(t + dt, hEnd, vEnd);
+        double hEnd = h + dt * (Tsitouras54.A71 * s1 + Tsitouras54.A72 * s2 + Tsitouras54.A73 * s3 + Tsitouras54.A74 * s4 + Tsitouras54.A75 * s5 + Tsitouras54.A76 * s6);
+        double s7 = vEnd * rise, b7 = system.Acceleration(t + dt, hEnd, vEnd);
         VelocityError = dt * (Tsitouras54.E1 * a1 + Tsitouras54.E2 * b2 + Tsitouras54.E3 * b3 + Tsitouras54.E4 * b4 + Tsitouras54.E5 * b5 + Tsitouras54.E6 * b6 + Tsitouras54.E7 * b7);
-        HeightError = r * (Tsitouras54.E1 * v + Tsitouras54.E2 * u2 + Tsitouras54.E3 * u3 + Tsitouras54.E4 * u4 + Tsitouras54.E5 * u5 + Tsitouras54.E6 * u6 + Tsitouras54.E7 * vEnd);
+        HeightError = dt * (Tsitouras54.E1 * s1 + Tsitouras54.E2 * s2 + Tsitouras54.E3 * s3 + Tsitouras54.E4 * s4 + Tsitouras54.E5 * s5 + Tsitouras54.E6 * s6 + Tsitouras54.E7 * s7);
         (H, HeightEnd, VelocityEnd, dense) = (dt, hEnd, vEnd, false);
-        (v2, v3, v4, v5, v6) = (u2, u3, u4, u5, u6);
+        (c2, c3, c4, c5, c6, c7) = (s2, s3, s4, s5, s6, s7);
         (a2, a3, a4, a5, a6, a7) = (b2, b3, b4, b5, b6, b7);
     }
 
@@ -135,22 +136,12 @@ internal struct FlightStep
         if (dense)
             return;
         dense = true;
-        ReadOnlySpan<double> r = Tsitouras54.DenseWeights;
-        ReadOnlySpan<double> v = [Velocity0, v2, v3, v4, v5, v6, VelocityEnd], a = [A1, a2, a3, a4, a5, a6, a7];
-        Span<double> height = stackalloc double[4], velocity = stackalloc double[4];
-        height.Clear();
-        velocity.Clear();
-        for (int stage = 0; stage < v.Length; stage++)
-        {
-            for (int power = 0; power < 4; power++)
-            {
-                height[power] += r[4 * stage + power] * v[stage];
-                velocity[power] += r[4 * stage + power] * a[stage];
-            }
-        }
-
-        double rise = H * Rise;
-        (h1, h2, h3, h4) = (rise * height[0], rise * height[1], rise * height[2], rise * height[3]);
-        (w1, w2, w3, w4) = (H * velocity[0], H * velocity[1], H * velocity[2], H * velocity[3]);
+        Vector256<double> height = H * (Powers(0) * c1 + Powers(1) * c2 + Powers(2) * c3 + Powers(3) * c4 + Powers(4) * c5 + Powers(5) * c6 + Powers(6) * c7);
+        Vector256<double> velocity = H * (Powers(0) * A1 + Powers(1) * a2 + Powers(2) * a3 + Powers(3) * a4 + Powers(4) * a5 + Powers(5) * a6 + Powers(6) * a7);
+        (h1, h2, h3, h4) = (height[0], height[1], height[2], height[3]);
+        (w1, w2, w3, w4) = (velocity[0], velocity[1], velocity[2], velocity[3]);
     }
+
+    /// <summary>What a stage adds to the four powers of the dense output.</summary>
+    private static Vector256<double> Powers(int stage) => Vector256.Create(Tsitouras54.DenseWeights.Slice(4 * stage, 4));
 }

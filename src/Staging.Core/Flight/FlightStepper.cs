@@ -29,13 +29,13 @@ internal sealed class FlightStepper
     private readonly double[] state = new double[2];
     private readonly double[] next = new double[2];
     private readonly double[] slope = new double[2];
-    private readonly double[] lastSlope = new double[2];
     private readonly double[] probe = new double[2];
     private readonly double[] probeSlope = new double[2];
     private readonly double[] dense = new double[2 * Tsitouras54.DenseDegree];
     private FlightStep step;
     private StepControl control = new(Tsitouras54.Order, Tsitouras54.ErrorMemory);
     private SolverStatistics eventWork;
+    private double lastClimb, lastAcceleration;
     private int accepted, rejected, calls;
 
     /// <summary>Prepares an integration.</summary>
@@ -73,7 +73,7 @@ internal sealed class FlightStepper
             return PhaseEnd.StopTime;
         if (!BeginPhase(ref system, stop))
             return PhaseEnd.Failed;
-        bool sidesKnown = true;
+        bool sidesKnown = false;
         while (true)
         {
             if (!TryStep(ref system, stop, cancel, out bool atStop))
@@ -92,7 +92,7 @@ internal sealed class FlightStepper
             if (!double.IsNaN(ending) && ending < end)
             {
                 (double h, double v) = step.At(ending);
-                (lastSlope[0], lastSlope[1]) = step.SlopeAt(ending);
+                (lastClimb, lastAcceleration) = step.SlopeAt(ending);
                 log.Take(ref step, ref system, ending - Time);
                 (Time, Height, Velocity) = (ending, h, v);
                 return PhaseEnd.Event;
@@ -102,7 +102,7 @@ internal sealed class FlightStepper
             (Time, Height, Velocity) = (end, step.HeightEnd, step.VelocityEnd);
             if (atStop || !double.IsNaN(ending))
             {
-                (lastSlope[0], lastSlope[1]) = (system.Rise * Velocity, step.AEnd);
+                (lastClimb, lastAcceleration) = (system.Rise * Velocity, step.AEnd);
                 return double.IsNaN(ending) ? PhaseEnd.StopTime : PhaseEnd.Event;
             }
 
@@ -110,25 +110,34 @@ internal sealed class FlightStepper
         }
     }
 
-    /// <summary>Evaluates slope and events at the start, and chooses a first step unless the motion goes on as it was.</summary>
+    /// <summary>Evaluates the slope at the start, and chooses a first step unless the motion goes on as it was.</summary>
     private bool BeginPhase(ref TrajectorySystem system, double stop)
     {
         step.Start(Time, Height, Velocity, ref system);
         calls++;
-        (state[0], state[1], slope[0], slope[1]) = (Height, Velocity, system.Rise * Velocity, step.A1);
-        if (ErrorScale.FirstNotFinite(state) >= 0 || ErrorScale.FirstNotFinite(slope) >= 0)
+        double climb = system.Rise * Velocity;
+        if (!double.IsFinite(Height) || !double.IsFinite(climb) || !double.IsFinite(step.A1))
             return Fail(SolverFailureKind.NonFiniteState, Time, Text($"Height, velocity or acceleration is not finite at the start of a phase, at {Time:G9} s."));
-        if (!events.Begin(ref system, Time, state, ref eventWork))
-            return FailUndefined() == PhaseEnd.StopTime;
-        double jump = scale.Distance(slope, lastSlope, state);
-        if (!(control.Suggested > 0) || !(jump <= SlopeJump * scale.Norm(lastSlope, state)))
+        if (!(control.Suggested > 0) || Jumps(climb, step.A1))
         {
+            (state[0], state[1], slope[0], slope[1]) = (Height, Velocity, climb, step.A1);
             control.Restart(FirstStep.Estimate(ref system, scale, Tsitouras54.Order, Time, state, slope, stop, longest, probe, probeSlope));
             calls++;
         }
 
         return true;
     }
+
+    /// <summary>Whether the slope differs from the last of the phase before by more than the share that goes on without a new first step.</summary>
+    private bool Jumps(double climb, double acceleration)
+    {
+        double toleratedHeight = absoluteHeight + relative * Math.Abs(Height), toleratedVelocity = absoluteVelocity + relative * Math.Abs(Velocity);
+        double jump = Square((climb - lastClimb) / toleratedHeight) + Square((acceleration - lastAcceleration) / toleratedVelocity);
+        double last = Square(lastClimb / toleratedHeight) + Square(lastAcceleration / toleratedVelocity);
+        return !(jump <= SlopeJump * SlopeJump * last);
+    }
+
+    private static double Square(double x) => x * x;
 
     private bool TryStep(ref TrajectorySystem system, double stop, CancellationToken cancel, out bool atStop)
     {
@@ -149,7 +158,7 @@ internal sealed class FlightStepper
                 return Fail(SolverFailureKind.TooManySteps, Time, Text($"{options.MostSteps} steps were used up at {Time:G9} s."));
             step.Advance(ref system, h);
             calls += FlightStep.NewCalls;
-            double e = ErrorNorm();
+            double e = ErrorSquare();
             if (e <= 1)
             {
                 control.Accept(h, e, repeated);
@@ -163,13 +172,13 @@ internal sealed class FlightStepper
         }
     }
 
-    /// <summary>Root mean square of the local errors over their tolerances; infinite when anything is not finite. As <see cref="ErrorScale.ErrorNorm"/>.</summary>
-    private double ErrorNorm()
+    /// <summary>Mean square of the local errors over their tolerances; infinite when anything is not finite. As <see cref="ErrorScale.ErrorSquare"/>.</summary>
+    private double ErrorSquare()
     {
-        double eh = step.HeightError / (absoluteHeight + relative * Math.Max(Math.Abs(step.Height0), Math.Abs(step.HeightEnd)));
-        double ev = step.VelocityError / (absoluteVelocity + relative * Math.Max(Math.Abs(step.Velocity0), Math.Abs(step.VelocityEnd)));
-        double norm = Math.Sqrt((eh * eh + ev * ev) / 2);
-        return double.IsFinite(norm) && double.IsFinite(step.HeightEnd) && double.IsFinite(step.VelocityEnd) ? norm : double.PositiveInfinity;
+        double eh = step.HeightError / (absoluteHeight + relative * double.MaxNative(Math.Abs(step.Height0), Math.Abs(step.HeightEnd)));
+        double ev = step.VelocityError / (absoluteVelocity + relative * double.MaxNative(Math.Abs(step.Velocity0), Math.Abs(step.VelocityEnd)));
+        double square = (eh * eh + ev * ev) / 2;
+        return double.IsFinite(square) && double.IsFinite(step.HeightEnd) && double.IsFinite(step.VelocityEnd) ? square : double.PositiveInfinity;
     }
 
     /// <summary>
@@ -183,12 +192,12 @@ internal sealed class FlightStepper
             && step.Hull() is var hull && MayMeet(ref system, hull.LowestHeight, hull.HighestHeight, hull.Slowest, hull.Fastest);
     }
 
-    private bool MayMeet(ref TrajectorySystem system, double lowest, double highest, double slowest, double fastest)
+    private static bool MayMeet(ref TrajectorySystem system, double lowest, double highest, double slowest, double fastest)
     {
-        double sound = system.LastMach / Math.Abs(step.VelocityEnd), change = SoundSlope * (highest - lowest);
+        double perSound = system.LastReciprocalSound, change = SoundSlope * (highest - lowest);
         double greatest = Math.Max(fastest, -slowest), least = slowest > 0 ? slowest : fastest < 0 ? -fastest : 0;
         // Written so that what is not a number may always meet.
-        return !(sound > 0) || system.MayFire(lowest, highest, slowest, fastest, least * sound * (1 - change), greatest * sound * (1 + change));
+        return !(perSound > 0) || system.MayFire(lowest, highest, slowest, fastest, least * perSound * (1 - change), greatest * perSound * (1 + change));
     }
 
     private double Scan(ref TrajectorySystem system, double end, bool atStop, bool sidesKnown)
@@ -202,7 +211,7 @@ internal sealed class FlightStepper
         return ending;
     }
 
-    private bool Stuck() => double.IsFinite(ErrorNorm())
+    private bool Stuck() => double.IsFinite(ErrorSquare())
         ? Fail(SolverFailureKind.StepTooSmall, Time, Text($"The step fell below the spacing of times at {Time:G9} s."))
         : Fail(SolverFailureKind.NonFiniteState, Time, Text($"Height, velocity or acceleration is not finite just after {Time:G9} s, however small the step."));
 

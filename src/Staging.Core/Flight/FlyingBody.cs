@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Staging.Core.Flight;
 
 /// <summary>A body in flight: which stages it holds, its state, and what is planned for it. Changes as it flies; copied for failure cases.</summary>
@@ -20,6 +22,7 @@ internal sealed class FlyingBody
     {
         (Lowest, Highest, Time, Height, Velocity) = (other.Lowest, other.Highest, other.Time, other.Height, other.Velocity);
         (Motion, Device, LiftOff, Dropped) = (other.Motion, other.Device, other.LiftOff, other.Dropped);
+        (Bend, FollowBend) = (other.Bend, other.FollowBend);
         IgnitedAt = (double[])other.IgnitedAt.Clone();
         piece = (int[])other.piece.Clone();
         DeviceOut = (bool[])other.DeviceOut.Clone();
@@ -41,6 +44,11 @@ internal sealed class FlyingBody
     /// <summary>Stage whose recovery device acts; -1 where none does.</summary>
     public int Device { get; set; } = -1;
 
+    /// <summary>Integral of g/v over time from the end of the guide [-]: how far a gravity turn has bent; kept only where a guard asks for tilt.</summary>
+    public double Bend { get; set; }
+
+    public bool FollowBend { get; set; }
+
     /// <summary>Time of lift-off [s].</summary>
     public double LiftOff { get; set; } = double.NaN;
 
@@ -54,6 +62,20 @@ internal sealed class FlyingBody
     public bool[] DeviceOut { get; }
 
     public List<PlannedAction> Planned { get; } = new(8);
+
+    /// <summary>Place in <see cref="Planned"/> of what comes first; -1 where nothing is planned.</summary>
+    public int FirstPlanned()
+    {
+        ReadOnlySpan<PlannedAction> all = CollectionsMarshal.AsSpan(Planned);
+        int first = all.Length - 1;
+        for (int i = first - 1; i >= 0; i--)
+        {
+            if (all[i].IsBefore(all[first]))
+                first = i;
+        }
+
+        return first;
+    }
 
     /// <summary>Whether a motor of this body pushes, or waits to.</summary>
     public bool Burning(LoweredPlan plan)

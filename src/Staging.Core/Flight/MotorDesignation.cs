@@ -70,7 +70,7 @@ public sealed record MotorDesignation
 
     /// <summary>The code.</summary>
     /// <returns>For example <c>C6-5</c>.</returns>
-    public override string ToString() => Text($"{ImpulseClass.Name}{AverageThrust.Newtons:0.##}-{ForwardEnd.Match(_ => "0", e => Text($"{e.Delay.Seconds:0.##}"), _ => "P")}");
+    public override string ToString() => Text($"{ImpulseClass.Name}{AverageThrust.Newtons:0.####}-{ForwardEnd.Match(_ => "0", e => Text($"{e.Delay.Seconds:0.##}"), _ => "P")}");
 
     private static MotorDesignation? Read(string text, out string? fault)
     {
@@ -85,7 +85,7 @@ public sealed record MotorDesignation
             return Fail("the average thrust [N] must stand between class and dash.", out fault);
         ReadOnlySpan<char> end = text.AsSpan(dash + 1);
         double delay = 0;
-        if (end is not "P" && !(Number(end, out delay) && delay <= LongestDelay))
+        if (end is not "P" && !(Number(end, out delay) && delay is >= 0 and <= LongestDelay))
             return Fail("after the dash must come the delay [s], at most 100, or P.", out fault);
         fault = null;
         return new MotorDesignation(impulseClass, Force.FromNewtons(thrust), end is "P"

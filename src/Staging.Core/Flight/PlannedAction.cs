@@ -1,16 +1,11 @@
 namespace Staging.Core.Flight;
 
 /// <summary>Something that will happen to a stage at a known time [s]: an exact stop, never a root.</summary>
-internal readonly record struct PlannedAction(double Time, ActionKind Kind, int Stage) : IComparable<PlannedAction>
+internal readonly record struct PlannedAction(double Time, ActionKind Kind, int Stage)
 {
-    public int CompareTo(PlannedAction other)
-    {
-        int byTime = Time.CompareTo(other.Time);
-        if (byTime != 0)
-            return byTime;
-        int byKind = Kind.CompareTo(other.Kind);
-        return byKind != 0 ? byKind : Stage.CompareTo(other.Stage);
-    }
+    /// <summary>Whether this comes before another: by time, then kind, then stage.</summary>
+    public bool IsBefore(PlannedAction other) =>
+        Time != other.Time ? Time < other.Time : Kind != other.Kind ? Kind < other.Kind : Stage < other.Stage;
 }
 
 /// <summary>What can be planned; simultaneous actions come in this order.</summary>

@@ -41,9 +41,9 @@ internal static class QuasiSteadyDescent
     private static ReadOnlySpan<double> Weights =>
         [0.1713244923791704, 0.3607615730481386, 0.4679139345726910, 0.4679139345726910, 0.3607615730481386, 0.1713244923791704];
 
-    /// <summary>Descends to height zero.</summary>
+    /// <summary>Descends to height zero; the course goes to the sink, if there is one.</summary>
     /// <returns>Time and velocity at the ground, and the number of evaluations of the settled speed.</returns>
-    public static (double Time, double Velocity, int Calls) ToGround(in DescentLaw law, double time, double height, double velocity, IStepSink sink)
+    public static (double Time, double Velocity, int Calls) ToGround(in DescentLaw law, double time, double height, double velocity, IStepSink? sink)
     {
         Span<double> initial = stackalloc double[2];
         Span<double> coefficients = stackalloc double[2 * Tsitouras54.DenseDegree];
@@ -63,12 +63,16 @@ internal static class QuasiSteadyDescent
                 ? Settled(law, from, to) - 0.5 * (residue - leftOver) / (top.TwoK * top.SpeedSquared * Math.Sqrt(top.SpeedSquared))
                 : Settling(between, residue, from - to);
             double vEnd = -Math.Sqrt(end.SpeedSquared + leftOver);
-            if (settled)
-                SettledCourse(from, to, v, vEnd, law, duration, initial, coefficients);
-            else
-                SettlingCourse(from, to, v, vEnd, top, end, duration, initial, coefficients);
             calls += settled ? Nodes.Length + 1 : 1;
-            sink.Accept(time, duration, new DenseStep(time, duration, initial, coefficients));
+            if (sink is not null)
+            {
+                if (settled)
+                    SettledCourse(from, to, v, vEnd, law, duration, initial, coefficients);
+                else
+                    SettlingCourse(from, to, v, vEnd, top, end, duration, initial, coefficients);
+                sink.Accept(time, duration, new DenseStep(time, duration, initial, coefficients));
+            }
+
             time += duration;
             (v, top, residue) = (vEnd, end, leftOver);
         }

@@ -31,7 +31,7 @@ public static class SkinFriction
 
     /// <summary>
     /// The larger of smooth and rough, the rough wall laminar as far as transition, corrected for compressibility by 1/(1 + 0.15 M^2)^0.58 where turbulent (J. S. Barrowman 1967; from memory);
-    /// below the speed of sound this lies within 2.5 % of the usual 1 - 0.1 M^2. A laminar wall takes no correction.
+    /// below the speed of sound this lies within 2.5 % of the usual 1 - 0.1 M^2. A laminar wall takes no correction, and where it drags more than what follows transition, its value stands: no step down.
     /// </summary>
     /// <param name="Re">Reynolds number of the length [-], above 1.</param>
     /// <param name="roughnessToLength">Height of the roughness over the length [-], 0 or more.</param>
@@ -43,6 +43,7 @@ public static class SkinFriction
             return Laminar(Re);
         double rough = roughnessToLength > 0 ? Rough(roughnessToLength) : 0;
         rough -= Transition / Re * (rough - Laminar(Transition));
-        return Math.Max(Smooth(Re), rough) * Math.Pow(1 + 0.15 * M * M, -0.58);
+        double turbulent = Math.Max(Turbulent(Re) - 1700 / Re, rough) * Math.Pow(1 + 0.15 * M * M, -0.58);
+        return Math.Max(Laminar(Re), turbulent);
     }
 }

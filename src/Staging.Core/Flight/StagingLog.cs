@@ -6,10 +6,12 @@ internal sealed class StagingLog(int stage, FlyingBody start)
     /// <summary>Index of the stage to be lit.</summary>
     public int Stage => stage;
 
-    /// <summary>The stack at the burn-through or burnout below, before anything is decided: where failure cases start. A copy only where failure cases are flown.</summary>
+    /// <summary>
+    /// The stack at the burn-through or burnout below, or when the timer ends, before anything is decided: where failure cases start. A copy only where failure cases are flown.
+    /// </summary>
     public FlyingBody Start => start;
 
-    /// <summary>The state that was put to the gap, or that electronics met at burnout below.</summary>
+    /// <summary>The state that was put to the gap, or that electronics met.</summary>
     public BurnThroughState? State { get; set; }
 
     public bool Lit { get; set; }

@@ -8,7 +8,11 @@ namespace Staging.Core.Flight;
 /// Motion along a straight line: dh/dt = v sin(theta), m dv/dt = F - D - m g sin(theta) - friction, D = rho/2 v|v| Cd(M) A.
 /// State 0 is the height above the site [m], state 1 the velocity [m/s].
 /// </summary>
-/// <remarks>Events 0 and 1 are those of the watch; 2 and 3 are the upper and the lower end of the line of the drag table in use.</remarks>
+/// <remarks>
+/// Events 0 and 1 are those of the watch; 2 and 3 are the upper and the lower end of the line of the drag table in use.
+/// A piece is flown one way, up or down, and drag opposes that way. Where a step reaches past the turning point before the event cuts it off, drag goes on smoothly as
+/// v^2: with v |v| its curvature would jump there, and the error estimate of that step would mean nothing.
+/// </remarks>
 internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double earthRadius, in FlightPiece piece, FlightWatch watch) : IOdeSystem
 {
     /// <summary>Event of a Mach number that rises above the line of the drag table in use.</summary>
@@ -18,7 +22,8 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
     public const int MachBelow = 3;
 
     private readonly FlightPiece piece = piece;
-    private readonly double siteRadius = earthRadius + air.SiteElevation;
+    private readonly double perRadius = 1 / earthRadius;
+    private readonly double way = watch == FlightWatch.Falling ? -1 : 1;
     private double[] cell = [];
     private int cellIndex = int.MinValue;
     private double cellMiddle = double.NaN;
@@ -36,8 +41,8 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
     /// <summary>The line of the drag table in use.</summary>
     public readonly DragLine Line => piece.Line;
 
-    /// <summary>Mach number at the last acceleration asked for [-].</summary>
-    public double LastMach { get; private set; }
+    /// <summary>Reciprocal speed of sound at the last acceleration asked for [s/m].</summary>
+    public double LastReciprocalSound { get; private set; }
 
     public readonly EventRule Rule(int index) => index switch
     {
@@ -84,15 +89,15 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
         double perMass = 1 / (piece.Mass0 - tau * (piece.MassFlow + piece.HalfMassFlowSlope * tau));
         double F = piece.ThrustSign * (piece.Thrust0 + piece.ThrustSlope * tau) - piece.Friction;
         (double rho, double reciprocalSound) = Air(h);
-        double speed = Math.Abs(v), M = speed * reciprocalSound;
-        LastMach = M;
+        double speed = way * v, M = speed * reciprocalSound;
+        LastReciprocalSound = reciprocalSound;
         return F * perMass - Gravity(h) * piece.GravityShare - rho * (v * speed * perMass) * piece.Line.HalfArea(M);
     }
 
     /// <summary>g = g0 (R/(R + z))^2 [m/s2]; an infinite radius makes it uniform.</summary>
     public readonly double Gravity(double h)
     {
-        double q = double.IsInfinity(earthRadius) ? 1 : earthRadius / (siteRadius + h);
+        double q = 1 / (1 + (air.SiteElevation + h) * perRadius);
         return seaLevelGravity * q * q;
     }
 

@@ -10,7 +10,8 @@ internal static class LaunchCautions
     private const double MostPropellant = 0.125;     // kg, clause 7
     private const double MostImpulse = 320;          // N s, clause 7
     private const double MostTilt = 30;              // degrees from vertical, clause 6
-    private const double MostWind = 8.94;            // m/s, 20 mph, clause 9
+    private const double MostTiltHighPower = 20;     // the same, high power code
+    private const double MostWind = 20 * 0.44704;    // m/s, 20 mph, clause 9
     private const double LeastThrustToWeight = 5;    // -, guidance
     internal const double LeastGuideExitSpeed = 13;  // m/s, lower end of the 13 to 15 m/s in use
 
@@ -32,8 +33,7 @@ internal static class LaunchCautions
         yield return Site(plan.SiteSize.Meters, impulse);
         double wind = stack.Site.Wind.MetersPerSecond;
         yield return Limit("CAU014", "wind", wind <= MostWind, Say($"{wind:F1} m/s planned; the code allows {MostWind:F1} m/s. Wind turns the stack before the upper motor burns."), "clause 9");
-        double tilt = 90 - stack.Guide.Elevation.Degrees;
-        yield return Limit("CAU015", "launch angle", tilt <= MostTilt, Say($"{tilt:F0} degrees from vertical; the code allows {MostTilt:F0}. Stage near vertical: off it, an upper stage flies far."), "clause 6");
+        yield return LaunchAngle(90 - stack.Guide.Elevation.Degrees, MotorCautions.HasHighPower(stack));
         yield return ThrustToWeight(stack.Stages[0], mass, stack.Site.Gravity);
         yield return GuideExit(flight);
         foreach (Caution caution in MotorCautions.Beyond(stack, mass, propellant, impulse))
@@ -52,6 +52,19 @@ internal static class LaunchCautions
                 ? Say($"{size:F0} m smallest dimension; the site table asks for {needed:F0} m at {impulse:F1} N s. Multistage flights drift farther.")
                 : Say($"{size:F0} m smallest dimension; {impulse:F0} N s lies beyond the table of the model rocket code."),
             "clause 9, launch site table");
+    }
+
+    private static Caution LaunchAngle(double tilt, bool highPower)
+    {
+        double most = highPower ? MostTiltHighPower : MostTilt;
+        return new Caution
+        {
+            Code = "CAU015",
+            Subject = "launch angle",
+            OutsideRule = !(tilt <= most),
+            Text = Say($"{tilt:F0} degrees from vertical; the code {(highPower ? "for high power motors " : "")}allows {most:F0}. Stage near vertical: off it, an upper stage flies far."),
+            Rule = highPower ? SafetyCodes.HighPowerCode : SafetyCodes.ModelRocketCode("clause 6"),
+        };
     }
 
     private static Caution ThrustToWeight(Stage lowest, double mass, Gravity gravity)

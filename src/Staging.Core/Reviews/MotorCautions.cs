@@ -27,17 +27,20 @@ internal static class MotorCautions
 
         if (mass > ClassOneMass || propellant > ClassOnePropellant)
         {
-            string name = impulse <= ClassTwoImpulse ? "class 2, which needs an authorisation of the airspace" : "beyond class 2";
+            string name = impulse <= ClassTwoImpulse ? "class 2" : "beyond class 2";
             yield return new Caution
             {
                 Code = "CAU019",
                 Subject = "federal class",
                 OutsideRule = true,
-                Text = Say($"{mass * 1e3:F0} g with {propellant * 1e3:F0} g of propellant and {impulse:F1} N s is not class 1: {name}."),
+                Text = Say($"{mass * 1e3:F0} g with {propellant * 1e3:F0} g of propellant and {impulse:F1} N s is not class 1: {name}. Ask which authorisation of the airspace that needs."),
                 Rule = SafetyCodes.AmateurClasses,
             };
         }
     }
+
+    /// <summary>Whether any motor belongs to the code for high power.</summary>
+    public static bool HasHighPower(FlightPlan plan) => plan.Stages.Any(s => s.AllMotors.Any(g => IsHighPower(g.Motor)));
 
     private static bool IsHighPower(Motor motor) =>
         motor.Thrust.TotalImpulse.NewtonSeconds > ModelImpulse

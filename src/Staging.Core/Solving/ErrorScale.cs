@@ -31,8 +31,8 @@ internal sealed class ErrorScale
             least[i] = absolute * natural[i];
     }
 
-    /// <summary>Root mean square of local errors over their tolerances; infinite where anything is not finite.</summary>
-    public double ErrorNorm(ReadOnlySpan<double> error, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew)
+    /// <summary>Mean square of local errors over their tolerances; infinite where anything is not finite. The square does for the control of steps, and saves a root.</summary>
+    public double ErrorSquare(ReadOnlySpan<double> error, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew)
     {
         int n = least.Length, i = 0;
         ArgumentOutOfRangeException.ThrowIfNotEqual(error.Length, n);
@@ -58,13 +58,13 @@ internal sealed class ErrorScale
 
         for (; i < n; i++)
         {
-            double e = error[i] / (least[i] + relative * Math.Max(Math.Abs(y[i]), Math.Abs(yNew[i])));
+            double e = error[i] / (least[i] + relative * double.MaxNative(Math.Abs(y[i]), Math.Abs(yNew[i])));
             sum += e * e;
             doubt += 0 * yNew[i];
         }
 
-        double norm = Math.Sqrt(sum / n) + doubt;
-        return double.IsFinite(norm) ? norm : double.PositiveInfinity;
+        double square = sum / n + doubt;
+        return double.IsFinite(square) ? square : double.PositiveInfinity;
     }
 
     /// <summary>Root mean square of values over the tolerances at a state.</summary>

@@ -189,7 +189,7 @@ internal sealed class Integrator<TMethod>
                 return Fail(SolverFailureKind.TooManySteps, Time, Text($"{options.MostSteps} steps were used up at {Time:G9} s."));
 
             method.Step(ref system, Time, h, state, next, error, ref statistics);
-            e = scale.ErrorNorm(error, state, next);
+            e = scale.ErrorSquare(error, state, next);
             if (e <= 1 || (FixedStep is not null && double.IsFinite(e)))
             {
                 control.Accept(h, e, rejected);

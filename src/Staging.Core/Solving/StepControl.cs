@@ -4,7 +4,7 @@ namespace Staging.Core.Solving;
 /// <remarks>
 /// K. Gustafsson, "Control theoretic techniques for stepsize selection in explicit Runge-Kutta methods", ACM Trans. Math. Softw. 17 (1991)
 /// 533-554, in the form of E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd ed. (1996), section IV.2: exponents
-/// (1 - 0.75 b)/p of the error and b/p of the error before. An error of 1 is just allowed.
+/// (1 - 0.75 b)/p of the error and b/p of the error before. An error of 1 is just allowed. All errors here are squares of errors.
 /// </remarks>
 /// <param name="order">Order p of the error estimate.</param>
 /// <param name="memory">Weight b of the error before [-]: 0 is plain control, 0.4 the smoothest in use.</param>
@@ -15,11 +15,13 @@ internal struct StepControl(int order, double memory)
     private const double MostShrink = 0.2;
     private const double ShrinkWhenNotFinite = 0.1;
     private const double Taken = 0.75;
-    private const double SmallestError = 1e-10;
-    private static readonly double LogSmallestRemembered = Math.Log(1e-4);
+    private const double SmallestSquare = 1e-20;
+    private static readonly double LogSmallestRemembered = BinaryLogarithm.Of(1e-8);
 
-    /// <summary>Logarithm of the error before: products of powers are sums of logarithms, at the cost of one logarithm and one exponential a step.</summary>
-    private double lastLogError;
+    private readonly double ofSquare = -0.5 * (1 - Taken * memory) / order, ofSquareBefore = 0.5 * memory / order, ofRefused = -0.5 / order;
+
+    /// <summary>Logarithm to base two of the square of the error before: products of powers are sums of logarithms, at the cost of one logarithm and one power a step.</summary>
+    private double lastLogSquare;
 
     /// <summary>The step size to try next [s]; zero before the first <see cref="Restart"/>.</summary>
     public double Suggested { get; private set; }
@@ -28,14 +30,14 @@ internal struct StepControl(int order, double memory)
     public void Restart(double firstStep)
     {
         Suggested = firstStep;
-        lastLogError = 0;
+        lastLogSquare = 0;
     }
 
     /// <summary>A step of size <paramref name="h"/> met the tolerance.</summary>
-    public void Accept(double h, double error, bool afterRejection)
+    public void Accept(double h, double errorSquare, bool afterRejection)
     {
-        double logError = Math.Log(Math.Max(error, SmallestError));
-        double growth = Safety * Math.Exp((memory * lastLogError - (1 - Taken * memory) * logError) / order);
+        double logSquare = BinaryLogarithm.Of(errorSquare > SmallestSquare ? errorSquare : SmallestSquare);
+        double growth = Safety * BinaryLogarithm.Power(ofSquareBefore * lastLogSquare + ofSquare * logSquare);
         growth = Math.Clamp(growth, MostShrink, afterRejection ? 1 : MostGrowth);
         // A step cut short by a stop time can only say that more is allowed; what was known of longer steps stays known.
         bool cut = h < Suggested;
@@ -46,11 +48,11 @@ internal struct StepControl(int order, double memory)
         }
 
         Suggested = h * growth;
-        lastLogError = Math.Max(logError, LogSmallestRemembered);
+        lastLogSquare = double.MaxNative(logSquare, LogSmallestRemembered);
     }
 
     /// <summary>A step of size <paramref name="h"/> was refused; an error that is not finite says nothing but "much smaller".</summary>
-    public void Reject(double h, double error) => Suggested = double.IsFinite(error)
-        ? h * Math.Max(MostShrink, Safety * Math.Pow(error, -1.0 / order))
+    public void Reject(double h, double errorSquare) => Suggested = double.IsFinite(errorSquare)
+        ? h * Math.Max(MostShrink, Safety * BinaryLogarithm.Power(ofRefused * BinaryLogarithm.Of(errorSquare)))
         : h * ShrinkWhenNotFinite;
 }

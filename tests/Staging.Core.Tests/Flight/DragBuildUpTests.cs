@@ -17,6 +17,7 @@ public class DragBuildUpTests
     [Fact]
     public void A_small_model_drags_as_small_models_do()
     {
+        // Common practice, no source: handbooks of the trade take 0.4 to 0.75 for a finished model.
         double total = TestAirframes.Upper.DragAt(Coasting, 0.25).Total;
         Assert.InRange(total, 0.3, 0.9);
     }
@@ -42,10 +43,16 @@ public class DragBuildUpTests
     }
 
     [Fact]
-    public void The_curve_has_no_jump_beyond_one_per_cent()
+    public void The_curve_has_no_jump()
     {
-        for (double M = 0.5; M < 1.6; M += 0.001)
-            Assert.True(Math.Abs(Total(M + 0.001) / Total(M) - 1) < 0.015, $"Jump at Mach {M:F3}: {Total(M)} to {Total(M + 0.001)}.");
+        // A steep rise changes by what a step allows, a jump by the same however small the step: over a millionth of Mach a slope of 20 in a Mach number leaves 2e-5.
+        // At Mach 0.9 the two published laws of a rounded edge, with their coefficients rounded, are 0.0013 apart.
+        for (int i = 50; i < 200; i++)
+        {
+            double M = i * 0.01;
+            double allowed = i == 90 ? 1.3e-3 : 2e-5;
+            Assert.True(Math.Abs(Total(M + 5e-7) / Total(M - 5e-7) - 1) < allowed, $"Jump at Mach {M:F2}: {Total(M - 5e-7)} to {Total(M + 5e-7)}.");
+        }
     }
 
     [Fact]
@@ -54,6 +61,44 @@ public class DragBuildUpTests
         DragConditions burning = Coasting with { JetDiameter = Length.FromMillimeters(18) };
         double share = 1 - 18.0 * 18 / (24.8 * 24.8);
         Assert.Equal(share * TestAirframes.Upper.DragAt(Coasting, 0.4).Base, TestAirframes.Upper.DragAt(burning, 0.4).Base, 12);
+    }
+
+    /// <summary>The published laws of fins worked by hand, one fin edge at a time, with nothing at the trailing edge and no sweep.</summary>
+    [Theory]
+    [InlineData(FinEdge.Square, 0.4, 0.884544 + 0.12 + 0.13 * 0.16)]
+    [InlineData(FinEdge.Rounded, 0.8, 0.531165 + 0.12 + 0.13 * 0.64)]
+    [InlineData(FinEdge.Rounded, 2, 1.09534 + 0.125)]
+    public void Edges_of_fins_by_hand(FinEdge edge, double M, double expected)
+    {
+        FinSet fins = TestAirframes.Upper.Fins[0] with { Edge = edge, Sweep = Length.Zero };
+        double wave = edge == FinEdge.Square || M < 1.2 ? 0 : 4 * (1.5 / 37.5) * (1.5 / 37.5) / Math.Sqrt(M * M - 1) * fins.PlanformArea.SquareMeters;
+        double ours = FinDrag.Pressure(fins, M) / fins.Count;
+        Assert.Equal(expected, (ours - wave) / (0.040 * 0.0015), 1e-5);
+    }
+
+    /// <summary>A cone of 10 degrees at Mach 2: (0.083 + 0.096/4)(10/10)^1.69.</summary>
+    [Fact]
+    public void Nose_of_a_cone_by_hand()
+    {
+        var cone = new Airframe
+        {
+            Nose = new Nose { Shape = NoseShape.Cone, Length = Length.FromMillimeters(12.4 / Math.Tan(10 * Math.PI / 180)), Diameter = Length.FromMillimeters(24.8) },
+            Body = [BodyPart.Tube(Length.FromMillimeters(100), Length.FromMillimeters(24.8))],
+            Fins = [],
+        };
+        Assert.Equal(0.107, ForebodyDrag.Of(cone, 2), 1e-12);
+        Assert.Equal(0.8 * Math.Pow(Math.Sin(10 * Math.PI / 180), 2), ForebodyDrag.Of(cone, 0.5), 1e-12);
+    }
+
+    /// <summary>Where a wall turns turbulent the coefficient goes on from its laminar value, at any Mach number.</summary>
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(0.6, 1e-4)]
+    [InlineData(3, 1e-4)]
+    public void Friction_has_no_step_at_transition(double M, double roughness)
+    {
+        double before = SkinFriction.Mean(SkinFriction.Transition, roughness, M), behind = SkinFriction.Mean(SkinFriction.Transition * (1 + 1e-9), roughness, M);
+        Assert.Equal(before, behind, 1e-8 * before);
     }
 
     [Fact]

@@ -21,14 +21,6 @@ public class VentSizingTests
     }
 
     [Fact]
-    public void The_middle_stands_at_equal_factors_from_the_edges()
-    {
-        VentWindow w = Advice.Widest!;
-        Assert.Equal(w.Middle / w.Least, w.Greatest / w.Middle, 1e-9);
-        Assert.Equal(w.FactorToEdges, w.Middle / w.Least, 1e-9);
-    }
-
-    [Fact]
     public void Drills_stand_on_either_side_of_the_exact_hole()
     {
         Assert.True(Advice.Holes!.Below!.Drill.Diameter <= Advice.Holes.Exact.Diameter);
@@ -51,5 +43,6 @@ public class VentSizingTests
     {
         VentAdvice stronger = Gap.With(d => d with { Joint = Bench.Joint(60) }).SizeVents(TestPlans.Layout);
         Assert.True(stronger.Widest!.Least.SquareMillimeters <= Advice.Widest!.Least.SquareMillimeters * 1.02);
+        Assert.True(stronger.Widest.Greatest.SquareMillimeters >= Advice.Widest.Greatest.SquareMillimeters / 1.02);
     }
 }

@@ -13,6 +13,8 @@ public class StepControlTests
         return control;
     }
 
+    private static double Square(double error) => error * error;
+
     [Fact]
     public void A_step_without_error_grows_sixfold_and_no_more()
     {
@@ -33,9 +35,9 @@ public class StepControlTests
     public void After_a_refusal_the_step_does_not_grow()
     {
         StepControl control = Started(1);
-        control.Reject(1, 32);
+        control.Reject(1, Square(32));
         Assert.Equal(0.45, control.Suggested, 1e-12);
-        control.Accept(control.Suggested, 1e-6, afterRejection: true);
+        control.Accept(control.Suggested, Square(1e-6), afterRejection: true);
         Assert.Equal(0.45, control.Suggested, 1e-12);
     }
 
@@ -43,7 +45,7 @@ public class StepControlTests
     public void A_refusal_shrinks_to_a_fifth_at_most_and_to_a_tenth_when_nothing_is_known()
     {
         StepControl control = Started(1);
-        control.Reject(1, 1e30);
+        control.Reject(1, Square(1e30));
         Assert.Equal(0.2, control.Suggested, 1e-12);
         control.Reject(0.2, double.PositiveInfinity);
         Assert.Equal(0.02, control.Suggested, 1e-12);
@@ -53,7 +55,7 @@ public class StepControlTests
     public void A_step_cut_short_does_not_unteach_a_longer_one()
     {
         StepControl control = Started(1);
-        control.Accept(1e-6, 1e-20, afterRejection: false);
+        control.Accept(1e-6, Square(1e-20), afterRejection: false);
         Assert.Equal(1, control.Suggested);
         // Nor does its tiny error weigh on the control of the next.
         control.Accept(1, 1, afterRejection: false);

@@ -20,7 +20,7 @@ public class HeatedSurfaceChecks
     [Theory]
     [InlineData(1e6, 330, 0.0436202285969)]
     [InlineData(4e6, 485, 0.00588875589515)]
-    public void Time_to_ignition_under_constant_flux(double flux, double rise, double expected)
+    public void Surface_at_the_closed_form_ignition_time_of_a_constant_flux(double flux, double rise, double expected)
     {
         // t = pi/4 k rho c (dT/q)^2 with k = 0.3, rho = 1700, c = 1000.
         double effusivity = Math.Sqrt(0.3 * 1700 * 1000);
