@@ -1,13 +1,9 @@
-using System.Numerics;
-using System.Runtime.InteropServices;
-
 namespace Staging.Core.Solving;
 
 /// <summary>Measures differences of states in units of what is tolerated: 1 is just allowed.</summary>
 internal sealed class ErrorScale
 {
     private readonly double[] natural;
-    private readonly double[] least;
     private readonly double absolute;
     private readonly double relative;
 
@@ -26,45 +22,20 @@ internal sealed class ErrorScale
         natural = scales.ToArray();
         absolute = options.ScaledAbsoluteTolerance;
         relative = options.RelativeTolerance;
-        least = new double[scales.Length];
-        for (int i = 0; i < least.Length; i++)
-            least[i] = absolute * natural[i];
     }
 
     /// <summary>Mean square of local errors over their tolerances; infinite where anything is not finite. The square does for the control of steps, and saves a root.</summary>
     public double ErrorSquare(ReadOnlySpan<double> error, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew)
     {
-        int n = least.Length, i = 0;
-        ArgumentOutOfRangeException.ThrowIfNotEqual(error.Length, n);
-        ArgumentOutOfRangeException.ThrowIfNotEqual(y.Length, n);
-        ArgumentOutOfRangeException.ThrowIfNotEqual(yNew.Length, n);
-        // What is zero while the new state is finite, and not a number otherwise, rides along.
-        double sum = 0, doubt = 0;
-        if (n >= Vector<double>.Count)
+        double sum = 0;
+        for (int i = 0; i < error.Length; i++)
         {
-            ref double e0 = ref MemoryMarshal.GetReference(error), y0 = ref MemoryMarshal.GetReference(y), new0 = ref MemoryMarshal.GetReference(yNew);
-            Vector<double> sums = Vector<double>.Zero, doubts = Vector<double>.Zero;
-            for (; i <= n - Vector<double>.Count; i += Vector<double>.Count)
-            {
-                Vector<double> after = Vector.LoadUnsafe(ref new0, (nuint)i), larger = Vector.MaxNative(Vector.Abs(Vector.LoadUnsafe(ref y0, (nuint)i)), Vector.Abs(after));
-                Vector<double> e = Vector.LoadUnsafe(ref e0, (nuint)i) / (Vector.LoadUnsafe(ref least[0], (nuint)i) + relative * larger);
-                sums += e * e;
-                doubts += 0 * after;
-            }
-
-            sum = Vector.Sum(sums);
-            doubt = Vector.Sum(doubts);
-        }
-
-        for (; i < n; i++)
-        {
-            double e = error[i] / (least[i] + relative * double.MaxNative(Math.Abs(y[i]), Math.Abs(yNew[i])));
+            double e = error[i] / (absolute * natural[i] + relative * double.MaxNative(Math.Abs(y[i]), Math.Abs(yNew[i])));
             sum += e * e;
-            doubt += 0 * yNew[i];
         }
 
-        double square = sum / n + doubt;
-        return double.IsFinite(square) ? square : double.PositiveInfinity;
+        double square = sum / error.Length;
+        return double.IsFinite(square) && FirstNotFinite(yNew) < 0 ? square : double.PositiveInfinity;
     }
 
     /// <summary>Root mean square of values over the tolerances at a state.</summary>
