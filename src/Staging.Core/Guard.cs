@@ -31,6 +31,13 @@ internal static partial class Guard
         return value;
     }
 
+    /// <summary>Refuses a number that is none of the named members of its kind.</summary>
+    public static T Defined<T>(T value, [CallerMemberName] string property = "")
+        where T : struct, Enum =>
+        Enum.IsDefined(value)
+            ? value
+            : throw new ArgumentOutOfRangeException(property, value, $"{property} is {value:D}; it must be one of {string.Join(", ", Enum.GetNames<T>())}.");
+
     /// <summary>Refuses an absent or blank text.</summary>
     public static string NotBlank(string value, [CallerMemberName] string property = "")
     {

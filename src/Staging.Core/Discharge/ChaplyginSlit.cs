@@ -18,7 +18,7 @@ public static class ChaplyginSlit
 
     /// <summary>Contraction coefficient, jet width over slit width, of the subsonic or just sonic jet.</summary>
     /// <param name="pressureRatio">Downstream over upstream pressure [-], from the critical ratio to 1.</param>
-    /// <param name="gamma">Ratio of heat capacities [-], above 1.01 and at most 5/3.</param>
+    /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 5/3.</param>
     /// <returns>Cc [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Below the critical ratio, where the jet is supersonic and the solution ends.</exception>
     public static double ContractionCoefficient(double pressureRatio, double gamma)

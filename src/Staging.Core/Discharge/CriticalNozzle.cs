@@ -21,7 +21,8 @@ public sealed record CriticalNozzle
     public required Length ThroatDiameter { get; init => field = Guard.In(value, 1e-4, 0.5); }
 
     /// <summary>Shape and finish.</summary>
-    public required CriticalNozzleShape Shape { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">None of the shapes.</exception>
+    public required CriticalNozzleShape Shape { get; init => field = Guard.Defined(value); }
 
     /// <summary>
     /// Highest back pressure over upstream pressure [-] at which the throat is still choked, 0.3 to 0.95: null without a diffuser, then it is
@@ -42,7 +43,8 @@ public sealed record CriticalNozzle
     /// <param name="throatReynolds">Throat Reynolds number [-], 1000 to 1e9.</param>
     /// <returns>Cd' [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double DischargeCoefficient(double throatReynolds) => Coefficient(Guard.In(throatReynolds, LeastReynoldsOfFit, 1e9));
+    public double DischargeCoefficient(double throatReynolds) =>
+        Coefficient(Guard.In(throatReynolds, LeastReynoldsOfFit, 1e9, property: nameof(throatReynolds)));
 
     /// <summary>Choked mass flow.</summary>
     /// <param name="upstream">Stagnation state upstream.</param>

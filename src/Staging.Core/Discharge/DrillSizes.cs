@@ -17,27 +17,37 @@ public static class DrillSizes
     /// <summary>Every drill of a series, from the smallest.</summary>
     /// <param name="series">The series.</param>
     /// <returns>The drills.</returns>
-    public static ImmutableArray<DrillSize> All(DrillSeries series) => series switch
+    /// <exception cref="ArgumentOutOfRangeException">None of the series.</exception>
+    public static ImmutableArray<DrillSize> All(DrillSeries series) => Guard.Defined(series, nameof(series)) switch
     {
         DrillSeries.MetricTenths => Tenths,
         DrillSeries.MetricHalves => Halves,
-        DrillSeries.InchFractions => Fractions,
-        _ => throw new ArgumentOutOfRangeException(nameof(series), series, "The series is none of the known ones."),
+        _ => Fractions,
     };
 
     /// <summary>The largest drill that is not larger than a diameter.</summary>
     /// <param name="series">The series.</param>
-    /// <param name="diameter">Wanted diameter.</param>
+    /// <param name="diameter">Wanted diameter [m], 0 to 1 m.</param>
     /// <returns>The drill, or null when every drill is larger.</returns>
-    public static DrillSize? Below(DrillSeries series, Length diameter) =>
-        All(series).LastOrDefault(s => s.Diameter.Meters <= diameter.Meters + Same);
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
+    public static DrillSize? Below(DrillSeries series, Length diameter)
+    {
+        double d = Wanted(diameter);
+        return All(series).LastOrDefault(s => s.Diameter.Meters <= d + Same);
+    }
 
     /// <summary>The smallest drill that is not smaller than a diameter.</summary>
     /// <param name="series">The series.</param>
-    /// <param name="diameter">Wanted diameter.</param>
+    /// <param name="diameter">Wanted diameter [m], 0 to 1 m.</param>
     /// <returns>The drill, or null when every drill is smaller.</returns>
-    public static DrillSize? Above(DrillSeries series, Length diameter) =>
-        All(series).FirstOrDefault(s => s.Diameter.Meters >= diameter.Meters - Same);
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
+    public static DrillSize? Above(DrillSeries series, Length diameter)
+    {
+        double d = Wanted(diameter);
+        return All(series).FirstOrDefault(s => s.Diameter.Meters >= d - Same);
+    }
+
+    private static double Wanted(Length diameter) => Guard.In(diameter, 0, 1, nameof(diameter)).Meters;
 
     private static DrillSize Metric(double mm) =>
         new(mm.ToString("0.0", CultureInfo.InvariantCulture) + " mm", Length.FromMillimeters(mm));

@@ -16,9 +16,10 @@ public static class EquivalentHole
     /// <param name="two">Gas on side two.</param>
     /// <param name="law">The law of the single hole.</param>
     /// <param name="wallThickness">Wall of the single hole [m], 0.01 mm to 50 mm.</param>
-    /// <returns>One hole, 0.1 mm to 100 mm across.</returns>
+    /// <returns>One hole, 0.1 mm to 100 mm across, and no smaller than the law answers for this wall.</returns>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// No hole from 0.1 mm to 100 mm passes this flow, or the flow runs against the pressures.
+    /// No such hole passes this flow (the message tells what the smallest and the largest pass), or the flow runs against the pressures, or the wall
+    /// is too thick for the law at any of these diameters.
     /// </exception>
     /// <exception cref="ArgumentException">Equal pressures.</exception>
     public static VentHoles ForFlow(MassFlow flow, GasState one, GasState two, IDischargeLaw law, Length wallThickness)
@@ -26,13 +27,15 @@ public static class EquivalentHole
         ArgumentNullException.ThrowIfNull(one);
         ArgumentNullException.ThrowIfNull(two);
         ArgumentNullException.ThrowIfNull(law);
-        var f = new Surplus(flow.KilogramsPerSecond, Orifice.Lower(one), Orifice.Lower(two), law, Guard.In(wallThickness, 1e-5, 0.05, nameof(wallThickness)).Meters);
-        double least = f.FlowAt(LeastDiameter);
+        double wall = Guard.In(wallThickness, 1e-5, 0.05, nameof(wallThickness)).Meters;
+        double smallest = SmallestDiameter(law, wall);
+        var f = new Surplus(flow.KilogramsPerSecond, Orifice.Lower(one), Orifice.Lower(two), law, wall);
+        double least = f.FlowAt(smallest);
         double most = f.FlowAt(MostDiameter);
         if (least == most)
             throw new ArgumentException("The pressures of both sides are equal: no hole passes anything.", nameof(two));
         Guard.In(flow.KilogramsPerSecond, Math.Min(least, most), Math.Max(least, most), "kg/s", nameof(flow));
-        (double low, double high) = BracketedRoot.Shrink(ref f, LeastDiameter, f.At(LeastDiameter), MostDiameter, f.At(MostDiameter), 1e-15);
+        (double low, double high) = BracketedRoot.Shrink(ref f, smallest, f.At(smallest), MostDiameter, f.At(MostDiameter), 1e-15);
         return new VentHoles { Diameter = Length.FromMeters(0.5 * (low + high)), WallThickness = wallThickness, Count = 1 };
     }
 
@@ -46,6 +49,14 @@ public static class EquivalentHole
     {
         ArgumentNullException.ThrowIfNull(series);
         return Area.FromSquareMeters(1 / Math.Sqrt(series.Openings.Sum(o => Math.Pow(o.Holes.TotalArea.SquareMeters, -2))));
+    }
+
+    /// <summary>The least diameter whose hole is not too long for the law.</summary>
+    private static double SmallestDiameter(IDischargeLaw law, double wall)
+    {
+        Guard.In(wall, 0, MostDiameter * law.ThicknessToDiameterLimit, "m", "wallThickness");
+        double d = Math.Max(LeastDiameter, wall / law.ThicknessToDiameterLimit);
+        return wall / d <= law.ThicknessToDiameterLimit ? d : Math.BitIncrement(d);
     }
 
     private readonly struct Surplus(double flow, OrificeSide one, OrificeSide two, IDischargeLaw law, double wall) : IScalarFunction

@@ -27,6 +27,7 @@ public sealed record HolePattern
     {
         Guard.In(count, 1, 1000, nameof(count));
         Guard.In(total, 1e-9, 10, nameof(total));
+        Guard.Defined(drills, nameof(drills));
         var exact = new VentHoles
         {
             Diameter = Length.FromMeters(Math.Sqrt(4 * total.SquareMeters / (Math.PI * count))),

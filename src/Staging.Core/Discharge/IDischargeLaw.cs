@@ -19,8 +19,14 @@ public interface IDischargeLaw
     /// <summary>What the law is good for; a model that leaves the range gets a finding.</summary>
     ValidityRange Validity { get; }
 
+    /// <summary>
+    /// Greatest wall thickness over hole diameter [-] that the law answers: an evaluation beyond it throws, where <see cref="Validity"/> only
+    /// notes. Without limit unless a law says otherwise.
+    /// </summary>
+    double ThicknessToDiameterLimit => double.PositiveInfinity;
+
     /// <summary>Downstream over upstream pressure at which the jet becomes sonic; unless a law knows better, that of an ideal nozzle.</summary>
-    /// <param name="heatCapacityRatio">Ratio of heat capacities gamma [-], above 1.</param>
+    /// <param name="heatCapacityRatio">Ratio of heat capacities gamma [-], 1.01 to 5/3.</param>
     /// <returns>The ratio [-].</returns>
     double CriticalPressureRatio(double heatCapacityRatio) => ChokedFlow.CriticalPressureRatio(heatCapacityRatio);
 

@@ -33,7 +33,7 @@ public sealed record JobsonLaw : IDifferentiableDischargeLaw
 
     /// <summary>Contraction coefficient at a pressure ratio.</summary>
     /// <param name="pressureRatio">Downstream over upstream pressure r [-], 0 to 1.</param>
-    /// <param name="gamma">Ratio of heat capacities [-], above 1.01 and at most 5/3.</param>
+    /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 5/3.</param>
     /// <returns>Cc [-], which here is also the discharge coefficient.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public double Coefficient(double pressureRatio, double gamma)
@@ -63,7 +63,7 @@ public sealed record JobsonLaw : IDifferentiableDischargeLaw
     {
         double ci = IncompressibleContraction;
         double f = 1 / ci - 1 / (2 * ci * ci);
-        double critical = ChokedFlow.CriticalPressureRatio(gamma);
+        double critical = ChokedFlow.Unchecked.CriticalPressureRatio(gamma);
         return 1 - d >= critical ? Subsonic(d, gamma, f) : Choked(d, gamma, f, critical);
     }
 
@@ -83,7 +83,7 @@ public sealed record JobsonLaw : IDifferentiableDischargeLaw
 
     private static PhiSlope Choked(double d, double gamma, double f, double critical)
     {
-        double cStar = ChokedFlow.CriticalFlowFactor(gamma);
+        double cStar = ChokedFlow.Unchecked.CriticalFlowFactor(gamma);
         double k = 4 * f * cStar * cStar;
         double b = gamma * critical + critical - (1 - d);
         double s = Math.Sqrt(b * b - k * d);

@@ -19,10 +19,10 @@ internal static class NozzleFunction
             return SmoothRoot.Inside(d) * Math.Sqrt(2 * Series(d, gamma));
         double r = 1 - d;
         if (r < AlwaysChokedBelow)
-            return ChokedFlow.CriticalFlowFactor(gamma);
+            return ChokedFlow.Unchecked.CriticalFlowFactor(gamma);
         double x = Math.Pow(r, 1 / gamma);
         return IsChoked(r, x, gamma)
-            ? ChokedFlow.CriticalFlowFactor(gamma)
+            ? ChokedFlow.Unchecked.CriticalFlowFactor(gamma)
             : Math.Sqrt(2 * gamma / (gamma - 1) * x * (x - r));
     }
 
@@ -37,10 +37,10 @@ internal static class NozzleFunction
         }
         double r = 1 - d;
         if (r < AlwaysChokedBelow)
-            return new PhiSlope(ChokedFlow.CriticalFlowFactor(gamma), 0);
+            return new PhiSlope(ChokedFlow.Unchecked.CriticalFlowFactor(gamma), 0);
         double x = Math.Pow(r, 1 / gamma);
         if (IsChoked(r, x, gamma))
-            return new PhiSlope(ChokedFlow.CriticalFlowFactor(gamma), 0);
+            return new PhiSlope(ChokedFlow.Unchecked.CriticalFlowFactor(gamma), 0);
         double k = 2 * gamma / (gamma - 1);
         double psi = Math.Sqrt(k * x * (x - r));
         return new PhiSlope(psi, k * x * ((2 * x - r) / (gamma * r) - 1) / (2 * psi));

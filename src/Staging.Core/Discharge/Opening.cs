@@ -14,10 +14,22 @@ public sealed record Opening
 
     /// <summary>Whether the wall suits the law, without running anything.</summary>
     /// <param name="path">Where in the model the opening sits, for the finding.</param>
-    /// <returns>A warning when the wall is too thin or too thick for the law; empty when it suits.</returns>
+    /// <returns>
+    /// An error <c>DIS002</c> when the wall is thicker than the law answers, a warning <c>DIS001</c> when it is thinner or thicker than its source
+    /// vouches for; empty when it suits.
+    /// </returns>
     public ImmutableArray<ModelFinding> Check(string path)
     {
         double ratio = Holes.WallThickness.Meters / Holes.Diameter.Meters;
+        if (ratio > Law.ThicknessToDiameterLimit)
+        {
+            return
+            [
+                new ModelFinding(FindingSeverity.Error, "DIS002", path, string.Create(CultureInfo.InvariantCulture,
+                    $"The wall is {ratio:G3} hole diameters thick; the discharge law has no answer beyond {Law.ThicknessToDiameterLimit:G3}.")),
+            ];
+        }
+
         ValidityRange range = Law.Validity;
         if (ratio >= range.LeastThicknessToDiameter && ratio <= range.MostThicknessToDiameter)
             return [];

@@ -77,9 +77,12 @@ public static class Orifice
     /// <param name="conditions">The case.</param>
     /// <param name="range">The range.</param>
     /// <returns>The notes; none inside the range.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A pressure ratio outside 0 to 1, or a thickness that is negative or no number.</exception>
     public static DischargeNotes Notes(in OrificeConditions conditions, ValidityRange range)
     {
         ArgumentNullException.ThrowIfNull(range);
+        Guard.In(conditions.PressureRatio, 0, 1, property: nameof(conditions.PressureRatio));
+        Guard.In(conditions.ThicknessToDiameter, 0, double.MaxValue, property: nameof(conditions.ThicknessToDiameter));
         DischargeNotes notes = DischargeNotes.None;
         if (conditions.PressureRatio < range.LeastPressureRatio)
             notes |= DischargeNotes.PressureRatioBelowRange;
@@ -98,7 +101,7 @@ public static class Orifice
     private static double JetSpeed(in OrificeConditions at)
     {
         double g = at.HeatCapacityRatio;
-        double r = Math.Max(at.PressureRatio, ChokedFlow.CriticalPressureRatio(g));
+        double r = Math.Max(at.PressureRatio, ChokedFlow.Unchecked.CriticalPressureRatio(g));
         double cp = g / (g - 1) * at.GasConstant_J_per_kgK;
         return Math.Sqrt(2 * cp * at.UpstreamTemperature_K * Math.Max(0, 1 - Math.Pow(r, (g - 1) / g)));
     }

@@ -5,7 +5,7 @@ namespace Staging.Core.Discharge;
 /// <param name="UpstreamTemperature_K">Stagnation temperature upstream [K].</param>
 /// <param name="DownstreamPressure_Pa">Static pressure downstream [Pa], at most the upstream pressure.</param>
 /// <param name="GasConstant_J_per_kgK">Specific gas constant of the upstream gas [J/(kg K)].</param>
-/// <param name="HeatCapacityRatio">Ratio of heat capacities of the upstream gas [-].</param>
+/// <param name="HeatCapacityRatio">Ratio of heat capacities of the upstream gas [-], 1.01 to 5/3 as of any <see cref="Gases.PerfectGas"/>.</param>
 /// <param name="HoleDiameter_m">Diameter of one hole [m].</param>
 /// <param name="WallThickness_m">Thickness of the wall, the length of the hole [m].</param>
 public readonly record struct OrificeConditions(

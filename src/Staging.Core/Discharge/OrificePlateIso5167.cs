@@ -26,7 +26,8 @@ public sealed record OrificePlateIso5167
     public required Length Bore { get; init => field = Guard.In(value, 0.0005, 1.6); }
 
     /// <summary>Where the pressures are taken.</summary>
-    public required PressureTappings Tappings { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">None of the kinds.</exception>
+    public required PressureTappings Tappings { get; init => field = Guard.Defined(value); }
 
     /// <summary>beta = d/D [-].</summary>
     public double DiameterRatio => Bore.Meters / PipeDiameter.Meters;
@@ -58,7 +59,7 @@ public sealed record OrificePlateIso5167
     /// Expansibility factor, ISO 5167-2:2003, equation 5: 1 - (0.351 + 0.256 beta^4 + 0.93 beta^8)(1 - (p2/p1)^(1/kappa)).
     /// </summary>
     /// <param name="pressureRatio">Downstream over upstream pressure p2/p1 [-], 0.5 to 1; the standard holds from 0.75.</param>
-    /// <param name="isentropicExponent">Isentropic exponent kappa [-], above 1.01 and at most 5/3.</param>
+    /// <param name="isentropicExponent">Isentropic exponent kappa [-], 1.01 to 5/3.</param>
     /// <returns>epsilon [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument or the diameter ratio outside the range.</exception>
     public double Expansibility(double pressureRatio, double isentropicExponent)
@@ -84,7 +85,7 @@ public sealed record OrificePlateIso5167
         double p2 = Guard.In(downstream, 0.5 * p1, p1, nameof(downstream)).Pascals;
         double ratio = p2 / p1;
         double epsilon = Expansibility(ratio, isentropicExponent);
-        return Read(p1 - p2, ratio, upstreamDensity, viscosity, epsilon, 0.035 * (1 - ratio) / isentropicExponent);
+        return Read(p1 - p2, ratio, Guard.In(upstreamDensity, 1e-3, 2000, nameof(upstreamDensity)), viscosity, epsilon, 0.035 * (1 - ratio) / isentropicExponent);
     }
 
     /// <summary>Flow of a liquid, which does not expand.</summary>
@@ -94,12 +95,12 @@ public sealed record OrificePlateIso5167
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a flow with a pipe Reynolds number below 1000.</exception>
     public OrificePlateReading ReadLiquid(Pressure difference, Density density, DynamicViscosity viscosity) =>
-        Read(Guard.In(difference, 0, 1e9).Pascals, 1, density, viscosity, 1, 0);
+        Read(Guard.In(difference, 0, 1e9, nameof(difference)).Pascals, 1, Guard.In(density, 1e-3, 2000, nameof(density)), viscosity, 1, 0);
 
     private OrificePlateReading Read(double dp, double ratio, Density density, DynamicViscosity viscosity, double epsilon, double epsilonUncertainty)
     {
         double beta = Beta();
-        double rho = Guard.In(density, 1e-3, 2000).KilogramsPerCubicMeter;
+        double rho = density.KilogramsPerCubicMeter;
         double mu = Guard.In(viscosity.PascalSeconds, 1e-7, 10, "Pa s", nameof(viscosity));
         double d = Bore.Meters;
         double diameter = PipeDiameter.Meters;

@@ -10,7 +10,9 @@ namespace Staging.Core.Discharge;
 /// <remarks>
 /// C and b are measured with air. For another gas the choked flow is scaled as that of an ideal nozzle, with C*(gamma)/C*(1.4) and the
 /// gas constant; b is left as it is: a judgement of this library, good to some per cent. The reference atmosphere of the standard
-/// is 293.15 K, 100 kPa, 1.185 kg/m3 (65 % humidity; from memory). Smoothed within <see cref="Orifice.BlendWidth"/> of equal pressures; the
+/// is 293.15 K, 100 kPa, 1.185 kg/m3 (65 % humidity; from memory, confirmed by a worked exercise). Its moisture makes its gas constant 287.86 J/(kg K), so
+/// that <see cref="PerfectGas.DryAir"/> passes 0.14 % more mass than the formula of the standard, which takes any air for that
+/// atmosphere. Smoothed within <see cref="Orifice.BlendWidth"/> of equal pressures; the
 /// standard itself leaves this to the user. Mass flux is per <see cref="ReferenceArea"/>: two holes of that area are two components.
 /// </remarks>
 public sealed record SonicConductanceLaw : IDifferentiableDischargeLaw
@@ -24,7 +26,7 @@ public sealed record SonicConductanceLaw : IDifferentiableDischargeLaw
     /// <summary>Pressure of the standard reference atmosphere [Pa]; ISO 6358-1:2013 (from memory).</summary>
     public const double ReferencePressure_Pa = 100e3;
 
-    private static readonly double AirFactor = ChokedFlow.CriticalFlowFactor(1.4);
+    private static readonly double AirFactor = ChokedFlow.Unchecked.CriticalFlowFactor(1.4);
     private static readonly double ReferenceScale = Math.Sqrt(ReferencePressure_Pa * ReferenceDensity_kg_per_m3);
 
     /// <summary>Sonic conductance C [m3/(s Pa)], 1e-13 to 1e-5; 1 dm3/(s bar) is 1e-8.</summary>
@@ -73,7 +75,7 @@ public sealed record SonicConductanceLaw : IDifferentiableDischargeLaw
 
     // C rho0 sqrt(R0 T0) per reference area, with R0 T0 = p0/rho0.
     private double Scale(double gamma) => SonicConductance_m3_per_sPa / ReferenceArea.SquareMeters * ReferenceScale
-        * (gamma == 1.4 ? 1 : ChokedFlow.CriticalFlowFactor(gamma) / AirFactor);
+        * (gamma == 1.4 ? 1 : ChokedFlow.Unchecked.CriticalFlowFactor(gamma) / AirFactor);
 
     // With u = (r-b)/(1-b): (1 - u^2)^m = d^m e^m, e = (1 + u)/(1 - b), so that the blended power of d takes the steep part.
     private PhiSlope Ellipse(double d)

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>Which delay suits a flight.</summary>
-/// <param name="Ideal">Time from burnout of the uppermost stage to apogee with nothing ejected [s]: the delay to wish for.</param>
+/// <param name="Ideal">Time from the end of the main motor's thrust curve in the uppermost stage to apogee with nothing ejected [s]: the delay to wish for.</param>
 /// <param name="OnOffer">What each delay on offer would do, in the order given.</param>
 public sealed record DelayChoice(Duration Ideal, ImmutableArray<DelayOption> OnOffer)
 {
@@ -14,7 +14,7 @@ public sealed record DelayChoice(Duration Ideal, ImmutableArray<DelayOption> OnO
 
 /// <summary>What a delay would do.</summary>
 /// <param name="Delay">The delay [s].</param>
-/// <param name="Speed">Speed at ejection, without sign [m/s].</param>
+/// <param name="Speed">Speed along the flight line at ejection, without sign [m/s]; off a leaning guide a real flight keeps a horizontal speed at apogee that this leaves out.</param>
 /// <param name="Height">Height at ejection [m]; zero where the body would be on the ground by then.</param>
 /// <param name="AfterApogee">Time from apogee to ejection [s]; negative before apogee.</param>
 /// <param name="EarlyOrLateSpeed">

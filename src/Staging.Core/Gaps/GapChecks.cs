@@ -18,6 +18,7 @@ internal static class GapChecks
         if (design.Vents.IsEmpty)
             Add(findings, FindingSeverity.Warning, "GAP003", "Vents", $"The gap has no vent: the air ahead of the front has nowhere to go.");
         JacketChecks.Add(findings, design);
+        WallChecks.Add(findings, design);
 
         JointChecks.Add(findings, design.Joint, problem.Bodies);
         SourceChecks.Add(findings, problem);
@@ -60,7 +61,7 @@ internal static class GapChecks
             Add(findings, FindingSeverity.Warning, "GAP022", $"Vents[{i}].Holes", $"The opening is as large as {free:F1} bores of open tube: the stream crosses it as a free jet and keeps about {kept:P0} of its excess temperature. A guide tube across it, with small holes, cures that.");
         ValidityRange range = design.DischargeLaw.Validity;
         double slenderness = vent.Holes.WallThickness.Meters / diameter;
-        if (slenderness < range.LeastThicknessToDiameter || slenderness > range.MostThicknessToDiameter)
+        if (slenderness <= design.DischargeLaw.ThicknessToDiameterLimit && (slenderness < range.LeastThicknessToDiameter || slenderness > range.MostThicknessToDiameter))
             Add(findings, FindingSeverity.Warning, "GAP009", $"Vents[{i}].Holes.WallThickness", $"Wall over diameter is {slenderness:G3}; the discharge law is vouched for from {range.LeastThicknessToDiameter:G3} to {range.MostThicknessToDiameter:G3}.");
     }
 

@@ -8,58 +8,55 @@ namespace Staging.Core.Gases;
 /// NACA Report 1135 (Ames Research Staff, 1953), equation 80. The inverse is a Newton iteration on ln A/A* against ln M. That function is
 /// convex with its only minimum at M = 1, so the iteration closes in from the outer side of either branch and cannot change branch.
 /// Near M = 1 the area moves with the square of M - 1: a Mach number found there carries the square root of the error of the area.
+/// Range of the Mach number: 1e-100 to 1000, below gamma 1.013 somewhat less, see <see cref="IsentropicFlow"/>; either inverse takes the area
+/// ratios that its branch has in that range.
 /// </remarks>
 public static class AreaRatio
 {
-    /// <summary>Greatest area ratio that is inverted.</summary>
-    private const double Greatest = 1e12;
-
     private const int MostIterations = 60;
 
     /// <summary>A/A* at a Mach number.</summary>
-    /// <param name="mach">Mach number [-], above 0 and at most 1000.</param>
+    /// <param name="mach">Mach number [-], 1e-100 to 1000 (see <see cref="IsentropicFlow"/>).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>A/A* [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double At(double mach, double gamma)
     {
-        double M = Guard.Above(mach, 0, Argument.GreatestMach, "-", nameof(mach));
-        double k = Power(Argument.Gamma(gamma));
-        return Math.Max(1, Math.Pow(2 / (gamma + 1) * (1 + (gamma - 1) / 2 * M * M), k) / M);
+        double M = Argument.MovingMach(mach, gamma);
+        return Math.Max(1, Math.Pow(2 / (gamma + 1) * (1 + (gamma - 1) / 2 * M * M), Power(gamma)) / M);
     }
 
     /// <summary>Mach number of the subsonic stream.</summary>
-    /// <param name="areaRatio">A/A* [-], 1 to 1e12.</param>
+    /// <param name="areaRatio">A/A* [-], 1 to that at Mach 1e-100.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Mach number [-], above 0 and at most 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double SubsonicMach(double areaRatio, double gamma)
     {
-        double lnA = Checked(areaRatio, gamma);
+        double lnA = Checked(areaRatio, Argument.LeastMach, gamma);
         double outer = -lnA - Power(gamma) * Math.Log((gamma + 1) / 2);
-        return lnA == 0 ? 1 : Math.Min(1, Math.Exp(Invert(lnA, Math.Max(outer, -NearSonic(lnA, gamma)), gamma)));
+        return lnA == 0 ? 1 : Math.Clamp(Math.Exp(Invert(lnA, Math.Max(outer, -NearSonic(lnA, gamma)), gamma)), Argument.LeastMach, 1);
     }
 
     /// <summary>Mach number of the supersonic stream.</summary>
-    /// <param name="areaRatio">A/A* [-], 1 to 1e12.</param>
+    /// <param name="areaRatio">A/A* [-], 1 to that at the greatest Mach number.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Mach number [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double SupersonicMach(double areaRatio, double gamma)
     {
-        double lnA = Checked(areaRatio, gamma);
+        double fastest = Argument.GreatestMachAt(Argument.Gamma(gamma));
+        double lnA = Checked(areaRatio, fastest, gamma);
         double k = Power(gamma);
         double outer = (lnA - k * Math.Log((gamma - 1) / (gamma + 1))) / (2 * k - 1);
-        return lnA == 0 ? 1 : Math.Max(1, Math.Exp(Invert(lnA, Math.Min(outer, NearSonic(lnA, gamma)), gamma)));
+        return lnA == 0 ? 1 : Math.Clamp(Math.Exp(Invert(lnA, Math.Min(outer, NearSonic(lnA, gamma)), gamma)), 1, fastest);
     }
 
     private static double Power(double gamma) => (gamma + 1) / (2 * (gamma - 1));
 
-    private static double Checked(double areaRatio, double gamma)
-    {
-        Argument.Gamma(gamma);
-        return NearZero.Log1p(Guard.In(areaRatio, 1, Greatest, "-", nameof(areaRatio)) - 1);
-    }
+    /// <summary>ln A/A* of a ratio up to that at the outermost Mach number of its branch.</summary>
+    private static double Checked(double areaRatio, double outermost, double gamma) =>
+        NearZero.Log1p(Guard.In(areaRatio, 1, At(outermost, gamma), "-", nameof(areaRatio)) - 1);
 
     /// <summary>|ln M| from the parabola ln A = (ln M)^2 2/(gamma + 1) at the sonic point.</summary>
     private static double NearSonic(double lnA, double gamma) => Math.Sqrt((gamma + 1) / 2 * lnA);

@@ -69,10 +69,11 @@ public sealed record DustyGas
     }
 
     /// <summary>Impetus f R_g T: the work content that closed-vessel measurements quote, p V per kilogram at temperature T.</summary>
-    /// <param name="temperature">Absolute temperature.</param>
+    /// <param name="temperature">Absolute temperature [K], 50 to 6000.</param>
     /// <returns>Energy per kilogram of gas and particles.</returns>
-    public SpecificEnergy ImpetusAt(Temperature temperature) =>
-        SpecificEnergy.FromJoulesPerKilogram(GasMassFraction * Gas.Constants.R * temperature.Kelvins);
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public SpecificEnergy ImpetusAt(Temperature temperature) => SpecificEnergy.FromJoulesPerKilogram(
+        GasMassFraction * Gas.Constants.R * Guard.In(temperature, 50, 6000, nameof(temperature)).Kelvins);
 
     private (double R, double Gamma) Effective()
     {

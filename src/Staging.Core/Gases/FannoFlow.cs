@@ -14,82 +14,83 @@ public static class FannoFlow
     private const int MostIterations = 100;
 
     /// <summary>Friction number from a Mach number to the sonic state, f L*/D.</summary>
-    /// <param name="mach">Mach number [-], above 0 and at most 1000.</param>
+    /// <param name="mach">Mach number [-], 1e-100 to 1000 (see <see cref="IsentropicFlow"/>).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>f L*/D [-], 0 at M = 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double FrictionToSonic(double mach, double gamma)
     {
-        double M = Positive(mach);
+        double M = Argument.MovingMach(mach, gamma);
         double v = (1 - M) * (1 + M) / (M * M);
-        return (Argument.Gamma(gamma) + 1) / (2 * gamma) * Excess(2 * v / (gamma + 1));
+        return (gamma + 1) / (2 * gamma) * Excess(2 * v / (gamma + 1));
     }
 
     /// <summary>Mach number of the subsonic flow that is sonic after a friction number.</summary>
-    /// <param name="friction">f L*/D [-], 0 to 1e9.</param>
+    /// <param name="friction">f L*/D [-], 0 to <see cref="FrictionToSonic"/> at Mach 1e-100.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Mach number [-], above 0 and at most 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double SubsonicMach(double friction, double gamma)
     {
-        double c = 2 * Argument.Gamma(gamma) / (gamma + 1) * Guard.In(friction, 0, 1e9, "-", nameof(friction));
-        return FromS(SubsonicS(c), gamma);
+        double N = Guard.In(friction, 0, FrictionToSonic(Argument.LeastMach, gamma), "-", nameof(friction));
+        return Math.Max(Argument.LeastMach, FromS(SubsonicS(2 * gamma / (gamma + 1) * N), gamma));
     }
 
     /// <summary>Mach number of the supersonic flow that is sonic after a friction number.</summary>
-    /// <param name="friction">f L*/D [-], 0 to <see cref="FrictionToSonic"/> at Mach 1000.</param>
+    /// <param name="friction">f L*/D [-], 0 to <see cref="FrictionToSonic"/> at the greatest Mach number.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Mach number [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double SupersonicMach(double friction, double gamma)
     {
-        double N = Guard.In(friction, 0, FrictionToSonic(Argument.GreatestMach, gamma), "-", nameof(friction));
+        double fastest = Argument.GreatestMachAt(Argument.Gamma(gamma));
+        double N = Guard.In(friction, 0, FrictionToSonic(fastest, gamma), "-", nameof(friction));
         double c = 2 * gamma / (gamma + 1) * N;
         double s = -Math.Min(Math.Sqrt(2 * c), -NearZero.Expm1(-1 - c));
-        return FromS(Newton(c, s), gamma);
+        return Math.Min(fastest, FromS(Newton(c, s), gamma));
     }
 
     /// <summary>T/T* = (gamma + 1)/(2 + (gamma - 1) M^2).</summary>
-    /// <param name="mach">Mach number [-], above 0 and at most 1000.</param>
+    /// <param name="mach">Mach number [-], 1e-100 to 1000 (see <see cref="IsentropicFlow"/>).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>T/T* [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double TemperatureRatio(double mach, double gamma)
     {
-        double M = Positive(mach);
-        return (Argument.Gamma(gamma) + 1) / (2 + (gamma - 1) * M * M);
+        double M = Argument.MovingMach(mach, gamma);
+        return (gamma + 1) / (2 + (gamma - 1) * M * M);
     }
 
     /// <summary>p/p* = sqrt(T/T*)/M.</summary>
-    /// <param name="mach">Mach number [-], above 0 and at most 1000.</param>
+    /// <param name="mach">Mach number [-], 1e-100 to 1000 (see <see cref="IsentropicFlow"/>).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>p/p* [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double PressureRatio(double mach, double gamma) => Math.Sqrt(TemperatureRatio(mach, gamma)) / mach;
 
     /// <summary>rho/rho* = (p/p*)/(T/T*).</summary>
-    /// <param name="mach">Mach number [-], above 0 and at most 1000.</param>
+    /// <param name="mach">Mach number [-], 1e-100 to 1000 (see <see cref="IsentropicFlow"/>).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>rho/rho* [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double DensityRatio(double mach, double gamma) => 1 / (Math.Sqrt(TemperatureRatio(mach, gamma)) * mach);
 
     /// <summary>p0/p0*, equal to the isentropic area ratio at the same Mach number.</summary>
-    /// <param name="mach">Mach number [-], above 0 and at most 1000.</param>
+    /// <param name="mach">Mach number [-], 1e-100 to 1000 (see <see cref="IsentropicFlow"/>).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>p0/p0* [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double StagnationPressureRatio(double mach, double gamma) => AreaRatio.At(mach, gamma);
 
     /// <summary>Flow of a choked tube fed by a smooth entrance over that of an ideal nozzle of the same bore.</summary>
-    /// <param name="friction">f L/D of the tube [-], 0 to 1e9; an entrance loss of K dynamic heads adds K.</param>
+    /// <param name="friction">f L/D of the tube [-], 0 to <see cref="FrictionToSonic"/> at Mach 1e-100; an entrance loss of K dynamic heads adds K.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Ratio of mass flows [-], at most 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double ChokedFlowReduction(double friction, double gamma) => 1 / AreaRatio.At(SubsonicMach(friction, gamma), gamma);
 
     /// <summary>Pressure at the sonic end of such a tube over the stagnation pressure ahead of it: the tube chokes at and below it.</summary>
-    /// <param name="friction">f L/D [-], 0 to 1e9.</param>
+    /// <param name="friction">f L/D [-], 0 to <see cref="FrictionToSonic"/> at Mach 1e-100.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>p*/p01 [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
@@ -132,6 +133,4 @@ public static class FannoFlow
 
         return s;
     }
-
-    private static double Positive(double mach) => Guard.Above(mach, 0, Argument.GreatestMach, "-", nameof(mach));
 }

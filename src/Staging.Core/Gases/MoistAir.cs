@@ -1,3 +1,4 @@
+using System.Globalization;
 using UnitsNet;
 
 namespace Staging.Core.Gases;
@@ -8,7 +9,8 @@ namespace Staging.Core.Gases;
 /// </summary>
 /// <remarks>
 /// The source vouches for 15 to 27 degrees Celsius and 600 to 1100 hPa with a relative uncertainty of 22 parts in a million. The
-/// functions go on outside that window; there the vapour pressure stays good to about a percent between -20 and 50 degrees Celsius.
+/// functions go on outside that window; there the vapour pressure stays good to about a percent between -20 and 50 degrees Celsius. Air that
+/// would hold more vapour than its pressure allows (only below 18 kPa, when hot) is refused.
 /// </remarks>
 public static class MoistAir
 {
@@ -30,15 +32,18 @@ public static class MoistAir
     /// <param name="pressure">Absolute pressure [Pa], 10 kPa to 200 kPa.</param>
     /// <param name="temperature">Temperature [K], 220 to 330.</param>
     /// <param name="relativeHumidity">Relative humidity h over liquid water [-], 0 to 1.</param>
-    /// <returns>x_v [-].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
+    /// <returns>x_v [-], at most 1.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a humidity that would make x_v exceed 1.</exception>
     public static double VapourMoleFraction(Pressure pressure, Temperature temperature, double relativeHumidity)
     {
         (double p, double T) = Checked(pressure, temperature);
         double t = T - IcePoint_K;
         double f = 1.00062 + 3.14e-8 * p + 5.6e-7 * t * t;
-        double p_sv = Math.Exp(A * T * T + B * T + C + D / T);
-        return Guard.In(relativeHumidity, 0, 1, "-", nameof(relativeHumidity)) * f * p_sv / p;
+        double saturated = f * Math.Exp(A * T * T + B * T + C + D / T);
+        double x_v = Guard.In(relativeHumidity, 0, 1, "-", nameof(relativeHumidity)) * saturated / p;
+        return x_v <= 1 ? x_v : throw new ArgumentOutOfRangeException(nameof(relativeHumidity), relativeHumidity, string.Create(
+            CultureInfo.InvariantCulture,
+            $"relativeHumidity is {relativeHumidity:G4} at pressure {p:G6} Pa and temperature {T:G6} K, where saturated vapour alone has {saturated:G6} Pa; it must be between 0 and {p / saturated:G4} there."));
     }
 
     /// <summary>Density rho = p Ma/(Z R T) (1 - x_v (1 - Mv/Ma)) (CIPM-2007, equation 1).</summary>
@@ -46,7 +51,7 @@ public static class MoistAir
     /// <param name="temperature">Temperature [K], 220 to 330.</param>
     /// <param name="relativeHumidity">Relative humidity over liquid water [-], 0 to 1.</param>
     /// <returns>The density.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a humidity that would make the vapour fraction exceed 1.</exception>
     public static Density DensityAt(Pressure pressure, Temperature temperature, double relativeHumidity)
     {
         double x = VapourMoleFraction(pressure, temperature, relativeHumidity);

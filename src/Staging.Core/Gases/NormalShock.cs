@@ -6,12 +6,13 @@ namespace Staging.Core.Gases;
 /// </summary>
 /// <remarks>
 /// NACA Report 1135 (Ames Research Staff, 1953), section on normal shock waves, and H. W. Liepmann and A. Roshko, Elements of Gasdynamics
-/// (1957), section 2.13. Mach 1 to 1000, gamma 1.01 to 3.
+/// (1957), section 2.13. Gamma 1.01 to 3, Mach 1 to 1000; for gamma below 1.013 the range of the Mach number ends where that of
+/// <see cref="IsentropicFlow"/> does, so that every ratio is a normal number.
 /// </remarks>
 public static class NormalShock
 {
     /// <summary>M2^2 = (1 + (gamma - 1)/2 M1^2)/(gamma M1^2 - (gamma - 1)/2).</summary>
-    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000.</param>
+    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000 (less below gamma 1.013).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Mach number behind M2 [-], at most 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
@@ -22,14 +23,14 @@ public static class NormalShock
     }
 
     /// <summary>p2/p1 = 1 + 2 gamma/(gamma + 1) (M1^2 - 1).</summary>
-    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000.</param>
+    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000 (less below gamma 1.013).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Pressure ratio [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double PressureRatio(double mach, double gamma) => 1 + 2 * gamma / (gamma + 1) * (Square(mach, gamma) - 1);
 
     /// <summary>rho2/rho1 = (gamma + 1) M1^2/((gamma - 1) M1^2 + 2).</summary>
-    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000.</param>
+    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000 (less below gamma 1.013).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Density ratio [-], 1 or more and below (gamma + 1)/(gamma - 1).</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
@@ -40,14 +41,14 @@ public static class NormalShock
     }
 
     /// <summary>T2/T1, the pressure ratio over the density ratio.</summary>
-    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000.</param>
+    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000 (less below gamma 1.013).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Temperature ratio [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double TemperatureRatio(double mach, double gamma) => PressureRatio(mach, gamma) / DensityRatio(mach, gamma);
 
     /// <summary>Stagnation pressure behind over ahead, p02/p01 = exp(-(s2 - s1)/R).</summary>
-    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000.</param>
+    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000 (less below gamma 1.013).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Ratio [-], at most 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
@@ -57,7 +58,7 @@ public static class NormalShock
     /// Pitot pressure over static pressure ahead, p02/p1 = ((gamma + 1)/2 M1^2)^(gamma/(gamma - 1)) (2 gamma/(gamma + 1) M1^2 -
     /// (gamma - 1)/(gamma + 1))^(-1/(gamma - 1)) (Rayleigh's formula).
     /// </summary>
-    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000.</param>
+    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000 (less below gamma 1.013).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Ratio [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
@@ -71,7 +72,7 @@ public static class NormalShock
     /// Entropy rise (s2 - s1)/R = (ln(p2/p1) - gamma ln(rho2/rho1))/(gamma - 1): of third order in M1^2 - 1 for weak shocks, and given to
     /// full relative accuracy there too.
     /// </summary>
-    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000.</param>
+    /// <param name="mach">Mach number ahead M1 [-], 1 to 1000 (less below gamma 1.013).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Entropy rise over R [-], never negative.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
@@ -88,37 +89,33 @@ public static class NormalShock
     }
 
     /// <summary>M1 from p2/p1: M1^2 = 1 + (gamma + 1)/(2 gamma) (p2/p1 - 1).</summary>
-    /// <param name="pressureRatio">p2/p1 [-], 1 to 1e6.</param>
+    /// <param name="pressureRatio">p2/p1 [-], 1 to <see cref="PressureRatio"/> at the greatest Mach number.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Mach number ahead [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double MachFromPressureRatio(double pressureRatio, double gamma) =>
-        Math.Sqrt(1 + (Argument.Gamma(gamma) + 1) / (2 * gamma) * (ShockPressure(pressureRatio) - 1));
+        Math.Min(Argument.GreatestMachAt(gamma), Math.Sqrt(1 + (gamma + 1) / (2 * gamma) * (ShockPressure(pressureRatio, gamma) - 1)));
 
     /// <summary>
     /// Density ratio on the Rankine-Hugoniot curve, rho2/rho1 = ((gamma + 1) p2/p1 + gamma - 1)/((gamma - 1) p2/p1 + gamma + 1).
     /// </summary>
-    /// <param name="pressureRatio">p2/p1 [-], 1 to 1e6.</param>
+    /// <param name="pressureRatio">p2/p1 [-], 1 to <see cref="PressureRatio"/> at the greatest Mach number.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Density ratio [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double HugoniotDensityRatio(double pressureRatio, double gamma)
     {
-        double P = ShockPressure(pressureRatio);
-        Argument.Gamma(gamma);
+        double P = ShockPressure(pressureRatio, gamma);
         return ((gamma + 1) * P + gamma - 1) / ((gamma - 1) * P + gamma + 1);
     }
 
     /// <summary>M1^2 - 1 below which the entropy rise is summed as a series, where the logarithms would cancel.</summary>
     private const double WeakShock = 0.05;
 
-    private static double Square(double mach, double gamma)
-    {
-        Argument.Gamma(gamma);
-        return Argument.ShockMach(mach) * mach;
-    }
+    private static double Square(double mach, double gamma) => Argument.ShockMach(mach, gamma) * mach;
 
-    private static double ShockPressure(double pressureRatio) => Guard.In(pressureRatio, 1, 1e6, "-", nameof(pressureRatio));
+    private static double ShockPressure(double pressureRatio, double gamma) =>
+        Guard.In(pressureRatio, 1, PressureRatio(Argument.GreatestMachAt(Argument.Gamma(gamma)), gamma), "-", nameof(pressureRatio));
 
     /// <summary>ln(1 + a z) - gamma ln(1 + z) + gamma ln(1 + b z): the first two powers of z cancel exactly and are left out.</summary>
     private static double WeakShockSeries(double z, double a, double b, double gamma)

@@ -16,7 +16,7 @@ public sealed record PerfectGas
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required SpecificEntropy GasConstant { get; init => field = Guard.In(value, 10, 5000); }
 
-    /// <summary>Ratio of heat capacities gamma [-], above 1.01 and at most 5/3.</summary>
+    /// <summary>Ratio of heat capacities gamma [-], 1.01 to 5/3.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double HeatCapacityRatio { get; init => field = Guard.In(value, 1.01, 5.0 / 3.0); }
 
@@ -50,7 +50,7 @@ public sealed record PerfectGas
     /// <summary>A gas from its molar mass and its ratio of heat capacities.</summary>
     /// <param name="name">Name for messages.</param>
     /// <param name="molarMass">Molar mass [g/mol], 1.6 to 830.</param>
-    /// <param name="heatCapacityRatio">gamma [-], above 1.01 and at most 5/3.</param>
+    /// <param name="heatCapacityRatio">gamma [-], 1.01 to 5/3.</param>
     /// <param name="source">Where the numbers come from.</param>
     /// <returns>The gas.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number outside its range.</exception>
@@ -63,15 +63,19 @@ public sealed record PerfectGas
     };
 
     /// <summary>Density p / (R T).</summary>
-    /// <param name="pressure">Absolute pressure.</param>
-    /// <param name="temperature">Absolute temperature.</param>
+    /// <param name="pressure">Absolute pressure [Pa], 0 to 1 GPa.</param>
+    /// <param name="temperature">Absolute temperature [K], 50 to 6000.</param>
     /// <returns>The density.</returns>
-    public Density DensityAt(Pressure pressure, Temperature temperature) =>
-        Density.FromKilogramsPerCubicMeter(pressure.Pascals / (Constants.R * temperature.Kelvins));
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
+    public Density DensityAt(Pressure pressure, Temperature temperature) => Density.FromKilogramsPerCubicMeter(
+        Guard.In(pressure, 0, 1e9, nameof(pressure)).Pascals / (Constants.R * Absolute(temperature).Kelvins));
 
     /// <summary>Speed of sound, the root of gamma R T.</summary>
-    /// <param name="temperature">Absolute temperature.</param>
+    /// <param name="temperature">Absolute temperature [K], 50 to 6000.</param>
     /// <returns>The speed of sound.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Speed SoundSpeedAt(Temperature temperature) =>
-        Speed.FromMetersPerSecond(Math.Sqrt(HeatCapacityRatio * Constants.R * temperature.Kelvins));
+        Speed.FromMetersPerSecond(Math.Sqrt(HeatCapacityRatio * Constants.R * Absolute(temperature).Kelvins));
+
+    private static Temperature Absolute(Temperature temperature) => Guard.In(temperature, 50, 6000, nameof(temperature));
 }

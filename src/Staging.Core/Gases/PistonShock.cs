@@ -5,33 +5,34 @@ namespace Staging.Core.Gases;
 /// <summary>
 /// The shock that a piston, or a gas front, drives into gas at rest. Speeds are over the speed of sound a1 of that gas.
 /// </summary>
-/// <remarks>H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), sections 3.2 to 3.4.</remarks>
+/// <remarks>
+/// H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), sections 3.2 to 3.4. The greatest piston speed is <see cref="GasSpeed"/> behind
+/// a shock of Mach 1000: 833 for gamma 1.4, 500 for gamma 3; below gamma 1.013 the range of the Mach number ends earlier, see
+/// <see cref="NormalShock"/>.
+/// </remarks>
 public static class PistonShock
 {
-    /// <summary>Greatest piston speed over a1.</summary>
-    internal const double GreatestSpeed = 800;
-
     /// <summary>Mach number of the shock, Ms = q + sqrt(q^2 + 1) with q = (gamma + 1)/4 u_p/a1.</summary>
-    /// <param name="pistonSpeed">u_p/a1 [-], 0 to 800.</param>
+    /// <param name="pistonSpeed">u_p/a1 [-], 0 to the greatest piston speed.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Mach number of the shock [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double Mach(double pistonSpeed, double gamma)
     {
-        double q = (Argument.Gamma(gamma) + 1) / 4 * Guard.In(pistonSpeed, 0, GreatestSpeed, "-", nameof(pistonSpeed));
-        return q + Math.Sqrt(q * q + 1);
+        double q = (gamma + 1) / 4 * Speed(pistonSpeed, gamma);
+        return Math.Min(Argument.GreatestMachAt(gamma), q + Math.Sqrt(q * q + 1));
     }
 
     /// <summary>Speed of the gas behind a shock into gas at rest, u2/a1 = 2/(gamma + 1) (Ms - 1/Ms): the inverse of <see cref="Mach"/>.</summary>
-    /// <param name="mach">Mach number of the shock Ms [-], 1 to 1000.</param>
+    /// <param name="mach">Mach number of the shock Ms [-], 1 to 1000 (see <see cref="NormalShock"/>).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>u2/a1 [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double GasSpeed(double mach, double gamma) =>
-        2 / (Argument.Gamma(gamma) + 1) * ((Argument.ShockMach(mach) - 1) * (mach + 1) / mach);
+        2 / (gamma + 1) * ((Argument.ShockMach(mach, gamma) - 1) * (mach + 1) / mach);
 
     /// <summary>Pressure on the piston over that at rest, p2/p1.</summary>
-    /// <param name="pistonSpeed">u_p/a1 [-], 0 to 800.</param>
+    /// <param name="pistonSpeed">u_p/a1 [-], 0 to the greatest piston speed.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Pressure ratio [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
@@ -40,12 +41,12 @@ public static class PistonShock
     /// <summary>
     /// Pressure on the piston when it starts smoothly and no shock has formed yet: p/p1 = (1 + (gamma - 1)/2 u_p/a1)^(2 gamma/(gamma - 1)).
     /// </summary>
-    /// <param name="pistonSpeed">u_p/a1 [-], 0 to 800.</param>
+    /// <param name="pistonSpeed">u_p/a1 [-], 0 to the greatest piston speed.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Pressure ratio [-], 1 or more; above that behind a shock of the same piston speed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double SimpleWavePressureRatio(double pistonSpeed, double gamma) => Math.Pow(
-        1 + (Argument.Gamma(gamma) - 1) / 2 * Guard.In(pistonSpeed, 0, GreatestSpeed, "-", nameof(pistonSpeed)),
+        1 + (gamma - 1) / 2 * Speed(pistonSpeed, gamma),
         2 * gamma / (gamma - 1));
 
     /// <summary>When the wave ahead of an evenly accelerating piston first steepens to a shock: t = 2 a1/((gamma + 1) acceleration).</summary>
@@ -69,4 +70,7 @@ public static class PistonShock
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static Length FormationDistance(Speed soundSpeed, Acceleration acceleration, double gamma) =>
         Length.FromMeters(soundSpeed.MetersPerSecond * FormationTime(soundSpeed, acceleration, gamma).Seconds);
+
+    private static double Speed(double pistonSpeed, double gamma) =>
+        Guard.In(pistonSpeed, 0, GasSpeed(Argument.GreatestMachAt(Argument.Gamma(gamma)), gamma), "-", nameof(pistonSpeed));
 }

@@ -8,7 +8,7 @@ namespace Staging.Core.Gases;
 public static class ShockReflection
 {
     /// <summary>The reflected shock of an incident one.</summary>
-    /// <param name="mach">Mach number of the incident shock into gas at rest Ms [-], 1 to 1000.</param>
+    /// <param name="mach">Mach number of the incident shock into gas at rest Ms [-], 1 to 1000 (see <see cref="NormalShock"/>).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Pressures, temperatures, densities and speed after reflection.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>

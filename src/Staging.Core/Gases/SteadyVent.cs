@@ -10,6 +10,8 @@ namespace Staging.Core.Gases;
 /// </remarks>
 public static class SteadyVent
 {
+    private const double GreatestFlow = 1e6;
+
     /// <summary>p/pa for an inflow.</summary>
     /// <param name="flow">q [-], 0 to 1e6.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
@@ -17,23 +19,24 @@ public static class SteadyVent
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double PressureRatio(double flow, double gamma)
     {
-        double q = Guard.In(flow, 0, 1e6, "-", nameof(flow));
-        double choked = q / ChokedFlow.CriticalFlowFactor(Argument.Gamma(gamma));
+        double q = Guard.In(flow, 0, GreatestFlow, "-", nameof(flow));
+        double choked = q / ChokedFlow.CriticalFlowFactor(gamma);
         if (choked * ChokedFlow.CriticalPressureRatio(gamma) >= 1)
             return choked;
         return Math.Pow((1 + Math.Sqrt(1 + 2 * (gamma - 1) / gamma * q * q)) / 2, gamma / (gamma - 1));
     }
 
     /// <summary>The inflow that holds a pressure: q = p/pa psi(pa/p).</summary>
-    /// <param name="pressureRatio">p/pa [-], 1 to 1e6.</param>
+    /// <param name="pressureRatio">p/pa [-], 1 to that of the greatest flow, 1e6/C*.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>q [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double Flow(double pressureRatio, double gamma)
     {
-        double x = Guard.In(pressureRatio, 1, 1e6, "-", nameof(pressureRatio));
-        if (x * ChokedFlow.CriticalPressureRatio(Argument.Gamma(gamma)) >= 1)
-            return x * ChokedFlow.CriticalFlowFactor(gamma);
+        double cStar = ChokedFlow.CriticalFlowFactor(gamma);
+        double x = Guard.In(pressureRatio, 1, GreatestFlow / cStar, "-", nameof(pressureRatio));
+        if (x * ChokedFlow.CriticalPressureRatio(gamma) >= 1)
+            return x * cStar;
         double excess = NearZero.Expm1((gamma - 1) / gamma * Math.Log(x));
         return Math.Sqrt(2 * gamma / (gamma - 1) * excess * (1 + excess));
     }

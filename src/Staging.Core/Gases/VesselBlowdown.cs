@@ -29,8 +29,8 @@ public static class VesselBlowdown
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double ChokedPressureRatio(double time, double gamma, VesselHeat heat)
     {
-        double x = Checked(time) * ChokedFlow.CriticalFlowFactor(Argument.Gamma(gamma));
-        return heat == VesselHeat.Isothermal ? Math.Exp(-x) : Math.Pow(1 + (gamma - 1) / 2 * x, -2 * gamma / (gamma - 1));
+        double x = Checked(time) * ChokedFlow.CriticalFlowFactor(gamma);
+        return Argument.Isothermal(heat) ? Math.Exp(-x) : Math.Pow(1 + (gamma - 1) / 2 * x, -2 * gamma / (gamma - 1));
     }
 
     /// <summary>Temperature over that at the start, T/T0, while the opening is choked.</summary>
@@ -41,9 +41,9 @@ public static class VesselBlowdown
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double ChokedTemperatureRatio(double time, double gamma, VesselHeat heat)
     {
-        double x = Checked(time) * ChokedFlow.CriticalFlowFactor(Argument.Gamma(gamma));
+        double x = Checked(time) * ChokedFlow.CriticalFlowFactor(gamma);
         double root = 1 + (gamma - 1) / 2 * x;
-        return heat == VesselHeat.Isothermal ? 1 : 1 / (root * root);
+        return Argument.Isothermal(heat) ? 1 : 1 / (root * root);
     }
 
     /// <summary>When a choked vessel has fallen to a share of its pressure: the inverse of <see cref="ChokedPressureRatio"/>.</summary>
@@ -55,8 +55,8 @@ public static class VesselBlowdown
     public static double ChokedTime(double pressureRatio, double gamma, VesselHeat heat)
     {
         double ln = Math.Log(Guard.In(pressureRatio, 1 / GreatestRatio, 1, "-", nameof(pressureRatio)));
-        double C = ChokedFlow.CriticalFlowFactor(Argument.Gamma(gamma));
-        return heat == VesselHeat.Isothermal ? -ln / C : NearZero.Expm1(-(gamma - 1) / (2 * gamma) * ln) * 2 / ((gamma - 1) * C);
+        double C = ChokedFlow.CriticalFlowFactor(gamma);
+        return Argument.Isothermal(heat) ? -ln / C : NearZero.Expm1(-(gamma - 1) / (2 * gamma) * ln) * 2 / ((gamma - 1) * C);
     }
 
     /// <summary>Time to vent from one pressure to another, both over the constant pressure outside.</summary>
@@ -70,7 +70,7 @@ public static class VesselBlowdown
     {
         double start = Guard.In(startRatio, 1, GreatestRatio, "-", nameof(startRatio));
         double end = Guard.In(endRatio, 1, start, "-", nameof(endRatio));
-        double choking = 1 / ChokedFlow.CriticalPressureRatio(Argument.Gamma(gamma));
+        double choking = 1 / ChokedFlow.CriticalPressureRatio(gamma);
         double choked = start > choking ? ChokedTime(Math.Max(end, choking) / start, gamma, heat) : 0;
         if (end >= choking)
             return choked;
@@ -87,7 +87,7 @@ public static class VesselBlowdown
     public static double PressureAfter(double time, double startRatio, double gamma, VesselHeat heat)
     {
         double start = Guard.In(startRatio, 1, GreatestRatio, "-", nameof(startRatio));
-        double choking = 1 / ChokedFlow.CriticalPressureRatio(Argument.Gamma(gamma));
+        double choking = 1 / ChokedFlow.CriticalPressureRatio(gamma);
         double t = Checked(time);
         if (start > choking)
         {
@@ -124,10 +124,10 @@ public static class VesselBlowdown
     /// <summary>-dt/dw of the subsonic tail.</summary>
     private readonly struct Tail(double startRatio, double gamma, VesselHeat heat) : IIntegrand
     {
-        private readonly double exponent = heat == VesselHeat.Isothermal ? -gamma / (gamma - 1) : 0.5 - gamma / (gamma - 1);
+        private readonly double exponent = Argument.Isothermal(heat) ? -gamma / (gamma - 1) : 0.5 - gamma / (gamma - 1);
 
         private readonly double factor = Math.Sqrt(2 * gamma / (gamma - 1))
-            * (heat == VesselHeat.Isothermal ? 1 : Math.Pow(startRatio, (gamma - 1) / (2 * gamma)) / gamma);
+            * (Argument.Isothermal(heat) ? 1 : Math.Pow(startRatio, (gamma - 1) / (2 * gamma)) / gamma);
 
         public double At(double w) => factor * Math.Pow((1 - w) * (1 + w), exponent);
 

@@ -35,7 +35,7 @@ public static class VesselFilling
     {
         double start = Ratio(startRatio, nameof(startRatio));
         double end = Guard.In(endRatio, start, 1, "-", nameof(endRatio));
-        double critical = ChokedFlow.CriticalPressureRatio(Argument.Gamma(gamma));
+        double critical = ChokedFlow.CriticalPressureRatio(gamma);
         double choked = Math.Max(0, Math.Min(end, critical) - start) / ChokedRate(gamma, heat);
         double subsonic = end > critical ? (W(Math.Max(start, critical), gamma) - W(end, gamma)) / SubsonicRate(gamma, heat) : 0;
         return choked + subsonic;
@@ -52,7 +52,7 @@ public static class VesselFilling
     {
         double start = Ratio(startRatio, nameof(startRatio));
         double t = Guard.In(time, 0, 1e9, "-", nameof(time));
-        double critical = ChokedFlow.CriticalPressureRatio(Argument.Gamma(gamma));
+        double critical = ChokedFlow.CriticalPressureRatio(gamma);
         double rising = start + ChokedRate(gamma, heat) * t;
         if (rising <= critical)
             return rising;
@@ -103,7 +103,7 @@ public static class VesselFilling
 
     private static double SubsonicRate(double gamma, VesselHeat heat) => Power(gamma, heat) * Math.Sqrt((gamma - 1) / (2 * gamma));
 
-    private static double Power(double gamma, VesselHeat heat) => heat == VesselHeat.Isothermal ? 1 : gamma;
+    private static double Power(double gamma, VesselHeat heat) => Argument.Isothermal(heat) ? 1 : gamma;
 
     private static double W(double pressureRatio, double gamma) =>
         Math.Sqrt(-NearZero.Expm1((gamma - 1) / gamma * Math.Log(pressureRatio)));

@@ -15,6 +15,7 @@ public class FlightConvergenceTests
         foreach (double tolerance in (ReadOnlySpan<double>)[1e-4, 1e-6, 1e-8, 1e-10])
         {
             FlightRun run = Fly(tolerance);
+            Assert.Equal(reference.Main.Events.Select(e => e.Kind), run.Main.Events.Select(e => e.Kind));
             double worst = run.Main.Events.Zip(reference.Main.Events).Max(p => Math.Abs(p.First.Time.Seconds - p.Second.Time.Seconds));
             Assert.True(worst < Math.Max(0.2 * before, 1e-8), $"Tolerance {tolerance}: worst event {worst:G3} s after {before:G3} s.");
             Assert.True(worst < Math.Max(3e3 * tolerance, 1e-8), $"Tolerance {tolerance}: worst event {worst:G3} s.");

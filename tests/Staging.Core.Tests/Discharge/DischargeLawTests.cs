@@ -142,13 +142,53 @@ public class DischargeLawTests
         Assert.Empty((opening with { Law = ShortTubeLaw.SquareInlet }).Check("Vents[0]"));
     }
 
+    [Fact]
+    public void An_opening_so_long_that_its_law_has_no_answer_gets_an_error()
+    {
+        var opening = new Opening { Holes = Hole(0.2, 4.1), Law = ShortTubeLaw.SquareInlet };
+        ModelFinding finding = Assert.Single(opening.Check("Vents[0]"));
+        Assert.Equal(("DIS002", "Vents[0]", FindingSeverity.Error), (finding.Code, finding.Path, finding.Severity));
+        Assert.Contains("20.5 hole diameters", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("beyond 20", finding.Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Orifice.Flow(Air(2e5, 300), Air(1e5, 300), opening.Holes, opening.Law));
+
+        Opening longest = opening with { Holes = Hole(0.2, 4) };
+        Assert.Equal("DIS001", Assert.Single(longest.Check("Vents[0]")).Code);
+        Assert.True(Orifice.Flow(Air(2e5, 300), Air(1e5, 300), longest.Holes, longest.Law).MassFlow.KilogramsPerSecond > 0);
+    }
+
+    [Fact]
+    public void The_sharp_edge_and_the_short_tube_differ_by_no_more_than_the_doubt_that_the_sharp_edge_states()
+    {
+        double atThin = 0, atLimit = 0;
+        for (double r = 0; r <= 1; r += 0.01)
+        {
+            atThin = Math.Max(atThin, Math.Abs(ShortTubeLaw.Coefficient(r, 1.4, 0.3) / SharpEdgedLaw.Coefficient(r) - 1));
+            atLimit = Math.Max(atLimit, Math.Abs(ShortTubeLaw.Coefficient(r, 1.4, SharpEdgedLaw.Perry.Validity.MostThicknessToDiameter) / SharpEdgedLaw.Coefficient(r) - 1));
+        }
+
+        Assert.Equal(0, atThin, 1e-12);
+        Assert.Equal(0.047, atLimit, 0.0005);
+    }
+
+    [Fact]
+    public void Dry_air_passes_a_component_by_the_root_of_its_gas_constant_to_that_of_the_reference_atmosphere()
+    {
+        SonicConductanceLaw law = Component(0.35);
+        double R = PerfectGas.DryAir.GasConstant.JoulesPerKilogramKelvin;
+        double standard = 1e-8 * 1.185 * 7e5;
+        double dry = 1e-6 * law.MassFlux_kg_per_m2s(new OrificeConditions(7e5, 293.15, 1e5, R, 1.4, 1e-3, 1e-3));
+        Assert.Equal(1.0014, dry / standard, 5e-5);
+        Assert.Equal(Math.Sqrt(100e3 / (1.185 * 293.15) / R), dry / standard, 1e-12);
+    }
+
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
     public void Nothing_is_allocated_by_an_evaluation(bool slopes)
     {
         ImmutableArray<IDifferentiableDischargeLaw> laws =
-            [ConstantCoefficientLaw.Ideal, SharpEdgedLaw.Perry, ShortTubeLaw.SquareInlet, new JobsonLaw { IncompressibleContraction = 0.6 }];
+            [ConstantCoefficientLaw.Ideal, SharpEdgedLaw.Perry, ShortTubeLaw.SquareInlet, new JobsonLaw { IncompressibleContraction = 0.6 }, Component(0.35)];
         var at = new OrificeConditions(2e5, 300, 1.5e5, 287, 1.4, 3e-3, 3e-3);
         double sum = Evaluate(laws, at, slopes);
         long before = GC.GetAllocatedBytesForCurrentThread();
@@ -164,6 +204,15 @@ public class DischargeLawTests
             sum += slopes ? law.SlopesAt(at).MassFlux_kg_per_m2s : law.MassFlux_kg_per_m2s(at);
         return sum;
     }
+
+    private static SonicConductanceLaw Component(double b) => new()
+    {
+        SonicConductance_m3_per_sPa = 1e-8,
+        CriticalRatio = b,
+        SubsonicIndex = 0.5,
+        ReferenceArea = Area.FromSquareMillimeters(1),
+        Source = new Provenance { Source = "invented for a test", How = Evidence.Invented },
+    };
 
     private static VentHoles Hole(double d_mm, double wall_mm) => new()
     {

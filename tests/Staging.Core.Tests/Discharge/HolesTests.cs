@@ -52,6 +52,35 @@ public class HolesTests
         }
     }
 
+    [Theory]
+    [InlineData(1, 0.05)]
+    [InlineData(2.5, 0.125)]
+    [InlineData(5, 0.25)]
+    [InlineData(50, 2.5)]
+    public void An_equivalent_hole_is_found_in_a_wall_too_thick_for_the_smallest_hole(double wall_mm, double smallest_mm)
+    {
+        // A short tube ends at 20 diameters: the smallest hole of the answer is a twentieth of the wall, or 0.1 mm.
+        GasState one = Air(2e5, 300);
+        GasState two = Air(1e5, 300);
+        Length wall = Length.FromMillimeters(wall_mm);
+        foreach (double d_mm in (double[])[smallest_mm * 1.01, 3, 20])
+        {
+            var hole = new VentHoles { Diameter = Length.FromMillimeters(Math.Max(d_mm, 0.1)), WallThickness = wall, Count = 1 };
+            if (wall / hole.Diameter > 20)
+                continue;
+            MassFlow flow = Orifice.Flow(one, two, hole, ShortTubeLaw.SquareInlet).MassFlow;
+            Assert.Equal(hole.Diameter.Millimeters, EquivalentHole.ForFlow(flow, one, two, ShortTubeLaw.SquareInlet, wall).Diameter.Millimeters, 1e-9 * hole.Diameter.Millimeters);
+        }
+    }
+
+    [Fact]
+    public void An_equivalent_hole_smaller_than_the_law_answers_is_refused_with_the_flow_of_the_smallest()
+    {
+        var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => EquivalentHole.ForFlow(
+            MassFlow.FromKilogramsPerSecond(1e-9), Air(2e5, 300), Air(1e5, 300), ShortTubeLaw.SquareInlet, Length.FromMillimeters(5)));
+        Assert.Equal("flow", refusal.ParamName);
+    }
+
     [Fact]
     public void An_equivalent_hole_is_refused_when_the_flow_runs_against_the_pressures() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => EquivalentHole.ForFlow(
@@ -95,6 +124,17 @@ public class HolesTests
     {
         Assert.Null(DrillSizes.Below(DrillSeries.MetricTenths, Length.FromMillimeters(0.4)));
         Assert.Null(DrillSizes.Above(DrillSeries.MetricTenths, Length.FromMillimeters(13.1)));
+    }
+
+    [Fact]
+    public void A_series_of_drills_that_is_none_is_refused_by_name()
+    {
+        const DrillSeries none = (DrillSeries)9;
+        var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => DrillSizes.All(none));
+        Assert.Equal("series", refusal.ParamName);
+        Assert.Contains("series is 9; it must be one of MetricTenths, MetricHalves, InchFractions", refusal.Message, StringComparison.Ordinal);
+        Assert.Equal("drills", Assert.Throws<ArgumentOutOfRangeException>(
+            () => HolePattern.ForArea(Area.FromSquareMillimeters(10), 2, Length.FromMillimeters(1), none)).ParamName);
     }
 
     [Theory]

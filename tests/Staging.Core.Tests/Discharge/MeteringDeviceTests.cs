@@ -80,6 +80,13 @@ public class MeteringDeviceTests
     public void A_tiny_critical_nozzle_is_noted_as_outside_its_Reynolds_range() =>
         Assert.False((Nozzle() with { ThroatDiameter = Length.FromMillimeters(0.5) }).Read(Air(2.5e5, 293), Pressure.FromPascals(1e5), AirViscosity).ReynoldsInRange);
 
+    [Fact]
+    public void Shapes_and_tappings_that_are_none_are_refused_by_name()
+    {
+        Assert.Equal("Shape", Assert.Throws<ArgumentOutOfRangeException>(() => Nozzle() with { Shape = (CriticalNozzleShape)3 }).ParamName);
+        Assert.Equal("Tappings", Assert.Throws<ArgumentOutOfRangeException>(() => Plate(50, 25) with { Tappings = (PressureTappings)(-1) }).ParamName);
+    }
+
     private static CriticalNozzle Nozzle() => new() { ThroatDiameter = Length.FromMillimeters(5), Shape = CriticalNozzleShape.Toroidal };
 
     private static OrificePlateIso5167 Plate(double pipe_mm, double bore_mm) => new()

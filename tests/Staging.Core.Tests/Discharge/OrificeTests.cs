@@ -94,6 +94,21 @@ public class OrificeTests
     }
 
     [Theory]
+    [InlineData(0.4, -0.119)]
+    [InlineData(0.5, -0.098)]
+    [InlineData(1, 0)]
+    public void The_blend_of_a_power_is_low_at_half_its_width_by_what_it_says_and_never_high(double m, double atHalf)
+    {
+        double half = 0.5 * Orifice.BlendWidth;
+        Assert.Equal(atHalf, SmoothRoot.Power(half, m).Value / Math.Pow(half, m) - 1, 0.0005);
+        for (double x = 0.001; x <= 1; x += 0.001)
+        {
+            double d = x * Orifice.BlendWidth;
+            Assert.True(SmoothRoot.Power(d, m).Value <= Math.Pow(d, m) * (1 + 1e-12));
+        }
+    }
+
+    [Theory]
     [InlineData(0.05)]
     [InlineData(double.NaN)]
     public void A_coefficient_outside_its_range_is_refused(double coefficient) =>

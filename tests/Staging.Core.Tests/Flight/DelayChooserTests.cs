@@ -30,6 +30,22 @@ public class DelayChooserTests
         Assert.True(option.EarlyOrLateSpeed > option.Speed);
     }
 
+    /// <summary>A delay counts from the end of the main motor's curve, though another motor burns on.</summary>
+    [Fact]
+    public void An_option_agrees_with_the_flight_where_a_parallel_motor_burns_longer()
+    {
+        Stage top = Sustainer(Contact()) with
+        {
+            Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(4) }),
+            ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.Plugged(), ThrustCurve.FromColumns([0, 0.1, 1.9, 2], [0, 3, 3, 0])), Count = 1 }],
+        };
+        FlightPlan plan = Plan(Booster(), top);
+        DelayOption option = plan.ChooseDelay([Seconds(4)], cancellationToken: TestContext.Current.CancellationToken)!.OnOffer[0];
+        FlightEvent ejection = plan.Flown().Main.The(FlightEventKind.Ejection);
+        Assert.Equal(ejection.Before.Velocity.MetersPerSecond, option.Speed.MetersPerSecond, 6);
+        Assert.Equal(ejection.Before.Height.Meters, option.Height.Meters, 6);
+    }
+
     [Fact]
     public void Too_long_a_delay_ends_on_the_ground() => Assert.Equal(0, Choice.OnOffer[4].Height.Meters);
 

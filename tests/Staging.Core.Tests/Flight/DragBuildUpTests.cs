@@ -63,6 +63,44 @@ public class DragBuildUpTests
         Assert.Equal(share * TestAirframes.Upper.DragAt(Coasting, 0.4).Base, TestAirframes.Upper.DragAt(burning, 0.4).Base, 12);
     }
 
+    /// <summary>The published laws of fins worked by hand, one fin edge at a time, with nothing at the trailing edge and no sweep.</summary>
+    [Theory]
+    [InlineData(FinEdge.Square, 0.4, 0.884544 + 0.12 + 0.13 * 0.16)]
+    [InlineData(FinEdge.Rounded, 0.8, 0.531165 + 0.12 + 0.13 * 0.64)]
+    [InlineData(FinEdge.Rounded, 2, 1.09534 + 0.125)]
+    public void Edges_of_fins_by_hand(FinEdge edge, double M, double expected)
+    {
+        FinSet fins = TestAirframes.Upper.Fins[0] with { Edge = edge, Sweep = Length.Zero };
+        double wave = edge == FinEdge.Square || M < 1.2 ? 0 : 4 * (1.5 / 37.5) * (1.5 / 37.5) / Math.Sqrt(M * M - 1) * fins.PlanformArea.SquareMeters;
+        double ours = FinDrag.Pressure(fins, M) / fins.Count;
+        Assert.Equal(expected, (ours - wave) / (0.040 * 0.0015), 1e-5);
+    }
+
+    /// <summary>A cone of 10 degrees at Mach 2: (0.083 + 0.096/4)(10/10)^1.69.</summary>
+    [Fact]
+    public void Nose_of_a_cone_by_hand()
+    {
+        var cone = new Airframe
+        {
+            Nose = new Nose { Shape = NoseShape.Cone, Length = Length.FromMillimeters(12.4 / Math.Tan(10 * Math.PI / 180)), Diameter = Length.FromMillimeters(24.8) },
+            Body = [BodyPart.Tube(Length.FromMillimeters(100), Length.FromMillimeters(24.8))],
+            Fins = [],
+        };
+        Assert.Equal(0.107, ForebodyDrag.Of(cone, 2), 1e-12);
+        Assert.Equal(0.8 * Math.Pow(Math.Sin(10 * Math.PI / 180), 2), ForebodyDrag.Of(cone, 0.5), 1e-12);
+    }
+
+    /// <summary>Where a wall turns turbulent the coefficient goes on from its laminar value, at any Mach number.</summary>
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(0.6, 1e-4)]
+    [InlineData(3, 1e-4)]
+    public void Friction_has_no_step_at_transition(double M, double roughness)
+    {
+        double before = SkinFriction.Mean(SkinFriction.Transition, roughness, M), behind = SkinFriction.Mean(SkinFriction.Transition * (1 + 1e-9), roughness, M);
+        Assert.Equal(before, behind, 1e-8 * before);
+    }
+
     [Fact]
     public void Rough_paint_square_edges_and_a_second_set_of_fins_cost_drag()
     {

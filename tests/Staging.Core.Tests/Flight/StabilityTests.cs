@@ -24,6 +24,39 @@ public class StabilityTests
         Assert.True(tailed.Stability().CentreOfPressure < plain.Stability().CentreOfPressure);
     }
 
+    /// <summary>Its centre by the formula without the fraction that becomes 0/0: 2/3 of the half cone from the front, in the limit half its length.</summary>
+    [Fact]
+    public void A_transition_by_one_bit_has_a_centre()
+    {
+        Length fore = Mm(24.8), aft = Length.FromMeters(Math.BitIncrement(fore.Meters));
+        Airframe odd = TestAirframes.Upper.With([new BodyPart { Length = Mm(20), ForeDiameter = fore, AftDiameter = aft }], []);
+        Assert.Equal(TestAirframes.Upper.Stability().CentreOfPressure.Meters, odd.Stability().CentreOfPressure.Meters, 9);
+        Assert.Equal(0.350 + 0.010, odd.Stability().Parts.Single(p => p.Part.StartsWith("transition", StringComparison.Ordinal)).CentreOfPressure.Meters, 9);
+    }
+
+    [Fact]
+    public void A_body_that_narrows_without_fins_has_no_centre_of_pressure()
+    {
+        var spindle = new Airframe
+        {
+            Nose = new Nose { Shape = NoseShape.Cone, Length = Mm(40), Diameter = Mm(10) },
+            Body = [new BodyPart { Length = Mm(60), ForeDiameter = Mm(30), AftDiameter = Mm(20) }],
+            Fins = [],
+        };
+        InvalidModelException refused = Assert.Throws<InvalidModelException>(() => spindle.Stability());
+        Assert.Contains("FLT032", refused.Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>Six fins: K = 1/2 in the interference, everything else as for three (equation of the thesis, worked by hand).</summary>
+    [Fact]
+    public void Six_fins_interfere_half_as_much()
+    {
+        FinSet three = TestAirframes.Upper.Fins[0], six = three with { Count = 6 };
+        double Slope(FinSet fins) => (TestAirframes.Upper with { Fins = [fins] }).Stability().Parts.Single(p => p.Part.StartsWith("fins", StringComparison.Ordinal)).Slope;
+        double share = 12.4 / (40 + 12.4);
+        Assert.Equal(2 * (1 + 0.5 * share) / (1 + share), Slope(six) / Slope(three), 12);
+    }
+
     [Fact]
     public void Larger_fins_move_it_aft()
     {

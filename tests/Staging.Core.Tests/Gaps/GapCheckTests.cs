@@ -1,3 +1,4 @@
+using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using UnitsNet;
 
@@ -24,6 +25,18 @@ public class GapCheckTests
     {
         GapProblem gap = Bench.Gap.With(d => d with { Vents = [d.Vents[0] with { Station = Length.FromMillimeters(249) }] });
         Assert.Equal("GAP010", Assert.Single(gap.Check()).Code);
+    }
+
+    [Fact]
+    public void A_hole_too_long_for_the_law_is_refused_before_the_run()
+    {
+        // A hole of 0.5 mm through 12 mm is 24 diameters long; the short-tube law ends at 20.
+        VentHoles pinhole = Bench.Gap.Design.Vents[0].Holes with { Diameter = Length.FromMillimeters(0.5), WallThickness = Length.FromMillimeters(12) };
+        GapProblem gap = Bench.Gap.With(d => d with { DischargeLaw = ShortTubeLaw.SquareInlet, Vents = [d.Vents[0] with { Holes = pinhole }] });
+        ModelFinding finding = Assert.Single(gap.Check());
+        Assert.Equal(("GAP012", FindingSeverity.Error, "Vents[0].Holes.WallThickness"), (finding.Code, finding.Severity, finding.Path));
+        Assert.Throws<InvalidModelException>(() => gap.Solve());
+        Assert.DoesNotContain(gap.With(d => d with { DischargeLaw = SharpEdgedLaw.Perry }).Check(), f => f.Code == "GAP012");
     }
 
     [Fact]

@@ -38,6 +38,20 @@ public class GasTransportTests
         Assert.InRange(k, 0.08, 0.15);
     }
 
+    [Theory]
+    [InlineData(300, 0)]
+    [InlineData(600, -0.04)]
+    [InlineData(1000, -0.12)]
+    [InlineData(2000, -0.20)]
+    public void The_constant_heat_capacity_makes_the_Prandtl_number_of_air_low_by_what_it_says(double T, double stated)
+    {
+        // Ideal-gas cp of air in J/(kg K), E. W. Lemmon et al., J. Phys. Chem. Ref. Data 29 (2000) 331, evaluated from its equation.
+        double cp = T switch { 300 => 1004.776, 600 => 1050.884, 1000 => 1140.905, _ => 1250.135 };
+        Temperature at = Temperature.FromKelvins(T);
+        double varying = GasTransport.AirViscosity(at).PascalSeconds * cp / GasTransport.AirConductivity(at).WattsPerMeterKelvin;
+        Assert.Equal(stated, GasTransport.AirPrandtl(at) / varying - 1, 0.005);
+    }
+
     [Fact]
     public void Temperatures_outside_the_range_are_refused()
     {

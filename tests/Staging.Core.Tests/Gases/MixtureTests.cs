@@ -106,6 +106,18 @@ public class MixtureTests
         }
     }
 
+    [Fact]
+    public void Density_sound_speed_and_impetus_refuse_what_is_no_state()
+    {
+        Pressure bar = Pressure.FromBars(1);
+        Temperature warm = Temperature.FromKelvins(300), none = Temperature.FromKelvins(-1);
+        Assert.Equal("pressure", Assert.Throws<ArgumentOutOfRangeException>(() => PerfectGas.DryAir.DensityAt(-bar, warm)).ParamName);
+        Assert.Equal("temperature", Assert.Throws<ArgumentOutOfRangeException>(() => PerfectGas.DryAir.DensityAt(bar, Temperature.FromKelvins(0))).ParamName);
+        Assert.Equal("temperature", Assert.Throws<ArgumentOutOfRangeException>(() => PerfectGas.DryAir.SoundSpeedAt(none)).ParamName);
+        Assert.Equal("temperature", Assert.Throws<ArgumentOutOfRangeException>(() => BlackPowderProducts.Nominal.ImpetusAt(none)).ParamName);
+        Assert.Equal(0, PerfectGas.DryAir.DensityAt(Pressure.Zero, warm).KilogramsPerCubicMeter);
+    }
+
     private static GasMixture Mixed(params (PerfectGas Gas, double Share)[] parts) => new()
     {
         Name = "mixture",

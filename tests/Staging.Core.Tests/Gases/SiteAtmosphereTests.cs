@@ -96,6 +96,27 @@ public class SiteAtmosphereTests
         Assert.Contains("RelativeHumidity is 55; it must be between 0 and 1", refusal.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(10_000, 330, 1)]
+    [InlineData(10_000, 330, 0.6)]
+    [InlineData(17_000, 330, 1)]
+    public void More_vapour_than_pressure_is_refused_with_all_that_it_takes(double p, double T, double h)
+    {
+        Pressure pressure = Pressure.FromPascals(p);
+        Temperature temperature = Temperature.FromKelvins(T);
+        foreach (Func<object> call in (Func<object>[])[() => MoistAir.VapourMoleFraction(pressure, temperature, h), () => MoistAir.DensityAt(pressure, temperature, h)])
+        {
+            var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => call());
+            Assert.Equal("relativeHumidity", refusal.ParamName);
+            Assert.Contains(FormattableString.Invariant($"pressure {p} Pa and temperature {T} K"), refusal.Message, StringComparison.Ordinal);
+            Assert.Contains("it must be between 0 and 0.", refusal.Message, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Hot_thin_air_may_be_as_moist_as_its_pressure_allows() =>
+        Assert.InRange(MoistAir.VapourMoleFraction(Pressure.FromPascals(10_000), Temperature.FromKelvins(330), 0.57), 0.97, 1);
+
     private static SiteConditions Weather(double elevation, double pressure, double temperature, double humidity) => new()
     {
         Elevation = Length.FromMeters(elevation),

@@ -34,12 +34,26 @@ public class DischargeProperties
     }
 
     [Property(Arbitrary = [typeof(DischargeCases)], MaxTest = 500)]
-    public bool Flow_scales_with_pressure_and_with_the_number_of_holes(DischargeCase c)
+    public bool Flow_scales_with_pressure_with_the_number_of_holes_and_with_the_square_of_their_size(DischargeCase c)
     {
         double q = c.Flow(c.P1, c.P2);
         double doubled = c.Flow(2 * c.P1, 2 * c.P2);
         DischargeCase more = c with { Holes = c.Holes with { Count = 3 * c.Holes.Count } };
-        return Close(doubled, 2 * q, 1e-12) && Close(more.Flow(c.P1, c.P2), 3 * q, 1e-12);
+        // Halved in every direction, the wall as well: its thickness in diameters, all that a law knows of size, stays.
+        double half = OrificeKernel.SignedMassFlow(
+            c.Law, new OrificeSize(c.Size.Area / 4, c.Size.Diameter / 2, c.Size.Thickness / 2), c.Side(c.P1, c.T1), c.Side(c.P2, c.T1));
+        return Close(doubled, 2 * q, 1e-12) && Close(more.Flow(c.P1, c.P2), 3 * q, 1e-12) && Close(half, q / 4, 1e-12);
+    }
+
+    [Property(Arbitrary = [typeof(DischargeCases)], MaxTest = 300)]
+    public bool A_hole_comes_back_from_its_flow_with_every_law(DischargeCase c)
+    {
+        if (c.P1 == c.P2)
+            return true;
+        VentHoles hole = c.Holes with { Count = 1 };
+        GasState one = State(c, c.P1, c.T1), two = State(c, c.P2, c.T2);
+        VentHoles found = EquivalentHole.ForFlow(Orifice.Flow(one, two, hole, c.Law).MassFlow, one, two, c.Law, hole.WallThickness);
+        return Close(found.Diameter.Meters, hole.Diameter.Meters, 1e-9) && found.Count == 1;
     }
 
     [Property(Arbitrary = [typeof(DischargeCases)], MaxTest = 500)]
@@ -170,6 +184,13 @@ public class DischargeProperties
 
     private static OrificeSlopes Slopes(DischargeCase c, double p1, double p2) =>
         OrificeKernel.SignedSlopes(c.Law, c.Size, c.Side(p1, c.T1), c.Side(p2, c.T1));
+
+    private static GasState State(DischargeCase c, double p, double T) => new()
+    {
+        Gas = c.Gas,
+        Pressure = Pressure.FromPascals(p),
+        Temperature = Temperature.FromKelvins(T),
+    };
 
     private static (GasState One, GasState Two) States(SeriesCase c) => (State(c, c.P1), State(c, c.P2));
 

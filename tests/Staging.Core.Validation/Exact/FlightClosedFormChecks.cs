@@ -9,7 +9,7 @@ public class FlightClosedFormChecks
 
     private static readonly Provenance FehskensMalewicki = new()
     {
-        Source = "R. A. Fehskens and D. J. Malewicki, altitude equations of model rockets with square-law drag, 1960s",
+        Source = "Fehskens and D. J. Malewicki, altitude equations of model rockets with square-law drag, 1960s",
         Locator = "v = a tanh(k a t/m), y = (m/k) ln cosh(k a t/m); coast y = (m/2k) ln(1 + v^2/vt^2)",
         How = Evidence.ComputedFromFormula,
     };

@@ -127,6 +127,23 @@ public class DischargeChecks
         Check($"ISO 6358: area in mm2 over C in dm3/(s bar)", "mm2 s bar/dm3", 5.0, 1e-8 / SonicConductanceLaw.OfIdealNozzle_m3_per_sPa(Area.FromSquareMillimeters(1)),
             Tolerance.FixedAmount(0.05, "half a unit of the last printed digit"), "ISO 6358: S = 5.0 C", null, Evidence.FromMemory);
 
+    [Fact]
+    public void Pneumatic_restriction_of_a_worked_exercise()
+    {
+        var law = new SonicConductanceLaw
+        {
+            SonicConductance_m3_per_sPa = 1e-8,
+            CriticalRatio = 0.35,
+            SubsonicIndex = 0.5,
+            ReferenceArea = Area.FromSquareMillimeters(1),
+            Source = new Provenance { Source = "the exercise", How = Evidence.SeenInSource },
+        };
+        double R = SonicConductanceLaw.ReferencePressure_Pa / (SonicConductanceLaw.ReferenceDensity_kg_per_m3 * SonicConductanceLaw.ReferenceTemperature_K);
+        double ours = 1e-6 * law.MassFlux_kg_per_m2s(new OrificeConditions(700e3, 293.15, 100e3, R, 1.4, 1e-3, 1e-3));
+        Check($"ISO 6358 worked: C 1e-8 m3/(s Pa), b 0.35, 700 to 100 kPa, 293.15 K", "kg/s", 0.008295, ours, Tolerance.Printed(6),
+            "worked exercise with its answer in the documentation of an open-source equation solver (ISO 6358 orifice); it confirms 1.185 kg/m3", "choked air supply");
+    }
+
     [Theory]
     [InlineData(CriticalNozzleShape.Toroidal, 1e6, 0.99318)]
     [InlineData(CriticalNozzleShape.AccurateToroidal, 1e6, 0.995088)]

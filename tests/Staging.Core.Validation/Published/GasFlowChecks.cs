@@ -111,5 +111,16 @@ public class GasFlowChecks
         Verify($"printed viscosity of air at {z} m", "Pa s", mu, GasTransport.AirViscosity(T).PascalSeconds, Tolerance.Printed(9), Us1976);
     }
 
+    [Fact]
+    public void Conductivity_of_a_polyatomic_gas_by_the_modified_Eucken_relation()
+    {
+        // 2-methylbutane at 373.15 K: M = 72.151 g/mol, cv = 135.9 J/(mol K), mu = 8.77e-6 Pa s, k = 0.023593536999 W/(m K); Pr = mu cp/(M k).
+        const double R = 8.31446, cv = 135.9;
+        double Pr = 8.77e-6 * (cv + R) / (72.151e-3 * 0.023593536999201956);
+        Verify("modified Eucken Pr of 2-methylbutane, 373.15 K", "-", Pr, GasTransport.EuckenPrandtl(1 + R / cv),
+            Tolerance.Relative(1e-6, "the molar gas constant of the source is known to six digits"),
+            Seen("example in an open-source library of thermal properties, which cites Reid, Prausnitz & Poling, The Properties of Gases and Liquids (4th ed. 1987)"));
+    }
+
     private static Provenance Seen(string source) => new() { Source = source, How = Evidence.SeenInSource };
 }

@@ -1,0 +1,132 @@
+using Staging.Core.Flight;
+using Staging.Core.Reviews;
+using Staging.Core.Tests.Reviews;
+using UnitsNet;
+using static Staging.Core.Tests.Flight.TestFlights;
+
+namespace Staging.Core.Tests.Flight;
+
+/// <summary>Timers from every event, decided before and after the burnout below, and what falls when they fail.</summary>
+public class ElectronicStagingTests
+{
+    private const double IgniterLag = 0.1;
+
+    [Theory]
+    [InlineData(TimerStart.Launch, FlightEventKind.Ignition, "booster", 1.2)]
+    [InlineData(TimerStart.LiftOff, FlightEventKind.LiftOff, null, 1.2)]
+    [InlineData(TimerStart.GuideExit, FlightEventKind.GuideExit, null, 1.2)]
+    [InlineData(TimerStart.IgnitionBelow, FlightEventKind.Ignition, "booster", 1.2)]
+    [InlineData(TimerStart.BurnThroughBelow, FlightEventKind.BurnThrough, "booster", 0.2)]
+    [InlineData(TimerStart.BurnoutBelow, FlightEventKind.Burnout, "booster", 0.2)]
+    [InlineData(TimerStart.Apogee, FlightEventKind.Apogee, null, 0.2)]
+    public void A_timer_runs_from_its_event(TimerStart from, FlightEventKind kind, string? stage, double timer)
+    {
+        FlightRun run = TwoStages(Timer(timer, from: from)).Flown();
+        double start = run.Main.The(kind, stage).Time.Seconds;
+        Assert.Equal(start + timer + IgniterLag, run.Main.The(FlightEventKind.Ignition, "sustainer").Time.Seconds, 12);
+        Assert.True(Assert.Single(run.Stagings).Lit);
+    }
+
+    [Theory]
+    [InlineData(0.3)]
+    [InlineData(0.78)]
+    [InlineData(0.8)]
+    [InlineData(1.5)]
+    public void Lit_under_thrust_or_later_it_is_reported_lit_and_the_cold_cases_stay_cold(double timer)
+    {
+        FlightRun run = TwoStages(Timer(timer, from: TimerStart.LiftOff)).Flown();
+        StagingReport staging = Assert.Single(run.Stagings);
+        Assert.True(staging.Lit);
+        Assert.Equal(run.Main.The(FlightEventKind.Ignition, "sustainer").Time, staging.Ignition);
+        foreach (FailureKind kind in (ReadOnlySpan<FailureKind>)[FailureKind.UnlitAndJoined, FailureKind.UnlitAndParted])
+        {
+            FailureCase cold = run.FailureCases.Single(f => f.Kind == kind);
+            Assert.All(cold.Bodies, b => Assert.Null(b.Find(FlightEventKind.Ignition, "sustainer")));
+            Assert.True(cold.Bodies.Max(b => b.Apogee?.Meters ?? 0) < 0.7 * run.Apogee!.Value.Meters);
+        }
+
+        Assert.True(TestPlans.Of(TwoStages(Timer(timer, from: TimerStart.LiftOff))).Review().EveryStageLights);
+    }
+
+    [Fact]
+    public void A_refusal_before_the_burnout_below_is_reported_with_its_reason()
+    {
+        var guards = new ElectronicsGuards { LeastHeight = Length.FromMeters(500) };
+        StagingReport staging = Assert.Single(TwoStages(Timer(0.5, guards, from: TimerStart.LiftOff)).Flown().Stagings);
+        Assert.False(staging.Lit);
+        Assert.Contains("the guard asks for 500.0", staging.Reason, StringComparison.Ordinal);
+    }
+
+    /// <summary>Bending goes on from the nominal flight: lit later and slower, the stack leans more than in the flight that is refused already.</summary>
+    [Fact]
+    public void A_late_stage_leans_no_less_than_the_nominal_flight()
+    {
+        FlightPlan plan = Plan(
+            Booster(),
+            Booster("second", Contact()),
+            Sustainer(Timer(0.2, new ElectronicsGuards { GreatestTilt = Angle.FromDegrees(14) }))) with
+        {
+            Guide = LaunchGuide.Vertical(Length.FromMeters(1)) with { Elevation = Angle.FromDegrees(80) },
+        };
+        FlightRun run = plan.Flown();
+        Assert.Contains("tilt", run.Stagings[1].Reason, StringComparison.Ordinal);
+        FailureCase late = run.FailureCases.Single(f => f.Kind == FailureKind.LitLate && f.Stage == "second");
+        Assert.All(late.Bodies, b => Assert.Null(b.Find(FlightEventKind.Ignition, "sustainer")));
+    }
+
+    [Fact]
+    public void A_review_follows_every_failure_whatever_the_scope()
+    {
+        var plan = TestPlans.Of(TwoStages());
+        StagingReview review = plan.Review(new FlightOptions { Scope = FlightScope.UppermostStage });
+        Assert.Equal(plan.Review().Cautions.Select(c => c.Code), review.Cautions.Select(c => c.Code));
+    }
+
+    /// <summary>A record that begins on the way down and burns there: thrust pushes towards the ground and its work counts.</summary>
+    [Fact]
+    public void Energy_is_accounted_for_where_a_motor_burns_on_the_way_down()
+    {
+        Stage stage = Sustainer(new StageIgnition.AtLaunch()) with
+        {
+            Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(10) }),
+            ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.Plugged(), ThrustCurve.FromColumns([0, 0.1, 29, 30], [0, 0.2, 0.2, 0])), Count = 1 }],
+        };
+        BodyFlight falling = Assert.Single(Assert.Single(Plan(stage).Flown().FailureCases).Bodies);
+        Assert.True(falling.At(falling.Start).Velocity.MetersPerSecond < 0);
+        EnergyLedger ledger = falling.EnergyLedger();
+        Assert.True(ledger.Thrust.Joules > 1);
+        Assert.InRange(ledger.Residual, -1e-6, 1e-6);
+    }
+
+    [Fact]
+    public void A_stack_that_never_moves_has_an_empty_ledger_or_no_course()
+    {
+        FlightPlan heavy = TwoStages() with { Payload = Mass.FromKilograms(20) };
+        BodyFlight stuck = heavy.Flown().Main;
+        Assert.IsType<FlightOutcome.NeverLeftGuide>(stuck.Outcome);
+        Assert.Equal(0, stuck.EnergyLedger().Residual);
+    }
+
+    [Fact]
+    public void A_dropped_stage_is_never_slower_at_its_fastest_than_at_its_start()
+    {
+        FlightRun run = TwoStages().Flown();
+        BodyFlight booster = run.Bodies[1];
+        Assert.True(booster.MaximumSpeed >= booster.At(booster.Start).Velocity);
+    }
+
+    /// <summary>Electronics that wait for apogee open at once when their stage parts on the way down.</summary>
+    [Fact]
+    public void A_stage_that_parts_after_apogee_opens_its_canopy()
+    {
+        Stage booster = Booster() with
+        {
+            Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.05), Deployment = new DeploymentTrigger.AtApogee { Lag = Seconds(0.2) } },
+        };
+        FlightRun run = Plan(booster, Sustainer(Timer(0.5, from: TimerStart.Apogee))).Flown();
+        BodyFlight dropped = run.Bodies[1];
+        double parts = dropped.The(FlightEventKind.Separation).Time.Seconds;
+        Assert.Equal(parts + 0.2, dropped.The(FlightEventKind.DeviceOpens).Time.Seconds, 9);
+        Assert.True(dropped.Landing().Speed.MetersPerSecond < 8);
+    }
+}
