@@ -15,7 +15,7 @@ internal static class GapStudy
         Model = (p, stop) => p.Solve(cancellationToken: stop),
         Outcome = run => run.Outcome.GetType().Name,
         Measures = [Measure.Of<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
-        Cases = 240,
+        Cases = 360,
         Seed = 6,
     };
 

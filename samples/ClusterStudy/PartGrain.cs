@@ -7,8 +7,12 @@ namespace ClusterStudy;
 [RandomPlacement]
 public sealed class PartGrain(ILocalSiloDetails silo) : Grain, IPartGrain
 {
+    /// <summary>Told when a part begins, with the name of its silo: this program loses a silo at such a moment. It works inside one process alone.</summary>
+    public static event Action<string>? Begun;
+
     public Task<PartAnswer> Run(int part, int parts) => Task.Run(() =>
     {
+        Begun?.Invoke(silo.Name);
         ReliabilityRun run = GapStudy.Study.Run(new StudyOptions { Shard = new StudyShard(part, parts), Threads = 1 });
         using var text = new StringWriter();
         run.Write(text);
