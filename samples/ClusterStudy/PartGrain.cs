@@ -8,7 +8,7 @@ namespace ClusterStudy;
 public sealed class PartGrain(ILocalSiloDetails silo) : Grain, IPartGrain
 {
     /// <summary>Told when a part begins, with the name of its silo: this program loses a silo at such a moment. It works inside one process alone.</summary>
-    public static event Action<string>? Begun;
+    internal static event Action<string>? Begun;
 
     public Task<PartAnswer> Run(int part, int parts) => Task.Run(() =>
     {

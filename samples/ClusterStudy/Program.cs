@@ -14,14 +14,15 @@ while ((await grains.GetGrain<IManagementGrain>(0).GetHosts(onlyActive: true)).C
     await Task.Delay(TimeSpan.FromMilliseconds(100));
 
 var answers = new PartAnswer[parts];
-int done = 0, fromSecond = 0, dropped = 0, retries = 0;
-Task lost = Task.CompletedTask;
-// Lost at the moment at which it begins a part, once it has shown that it works: that part is out on it, and no answer comes.
+int done = 0, fromSecond = 0, retries = 0;
+// The second is lost at the moment at which it begins a part, once it has shown that it works: that part is out on it, and no answer comes.
+var begins = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
 PartGrain.Begun += silo =>
 {
-    if (silo == "second" && done >= lostAfter && fromSecond > 0 && Interlocked.Exchange(ref dropped, 1) == 0)
-        lost = Task.Run(() => Member.Drop(second));
+    if (silo == "second" && done >= lostAfter && fromSecond > 0)
+        begins.TrySetResult();
 };
+Task lost = Lose();
 await Parallel.ForEachAsync(Enumerable.Range(1, parts), new ParallelOptions { MaxDegreeOfParallelism = atOnce }, async (part, stop) =>
 {
     answers[part - 1] = await Ask(part, stop);
@@ -29,16 +30,24 @@ await Parallel.ForEachAsync(Enumerable.Range(1, parts), new ParallelOptions { Ma
         Interlocked.Increment(ref fromSecond);
     Interlocked.Increment(ref done);
 });
-await lost;
+bool dropped = begins.Task.IsCompleted;
+if (dropped)
+    await lost;
 
 ReliabilityRun merged = Reliability.Merge([.. answers.Select(a => ReliabilityText.Read(new StringReader(a.Text)))]);
 ReliabilityRun alone = GapStudy.Study.Run();
-Console.WriteLine($"{parts} parts over two silos; the second {(dropped == 1 ? "was lost" : "was never lost")} on the way; {fromSecond} parts came from it, {retries} were asked for again");
+Console.WriteLine($"{parts} parts over two silos; the second {(dropped ? "was lost" : "was never lost")} on the way; {fromSecond} parts came from it, {retries} times a part was asked for again");
 Console.WriteLine(merged);
 bool same = Text(merged) == Text(alone);
 Console.WriteLine(same ? "same bits as the study run alone" : "the cluster gave other bits");
 await Member.Drop(first);
-return same && dropped == 1 && retries > 0 ? 0 : 1;
+return same && dropped && retries > 0 ? 0 : 1;
+
+async Task Lose()
+{
+    await begins.Task;
+    await Member.Drop(second);
+}
 
 async Task<PartAnswer> Ask(int part, CancellationToken stop)
 {
