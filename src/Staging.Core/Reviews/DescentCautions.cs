@@ -19,13 +19,14 @@ internal static class DescentCautions
     private static Caution Drift(BodyFlight body, double size)
     {
         double? away = Away(body);
+        bool leaning = body.ApogeeRange?.Meters > 0;
         return new Caution
         {
             Code = "CAU031",
             Subject = "drift",
             OutsideRule = !(away <= size / 2),
             Text = away is { } metres
-                ? Say($"{body.Name} lands {(body.ApogeeRange?.Meters > 0 ? "at least" : "about")} {metres:F0} m off, by constant wind{(body.ApogeeRange?.Meters > 0 ? " and a leaning guide; bending over, it flies farther than that" : "")}; the edge of the site is {size / 2:F0} m from its middle.")
+                ? Say($"{body.Name} lands {(leaning ? "at least" : "about")} {metres:F0} m off, by constant wind{(leaning ? " and a leaning guide; bending over, it flies farther than that" : "")}; the edge of the site is {size / 2:F0} m from its middle.")
                 : $"{body.Name}: no landing was found, so no drift; treat it as unknown.",
             Rule = SafetyCodes.ModelRocketCode("clause 9, launch site table; that the rocket should land on the site is our reading"),
         };
