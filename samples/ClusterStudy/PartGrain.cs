@@ -7,15 +7,18 @@ namespace ClusterStudy;
 [RandomPlacement]
 public sealed class PartGrain(ILocalSiloDetails silo) : Grain, IPartGrain
 {
-    /// <summary>Told when a part begins, with the name of its silo: this program loses a silo at such a moment. It works inside one process alone.</summary>
-    internal static event Action<string>? Begun;
+    /// <summary>Awaited before a part is worked on, with the name of its silo: this program loses a silo at such a moment. It works inside one process alone.</summary>
+    internal static Func<string, Task> Beginning { get; set; } = _ => Task.CompletedTask;
 
-    public Task<PartAnswer> Run(int part, int parts) => Task.Run(() =>
+    public async Task<PartAnswer> Run(int part, int parts)
     {
-        Begun?.Invoke(silo.Name);
-        ReliabilityRun run = GapStudy.Study.Run(new StudyOptions { Shard = new StudyShard(part, parts), Threads = 1 });
-        using var text = new StringWriter();
-        run.Write(text);
-        return new PartAnswer(silo.Name, text.ToString());
-    });
+        await Beginning(silo.Name);
+        return await Task.Run(() =>
+        {
+            ReliabilityRun run = GapStudy.Study.Run(new StudyOptions { Shard = new StudyShard(part, parts), Threads = 1 });
+            using var text = new StringWriter();
+            run.Write(text);
+            return new PartAnswer(silo.Name, text.ToString());
+        });
+    }
 }

@@ -5,7 +5,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Staging.Core.Studies;
 
-const int parts = 12, atOnce = 4, lostAfter = 3, mostTries = 20;
+const int parts = 36, atOnce = 4, mostTries = 20;
 int primary = Member.FreePort();
 IHost first = await Member.Start("first", primary, primary);
 IHost second = await Member.Start("second", Member.FreePort(), primary);
@@ -14,13 +14,16 @@ while ((await grains.GetGrain<IManagementGrain>(0).GetHosts(onlyActive: true)).C
     await Task.Delay(TimeSpan.FromMilliseconds(100));
 
 var answers = new PartAnswer[parts];
-int done = 0, fromSecond = 0, retries = 0;
-// The second is lost at the moment at which it begins a part, once it has shown that it works: that part is out on it, and no answer comes.
+int fromSecond = 0, retries = 0;
+// The second is lost once it has shown that it works, at the moment at which it begins another part: it keeps that part, and no answer comes.
 var begins = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
-PartGrain.Begun += silo =>
+Task never = new TaskCompletionSource().Task;
+PartGrain.Beginning = silo =>
 {
-    if (silo == "second" && done >= lostAfter && fromSecond > 0)
-        begins.TrySetResult();
+    if (silo != "second" || Volatile.Read(ref fromSecond) == 0)
+        return Task.CompletedTask;
+    begins.TrySetResult();
+    return never;
 };
 Task lost = Lose();
 await Parallel.ForEachAsync(Enumerable.Range(1, parts), new ParallelOptions { MaxDegreeOfParallelism = atOnce }, async (part, stop) =>
@@ -28,7 +31,6 @@ await Parallel.ForEachAsync(Enumerable.Range(1, parts), new ParallelOptions { Ma
     answers[part - 1] = await Ask(part, stop);
     if (answers[part - 1].Silo == "second")
         Interlocked.Increment(ref fromSecond);
-    Interlocked.Increment(ref done);
 });
 bool dropped = begins.Task.IsCompleted;
 if (dropped)
