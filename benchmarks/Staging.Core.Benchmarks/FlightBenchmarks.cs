@@ -42,7 +42,7 @@ public class FlightBenchmarks
     {
         private const double Gravity = 9.80665, Radius = 6_356_766;
         private static readonly SolverOptions Options = new() { RelativeTolerance = 1e-10, ScaledAbsoluteTolerance = 1e-12, MostSteps = 100_000_000 };
-        private readonly AirColumn air = new(Gases.StandardAtmosphere.Us1976, 0);
+        private readonly SiteColumn site = new(Gases.StandardAtmosphere.Us1976, 0, Gravity, Radius);
         private readonly BodyLog log = new(keepTrack: false);
         private FlightStepper special = new(Options, 100, 100);
         private Integrator<Tsitouras54> general = new(Options, [100, 100]);
@@ -67,7 +67,7 @@ public class FlightBenchmarks
             return general.State[0];
         }
 
-        private TrajectorySystem System() => new(air, Gravity, Radius, new FlightPiece
+        private TrajectorySystem System() => new(site, new FlightPiece
         {
             Mass0 = 0.1,
             Thrust0 = 12,

@@ -83,12 +83,12 @@ public sealed partial class BodyFlight
         else
             log.Track!.JustBefore(t, y);
         double h = y[0], v = y[1];
-        AirSample air = lowered.Air.At(h);
+        AirSample air = lowered.Site.At(h);
         double mach = Math.Abs(v) / air.SoundSpeed_m_per_s;
         double drag = air.Density_kg_per_m3 * v * v * piece.Line.HalfArea(mach);
         double acceleration = piece.Held
             ? 0
-            : new TrajectorySystem(lowered.Air, lowered.SeaLevelGravity, lowered.EarthRadius, piece, FlightWatch.Falling).Acceleration(t, h, v);
+            : new TrajectorySystem(lowered.Site, piece, FlightWatch.Falling).Acceleration(t, h, v);
         return new FlightRow(t, h, v, acceleration, piece.Mass(t), piece.Thrust(t), drag, mach, 0.5 * air.Density_kg_per_m3 * v * v);
     }
 

@@ -31,9 +31,9 @@ public sealed partial class BodyFlight
                 double t = start + GaussNodes[j] * length, weight = GaussWeights[j] * length;
                 log.Track.InStep(i, t, y);
                 double v = y[1], weighted = weight * v;
-                AirSample air = lowered.Air.At(y[0]);
+                AirSample air = lowered.Site.At(y[0]);
                 double halfArea = piece.Line.HalfArea(Math.Abs(v) / air.SoundSpeed_m_per_s);
-                double g = new TrajectorySystem(lowered.Air, lowered.SeaLevelGravity, lowered.EarthRadius, piece, FlightWatch.Falling).Gravity(y[0]);
+                double g = lowered.Site.Gravity(y[0]);
                 double m = piece.Mass(t);
                 thrust += weighted * piece.ThrustSign * piece.Thrust(t);
                 drag += weighted * air.Density_kg_per_m3 * v * Math.Abs(v) * halfArea;

@@ -82,7 +82,7 @@ public sealed partial class BodyFlight
         Guard.In(openingFactor, 1, 3, property: nameof(openingFactor));
         if (Find(FlightEventKind.DeviceOpens) is not { } opens)
             return null;
-        double v = opens.Before.Velocity.MetersPerSecond, rho = lowered.Air.At(opens.Before.Height.Meters).Density_kg_per_m3;
+        double v = opens.Before.Velocity.MetersPerSecond, rho = lowered.Site.At(opens.Before.Height.Meters).Density_kg_per_m3;
         double area = lowered.Stages.First(x => x.Name == opens.Stage).DeviceArea;
         return Force.FromNewtons(openingFactor * 0.5 * rho * v * v * area);
     }

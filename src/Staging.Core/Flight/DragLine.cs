@@ -14,5 +14,5 @@ internal readonly record struct DragLine(double Intercept, double Slope, double 
     public static DragLine Fixed(double halfArea) => new(halfArea, 0, double.NegativeInfinity, double.PositiveInfinity);
 
     /// <summary>Half the drag area [m2]; beyond the ends the line goes on.</summary>
-    public double HalfArea(double M) => Intercept + Slope * M;
+    public double HalfArea(double M) => Math.FusedMultiplyAdd(Slope, M, Intercept);
 }

@@ -12,8 +12,7 @@ internal sealed partial class Flier
     private void LiftOff(FlyingBody body, BodyLog log)
     {
         DoDue(body, log);
-        double q = 1 / (1 + plan.Air.SiteElevation / plan.EarthRadius);
-        double g = plan.SeaLevelGravity * q * q;
+        double g = plan.Site.Gravity(0);
         while (true)
         {
             double corner = body.NextCorner(plan);

@@ -123,7 +123,7 @@ internal sealed partial class Flier
     /// <summary>Air, masses and drag for the model of the gap.</summary>
     private BurnThroughState Describe(FlyingBody body, int lower)
     {
-        AirSample air = plan.Air.At(body.Height);
+        AirSample air = plan.Site.At(body.Height);
         double q = air.Density_kg_per_m3 * body.Velocity * Math.Abs(body.Velocity);
         double mach = Math.Abs(body.Velocity) / air.SoundSpeed_m_per_s;
         double stack = q * plan.Stages[body.Lowest].Drag.HalfArea(mach);

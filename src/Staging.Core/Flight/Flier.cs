@@ -108,7 +108,7 @@ internal sealed partial class Flier
             BodyMotion.Rising => FlightWatch.Rising,
             _ => FlightWatch.Falling,
         };
-        var system = new TrajectorySystem(plan.Air, plan.SeaLevelGravity, plan.EarthRadius, piece, watch) { GuideHeight = plan.GuideLength * plan.SinElevation };
+        var system = new TrajectorySystem(plan.Site, piece, watch) { GuideHeight = plan.GuideLength * plan.SinElevation };
         log.Begin(piece, body.Motion != BodyMotion.Falling, body.Height, body.Velocity);
         (stepper.Time, stepper.Height, stepper.Velocity) = (body.Time, body.Height, body.Velocity);
         PhaseEnd end = stepper.Run(ref system, stop, log, cancel);
@@ -148,7 +148,7 @@ internal sealed partial class Flier
         if (!ReferenceEquals(drag, curve))
         {
             curve = drag;
-            line = drag.LineOf(Math.Abs(body.Velocity) / plan.Air.At(body.Height).SoundSpeed_m_per_s);
+            line = drag.LineOf(Math.Abs(body.Velocity) / plan.Site.At(body.Height).SoundSpeed_m_per_s);
         }
 
         return drag[line];

@@ -18,9 +18,7 @@ internal static class FlightLowering
         return new LoweredPlan
         {
             Stages = stages,
-            Air = new AirColumn(plan.Site.Atmosphere, plan.Site.Elevation.Meters),
-            SeaLevelGravity = plan.Site.Gravity.AtSeaLevel.MetersPerSecondSquared,
-            EarthRadius = plan.Site.Gravity.Radius?.Meters ?? double.PositiveInfinity,
+            Site = Lower(plan.Site),
             GuideLength = plan.Guide.Length.Meters,
             Elevation = elevation,
             SinElevation = straightUp ? 1 : Math.Sin(elevation),
@@ -30,6 +28,9 @@ internal static class FlightLowering
             Wind = plan.Site.Wind.MetersPerSecond,
         };
     }
+
+    private static SiteColumn Lower(LaunchSite site) => new(
+        site.Atmosphere, site.Elevation.Meters, site.Gravity.AtSeaLevel.MetersPerSecondSquared, site.Gravity.Radius?.Meters ?? double.PositiveInfinity);
 
     private static LoweredStage Lower(Stage stage, double payload)
     {

@@ -1,5 +1,6 @@
 using System.Runtime.Intrinsics;
 using Staging.Core.Solving;
+using static Staging.Core.Solving.Tsitouras54;
 
 namespace Staging.Core.Flight;
 
@@ -83,24 +84,20 @@ internal struct FlightStep
     public void Advance(ref TrajectorySystem system, double dt)
     {
         double t = Time, h = Height0, v = Velocity0, rise = Rise, s1 = c1, a1 = A1;
-        double u2 = v + dt * (Tsitouras54.A21 * a1), s2 = u2 * rise;
-        double b2 = system.Acceleration(t + Tsitouras54.C2 * dt, h + dt * (Tsitouras54.A21 * s1), u2);
-        double u3 = v + dt * (Tsitouras54.A31 * a1 + Tsitouras54.A32 * b2), s3 = u3 * rise;
-        double b3 = system.Acceleration(t + Tsitouras54.C3 * dt, h + dt * (Tsitouras54.A31 * s1 + Tsitouras54.A32 * s2), u3);
-        double u4 = v + dt * (Tsitouras54.A41 * a1 + Tsitouras54.A42 * b2 + Tsitouras54.A43 * b3), s4 = u4 * rise;
-        double b4 = system.Acceleration(
-            t + Tsitouras54.C4 * dt, h + dt * (Tsitouras54.A41 * s1 + Tsitouras54.A42 * s2 + Tsitouras54.A43 * s3), u4);
-        double u5 = v + dt * (Tsitouras54.A51 * a1 + Tsitouras54.A52 * b2 + Tsitouras54.A53 * b3 + Tsitouras54.A54 * b4), s5 = u5 * rise;
-        double b5 = system.Acceleration(
-            t + Tsitouras54.C5 * dt, h + dt * (Tsitouras54.A51 * s1 + Tsitouras54.A52 * s2 + Tsitouras54.A53 * s3 + Tsitouras54.A54 * s4), u5);
-        double u6 = v + dt * (Tsitouras54.A61 * a1 + Tsitouras54.A62 * b2 + Tsitouras54.A63 * b3 + Tsitouras54.A64 * b4 + Tsitouras54.A65 * b5), s6 = u6 * rise;
-        double b6 = system.Acceleration(
-            t + dt, h + dt * (Tsitouras54.A61 * s1 + Tsitouras54.A62 * s2 + Tsitouras54.A63 * s3 + Tsitouras54.A64 * s4 + Tsitouras54.A65 * s5), u6);
-        double vEnd = v + dt * (Tsitouras54.A71 * a1 + Tsitouras54.A72 * b2 + Tsitouras54.A73 * b3 + Tsitouras54.A74 * b4 + Tsitouras54.A75 * b5 + Tsitouras54.A76 * b6);
-        double hEnd = h + dt * (Tsitouras54.A71 * s1 + Tsitouras54.A72 * s2 + Tsitouras54.A73 * s3 + Tsitouras54.A74 * s4 + Tsitouras54.A75 * s5 + Tsitouras54.A76 * s6);
-        double s7 = vEnd * rise, b7 = system.Acceleration(t + dt, hEnd, vEnd);
-        VelocityError = dt * (Tsitouras54.E1 * a1 + Tsitouras54.E2 * b2 + Tsitouras54.E3 * b3 + Tsitouras54.E4 * b4 + Tsitouras54.E5 * b5 + Tsitouras54.E6 * b6 + Tsitouras54.E7 * b7);
-        HeightError = dt * (Tsitouras54.E1 * s1 + Tsitouras54.E2 * s2 + Tsitouras54.E3 * s3 + Tsitouras54.E4 * s4 + Tsitouras54.E5 * s5 + Tsitouras54.E6 * s6 + Tsitouras54.E7 * s7);
+        double u2 = (A21 * a1).Over(dt, v), s2 = u2 * rise;
+        double b2 = system.Acceleration(t + C2 * dt, (A21 * s1).Over(dt, h), u2);
+        double u3 = (A31 * a1).And(A32, b2).Over(dt, v), s3 = u3 * rise;
+        double b3 = system.Acceleration(t + C3 * dt, (A31 * s1).And(A32, s2).Over(dt, h), u3);
+        double u4 = (A41 * a1).And(A42, b2).And(A43, b3).Over(dt, v), s4 = u4 * rise;
+        double b4 = system.Acceleration(t + C4 * dt, (A41 * s1).And(A42, s2).And(A43, s3).Over(dt, h), u4);
+        double u5 = (A51 * a1).And(A52, b2).And(A53, b3).And(A54, b4).Over(dt, v), s5 = u5 * rise;
+        double b5 = system.Acceleration(t + C5 * dt, (A51 * s1).And(A52, s2).And(A53, s3).And(A54, s4).Over(dt, h), u5);
+        double u6 = (A61 * a1).And(A62, b2).And(A63, b3).And(A64, b4).And(A65, b5).Over(dt, v), s6 = u6 * rise;
+        double b6 = system.Acceleration(t + dt, (A61 * s1).And(A62, s2).And(A63, s3).And(A64, s4).And(A65, s5).Over(dt, h), u6);
+        double vEnd = (A71 * a1).And(A72, b2).And(A73, b3).And(A74, b4).And(A75, b5).And(A76, b6).Over(dt, v), s7 = vEnd * rise;
+        double hEnd = (A71 * s1).And(A72, s2).And(A73, s3).And(A74, s4).And(A75, s5).And(A76, s6).Over(dt, h), b7 = system.Acceleration(t + dt, hEnd, vEnd);
+        VelocityError = dt * (E1 * a1).And(E2, b2).And(E3, b3).And(E4, b4).And(E5, b5).And(E6, b6).And(E7, b7);
+        HeightError = dt * (E1 * s1).And(E2, s2).And(E3, s3).And(E4, s4).And(E5, s5).And(E6, s6).And(E7, s7);
         (H, HeightEnd, VelocityEnd, dense) = (dt, hEnd, vEnd, false);
         (c2, c3, c4, c5, c6, c7) = (s2, s3, s4, s5, s6, s7);
         (a2, a3, a4, a5, a6, a7) = (b2, b3, b4, b5, b6, b7);
@@ -136,12 +133,12 @@ internal struct FlightStep
         if (dense)
             return;
         dense = true;
-        Vector256<double> height = H * (Powers(0) * c1 + Powers(1) * c2 + Powers(2) * c3 + Powers(3) * c4 + Powers(4) * c5 + Powers(5) * c6 + Powers(6) * c7);
-        Vector256<double> velocity = H * (Powers(0) * A1 + Powers(1) * a2 + Powers(2) * a3 + Powers(3) * a4 + Powers(4) * a5 + Powers(5) * a6 + Powers(6) * a7);
+        Vector256<double> height = H * (Powers(0) * c1).And(c2, Powers(1)).And(c3, Powers(2)).And(c4, Powers(3)).And(c5, Powers(4)).And(c6, Powers(5)).And(c7, Powers(6));
+        Vector256<double> velocity = H * (Powers(0) * A1).And(a2, Powers(1)).And(a3, Powers(2)).And(a4, Powers(3)).And(a5, Powers(4)).And(a6, Powers(5)).And(a7, Powers(6));
         (h1, h2, h3, h4) = (height[0], height[1], height[2], height[3]);
         (w1, w2, w3, w4) = (velocity[0], velocity[1], velocity[2], velocity[3]);
     }
 
     /// <summary>What a stage adds to the four powers of the dense output.</summary>
-    private static Vector256<double> Powers(int stage) => Vector256.Create(Tsitouras54.DenseWeights.Slice(4 * stage, 4));
+    private static Vector256<double> Powers(int stage) => Vector256.Create(DenseWeights.Slice(4 * stage, 4));
 }

@@ -1,17 +1,11 @@
 namespace Staging.Core.Flight;
 
-/// <summary>A flight plan as SI numbers, with the air of its site.</summary>
+/// <summary>A flight plan as SI numbers, with the air and the gravity of its site.</summary>
 internal sealed record LoweredPlan
 {
     public required LoweredStage[] Stages { get; init; }
 
-    public required AirColumn Air { get; init; }
-
-    /// <summary>Gravity at sea level [m/s2].</summary>
-    public required double SeaLevelGravity { get; init; }
-
-    /// <summary>Distance of sea level from the centre of the Earth [m]; infinite for uniform gravity.</summary>
-    public required double EarthRadius { get; init; }
+    public required SiteColumn Site { get; init; }
 
     /// <summary>Length of the guide [m].</summary>
     public required double GuideLength { get; init; }

@@ -105,7 +105,7 @@ internal static class QuasiSteadyDescent
     /// <summary>The bottom of the piece below a height: the next multiple of the piece height, and never below the ground.</summary>
     private static double NextLevel(in DescentLaw law, double from)
     {
-        double piece = law.Air.Cell(AirColumn.CellOf(from - KinkPiece / 2)).Length == 0 ? KinkPiece : TallestPiece;
+        double piece = law.Site.Cell(SiteColumn.CellOf(from - KinkPiece / 2)).Length == 0 ? KinkPiece : TallestPiece;
         double level = Math.Ceiling(from / piece - 1e-6) * piece - piece;
         return Math.Max(level, 0);
     }

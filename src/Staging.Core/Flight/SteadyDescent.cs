@@ -24,14 +24,14 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
     /// <summary>The settled speed at a height above the site [m].</summary>
     public static SteadyDescent At(in DescentLaw law, double h)
     {
-        int index = AirColumn.CellOf(h);
-        ReadOnlySpan<double> c = law.Air.Cell(index);
+        int index = SiteColumn.CellOf(h);
+        ReadOnlySpan<double> c = law.Site.Cell(index);
         if (c.IsEmpty)
             return NearKink(law, h);
-        const double Scale = 2 / AirColumn.CellHeight;
-        double u = (h - AirColumn.MiddleOf(index)) * Scale;
+        const double Scale = 2 / SiteColumn.CellHeight;
+        double u = (h - SiteColumn.MiddleOf(index)) * Scale;
         double p = 0, p1 = 0, p2 = 0, p3 = 0;
-        for (int i = AirColumn.Terms - 1; i >= 0; i--)
+        for (int i = SiteColumn.Terms - 1; i >= 0; i--)
         {
             p3 = Math.FusedMultiplyAdd(p3, u, p2);
             p2 = Math.FusedMultiplyAdd(p2, u, p1);
@@ -41,7 +41,7 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
 
         if (!(p > 0))
             return new SteadyDescent(double.PositiveInfinity, double.PositiveInfinity, 0, 0, 0);
-        double q = 1 / (1 + (h + law.Air.SiteElevation) / law.EarthRadius), a = q / law.EarthRadius;
+        double a = law.Site.PerDistance(h);
         double twoK = p * law.DragAreaPerMass, halfK = 1 / twoK;                          // halfK is 1/(2k)
         double scaled = halfK * law.DragAreaPerMass * Scale;                              // Scale/rho
         double r = p1 * scaled, r2 = 2 * p2 * Scale * scaled, r3 = 6 * p3 * Scale * Scale * scaled;
@@ -56,23 +56,22 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
         double third = e * second + dsecond * halfK;
         // In air that thins exponentially the terms are 1, e, 2 e^2, 6 e^3, 24 e^4: the next is about 4 e times the last.
         double remainder = 4 * Math.Abs(e) * Math.Max(Math.Abs(third), 3 * e * second);
-        double g = law.SeaLevelGravity * q * q;
+        double g = law.Site.Gravity(h);
         return new SteadyDescent(2 * halfK * g * (1 + e + second + third), Math.Abs(remainder), twoK, R * twoK, g);
     }
 
     /// <summary>Where the profile has a kink: first order and its square, with density differenced. The kink itself is passed within 1/(2k).</summary>
     private static SteadyDescent NearKink(in DescentLaw law, double h)
     {
-        double below = law.Air.At(h - DifferenceStep).Density_kg_per_m3, rho = law.Air.At(h).Density_kg_per_m3,
-            above = law.Air.At(h + DifferenceStep).Density_kg_per_m3;
+        double below = law.Site.At(h - DifferenceStep).Density_kg_per_m3, rho = law.Site.At(h).Density_kg_per_m3,
+            above = law.Site.At(h + DifferenceStep).Density_kg_per_m3;
         if (!(rho > 0))
             return new SteadyDescent(double.PositiveInfinity, double.PositiveInfinity, 0, 0, 0);
-        double q = 1 / (1 + (h + law.Air.SiteElevation) / law.EarthRadius);
         double halfK = 1 / (rho * law.DragAreaPerMass);
         double R = (above - below) / (2 * DifferenceStep * rho);
-        double e = (-2 * q / law.EarthRadius - R) * halfK;
+        double e = (-2 * law.Site.PerDistance(h) - R) * halfK;
         // The second term is 2 e^2 as in air that thins exponentially, right to a third or so; this cell is a small part of a descent.
-        double g = law.SeaLevelGravity * q * q;
+        double g = law.Site.Gravity(h);
         return new SteadyDescent(2 * halfK * g * (1 + e + 2 * e * e), ShareOfKink * e * e, 1 / halfK, R / halfK, g);
     }
 

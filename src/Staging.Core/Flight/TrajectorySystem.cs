@@ -13,7 +13,7 @@ namespace Staging.Core.Flight;
 /// A piece is flown one way, up or down, and drag opposes that way. Where a step reaches past the turning point before the event cuts it off, drag goes on smoothly as
 /// v^2: with v |v| its curvature would jump there, and the error estimate of that step would mean nothing.
 /// </remarks>
-internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double earthRadius, in FlightPiece piece, FlightWatch watch) : IOdeSystem
+internal struct TrajectorySystem(SiteColumn site, in FlightPiece piece, FlightWatch watch) : IOdeSystem
 {
     /// <summary>Event of a Mach number that rises above the line of the drag table in use.</summary>
     public const int MachAbove = 2;
@@ -22,7 +22,6 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
     public const int MachBelow = 3;
 
     private readonly FlightPiece piece = piece;
-    private readonly double perRadius = 1 / earthRadius;
     private readonly double way = watch == FlightWatch.Falling ? -1 : 1;
     private double[] cell = [];
     private int cellIndex = int.MinValue;
@@ -61,7 +60,7 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
     public void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
     {
         (values[0], values[1]) = Watched(y[0], y[1]);
-        double M = Math.Abs(y[1]) * Air(y[0]).ReciprocalSound;
+        double M = Math.Abs(y[1]) * Around(y[0]).ReciprocalSound;
         (values[MachAbove], values[MachBelow]) = (M - piece.Line.High, M - piece.Line.Low);
     }
 
@@ -69,14 +68,14 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
     public readonly bool MayFire(double lowest, double highest, double slowest, double fastest, double leastMach, double greatestMach) => watch switch
     {
         FlightWatch.Guide => highest >= GuideHeight || slowest <= 0,
-        FlightWatch.Rising => slowest <= 0 || highest >= air.Ceiling,
+        FlightWatch.Rising => slowest <= 0 || highest >= site.Ceiling,
         _ => lowest <= 0,
     } || greatestMach >= piece.Line.High || leastMach <= piece.Line.Low;
 
     private readonly (double First, double Second) Watched(double h, double v) => watch switch
     {
         FlightWatch.Guide => (h - GuideHeight, v),
-        FlightWatch.Rising => (v, h - air.Ceiling),
+        FlightWatch.Rising => (v, h - site.Ceiling),
         _ => (h, 1),
     };
 
@@ -88,60 +87,56 @@ internal struct TrajectorySystem(AirColumn air, double seaLevelGravity, double e
         double tau = t - piece.Start;
         double perMass = 1 / (piece.Mass0 - tau * (piece.MassFlow + piece.HalfMassFlowSlope * tau));
         double F = piece.ThrustSign * (piece.Thrust0 + piece.ThrustSlope * tau) - piece.Friction;
-        (double rho, double reciprocalSound) = Air(h);
+        (double rho, double reciprocalSound, double g) = Around(h);
         double speed = way * v, M = speed * reciprocalSound;
         LastReciprocalSound = reciprocalSound;
-        return F * perMass - Gravity(h) * piece.GravityShare - rho * (v * speed * perMass) * piece.Line.HalfArea(M);
+        double dragPerArea = rho * (v * speed * perMass);
+        return Math.FusedMultiplyAdd(-dragPerArea, piece.Line.HalfArea(M), Math.FusedMultiplyAdd(F, perMass, -g * piece.GravityShare));
     }
 
-    /// <summary>g = g0 (R/(R + z))^2 [m/s2]; an infinite radius makes it uniform.</summary>
-    public readonly double Gravity(double h)
-    {
-        double q = 1 / (1 + (air.SiteElevation + h) * perRadius);
-        return seaLevelGravity * q * q;
-    }
+    /// <summary>Gravity at a height [m/s2].</summary>
+    public readonly double Gravity(double h) => site.Gravity(h);
 
+    /// <summary>Density [kg/m3], reciprocal speed of sound [s/m] and gravity [m/s2] at a height.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private (double Density, double ReciprocalSound) Air(double h)
+    private (double Density, double ReciprocalSound, double Gravity) Around(double h)
     {
-        double u = (h - cellMiddle) * (2 / AirColumn.CellHeight);
+        double u = (h - cellMiddle) * (2 / SiteColumn.CellHeight);
         if (!(Math.Abs(u) <= 1))
         {
             Enter(h);
-            u = (h - cellMiddle) * (2 / AirColumn.CellHeight);
+            u = (h - cellMiddle) * (2 / SiteColumn.CellHeight);
         }
 
         double[] c = cell;
-        if (c.Length != 2 * AirColumn.Terms)
+        if (c.Length != SiteColumn.CellLength)
             return Direct(h);
         // Estrin's scheme: short chains for the processor.
         double u2 = u * u, u4 = u2 * u2;
-        return (Estrin(c, u, u2, u4), Estrin(c.AsSpan(AirColumn.Terms), u, u2, u4));
+        return (Math.FusedMultiplyAdd(Cubic(c, 4, u, u2), u4, Cubic(c, 0, u, u2)),
+            Math.FusedMultiplyAdd(Cubic(c, SiteColumn.Terms + 4, u, u2), u4, Cubic(c, SiteColumn.Terms, u, u2)),
+            Cubic(c, SiteColumn.GravityAt, u, u2));
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static double Estrin(ReadOnlySpan<double> c, double u, double u2, double u4)
-    {
-        double low = Math.FusedMultiplyAdd(Math.FusedMultiplyAdd(c[3], u, c[2]), u2, Math.FusedMultiplyAdd(c[1], u, c[0]));
-        double high = Math.FusedMultiplyAdd(Math.FusedMultiplyAdd(c[7], u, c[6]), u2, Math.FusedMultiplyAdd(c[5], u, c[4]));
-        return Math.FusedMultiplyAdd(high, u4, low);
-    }
+    private static double Cubic(double[] c, int at, double u, double u2) =>
+        Math.FusedMultiplyAdd(Math.FusedMultiplyAdd(c[at + 3], u, c[at + 2]), u2, Math.FusedMultiplyAdd(c[at + 1], u, c[at]));
 
     [MethodImpl(MethodImplOptions.NoInlining)]
     private void Enter(double h)
     {
-        int index = AirColumn.CellOf(h);
+        int index = SiteColumn.CellOf(h);
         if (index == cellIndex)
             return;
         cellIndex = index;
-        cell = air.Cell(index);
-        cellMiddle = AirColumn.MiddleOf(index);
+        cell = site.Cell(index);
+        cellMiddle = SiteColumn.MiddleOf(index);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private readonly (double Density, double ReciprocalSound) Direct(double h)
+    private readonly (double Density, double ReciprocalSound, double Gravity) Direct(double h)
     {
-        AirSample sample = air.At(h);
-        return (sample.Density_kg_per_m3, 1 / sample.SoundSpeed_m_per_s);
+        AirSample sample = site.At(h);
+        return (sample.Density_kg_per_m3, 1 / sample.SoundSpeed_m_per_s, site.Gravity(h));
     }
 }

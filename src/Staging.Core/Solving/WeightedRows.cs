@@ -6,7 +6,7 @@ namespace Staging.Core.Solving;
 
 /// <summary>
 /// Weighted sums of rows of equal length, such as the slopes of the stages of a one-step method, in vector lanes. Each place is summed in the order of the
-/// rows, so lanes and scalars give the same bits. Where the last lanes would reach beyond the row they are moved back, and write some places twice.
+/// rows, each product rounded once with the sum it joins, so lanes and scalars give the same bits. Where the last lanes would reach beyond the row they are moved back, and write some places twice.
 /// </summary>
 internal static class WeightedRows
 {
@@ -22,15 +22,16 @@ internal static class WeightedRows
         Check(weights, rows, n);
         ArgumentOutOfRangeException.ThrowIfNotEqual(y.Length, n);
         ref double row = ref MemoryMarshal.GetReference(rows), from = ref MemoryMarshal.GetReference(y), to = ref MemoryMarshal.GetReference(result);
+        var factor = new Vector<double>(h);
         int last = n - Vector<double>.Count;
         for (int i = 0; last >= 0 && i < n; i += Vector<double>.Count)
         {
             int at = Math.Min(i, last);
-            (Vector.LoadUnsafe(ref from, (nuint)at) + h * Sum(weights, ref row, n, at)).StoreUnsafe(ref to, (nuint)at);
+            Vector.FusedMultiplyAdd(factor, Sum(weights, ref row, n, at), Vector.LoadUnsafe(ref from, (nuint)at)).StoreUnsafe(ref to, (nuint)at);
         }
 
         for (int i = last >= 0 ? n : 0; i < n; i++)
-            result[i] = y[i] + h * Single(weights, rows, n, i);
+            result[i] = Math.FusedMultiplyAdd(h, Single(weights, rows, n, i), y[i]);
     }
 
     /// <summary>Writes h (w0 row0 + w1 row1 + ...).</summary>
@@ -65,7 +66,7 @@ internal static class WeightedRows
     {
         Vector<double> sum = weights[0] * Vector.LoadUnsafe(ref row, (nuint)i);
         for (int j = 1; j < weights.Length; j++)
-            sum += weights[j] * Vector.LoadUnsafe(ref row, (nuint)(j * n + i));
+            sum = Vector.FusedMultiplyAdd(new Vector<double>(weights[j]), Vector.LoadUnsafe(ref row, (nuint)(j * n + i)), sum);
         return sum;
     }
 
@@ -74,7 +75,7 @@ internal static class WeightedRows
     {
         double sum = weights[0] * rows[i];
         for (int j = 1; j < weights.Length; j++)
-            sum += weights[j] * rows[j * n + i];
+            sum = Math.FusedMultiplyAdd(weights[j], rows[j * n + i], sum);
         return sum;
     }
 }

@@ -31,13 +31,13 @@ public class FlightStepperTests
                 ConstantFriction = Force.FromNewtons(0.2),
             },
         };
-        var air = new AirColumn(StandardAtmosphere.Us1976, 200);
+        var site = new SiteColumn(StandardAtmosphere.Us1976, 200, G, Radius);
         Pair pair = new(Options(tolerance));
         pair.Put(plan.Flown().Main.The(FlightEventKind.LiftOff).Time.Seconds, 0, 0);
         foreach ((FlightPiece piece, double stop, bool guided) in PiecesOf(plan))
         {
             FlightWatch watch = guided ? FlightWatch.Guide : piece.ThrustSign > 0 ? FlightWatch.Rising : FlightWatch.Falling;
-            pair.Run(new TrajectorySystem(air, G, Radius, piece, watch) { GuideHeight = Math.Sin(elevation * Math.PI / 180) }, stop);
+            pair.Run(new TrajectorySystem(site, piece, watch) { GuideHeight = Math.Sin(elevation * Math.PI / 180) }, stop);
         }
 
         Assert.True(pair.Steps > 50);
@@ -53,14 +53,14 @@ public class FlightStepperTests
     [InlineData(45, 1)]
     public void A_throw_meets_ceiling_top_and_corners_alike(double ceiling, double longest)
     {
-        var air = new AirColumn(new Still { Ceiling_m = ceiling }, 0);
+        var site = new SiteColumn(new Still { Ceiling_m = ceiling }, 0, G, double.PositiveInfinity);
         foreach (DragLine line in (ReadOnlySpan<DragLine>)[DragLine.Fixed(0), new DragLine(1e-6, 1e-6, 0.02, 0.05), new DragLine(1e-6, 1e-6, 0.03, 0.2)])
         {
             Pair pair = new(Options(1e-7, longest));
             pair.Put(0, 0, 30);
             var piece = new FlightPiece { Mass0 = 1, Line = line, Rise = 1, GravityShare = 1, ThrustSign = 1 };
             for (int leg = 0; leg < 4; leg++)
-                pair.Run(new TrajectorySystem(air, G, double.PositiveInfinity, piece, FlightWatch.Rising), 20);
+                pair.Run(new TrajectorySystem(site, piece, FlightWatch.Rising), 20);
         }
     }
 
@@ -68,11 +68,11 @@ public class FlightStepperTests
     [Fact]
     public void A_root_at_the_start_is_no_event()
     {
-        var air = new AirColumn(new Still(), 0);
+        var site = new SiteColumn(new Still(), 0, G, double.PositiveInfinity);
         Pair pair = new(Options(1e-8));
         pair.Put(0, 0, 0);
         var piece = new FlightPiece { Mass0 = 1, Thrust0 = 30, Line = DragLine.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
-        pair.Run(new TrajectorySystem(air, G, double.PositiveInfinity, piece, FlightWatch.Guide) { GuideHeight = 5 }, 9);
+        pair.Run(new TrajectorySystem(site, piece, FlightWatch.Guide) { GuideHeight = 5 }, 9);
         Assert.Equal([0], pair.FiredIndices);
         Assert.Equal(5, pair.Height, 6);
     }
@@ -81,12 +81,12 @@ public class FlightStepperTests
     [Fact]
     public void Events_at_one_time_all_fire_in_order()
     {
-        var air = new AirColumn(new Still(), 0);
+        var site = new SiteColumn(new Still(), 0, G, double.PositiveInfinity);
         Pair pair = new(Options(1e-10) with { EventTimeTolerance = Duration.FromSeconds(1e-5) });
         pair.Put(0, 50, 0);
         double impact = Math.Sqrt(2 * G * 50);
         var piece = new FlightPiece { Mass0 = 1, Line = new DragLine(0, 0, -1, (impact - G * 1e-6) / 340), Rise = 1, GravityShare = 1, ThrustSign = -1 };
-        pair.Run(new TrajectorySystem(air, G, double.PositiveInfinity, piece, FlightWatch.Falling), 9);
+        pair.Run(new TrajectorySystem(site, piece, FlightWatch.Falling), 9);
         Assert.Equal([0, TrajectorySystem.MachAbove], pair.FiredIndices);
     }
 
@@ -94,11 +94,11 @@ public class FlightStepperTests
     [Fact]
     public void A_stop_on_a_root_fires_at_the_stop()
     {
-        var air = new AirColumn(new Still(), 0);
+        var site = new SiteColumn(new Still(), 0, G, double.PositiveInfinity);
         Pair pair = new(Options(1e-8));
         pair.Put(0, 0, 2 * G);
         var piece = new FlightPiece { Mass0 = 1, Line = DragLine.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
-        pair.Run(new TrajectorySystem(air, G, double.PositiveInfinity, piece, FlightWatch.Rising), 2);
+        pair.Run(new TrajectorySystem(site, piece, FlightWatch.Rising), 2);
         Assert.Equal(2, pair.Time);
     }
 
@@ -108,11 +108,11 @@ public class FlightStepperTests
     [InlineData(1, 4)]
     public void Both_fail_alike(double density, int steps)
     {
-        var air = new AirColumn(new Still { Density = density }, 0);
+        var site = new SiteColumn(new Still { Density = density }, 0, G, Radius);
         Pair pair = new(Options(1e-9) with { MostSteps = steps });
         pair.Put(0, 100, -1);
         var piece = new FlightPiece { Mass0 = 1, Line = DragLine.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
-        pair.Run(new TrajectorySystem(air, G, Radius, piece, FlightWatch.Falling), 100);
+        pair.Run(new TrajectorySystem(site, piece, FlightWatch.Falling), 100);
         Assert.NotNull(pair.Failure);
     }
 
@@ -135,9 +135,9 @@ public class FlightStepperTests
     [InlineData(false)]
     public void Drag_goes_on_smoothly_past_the_turning_point(bool rising)
     {
-        var air = new AirColumn(new Still(), 0);
+        var site = new SiteColumn(new Still(), 0, G, double.PositiveInfinity);
         var piece = new FlightPiece { Mass0 = 1, Line = DragLine.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
-        var system = new TrajectorySystem(air, G, double.PositiveInfinity, piece, rising ? FlightWatch.Rising : FlightWatch.Falling);
+        var system = new TrajectorySystem(site, piece, rising ? FlightWatch.Rising : FlightWatch.Falling);
         double atRest = system.Acceleration(0, 10, 0);
         Assert.Equal(-G, atRest);
         Assert.Equal(rising, system.Acceleration(0, 10, 3) < atRest);

@@ -20,14 +20,14 @@ public class QuasiSteadyDescentTests
     [InlineData(0.06, 0.06, 12_000, 1)]
     public void Agrees_with_the_full_equation(double mass, double area, double height, double overSettled)
     {
-        var air = new AirColumn(StandardAtmosphere.Us1976, 100);
-        var law = new DescentLaw(air, G, Radius, area / mass);
+        var site = new SiteColumn(StandardAtmosphere.Us1976, 100, G, Radius);
+        var law = new DescentLaw(site, area / mass);
         double v0 = -Math.Sqrt(SteadyDescent.At(law, height).SpeedSquared) * overSettled;
         Assert.True(SteadyDescent.At(law, height).Settles);
         (double time, double velocity, _) = QuasiSteadyDescent.ToGround(law, 0, height, v0, new DenseTrack(2, Tsitouras54.DenseDegree));
 
         var piece = new FlightPiece { Mass0 = mass, Line = DragLine.Fixed(area / 2), Rise = 1, GravityShare = 1, ThrustSign = -1 };
-        var system = new TrajectorySystem(air, G, Radius, piece, FlightWatch.Falling);
+        var system = new TrajectorySystem(site, piece, FlightWatch.Falling);
         var full = new Integrator<Tsitouras54>(new SolverOptions { RelativeTolerance = 1e-12, ScaledAbsoluteTolerance = 1e-13 }, [100, 100]);
         full.State[0] = height;
         full.State[1] = v0;
@@ -40,13 +40,13 @@ public class QuasiSteadyDescentTests
     [Fact]
     public void The_record_follows_the_settling()
     {
-        var air = new AirColumn(StandardAtmosphere.Us1976, 0);
-        var law = new DescentLaw(air, G, Radius, 0.05 / 0.063);
+        var site = new SiteColumn(StandardAtmosphere.Us1976, 0, G, Radius);
+        var law = new DescentLaw(site, 0.05 / 0.063);
         var track = new DenseTrack(2, Tsitouras54.DenseDegree);
         double v0 = -5 * Math.Sqrt(SteadyDescent.At(law, 300).SpeedSquared);
         QuasiSteadyDescent.ToGround(law, 0, 300, v0, track);
         var piece = new FlightPiece { Mass0 = 0.063, Line = DragLine.Fixed(0.025), Rise = 1, GravityShare = 1, ThrustSign = -1 };
-        var system = new TrajectorySystem(air, G, Radius, piece, FlightWatch.Falling);
+        var system = new TrajectorySystem(site, piece, FlightWatch.Falling);
         var full = new Integrator<Tsitouras54>(new SolverOptions { RelativeTolerance = 1e-11, ScaledAbsoluteTolerance = 1e-12 }, [100, 100]);
         full.State[0] = 300;
         full.State[1] = v0;
@@ -63,13 +63,13 @@ public class QuasiSteadyDescentTests
     [Fact]
     public void The_recorded_course_follows_the_full_equation()
     {
-        var air = new AirColumn(StandardAtmosphere.Us1976, 0);
-        var law = new DescentLaw(air, G, Radius, 0.05 / 0.063);
+        var site = new SiteColumn(StandardAtmosphere.Us1976, 0, G, Radius);
+        var law = new DescentLaw(site, 0.05 / 0.063);
         var track = new DenseTrack(2, Tsitouras54.DenseDegree);
         double v0 = -Math.Sqrt(SteadyDescent.At(law, 900).SpeedSquared);
         QuasiSteadyDescent.ToGround(law, 5, 900, v0, track);
         var piece = new FlightPiece { Start = 5, Mass0 = 0.063, Line = DragLine.Fixed(0.025), Rise = 1, GravityShare = 1, ThrustSign = -1 };
-        var system = new TrajectorySystem(air, G, Radius, piece, FlightWatch.Falling);
+        var system = new TrajectorySystem(site, piece, FlightWatch.Falling);
         var full = new Integrator<Tsitouras54>(new SolverOptions { RelativeTolerance = 1e-11, ScaledAbsoluteTolerance = 1e-12 }, [100, 100]) { Time = 5 };
         full.State[0] = 900;
         full.State[1] = v0;
@@ -86,9 +86,9 @@ public class QuasiSteadyDescentTests
     [Fact]
     public void A_body_with_little_drag_is_not_followed_this_way()
     {
-        var air = new AirColumn(StandardAtmosphere.Us1976, 0);
-        Assert.False(SteadyDescent.At(new DescentLaw(air, G, Radius, 2e-4 / 0.1), 300).Settles);
-        Assert.False(SteadyDescent.At(new DescentLaw(new AirColumn(new Vacuum(), 0), G, Radius, 1), 300).Settles);
+        var site = new SiteColumn(StandardAtmosphere.Us1976, 0, G, Radius);
+        Assert.False(SteadyDescent.At(new DescentLaw(site, 2e-4 / 0.1), 300).Settles);
+        Assert.False(SteadyDescent.At(new DescentLaw(new SiteColumn(new Vacuum(), 0, G, Radius), 1), 300).Settles);
     }
 
     private sealed class Vacuum : IAtmosphere
