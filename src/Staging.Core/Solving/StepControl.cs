@@ -10,8 +10,7 @@ namespace Staging.Core.Solving;
 /// <param name="memory">Weight b of the error before [-]: 0 is plain control, 0.4 the smoothest in use.</param>
 internal struct StepControl(int order, double memory)
 {
-    /// <summary>Steps are chosen a tenth shorter than the error allows: log2 0.9.</summary>
-    private const double LogSafety = -0.15200309344504997;
+    private const double Safety = 0.9;
     private const double MostGrowth = 6;
     private const double MostShrink = 0.2;
     private const double ShrinkWhenNotFinite = 0.1;
@@ -38,7 +37,7 @@ internal struct StepControl(int order, double memory)
     public void Accept(double h, double errorSquare, bool afterRejection)
     {
         double logSquare = BinaryLogarithm.Of(errorSquare > SmallestSquare ? errorSquare : SmallestSquare);
-        double growth = BinaryLogarithm.Power(Math.FusedMultiplyAdd(ofSquare, logSquare, Math.FusedMultiplyAdd(ofSquareBefore, lastLogSquare, LogSafety)));
+        double growth = Safety * BinaryLogarithm.Power(Math.FusedMultiplyAdd(ofSquare, logSquare, ofSquareBefore * lastLogSquare));
         growth = Math.Clamp(growth, MostShrink, afterRejection ? 1 : MostGrowth);
         // A step cut short by a stop time can only say that more is allowed; what was known of longer steps stays known.
         bool cut = h < Suggested;
@@ -54,6 +53,6 @@ internal struct StepControl(int order, double memory)
 
     /// <summary>A step of size <paramref name="h"/> was refused; an error that is not finite says nothing but "much smaller".</summary>
     public void Reject(double h, double errorSquare) => Suggested = double.IsFinite(errorSquare)
-        ? h * Math.Max(MostShrink, BinaryLogarithm.Power(Math.FusedMultiplyAdd(ofRefused, BinaryLogarithm.Of(errorSquare), LogSafety)))
+        ? h * Math.Max(MostShrink, Safety * BinaryLogarithm.Power(ofRefused * BinaryLogarithm.Of(errorSquare)))
         : h * ShrinkWhenNotFinite;
 }

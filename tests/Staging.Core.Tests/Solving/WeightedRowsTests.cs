@@ -11,7 +11,7 @@ public class WeightedRowsTests
 
     [Theory]
     [MemberData(nameof(Lengths))]
-    public void Every_place_has_the_bits_of_the_plain_sum(int n)
+    public void Every_place_has_the_bits_of_the_fused_sum(int n)
     {
         double[] rows = [.. Enumerable.Range(0, 4 * n).Select(i => Math.Sin(1 + i))], y = [.. Enumerable.Range(0, n).Select(i => Math.Cos(i))];
         double[] written = new double[n], added = new double[n];
@@ -19,9 +19,9 @@ public class WeightedRowsTests
         WeightedRows.AddTo(y, 0.7, Weights, rows, added);
         for (int i = 0; i < n; i++)
         {
-            double sum = Weights[0] * rows[i] + Weights[1] * rows[n + i] + Weights[2] * rows[2 * n + i] + Weights[3] * rows[3 * n + i];
+            double sum = (Weights[0] * rows[i]).And(Weights[1], rows[n + i]).And(Weights[2], rows[2 * n + i]).And(Weights[3], rows[3 * n + i]);
             Assert.Equal(0.7 * sum, written[i]);
-            Assert.Equal(y[i] + 0.7 * sum, added[i]);
+            Assert.Equal(sum.Over(0.7, y[i]), added[i]);
         }
     }
 
