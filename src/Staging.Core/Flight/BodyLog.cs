@@ -72,7 +72,7 @@ internal sealed class BodyLog(bool keepTrack)
         if (watchSpeed)
             FindFastest(ref step, ref system, length);
         if (FollowBend)
-            AddBend(ref step, system, length);
+            Bend += TurnBend.Over(ref step, ref system, length);
     }
 
     /// <summary>
@@ -106,19 +106,6 @@ internal sealed class BodyLog(bool keepTrack)
             (double h, double v) = step.At(step.Time + length);
             Keep(step.Time + length, h, v);
         }
-    }
-
-    /// <summary>Simpson's rule over a step: a proxy asks for no more.</summary>
-    private void AddBend(ref FlightStep step, in TrajectorySystem system, double length)
-    {
-        double sum = 0;
-        for (int i = 0; i <= 2; i++)
-        {
-            (double h, double v) = step.At(step.Time + 0.5 * i * length);
-            sum += (i == 1 ? 4 : 1) * system.Gravity(h) / Math.Max(v, double.Epsilon);
-        }
-
-        Bend += sum * length / 6;
     }
 
     private void Keep(double time, double height, double speed)

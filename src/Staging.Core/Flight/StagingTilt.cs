@@ -5,8 +5,8 @@ namespace Staging.Core.Flight;
 /// <summary>How long staging may wait before the flight path has bent too far.</summary>
 public static class StagingTilt
 {
-    /// <summary>Spacing of the samples for the integral of g/v [s]: the proxy is not worth more.</summary>
-    private const double Spacing = 0.005;
+    /// <summary>Length of the pieces over which g/v is integrated by Simpson's rule [s].</summary>
+    private const double Piece = 0.005;
 
     /// <summary>
     /// The latest ignition of a stage at which the path still stands within a limit from vertical. The flight is a straight line, so the
@@ -36,8 +36,8 @@ public static class StagingTilt
         double rate = Rate(run, coast, parting, t);
         while (t < end)
         {
-            double next = Math.Min(t + Spacing, end), rateNext = Rate(run, coast, parting, next);
-            double part = 0.5 * (rate + rateNext) * (next - t);
+            double next = Math.Min(t + Piece, end), rateNext = Rate(run, coast, parting, next);
+            double part = (next - t) / 6 * (rate + 4 * Rate(run, coast, parting, 0.5 * (t + next)) + rateNext);
             if (part >= bend)
             {
                 double at = t + (next - t) * Math.Max(0, bend / part);
@@ -56,6 +56,6 @@ public static class StagingTilt
     {
         FlightState state = (t < parting ? run.Main : coast).At(Duration.FromSeconds(t));
         double g = run.Plan.Site.Gravity.At(run.Plan.Site.Elevation + state.Height).MetersPerSecondSquared;
-        return g / Math.Max(state.Velocity.MetersPerSecond, 1e-6);
+        return g / Math.Max(state.Velocity.MetersPerSecond, TurnBend.Slowest);
     }
 }
