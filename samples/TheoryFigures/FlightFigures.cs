@@ -152,7 +152,7 @@ internal static class FlightFigures
         };
     }
 
-    private static FinSet Fins(double root, double tip, double span, double sweep, double station) => new()
+    private static FinGroup Fins(double root, double tip, double span, double sweep, double station) => new()
     {
         Count = 3,
         RootChord = Mm(root),

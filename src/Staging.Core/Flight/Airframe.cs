@@ -10,14 +10,17 @@ public sealed record Airframe
     /// <summary>Step between two diameters that counts as a mismatch [m].</summary>
     private const double Mismatch = 1e-5;
 
+    /// <summary>Share of the diameter by which fins and the body under them may differ [-]: half of it enters their interference.</summary>
+    private const double FinMismatch = 0.01;
+
     /// <summary>The nose.</summary>
     public required Nose Nose { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Tubes and transitions behind the nose, fore to aft; none or more.</summary>
     public required ImmutableArray<BodyPart> Body { get; init => field = Guard.Set(value); }
 
-    /// <summary>Sets of fins, in any order; none or more.</summary>
-    public required ImmutableArray<FinSet> Fins { get; init => field = Guard.Set(value); }
+    /// <summary>Groups of fins, in any order; none or more.</summary>
+    public required ImmutableArray<FinGroup> Fins { get; init => field = Guard.Set(value); }
 
     /// <summary>Length from the nose tip to the aft end [m].</summary>
     public Length Length => Length.FromMeters(Nose.Length.Meters + Body.Sum(p => p.Length.Meters));
@@ -35,11 +38,12 @@ public sealed record Airframe
     /// <param name="parts">Its tubes and transitions, fore to aft.</param>
     /// <param name="fins">Its fins, stations from the nose tip of the whole.</param>
     /// <returns>A new airframe.</returns>
-    public Airframe With(ImmutableArray<BodyPart> parts, ImmutableArray<FinSet> fins) => this with { Body = Body.AddRange(parts), Fins = Fins.AddRange(fins) };
+    public Airframe With(ImmutableArray<BodyPart> parts, ImmutableArray<FinGroup> fins) => this with { Body = Body.AddRange(parts), Fins = Fins.AddRange(fins) };
 
     /// <summary>Looks whether the parts fit together.</summary>
     /// <returns>
-    /// Warnings <c>FLT030</c> where diameters do not meet and <c>FLT031</c> where a fin reaches beyond the aft end; empty when there is nothing to say.
+    /// Warnings <c>FLT030</c> where diameters do not meet, <c>FLT031</c> where a fin reaches beyond the aft end and <c>FLT033</c> where fins name another diameter than that
+    /// of the body under them; empty when there is nothing to say.
     /// </returns>
     public ImmutableArray<ModelFinding> Check()
     {
@@ -64,9 +68,32 @@ public sealed record Airframe
                 findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT031", $"Fins[{i}].Station", Text(
                     $"The root chord ends at {end * 1e3:F1} mm, the body at {Length.Millimeters:F1} mm; the root should lie on the body.")));
             }
+
+            double named = Fins[i].BodyDiameter.Meters, under = DiameterAt(0.5 * (Fins[i].Station.Meters + end));
+            if (Math.Abs(named - under) > FinMismatch * under)
+            {
+                findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT033", $"Fins[{i}].BodyDiameter", Text(
+                    $"The fins name a body of {named * 1e3:F2} mm; under the middle of their root it is {under * 1e3:F2} mm. Interference takes what the fins name.")));
+            }
         }
 
         return findings.ToImmutable();
+    }
+
+    /// <summary>Diameter of the body at a station behind the nose [m]; beyond the ends, that of the end. A nose counts as its base: its shape is not a line.</summary>
+    private double DiameterAt(double station)
+    {
+        double start = Nose.Length.Meters, diameter = Nose.Diameter.Meters;
+        foreach (BodyPart part in Body)
+        {
+            if (station < start)
+                break;
+            double share = Math.Min(1, (station - start) / part.Length.Meters);
+            diameter = double.Lerp(part.ForeDiameter.Meters, part.AftDiameter.Meters, share);
+            start += part.Length.Meters;
+        }
+
+        return diameter;
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

@@ -70,7 +70,7 @@ public static class Barrowman
     /// C = [1 + K R/(S + R)] 4 N (S/d)^2/(1 + sqrt(1 + (2 LF/(CR + CT))^2)), K = 1 for 3 or 4 fins and 1/2 for 6;
     /// X = XB + (XR/3)(CR + 2 CT)/(CR + CT) + (CR + CT - CR CT/(CR + CT))/6, LF the length of the mid-chord line.
     /// </summary>
-    private static NormalForce Fins(string name, FinSet fins, double d)
+    private static NormalForce Fins(string name, FinGroup fins, double d)
     {
         double CR = fins.RootChord.Meters, CT = fins.TipChord.Meters, S = fins.Span.Meters, XR = fins.Sweep.Meters, R = fins.BodyDiameter.Meters / 2;
         double middle = XR + 0.5 * (CT - CR), LF = Math.Sqrt(S * S + middle * middle);

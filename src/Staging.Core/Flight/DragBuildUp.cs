@@ -34,7 +34,7 @@ public static class DragBuildUp
 
         double bodyFriction = SkinFriction.Mean(unitRe * l, k / l, M) * BodyFormFactor(l / d) * BodyShape.WettedArea(airframe) / A;
         double finFriction = 0, finPressure = 0;
-        foreach (FinSet fins in airframe.Fins)
+        foreach (FinGroup fins in airframe.Fins)
         {
             double c = 0.5 * (fins.RootChord.Meters + fins.TipChord.Meters);
             double thickness = fins.Thickness.Meters / c;

@@ -11,7 +11,7 @@ internal static class FinDrag
     /// <summary>Least angle of the Mach cone relation, so that the thin-wing formula does not blow up at the speed of sound [-]: M = 1.2.</summary>
     private const double LeastBeta = 0.6633;
 
-    public static double Pressure(FinSet fins, double M)
+    public static double Pressure(FinGroup fins, double M)
     {
         double span = fins.Span.Meters, t = fins.Thickness.Meters, chord = 0.5 * (fins.RootChord.Meters + fins.TipChord.Meters);
         double cosine = span / Math.Sqrt(span * span + fins.Sweep.Meters * fins.Sweep.Meters);

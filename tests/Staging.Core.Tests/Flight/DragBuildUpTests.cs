@@ -70,7 +70,7 @@ public class DragBuildUpTests
     [InlineData(FinEdge.Rounded, 2, 1.09534 + 0.125)]
     public void Edges_of_fins_by_hand(FinEdge edge, double M, double expected)
     {
-        FinSet fins = TestAirframes.Upper.Fins[0] with { Edge = edge, Sweep = Length.Zero };
+        FinGroup fins = TestAirframes.Upper.Fins[0] with { Edge = edge, Sweep = Length.Zero };
         double wave = edge == FinEdge.Square || M < 1.2 ? 0 : 4 * (1.5 / 37.5) * (1.5 / 37.5) / Math.Sqrt(M * M - 1) * fins.PlanformArea.SquareMeters;
         double ours = FinDrag.Pressure(fins, M) / fins.Count;
         Assert.Equal(expected, (ours - wave) / (0.040 * 0.0015), 1e-5);

@@ -51,8 +51,8 @@ public class StabilityTests
     [Fact]
     public void Six_fins_interfere_half_as_much()
     {
-        FinSet three = TestAirframes.Upper.Fins[0], six = three with { Count = 6 };
-        double Slope(FinSet fins) => (TestAirframes.Upper with { Fins = [fins] }).Stability().Parts.Single(p => p.Part.StartsWith("fins", StringComparison.Ordinal)).Slope;
+        FinGroup three = TestAirframes.Upper.Fins[0], six = three with { Count = 6 };
+        double Slope(FinGroup fins) => (TestAirframes.Upper with { Fins = [fins] }).Stability().Parts.Single(p => p.Part.StartsWith("fins", StringComparison.Ordinal)).Slope;
         double share = 12.4 / (40 + 12.4);
         Assert.Equal(2 * (1 + 0.5 * share) / (1 + share), Slope(six) / Slope(three), 12);
     }
@@ -116,8 +116,32 @@ public class StabilityTests
     [Fact]
     public void Parts_that_do_not_meet_are_found()
     {
-        Airframe step = TestAirframes.Upper.With([BodyPart.Tube(Mm(50), Mm(30))], [TestAirframes.Upper.Fins[0] with { Station = Mm(380) }]);
+        Airframe step = TestAirframes.Upper.With([BodyPart.Tube(Mm(50), Mm(30))], [TestAirframes.Upper.Fins[0] with { Station = Mm(380), BodyDiameter = Mm(30) }]);
         Assert.Equal(["FLT030", "FLT031"], step.Check().Select(f => f.Code));
+    }
+
+    [Theory]
+    [InlineData(24.9, true)]
+    [InlineData(30, false)]
+    public void Fins_that_name_another_body_are_told(double named, bool fits)
+    {
+        Airframe airframe = TestAirframes.Upper with { Fins = [TestAirframes.Upper.Fins[0] with { BodyDiameter = Mm(named) }] };
+        Assert.Equal(fits ? [] : ["FLT033"], airframe.Check().Select(f => f.Code));
+    }
+
+    /// <summary>On a transition from 40 to 20 mm the body under the middle of the root is what counts.</summary>
+    [Fact]
+    public void Fins_on_a_transition_stand_on_the_diameter_under_them()
+    {
+        FinGroup fins = TestAirframes.Upper.Fins[0] with { Station = Mm(145), BodyDiameter = Mm(30) };
+        var airframe = new Airframe
+        {
+            Nose = new Nose { Shape = NoseShape.Ogive, Length = Mm(120), Diameter = Mm(40) },
+            Body = [new BodyPart { Length = Mm(100), ForeDiameter = Mm(40), AftDiameter = Mm(20) }],
+            Fins = [fins],
+        };
+        Assert.Empty(airframe.Check());
+        Assert.Equal("FLT033", Assert.Single((airframe with { Fins = [fins with { Station = Mm(125) }] }).Check()).Code);
     }
 
     [Fact]

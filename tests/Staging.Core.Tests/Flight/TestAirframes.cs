@@ -22,7 +22,7 @@ internal static class TestAirframes
         Airframes = [Whole, Upper],
     };
 
-    private static FinSet Fins(double station) => new()
+    private static FinGroup Fins(double station) => new()
     {
         Count = 3,
         RootChord = Mm(50),

@@ -117,7 +117,7 @@ public class FlightStabilityChecks
 
     private static BodyPart Tube(double length, double diameter) => BodyPart.Tube(M(length), M(diameter));
 
-    private static FinSet Fins(int count, double CR, double CT, double S, double XR, double R, double XB) => new()
+    private static FinGroup Fins(int count, double CR, double CT, double S, double XR, double R, double XB) => new()
     {
         Count = count,
         RootChord = M(CR),

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>Equal trapezoidal fins around the body.</summary>
-public sealed record FinSet
+public sealed record FinGroup
 {
     /// <summary>Number of fins, 3, 4 or 6: the numbers for which J. S. Barrowman (1967) gives the interference between them.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Another number.</exception>
