@@ -50,7 +50,7 @@ internal sealed partial class Flier
             return;
         }
 
-        GapIgnitionResult answer = ((StageIgnition.ByGap)ignition.Case).Gap.Ignite(Staging(k + 1)?.State ?? Describe(body, k));
+        GapIgnitionResult answer = ((StageIgnition.ByGap)ignition.Case).Gap.Ignite(Staging(k + 1)?.State ?? Describe(body, k), cancel);
         (double lag, double parting) = FlightLifting.Times(answer);
         if (answer is GapIgnitionResult.Lit)
         {

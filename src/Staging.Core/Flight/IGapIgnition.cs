@@ -5,6 +5,8 @@ public interface IGapIgnition
 {
     /// <summary>Asked once, at the burn-through of the motor below.</summary>
     /// <param name="state">Air, flight and masses at that moment.</param>
+    /// <param name="cancellationToken">Stops the answer, as it stops the flight.</param>
     /// <returns>Lit or not, with the times that count from burn-through.</returns>
-    GapIgnitionResult Ignite(BurnThroughState state);
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    GapIgnitionResult Ignite(BurnThroughState state, CancellationToken cancellationToken = default);
 }

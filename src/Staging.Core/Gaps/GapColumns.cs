@@ -21,6 +21,18 @@ public sealed record GapColumns
     /// <summary>Temperature of the gas at the upper nozzle [K].</summary>
     public required ReadOnlyMemory<double> NozzleTemperature_K { get; init; }
 
+    /// <summary>Mass fraction of products at the upper nozzle [-].</summary>
+    public required ReadOnlyMemory<double> ProductsAtNozzle { get; init; }
+
+    /// <summary>Heat flux into the grain from the gas stream [W/m2].</summary>
+    public required ReadOnlyMemory<double> Convection_W_per_m2 { get; init; }
+
+    /// <summary>Heat flux into the grain by radiation [W/m2].</summary>
+    public required ReadOnlyMemory<double> Radiation_W_per_m2 { get; init; }
+
+    /// <summary>Heat flux into the grain from impinging particles [W/m2].</summary>
+    public required ReadOnlyMemory<double> Particles_W_per_m2 { get; init; }
+
     /// <summary>Temperature of the grain surface [K].</summary>
     public required ReadOnlyMemory<double> GrainSurface_K { get; init; }
 

@@ -64,33 +64,23 @@ internal static class GapLifting
 
     public static GapColumns Columns(GapCourse course, double end, double interval)
     {
-        int n = (int)Math.Ceiling(end / interval * (1 - 1e-12)) + 1;
-        double[] time = new double[n], gap = new double[n], chamber = new double[n], front = new double[n], hot = new double[n],
-            nozzle = new double[n], surface = new double[n], travel = new double[n];
-        for (int i = 0; i < n; i++)
-        {
-            double t = Math.Min(i * interval, end);
-            GapReading m = course.At(t);
-            time[i] = t;
-            gap[i] = m.GapPressure;
-            chamber[i] = m.ChamberPressure;
-            front[i] = m.Front;
-            hot[i] = m.HotTemperature;
-            nozzle[i] = m.NozzleTemperature;
-            surface[i] = m.GrainSurface;
-            travel[i] = m.JointTravel;
-        }
-
+        double[] time = [.. Enumerable.Range(0, (int)Math.Ceiling(end / interval * (1 - 1e-12)) + 1).Select(i => Math.Min(i * interval, end))];
+        GapReading[] readings = Array.ConvertAll(time, course.At);
+        double[] Column(Converter<GapReading, double> of) => Array.ConvertAll(readings, of);
         return new GapColumns
         {
             Time_s = time,
-            GapPressure_Pa = gap,
-            ChamberPressure_Pa = chamber,
-            Front_m = front,
-            HotTemperature_K = hot,
-            NozzleTemperature_K = nozzle,
-            GrainSurface_K = surface,
-            JointTravel_m = travel,
+            GapPressure_Pa = Column(m => m.GapPressure),
+            ChamberPressure_Pa = Column(m => m.ChamberPressure),
+            Front_m = Column(m => m.Front),
+            HotTemperature_K = Column(m => m.HotTemperature),
+            NozzleTemperature_K = Column(m => m.NozzleTemperature),
+            ProductsAtNozzle = Column(m => m.ProductsAtNozzle),
+            Convection_W_per_m2 = Column(m => m.Convection),
+            Radiation_W_per_m2 = Column(m => m.Radiation),
+            Particles_W_per_m2 = Column(m => m.Particles),
+            GrainSurface_K = Column(m => m.GrainSurface),
+            JointTravel_m = Column(m => m.JointTravel),
         };
     }
 

@@ -76,10 +76,12 @@ public sealed record GapIgnition : IGapIgnition
     /// pressure alone is a margin, not a time of separation. Unlit, they part when the gap pressure opens the joint, if it does.
     /// </summary>
     /// <param name="state">Air, flight and masses at burn-through.</param>
+    /// <param name="cancellationToken">Stops the run.</param>
     /// <returns>Whether and when the upper motor lights, and when the stages part.</returns>
-    public GapIgnitionResult Ignite(BurnThroughState state)
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public GapIgnitionResult Ignite(BurnThroughState state, CancellationToken cancellationToken = default)
     {
-        GapRun run = ProblemAt(state).Solve(Model, Solver);
+        GapRun run = ProblemAt(state).Solve(Model, Solver, cancellationToken: cancellationToken);
         return run.Outcome is GapOutcome.Lit lit
             ? new GapIgnitionResult.Lit { Reason = lit.Cause, IgnitionLag = lit.Time, SeparationLag = lit.Time }
             : new GapIgnitionResult.NotLit { Reason = run.Outcome.Cause, SeparationLag = run.TimeOf(GapEventKind.JointOpens) };

@@ -93,6 +93,6 @@ internal static class TestFlights
 
     private sealed class FakeGap(Func<BurnThroughState, GapIgnitionResult> answer) : IGapIgnition
     {
-        public GapIgnitionResult Ignite(BurnThroughState state) => answer(state);
+        public GapIgnitionResult Ignite(BurnThroughState state, CancellationToken cancellationToken = default) => answer(state);
     }
 }

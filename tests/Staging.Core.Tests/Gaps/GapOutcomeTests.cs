@@ -101,6 +101,12 @@ public class GapOutcomeTests
         Assert.Equal(columns.Time_s.Length, columns.GrainSurface_K.Length);
         for (int i = 1; i < columns.Time_s.Length; i++)
             Assert.True(columns.Time_s.Span[i] > columns.Time_s.Span[i - 1]);
+        GapSnapshot middle = run.At(Duration.FromSeconds(columns.Time_s.Span[20]));
+        Assert.Equal(middle.ProductsAtNozzle, columns.ProductsAtNozzle.Span[20]);
+        Assert.Equal(middle.Convection.WattsPerSquareMeter, columns.Convection_W_per_m2.Span[20]);
+        Assert.Equal(middle.Radiation.WattsPerSquareMeter, columns.Radiation_W_per_m2.Span[20]);
+        Assert.Equal(middle.Particles.WattsPerSquareMeter, columns.Particles_W_per_m2.Span[20]);
+        Assert.All([columns.ProductsAtNozzle, columns.Convection_W_per_m2, columns.Radiation_W_per_m2, columns.Particles_W_per_m2], c => Assert.True(c.ToArray().Max() > 0));
     }
 
     [Fact]

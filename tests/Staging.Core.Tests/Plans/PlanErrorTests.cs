@@ -203,6 +203,6 @@ public class PlanErrorTests
 
     private sealed class Magic : IGapIgnition
     {
-        public GapIgnitionResult Ignite(BurnThroughState state) => throw new NotSupportedException();
+        public GapIgnitionResult Ignite(BurnThroughState state, CancellationToken cancellationToken = default) => throw new NotSupportedException();
     }
 }

@@ -187,6 +187,15 @@ public class StagingReviewTests
     }
 
     [Fact]
+    public void A_gap_run_inside_a_flight_stops_with_the_flight()
+    {
+        using var source = new CancellationTokenSource();
+        source.Cancel();
+        var gap = new GapIgnition { Design = TestPlans.Lighting, Layout = TestPlans.Layout, HolePressureCoefficient = 0 };
+        Assert.Throws<OperationCanceledException>(() => gap.Ignite(Assert.Single(Lit.Gaps).Staging.State, source.Token));
+    }
+
+    [Fact]
     public void The_model_of_the_gap_is_that_of_its_ignition_in_flight_in_the_run()
     {
         BurnThroughState state = Assert.Single(Lit.Gaps).Staging.State;
@@ -196,7 +205,7 @@ public class StagingReviewTests
         foreach (GapModel model in (GapModel[])[new GapModel.Displacement(), stirred, resolved])
         {
             GapIgnition with = gap with { Model = model };
-            var lit = Assert.IsType<GapIgnitionResult.Lit>(with.Ignite(state));
+            var lit = Assert.IsType<GapIgnitionResult.Lit>(with.Ignite(state, TestContext.Current.CancellationToken));
             Assert.Equal(with.ProblemAt(state).Solve(model).TimeOf(GapEventKind.Lit)!.Value, lit.IgnitionLag);
         }
 
