@@ -69,10 +69,7 @@ public class FlightBenchmarks
 
         private TrajectorySystem System() => new(site, new FlightPiece
         {
-            Mass0 = 0.1,
-            Thrust0 = 12,
-            ThrustSlope = -2,
-            MassFlow = 0.01,
+            Push = new Propulsion { Mass0 = 0.1, Thrust0 = 12, ThrustSlope = -2, MassFlow = 0.01 },
             Line = new DragLine(1.2e-4, 1e-5, 0, 0.9),
             Rise = 1,
             GravityShare = 1,

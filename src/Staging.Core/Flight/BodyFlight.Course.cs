@@ -89,7 +89,7 @@ public sealed partial class BodyFlight
         double acceleration = piece.Held
             ? 0
             : new TrajectorySystem(lowered.Site, piece, FlightWatch.Falling).Acceleration(t, h, v);
-        return new FlightRow(t, h, v, acceleration, piece.Mass(t), piece.Thrust(t), drag, mach, 0.5 * air.Density_kg_per_m3 * v * v);
+        return new FlightRow(t, h, v, acceleration, piece.Push.Mass(t), piece.Push.Thrust(t), drag, mach, 0.5 * air.Density_kg_per_m3 * v * v);
     }
 
     private double Within(Duration time)
@@ -116,5 +116,5 @@ public sealed partial class BodyFlight
         return low;
     }
 
-    private static FlightState State(double t, ReadOnlySpan<double> y, in FlightPiece piece) => new(t, y[0], y[1], piece.Mass(t), piece.Thrust(t));
+    private static FlightState State(double t, ReadOnlySpan<double> y, in FlightPiece piece) => new(t, y[0], y[1], piece.Push.Mass(t), piece.Push.Thrust(t));
 }

@@ -34,12 +34,12 @@ public sealed partial class BodyFlight
                 AirSample air = lowered.Site.At(y[0]);
                 double halfArea = piece.Line.HalfArea(Math.Abs(v) / air.SoundSpeed_m_per_s);
                 double g = lowered.Site.Gravity(y[0]);
-                double m = piece.Mass(t);
-                thrust += weighted * piece.ThrustSign * piece.Thrust(t);
+                double m = piece.Push.Mass(t);
+                thrust += weighted * piece.ThrustSign * piece.Push.Thrust(t);
                 drag += weighted * air.Density_kg_per_m3 * v * Math.Abs(v) * halfArea;
                 gravity += weighted * m * g * piece.Rise;
                 friction += weighted * (piece.Friction + m * g * (piece.GravityShare - piece.Rise));
-                left += weight * 0.5 * v * v * (piece.MassFlow + 2 * piece.HalfMassFlowSlope * (t - piece.Start));
+                left += weight * 0.5 * v * v * (piece.Push.MassFlow + 2 * piece.Push.HalfMassFlowSlope * (t - piece.Start));
             }
         }
 
@@ -47,7 +47,7 @@ public sealed partial class BodyFlight
         {
             double t = log.Pieces[i].Start;
             log.Track.At(t, y);
-            left += 0.5 * y[1] * y[1] * (log.Pieces[i - 1].Mass(t) - log.Pieces[i].Mass0);
+            left += 0.5 * y[1] * y[1] * (log.Pieces[i - 1].Push.Mass(t) - log.Pieces[i].Push.Mass0);
         }
 
         double gain = At(Duration.FromSeconds(Math.Min(end, log.EndTime))).KineticEnergy.Joules - At(Start).KineticEnergy.Joules;

@@ -8,7 +8,7 @@ internal sealed class BodyLog(bool keepTrack)
     /// <summary>Bracket at which the time of greatest speed counts as located [s].</summary>
     private const double TimeWidth = 1e-9;
 
-    private FlightPiece piece;
+    private Propulsion push;
     private bool watchSpeed;
 
     /// <summary>The course as polynomials; null where it is not kept.</summary>
@@ -51,7 +51,7 @@ internal sealed class BodyLog(bool keepTrack)
     /// <summary>A new piece begins, at a height [m] and velocity [m/s].</summary>
     public void Begin(in FlightPiece next, bool rising, double height, double velocity)
     {
-        piece = next;
+        push = next.Push;
         watchSpeed = rising;
         if (rising)
             Keep(next.Start, height, velocity);
@@ -111,7 +111,7 @@ internal sealed class BodyLog(bool keepTrack)
     private void Keep(double time, double height, double speed)
     {
         if (speed > Fastest.Speed)
-            Fastest = (speed, time, height, piece.Mass(time), piece.Thrust(time));
+            Fastest = (speed, time, height, push.Mass(time), push.Thrust(time));
     }
 
     private ref struct AccelerationOnStep : IScalarFunction

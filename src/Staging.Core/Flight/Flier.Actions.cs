@@ -72,7 +72,7 @@ internal sealed partial class Flier
     private FlightState After(FlyingBody body)
     {
         body.NextCorner(plan);
-        lastPiece = body.Propulsion(plan);
+        lastPush = body.Push(plan);
         return Snapshot(body);
     }
 

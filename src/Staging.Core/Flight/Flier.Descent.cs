@@ -13,7 +13,7 @@ internal sealed partial class Flier
     /// </summary>
     private bool SettledDescent(FlyingBody body, BodyLog log, in FlightPiece piece, ref double stop)
     {
-        var law = new DescentLaw(plan.Site, 2 * piece.Line.Intercept / piece.Mass0);
+        var law = new DescentLaw(plan.Site, 2 * piece.Line.Intercept / piece.Push.Mass0);
         SteadyDescent steady = SteadyDescent.At(law, body.Height);
         if (!steady.Settles)
             return false;

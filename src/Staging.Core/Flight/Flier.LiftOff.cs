@@ -18,12 +18,12 @@ internal sealed partial class Flier
             double corner = body.NextCorner(plan);
             if (!body.IsBurning(0, plan))
             {
-                lastPiece = body.Propulsion(plan);
+                lastPush = body.Push(plan);
                 End(body, log, new FlightOutcome.NeverLeftGuide(FlightLifting.Metres(0)));
                 return;
             }
 
-            FlightPiece piece = lastPiece = PieceFrom(body);
+            FlightPiece piece = PieceFrom(body);
             double wait = Overcomes(piece, g * piece.GravityShare);
             bool lifts = wait < corner - body.Time;
             double end = lifts ? body.Time + wait : corner;
@@ -42,11 +42,12 @@ internal sealed partial class Flier
     /// <summary>Time into a piece at which F0 + s t = w (m0 - f t - f' t^2) + friction; infinite where thrust stays below.</summary>
     private static double Overcomes(in FlightPiece piece, double weightPerMass)
     {
-        double a0 = piece.Thrust0 - piece.Friction - weightPerMass * piece.Mass0;
+        Propulsion push = piece.Push;
+        double a0 = push.Thrust0 - piece.Friction - weightPerMass * push.Mass0;
         if (a0 > 0)
             return 0;
-        double a1 = piece.ThrustSlope + weightPerMass * piece.MassFlow;
-        double a2 = weightPerMass * piece.HalfMassFlowSlope;
+        double a1 = push.ThrustSlope + weightPerMass * push.MassFlow;
+        double a2 = weightPerMass * push.HalfMassFlowSlope;
         double discriminant = a1 * a1 - 4 * a2 * a0;
         double denominator = a1 + Math.Sqrt(Math.Max(discriminant, 0));
         return discriminant < 0 || denominator <= 0 ? double.PositiveInfinity : -2 * a0 / denominator;

@@ -130,9 +130,9 @@ internal sealed partial class Flier
         double ahead = Math.Min(q * plan.Stages[lower + 1].Drag.HalfArea(mach), stack);
         var upper = new FlyingBody(body) { Lowest = lower + 1 };
         upper.NextCorner(plan);
-        double massAhead = upper.Propulsion(plan).Mass0;
+        double massAhead = upper.Push(plan).Mass0;
         body.NextCorner(plan);
-        FlightPiece whole = body.Propulsion(plan);
+        Propulsion whole = body.Push(plan);
         return FlightLifting.BurnThrough(
             plan.Stages[lower].Name, plan.Stages[lower + 1].Name, body.Time, body.Height, body.Velocity, mach, air,
             massAhead, whole.Mass0 - massAhead, ahead, stack - ahead, whole.Thrust0);

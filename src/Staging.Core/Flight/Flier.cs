@@ -18,7 +18,7 @@ internal sealed partial class Flier
     private readonly CancellationToken cancel;
     private readonly Queue<FlyingBody> waiting = new();
     private FailureOrder order = FailureOrder.None;
-    private FlightPiece lastPiece;
+    private Propulsion lastPush;
     private int otherCalls;
     private DragCurve? curve;
     private int line;
@@ -70,7 +70,7 @@ internal sealed partial class Flier
         var log = new BodyLog(options.KeepTracks) { StartTime = body.Time, Bend = body.Bend, FollowBend = body.FollowBend };
         curve = null;
         body.NextCorner(plan);
-        lastPiece = body.Propulsion(plan);
+        lastPush = body.Push(plan);
         if (body.Motion == BodyMotion.Held)
             LiftOff(body, log);
         else if (body.Dropped)
@@ -93,13 +93,13 @@ internal sealed partial class Flier
         log.LowestStage = body.Lowest;
         log.HighestStage = body.Highest;
         log.IgnitedAt = body.IgnitedAt;
-        log.Mass = body.Propulsion(plan).Mass0;
+        log.Mass = body.Push(plan).Mass0;
         return log;
     }
 
     private void FlyPiece(FlyingBody body, BodyLog log, double stop)
     {
-        FlightPiece piece = lastPiece = PieceFrom(body);
+        FlightPiece piece = PieceFrom(body);
         if (Descends(body) && SettledDescent(body, log, piece, ref stop))
             return;
         FlightWatch watch = body.Motion switch
@@ -123,12 +123,15 @@ internal sealed partial class Flier
             Meet(body, log, watch, fired.Index);
     }
 
+    /// <summary>What the body flies from here; thrust and mass stay behind for snapshots.</summary>
     private FlightPiece PieceFrom(FlyingBody body)
     {
         bool falling = body.Motion == BodyMotion.Falling;
         bool guided = body.Motion is BodyMotion.Guided or BodyMotion.Held;
-        return body.Propulsion(plan) with
+        lastPush = body.Push(plan);
+        return new FlightPiece
         {
+            Push = lastPush,
             Line = body.Device >= 0 ? DragLine.Fixed(0.5 * plan.Stages[body.Device].DeviceArea) : LineFor(body),
             Rise = falling ? 1 : plan.SinElevation,
             GravityShare = falling ? 1 : plan.SinElevation + (guided ? plan.FrictionCoefficient * plan.CosElevation : 0),
@@ -202,7 +205,7 @@ internal sealed partial class Flier
     {
         FlightState state = Snapshot(body);
         Note(log, FlightEventKind.Landing, body.Highest, state, state);
-        End(body, log, FlightLifting.Landed(body.Time, body.Velocity, lastPiece.Mass(body.Time)));
+        End(body, log, FlightLifting.Landed(body.Time, body.Velocity, lastPush.Mass(body.Time)));
     }
 
     private static void End(FlyingBody body, BodyLog log, FlightOutcome outcome)
@@ -213,7 +216,7 @@ internal sealed partial class Flier
 
     /// <summary>The present state with the thrust and mass of the piece just flown.</summary>
     private FlightState Snapshot(FlyingBody body) =>
-        new(body.Time, body.Height, body.Velocity, lastPiece.Mass(body.Time), lastPiece.Thrust(body.Time));
+        new(body.Time, body.Height, body.Velocity, lastPush.Mass(body.Time), lastPush.Thrust(body.Time));
 
     private void Note(BodyLog log, FlightEventKind kind, int stage, in FlightState before, in FlightState after, string? text = null) =>
         log.Events.Add(new FlightEvent(kind, plan.Stages[stage].Name, before, after, text));

@@ -110,7 +110,7 @@ internal sealed class FlyingBody
     }
 
     /// <summary>Thrust and mass from the present time to the next corner; <see cref="NextCorner"/> comes first.</summary>
-    public FlightPiece Propulsion(LoweredPlan plan)
+    public Propulsion Push(LoweredPlan plan)
     {
         double thrust = 0, slope = 0, mass = 0, flow = 0, halfFlowSlope = 0;
         for (int k = Lowest; k <= Highest; k++)
@@ -132,7 +132,7 @@ internal sealed class FlyingBody
             halfFlowSlope += 0.5 * line.FlowSlope;
         }
 
-        return new FlightPiece { Start = Time, Thrust0 = thrust, ThrustSlope = slope, Mass0 = mass, MassFlow = flow, HalfMassFlowSlope = halfFlowSlope };
+        return new Propulsion { Start = Time, Thrust0 = thrust, ThrustSlope = slope, Mass0 = mass, MassFlow = flow, HalfMassFlowSlope = halfFlowSlope };
     }
 }
 

@@ -84,9 +84,9 @@ internal struct TrajectorySystem(SiteColumn site, in FlightPiece piece, FlightWa
     public double Acceleration(double t, double h, double v)
     {
         // Thrust and mass depend on time alone: the processor works them out beside the air.
-        double tau = t - piece.Start;
-        double perMass = 1 / (piece.Mass0 - tau * (piece.MassFlow + piece.HalfMassFlowSlope * tau));
-        double F = piece.ThrustSign * (piece.Thrust0 + piece.ThrustSlope * tau) - piece.Friction;
+        double tau = t - piece.Push.Start;
+        double perMass = 1 / (piece.Push.Mass0 - tau * (piece.Push.MassFlow + piece.Push.HalfMassFlowSlope * tau));
+        double F = piece.ThrustSign * (piece.Push.Thrust0 + piece.Push.ThrustSlope * tau) - piece.Friction;
         (double rho, double reciprocalSound, double g) = Around(h);
         double speed = way * v, M = speed * reciprocalSound;
         LastReciprocalSound = reciprocalSound;

@@ -58,7 +58,7 @@ public class FlightStepperTests
         {
             Pair pair = new(Options(1e-7, longest));
             pair.Put(0, 0, 30);
-            var piece = new FlightPiece { Mass0 = 1, Line = line, Rise = 1, GravityShare = 1, ThrustSign = 1 };
+            var piece = new FlightPiece { Push = new Propulsion { Mass0 = 1 }, Line = line, Rise = 1, GravityShare = 1, ThrustSign = 1 };
             for (int leg = 0; leg < 4; leg++)
                 pair.Run(new TrajectorySystem(site, piece, FlightWatch.Rising), 20);
         }
@@ -71,7 +71,7 @@ public class FlightStepperTests
         var site = new SiteColumn(new Still(), 0, G, double.PositiveInfinity);
         Pair pair = new(Options(1e-8));
         pair.Put(0, 0, 0);
-        var piece = new FlightPiece { Mass0 = 1, Thrust0 = 30, Line = DragLine.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        var piece = new FlightPiece { Push = new Propulsion { Mass0 = 1, Thrust0 = 30 }, Line = DragLine.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
         pair.Run(new TrajectorySystem(site, piece, FlightWatch.Guide) { GuideHeight = 5 }, 9);
         Assert.Equal([0], pair.FiredIndices);
         Assert.Equal(5, pair.Height, 6);
@@ -85,7 +85,7 @@ public class FlightStepperTests
         Pair pair = new(Options(1e-10) with { EventTimeTolerance = Duration.FromSeconds(1e-5) });
         pair.Put(0, 50, 0);
         double impact = Math.Sqrt(2 * G * 50);
-        var piece = new FlightPiece { Mass0 = 1, Line = new DragLine(0, 0, -1, (impact - G * 1e-6) / 340), Rise = 1, GravityShare = 1, ThrustSign = -1 };
+        var piece = new FlightPiece { Push = new Propulsion { Mass0 = 1 }, Line = new DragLine(0, 0, -1, (impact - G * 1e-6) / 340), Rise = 1, GravityShare = 1, ThrustSign = -1 };
         pair.Run(new TrajectorySystem(site, piece, FlightWatch.Falling), 9);
         Assert.Equal([0, TrajectorySystem.MachAbove], pair.FiredIndices);
     }
@@ -97,7 +97,7 @@ public class FlightStepperTests
         var site = new SiteColumn(new Still(), 0, G, double.PositiveInfinity);
         Pair pair = new(Options(1e-8));
         pair.Put(0, 0, 2 * G);
-        var piece = new FlightPiece { Mass0 = 1, Line = DragLine.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        var piece = new FlightPiece { Push = new Propulsion { Mass0 = 1 }, Line = DragLine.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
         pair.Run(new TrajectorySystem(site, piece, FlightWatch.Rising), 2);
         Assert.Equal(2, pair.Time);
     }
@@ -111,7 +111,7 @@ public class FlightStepperTests
         var site = new SiteColumn(new Still { Density = density }, 0, G, Radius);
         Pair pair = new(Options(1e-9) with { MostSteps = steps });
         pair.Put(0, 100, -1);
-        var piece = new FlightPiece { Mass0 = 1, Line = DragLine.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        var piece = new FlightPiece { Push = new Propulsion { Mass0 = 1 }, Line = DragLine.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
         pair.Run(new TrajectorySystem(site, piece, FlightWatch.Falling), 100);
         Assert.NotNull(pair.Failure);
     }
@@ -136,7 +136,7 @@ public class FlightStepperTests
     public void Drag_goes_on_smoothly_past_the_turning_point(bool rising)
     {
         var site = new SiteColumn(new Still(), 0, G, double.PositiveInfinity);
-        var piece = new FlightPiece { Mass0 = 1, Line = DragLine.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        var piece = new FlightPiece { Push = new Propulsion { Mass0 = 1 }, Line = DragLine.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
         var system = new TrajectorySystem(site, piece, rising ? FlightWatch.Rising : FlightWatch.Falling);
         double atRest = system.Acceleration(0, 10, 0);
         Assert.Equal(-G, atRest);
