@@ -8,12 +8,14 @@ namespace Staging.Core.Gaps;
 /// <param name="LayerRate">Rate at which layers follow each other: k/(rho c) over the square of their thickness [1/s].</param>
 internal sealed record FilmParameters(double Strength, double Initial, double Softening, double FirstRate, double LayerRate)
 {
-    /// <summary>Layers: the far face then softens within one percent of the exact time, see the tests.</summary>
+    /// <summary>Layers: the far face then softens within half a percent of the exact time, see the tests.</summary>
     public const int Layers = 8;
 
-    /// <summary>Share of its cold strength that the film has left [-].</summary>
+    /// <summary>Share of its cold strength that the film has left [-]; none where the air has already softened it.</summary>
     public double StrengthLeft(ReadOnlySpan<double> layers)
     {
+        if (!(Softening > Initial))
+            return 0;
         double sum = 0;
         foreach (double T in layers)
             sum += Math.Clamp((Softening - T) / (Softening - Initial), 0, 1);

@@ -9,21 +9,25 @@ namespace Staging.Core.Gaps;
 internal static class FreeJet
 {
     /// <summary>Length of tube, in bores, whose whole wall is as large as an opening of area A [-]: A/(pi d^2).</summary>
-    public static double FreeBores(double area, double bore) => area / (Math.PI * bore * bore);
+    private static double FreeBores(double area, double bore) => area / (Math.PI * bore * bore);
+
+    /// <summary>Free length of all openings to the outside together, in bores [-]. Holes into a jacket bring no outside air.</summary>
+    public static double FreeBores(GapDesign design)
+    {
+        double sum = 0;
+        foreach (Vent vent in design.Vents)
+        {
+            if (vent.To is VentTarget.Outside)
+                sum += FreeBores(vent.Holes.TotalArea.SquareMeters, design.Tube.Profile.BoreBelow(vent.Station.Meters));
+        }
+
+        return sum;
+    }
 
     /// <summary>Share of speed and excess temperature that is left [-].</summary>
-    /// <param name="freeBores">Free length in bores [-].</param>
+    /// <param name="freeBores">Free length in bores [-]; across several openings, their sum.</param>
     /// <param name="coreBores">Core of a jet as dense as the air, in bores [-].</param>
     /// <param name="densityRatio">Density of the jet over that of the air [-].</param>
     public static double Share(double freeBores, double coreBores, double densityRatio) =>
         Math.Min(1, coreBores * Math.Sqrt(densityRatio) / freeBores);
-
-    /// <summary>The same across several openings, one behind the other [-]; 1 where there is none.</summary>
-    public static double Across(ReadOnlySpan<double> freeBores, double coreBores, double densityRatio)
-    {
-        double share = 1;
-        foreach (double length in freeBores)
-            share *= Share(length, coreBores, densityRatio);
-        return share;
-    }
 }

@@ -15,10 +15,12 @@ internal static class GapChecks
         CheckSteps(findings, design.Tube, length);
         for (int i = 0; i < design.Vents.Length; i++)
             CheckVent(findings, design, i, length);
+        CheckJet(findings, design);
         if (design.Vents.IsEmpty)
             Add(findings, FindingSeverity.Warning, "GAP003", "Vents", $"The gap has no vent: the air ahead of the front has nowhere to go.");
         JacketChecks.Add(findings, design);
         WallChecks.Add(findings, design);
+        OutletChecks.Add(findings, problem);
 
         JointChecks.Add(findings, design.Joint, problem.Bodies);
         SourceChecks.Add(findings, problem);
@@ -56,13 +58,17 @@ internal static class GapChecks
             Add(findings, FindingSeverity.Error, "GAP021", $"Vents[{i}].AxialLength", $"{axial.Meters * 1e3:G4} mm round {station * 1e3:G4} mm does not hold: an opening is at least as long as its holes, {diameter * 1e3:G4} mm, and begins within the tube.");
         if (vent.Holes.TotalArea.SquareMeters > Math.PI * bore * 2 * half * FullRing)
             Add(findings, FindingSeverity.Warning, "GAP002", $"Vents[{i}].Holes", $"{vent.Holes.Count} holes of {diameter * 1e3:G4} mm do not fit side by side over {2e3 * half:G4} mm of a bore of {bore * 1e3:G4} mm; most of the gas leaves before it has passed them, as at an open side.");
-        double free = FreeJet.FreeBores(vent.Holes.TotalArea.SquareMeters, bore), kept = FreeJet.Share(free, design.Closures.FreeJetCoreInBores, HotJet);
-        if (kept < 1)
-            Add(findings, FindingSeverity.Warning, "GAP022", $"Vents[{i}].Holes", $"The opening is as large as {free:F1} bores of open tube: the stream crosses it as a free jet and keeps about {kept:P0} of its excess temperature. A guide tube across it, with small holes, cures that.");
         ValidityRange range = design.DischargeLaw.Validity;
         double slenderness = vent.Holes.WallThickness.Meters / diameter;
         if (slenderness <= design.DischargeLaw.ThicknessToDiameterLimit && (slenderness < range.LeastThicknessToDiameter || slenderness > range.MostThicknessToDiameter))
             Add(findings, FindingSeverity.Warning, "GAP009", $"Vents[{i}].Holes.WallThickness", $"Wall over diameter is {slenderness:G3}; the discharge law is vouched for from {range.LeastThicknessToDiameter:G3} to {range.MostThicknessToDiameter:G3}.");
+    }
+
+    private static void CheckJet(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
+    {
+        double free = FreeJet.FreeBores(design), kept = FreeJet.Share(free, design.Closures.FreeJetCoreInBores, HotJet);
+        if (kept < 1)
+            Add(findings, FindingSeverity.Warning, "GAP022", "Vents", $"The openings together are as large as {free:F1} bores of open tube: the stream crosses them as a free jet and keeps about {kept:P0} of its excess temperature. A guide tube across, with small holes, cures that.");
     }
 
     /// <summary>Density of products of 1500 K over that of air [-], to one digit: a third.</summary>

@@ -14,7 +14,7 @@ internal static class GapLowering
     private const double FirstSlab = 1e-3;
 
     /// <summary>Free length, over the core, below which no jet in a gap is so light as to lose anything [-]: density ratio 0.09, air of some 3200 K.</summary>
-    public const double ShortestFreeLength = 0.3;
+    private const double ShortestFreeLength = 0.3;
 
     public static GapParameters Lower(GapProblem problem, bool stirred = false)
     {
@@ -23,9 +23,12 @@ internal static class GapLowering
         GapClosures closures = design.Closures;
         BoreProfile profile = design.Tube.Profile;
         double length = design.Tube.Length.Meters;
-        Vent? lastVent = design.Vents.MaxBy(Draws);
-        double last = lastVent is null ? length : Draws(lastVent);
-        double deadEnd = lastVent is null ? length : last + lastVent.Spread;
+        Vent? lastVent = design.Vents.MaxBy(Ends);
+        double last = lastVent is null ? length : Passed(lastVent, profile);
+        double deadEnd = lastVent is null ? length : Ends(lastVent);
+        double free = FreeJet.FreeBores(design);
+        // No vent draws products before there is a front: what stands at the booster then is a slab of next to nothing.
+        double FrontOver(Vent vent) => Math.Min(closures.FrontThicknessInBores * profile.BoreBelow(Draws(vent)) + Passed(vent, profile) - Draws(vent), Passed(vent, profile));
         double bore = profile.BoreBelow(last), area = profile.AreaBelow(last), recess = grain.RecessVolume.CubicMeters;
         double endBore = profile.BoreBelow(length);
         ImmutableArray<Jacket> jackets = design.Jackets;
@@ -35,7 +38,7 @@ internal static class GapLowering
         OutletParameters Outlet(VentHoles holes, VentTarget target) => new(
             new OrificeSize(holes),
             target.Match(_ => -1, into => jackets.IndexOf(jackets.First(j => j.Name == into.Name))),
-            problem.Surroundings.Pressure.Pascals + target.Match(o => o.PressureCoefficient, _ => 0) * problem.DynamicPressure.Pascals);
+            problem.Behind(target.Match(o => o.PressureCoefficient, _ => 0)));
         GasConstants air = problem.Surroundings.Gas.Constants;
         double outsideTemperature = problem.Surroundings.Temperature.Kelvins;
         return new GapParameters
@@ -55,14 +58,13 @@ internal static class GapLowering
             DeadEndVolume = profile.VolumeTo(length) - profile.VolumeTo(deadEnd) + recess,
             DeadEndWall = profile.WallTo(length) - profile.WallTo(deadEnd) + 4 * recess / endBore + Math.PI / 4 * endBore * endBore,
             DeadEndExchange = closures.DeadEndExchange,
-            FreeLengths = [.. design.Vents.Select(v => FreeJet.FreeBores(v.Holes.TotalArea.SquareMeters, profile.BoreBelow(v.Station.Meters)))
-                .Where(x => x > ShortestFreeLength * closures.FreeJetCoreInBores)],
+            FreeLength = free > ShortestFreeLength * closures.FreeJetCoreInBores ? free : 0,
             JetCore = closures.FreeJetCoreInBores,
-            FrontThickness = closures.FrontThicknessInBores * bore,
+            FrontThickness = lastVent is null ? closures.FrontThicknessInBores * bore : FrontOver(lastVent),
             WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
             Vents = [.. design.Vents.Select(v => new VentParameters(
-                Draws(v), v.Spread, closures.FrontThicknessInBores * profile.BoreBelow(Draws(v)), Outlet(v.Holes, v.To), Math.Exp(-(length - Draws(v) - v.Spread) / (closures.StirringReachInBores * endBore)))),
-                .. JointLowering.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem.Surroundings.Pressure)],
+                Math.Min(Passed(v, profile), last), FrontOver(v), v.Station.Meters, v.Spread, Outlet(v.Holes, v.To), Math.Exp(-(length - Ends(v)) / (closures.StirringReachInBores * endBore)))),
+                .. JointLowering.RearPassages(design.Joint, Math.Min(closures.FrontThicknessInBores * profile.FirstBore, 0.5 * last), problem)],
             Jackets = [.. jackets.Select((j, i) => new JacketParameters(
                 j.Volume.CubicMeters, j.WallArea.SquareMeters, firstJacket + GapState.Parcel * i, [.. j.Openings.Select(o => Outlet(o.Holes, o.To))]))],
             Law = design.DischargeLaw,
@@ -94,6 +96,20 @@ internal static class GapLowering
 
     /// <summary>Station at which a vent begins to draw [m]: its lowest ring of holes.</summary>
     private static double Draws(Vent vent) => vent.Station.Meters - 0.5 * vent.Spread;
+
+    /// <summary>Station of its uppermost ring [m]: the stream goes no further than the highest of them, and the dead end begins there.</summary>
+    private static double Ends(Vent vent) => vent.Station.Meters + 0.5 * vent.Spread;
+
+    /// <summary>
+    /// Station at which the front has passed all its holes [m]. Over a stretch whose wall is partly cut away to the outside, the open share of the tube is outside and the
+    /// rest of it holds gas: the stretch is taken that much shorter. Where holes lead into a jacket, all of it holds gas.
+    /// </summary>
+    private static double Passed(Vent vent, BoreProfile profile)
+    {
+        double wall = Math.PI * profile.BoreBelow(vent.Station.Meters) * vent.Spread;
+        double open = wall > 0 && vent.To is VentTarget.Outside ? Math.Min(1, vent.Holes.TotalArea.SquareMeters / wall) : 0;
+        return Draws(vent) + (1 - open) * vent.Spread;
+    }
 
     /// <summary>Writes the state at burn-through: products in the chamber, still air everywhere else.</summary>
     public static void FirstState(GapParameters p, Span<double> y)

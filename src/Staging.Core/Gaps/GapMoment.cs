@@ -69,22 +69,18 @@ internal readonly ref struct GapMoment
     public double SpeedFrom(double stirring) => stirring / p.BoreArea * JetShare;
 
     /// <summary>
-    /// Share of its speed and excess temperature that the stream keeps across all openings [-]. An opening of area A in a tube of bore d is taken for a
-    /// free length A/(pi d), that of a tube whose whole wall is open over it.
+    /// Share of its speed and excess temperature that the stream keeps across all openings to the outside [-]. An opening of area A in a tube of bore d is taken for a
+    /// free length A/(pi d), that of a tube whose whole wall is open over it; lengths add up, so that an opening counts the same however it is cut into parts.
     /// </summary>
     public double JetShare
     {
         get
         {
-            double share = 1;
-            if (p.FreeLengths.Length == 0)
-                return share;
+            if (p.FreeLength == 0)
+                return 1;
             double hot = ShareOfHot;
             double density = hot / (Hot.R * Hot.Temperature) + (1 - hot) / (Cold.R * Cold.Temperature);
-            double ratio = density * p.Outside.R * p.Outside.Temperature;
-            foreach (double length in p.FreeLengths)
-                share *= FreeJet.Share(length, p.JetCore, ratio);
-            return share;
+            return FreeJet.Share(p.FreeLength, p.JetCore, density * p.Outside.R * p.Outside.Temperature);
         }
     }
 

@@ -32,7 +32,7 @@ internal sealed class GapParameters
     /// <summary>Cross-section of the tube at the last vent [m2].</summary>
     public required double BoreArea { get; init; }
 
-    /// <summary>Station at which the last vent draws [m]: the stream goes no further.</summary>
+    /// <summary>Station at which the front has passed the last vent [m]: the stream goes no further.</summary>
     public required double LastVent { get; init; }
 
     /// <summary>Volume of the tube up to the last vent [m3].</summary>
@@ -49,8 +49,8 @@ internal sealed class GapParameters
 
     public required double DeadEndExchange { get; init; }
 
-    /// <summary>Free lengths, in bores, of the openings that the stream crosses and that are long enough to matter.</summary>
-    public required double[] FreeLengths { get; init; }
+    /// <summary>Free length, in bores, of all openings to the outside that the stream crosses; zero where it is too short to matter.</summary>
+    public required double FreeLength { get; init; }
 
     /// <summary>Core of a free jet as dense as the air, in bores [-].</summary>
     public required double JetCore { get; init; }

@@ -36,7 +36,7 @@ internal readonly struct JointMechanics(GapParameters p, JointPhase phase)
 
     private double AccelerationAgainstHold(double pressure, ReadOnlySpan<double> y)
     {
-        double hold = p.Breakaway;
+        double hold = Breakaway(y[GapState.Slide]);
         if (p.Film is { } film && y[GapState.Slide] == 0)
             hold += film.Strength * film.StrengthLeft(Layers(y));
         return Acceleration(pressure, hold);
@@ -54,7 +54,12 @@ internal readonly struct JointMechanics(GapParameters p, JointPhase phase)
     private ReadOnlySpan<double> Layers(ReadOnlySpan<double> y) => y.Slice(p.FirstLayer, FilmParameters.Layers);
 
     /// <summary>Friction falls with the length still engaged [N].</summary>
-    public double Friction(double slide) => p.Sliding * Math.Clamp(1 - slide / p.Engagement, 0, 1);
+    public double Friction(double slide) => p.Sliding * Engaged(slide);
+
+    /// <summary>So does what it takes to move the joint again after it has come to rest on the way [N].</summary>
+    public double Breakaway(double slide) => p.Breakaway * Engaged(slide);
+
+    private double Engaged(double slide) => Math.Clamp(1 - slide / p.Engagement, 0, 1);
 
     /// <summary>Relative acceleration of the two bodies under gap pressure, friction and what presses them together [m/s2].</summary>
     public double Acceleration(double pressure, double friction) =>

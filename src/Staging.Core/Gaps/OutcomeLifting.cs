@@ -22,7 +22,7 @@ internal sealed class OutcomeLifting(
 
     private double DepthInBores => p.DeadEndDepth / p.Bore;
 
-    private bool CrossesAsJet => p.FreeLengths.Length > 0 && FreeJet.Share(p.FreeLengths.Max(), p.JetCore, HotJet) < 1;
+    private bool CrossesAsJet => p.FreeLength > 0 && FreeJet.Share(p.FreeLength, p.JetCore, HotJet) < 1;
 
     /// <summary>No vent of the tube leads anywhere.</summary>
     private bool Closed => p.Vents.All(v => v.Stirring == 0);

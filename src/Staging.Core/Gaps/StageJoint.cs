@@ -66,5 +66,12 @@ public abstract record StageJoint
 
         /// <summary>Holes through the centring rings, at the booster's end of the gap; null, the default, where there are none.</summary>
         public VentHoles? RearPassages { get; init; }
+
+        /// <summary>
+        /// Pressure behind the rear passages above that of the surroundings of the gap, over the dynamic pressure [-], -1.5 to 1. The default is 0; they open into the wake, whose
+        /// base pressure is some 0.1 to 0.2 lower than that of the body side.
+        /// </summary>
+        /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+        public double RearPressureCoefficient { get; init => field = Guard.In(value, -1.5, 1); }
     }
 }

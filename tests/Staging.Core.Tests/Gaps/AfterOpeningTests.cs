@@ -64,5 +64,6 @@ public class AfterOpeningTests
         GapRun run = (early with { AfterOpening = Duration.FromMilliseconds(100) }).Solve();
         Assert.False(run.Outcome.IsLit);
         Assert.Null(run.TimeOf(GapEventKind.Lit));
+        Assert.InRange(run.PeakGrainSurfaceAfterOpening!.Value.Kelvins, 450, 600);
     }
 }

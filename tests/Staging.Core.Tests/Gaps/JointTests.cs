@@ -36,6 +36,50 @@ public class JointTests
         Same(firmer, taped, GapEventKind.JointOpens, 1e-6);
     }
 
+    /// <summary>A film that the air has already softened holds nothing: the coupler alone does.</summary>
+    [Theory]
+    [InlineData(320)]
+    [InlineData(330)]
+    public void Tape_that_is_soft_already_is_the_coupler_alone(double softening)
+    {
+        GapProblem warm = Bench.Gap with { Surroundings = Bench.Gap.Surroundings with { Temperature = Temperature.FromKelvins(330) } };
+        JointTape soft = JointTape.ThinPlasticFilm with { SofteningTemperature = Temperature.FromKelvins(softening) };
+        foreach (GapModel model in (GapModel[])[new GapModel.Displacement(), new GapModel.Resolved { Cells = 40 }])
+        {
+            GapRun plain = warm.With(d => d with { Joint = Coupler }).Solve(model), taped = warm.With(d => d with { Joint = new StageJoint.Taped { Coupler = Coupler, Tape = soft } }).Solve(model);
+            Same(plain, taped, GapEventKind.JointMoves, 1e-6);
+            Same(plain, taped, GapEventKind.JointOpens, 1e-6);
+        }
+    }
+
+    /// <summary>A joint that has come to rest on its way holds by the length still engaged.</summary>
+    [Fact]
+    public void Half_out_a_joint_asks_for_half_the_force()
+    {
+        GapParameters p = GapLowering.Lower(Bench.Gap.With(d => d with { Joint = Coupler }));
+        var held = new JointMechanics(p, JointPhase.Held);
+        double[] y = new double[p.StateCount];
+        GapLowering.FirstState(p, y);
+        y[GapState.Slide] = 0.5 * p.Engagement;
+        Assert.Equal(0.5 * p.Breakaway, held.Breakaway(0.5 * p.Engagement), 1e-12);
+        double threshold = p.OutsidePressure + (0.5 * p.Breakaway + p.ReducedMass * p.ClosingAcceleration) / p.JointArea;
+        Assert.True(held.Moving(1.001 * threshold, y) > 0);
+        Assert.True(held.Moving(0.999 * threshold, y) < 0);
+    }
+
+    /// <summary>Passages into the wake vent against its pressure.</summary>
+    [Fact]
+    public void Rear_passages_see_the_pressure_of_the_wake()
+    {
+        GapProblem Flying(double coefficient) => Bench.Gap.With(d => d with
+        {
+            Joint = new StageJoint.FreeMotorTube { Coupler = Bench.Joint(2000), MovingMass = Mass.FromGrams(20), RearPassages = Holes(2, 4), RearPressureCoefficient = coefficient },
+        }) with { DynamicPressure = Pressure.FromKilopascals(10), Horizon = Duration.FromMilliseconds(15) };
+        foreach (GapModel model in (GapModel[])[new GapModel.Displacement(), new GapModel.Resolved { Cells = 40 }])
+            Assert.InRange(Flying(-0.2).Solve(model).PeakGaugePressure / Flying(0).Solve(model).PeakGaugePressure, 0.9, 0.999);
+        Assert.Contains((Flying(-1.5) with { DynamicPressure = Pressure.FromKilopascals(80) }).Check(), f => f.Code == "GAP030" && f.Path == "Joint.RearPressureCoefficient");
+    }
+
     [Fact]
     public void Thin_plastic_film_goes_in_milliseconds_and_paper_tape_does_not()
     {

@@ -149,7 +149,14 @@ public static class PlanCases
         }),
         from grams in Number(1, 1000)
         from passages in Passages
-        select (Func<FrictionJoint, StageJoint>)(coupler => new StageJoint.FreeMotorTube { Coupler = coupler, MovingMass = Mass.FromGrams(grams), RearPassages = passages }));
+        from wake in Number(-0.3, 0.3)
+        select (Func<FrictionJoint, StageJoint>)(coupler => new StageJoint.FreeMotorTube
+        {
+            Coupler = coupler,
+            MovingMass = Mass.FromGrams(grams),
+            RearPassages = passages,
+            RearPressureCoefficient = wake,
+        }));
 
     private static readonly Gen<IDischargeLaw> Laws = Gen.OneOf(
         Number(0.9, 1.18).Select(x => (IDischargeLaw)new SharpEdgedLaw { EdgeFactor = x }),

@@ -15,20 +15,19 @@ internal sealed class DeadEndMixing
     private const double MostShare = 0.4;
 
     private readonly GapParameters p;
+    private readonly TubeFlow tube;
     private readonly double firstVolume;
     private readonly int first;
 
     /// <summary>Share of the stream that each cell holds, and share of the exchange that reaches it [-].</summary>
     private readonly double[] stream;
     private readonly double[] pocket;
-
-    /// <summary>Volume of each cell over that of the tube's first [-].</summary>
-    private readonly double[] volume;
     private readonly double greatest;
 
     public DeadEndMixing(GapParameters p, TubeFlow tube, double length, int nozzleCell, double reach, ReadOnlySpan<ResolvedVent> lastVents)
     {
         this.p = p;
+        this.tube = tube;
         double cellLength = tube.CellLength, begin = length - p.DeadEndDepth;
         int cells = tube.Cells.Count;
         firstVolume = p.Profile.FirstArea * cellLength;
@@ -38,13 +37,13 @@ internal sealed class DeadEndMixing
             first = Math.Min(first, vent.First);
         stream = new double[cells - first];
         pocket = new double[cells - first];
-        volume = new double[cells - first];
-        for (int k = 0; k < volume.Length; k++)
-            volume[k] = tube.RelativeArea(tube.Cells.First + first + k);
+        double area = 0;
+        foreach (ResolvedVent vent in lastVents)
+            area += vent.Area;
         foreach (ResolvedVent vent in lastVents)
         {
             for (int k = 0; k < vent.Share.Length; k++)
-                stream[vent.First - first + k] += vent.Share[k] / lastVents.Length;
+                stream[vent.First - first + k] += vent.Share[k] * vent.Area / area;
         }
 
         double reached = 1;
@@ -59,7 +58,7 @@ internal sealed class DeadEndMixing
         for (int i = recess; i < cells; i++)
             pocket[i - first] += reached / (cells - recess);
         for (int k = 0; k < stream.Length; k++)
-            greatest = Math.Max(greatest, (stream[k] + pocket[k]) / volume[k]);
+            greatest = Math.Max(greatest, (stream[k] + pocket[k]) / RelativeVolume(tube.Cells.First + first + k));
     }
 
     /// <summary>Share of its speed and excess temperature that the stream keeps across all openings [-].</summary>
@@ -67,8 +66,9 @@ internal sealed class DeadEndMixing
 
     /// <summary>Lets stream and pocket change places over a time; <paramref name="origin"/> is the index of the tube's original first cell.</summary>
     /// <returns>What left to the outside, net: nothing but where a free jet has brought outside air along.</returns>
-    public GapTotals Stir(TubeArrays a, int origin, double streamVolumeFlow, double time)
+    public GapTotals Stir(int origin, double streamVolumeFlow, double time)
     {
+        TubeArrays a = tube.Cells;
         var fromStream = default(Content);
         var fromPocket = default(Content);
         double pressure = 0;
@@ -89,17 +89,20 @@ internal sealed class DeadEndMixing
         {
             Content c = Content.Of(a, origin + first + k);
             Content change = fromPocket.Times(own * stream[k]) + arrives.Times(pocket[k]) + c.Times(-own * stream[k] - pocket[k]);
-            change.Times(part / volume[k]).Enter(a, origin + first + k);
+            change.Times(part / RelativeVolume(origin + first + k)).Enter(a, origin + first + k);
         }
 
         double outside = (1 - own) * part * firstVolume;
         return new GapTotals(outside * (fromPocket.Mass - air.Mass), outside * (fromPocket.Enthalpy - air.Enthalpy));
     }
 
+    /// <summary>Volume of a cell over that of the tube's first as it was before the joint slid [-].</summary>
+    private double RelativeVolume(int i) => tube.VolumeOf(i) / tube.CellLength;
+
     /// <summary>Share of the stream's own gas in the volume that arrives [-]: the rest is air that a free jet has mixed in, as in the lumped models.</summary>
     private double Own(double density, double airDensity)
     {
-        JetShare = FreeJet.Across(p.FreeLengths, p.JetCore, density / airDensity);
+        JetShare = p.FreeLength > 0 ? FreeJet.Share(p.FreeLength, p.JetCore, density / airDensity) : 1;
         return JetShare < 1 ? JetShare * airDensity / (JetShare * airDensity + (1 - JetShare) * density) : 1;
     }
 

@@ -67,14 +67,15 @@ internal sealed partial class ResolvedGap
             TubeArrays a = Tube.Cells;
             if (lastVents.Length == 0)
                 return a.Fraction[CellAt(p.LastVent)];
-            double sum = 0;
+            double sum = 0, area = 0;
             foreach (ResolvedVent vent in lastVents)
             {
+                area += vent.Area;
                 for (int k = 0; k < vent.Share.Length; k++)
-                    sum += vent.Share[k] * a.Fraction[origin + vent.First + k];
+                    sum += vent.Area * vent.Share[k] * a.Fraction[origin + vent.First + k];
             }
 
-            return sum / lastVents.Length;
+            return sum / area;
         }
     }
 

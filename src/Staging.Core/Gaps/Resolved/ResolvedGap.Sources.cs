@@ -35,7 +35,7 @@ internal sealed partial class ResolvedGap
         if (deadEnd is not null && StreamVolumeFlow > 0)
         {
             Tube.Look();
-            Left += deadEnd.Stir(Tube.Cells, origin, StreamVolumeFlow, time);
+            Left += deadEnd.Stir(origin, StreamVolumeFlow, time);
         }
 
         tape?.Warm(time, TemperatureOf(Tube.Cells.First, out _));

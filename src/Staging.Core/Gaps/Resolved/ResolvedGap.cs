@@ -50,7 +50,7 @@ internal sealed partial class ResolvedGap
         booster = new ReservoirEnd(p.Profile.FirstArea, [.. chambers.Select(c => c.Mouth), annulus]);
         feed = p.Feed is { } table ? new FeedLine(table, p.Products.Cp) : null;
         Tube.Left = booster;
-        lastStirring = p.Vents.Where(v => v.Station >= p.LastVent).Select(v => v.Stirring).FirstOrDefault();
+        lastStirring = p.Vents.Where(v => v.Station >= p.LastVent).Select(v => v.Stirring).DefaultIfEmpty().Max();
         ResolvedVent[] all = [.. p.Vents.Select(v => new ResolvedVent(v, v.Station >= p.LastVent, lastStirring, dx, cells))];
         vents = [.. all.Where(v => v.Jacket < 0)];
         jackets = p.Jackets.Length > 0 ? new JacketNetwork(p, Tube, origin, all.Where(v => v.Jacket >= 0)) : null;

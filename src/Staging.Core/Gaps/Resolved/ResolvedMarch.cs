@@ -74,7 +74,7 @@ internal sealed class ResolvedMarch
     {
         if (gap.Tube.Steps + gap.Tube.Repeats >= options.MostSteps)
             return Fail(SolverFailureKind.TooManySteps, $"All {options.MostSteps} steps were used up at {gap.Time * 1e3:G4} ms.");
-        if (phase == JointPhase.Held && joint.Acceleration(pressure, p.Breakaway + gap.TapeHolds) > 0)
+        if (phase == JointPhase.Held && joint.Acceleration(pressure, joint.Breakaway(gap.Slide) + gap.TapeHolds) > 0)
         {
             phase = JointPhase.Slides;
             events.Add((GapEventKind.JointMoves, gap.Time));

@@ -21,7 +21,7 @@ internal sealed class ResolvedVent
         this.vent = vent;
         IsLast = isLast;
         Stirring = lastStirring > 0 ? vent.Stirring / lastStirring : isLast ? 1 : 0;
-        double middle = vent.Station + 0.5 * vent.Spread, half = 0.5 * (vent.Outlet.Size.Diameter + vent.Spread);
+        double middle = vent.Middle, half = 0.5 * (vent.Outlet.Size.Diameter + vent.Spread);
         int from = Math.Clamp((int)((middle - half) / cellLength), 0, cells - 1);
         int to = Math.Clamp((int)((middle + half) / cellLength), from, cells - 1);
         First = from;
@@ -48,6 +48,9 @@ internal sealed class ResolvedVent
 
     /// <summary>Share of its stirring that reaches the nozzle plane, over that of the last vent [-].</summary>
     public double Stirring { get; }
+
+    /// <summary>Area of the holes [m2].</summary>
+    public double Area => vent.Outlet.Size.Area;
 
     /// <summary>Index of the jacket behind the holes; -1 outside.</summary>
     public int Jacket => vent.Outlet.Jacket;

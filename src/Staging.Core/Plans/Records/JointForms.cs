@@ -58,7 +58,8 @@ internal static class JointForms
             var coupler = f.Required("coupler", Coupler, x => x.Coupler, "What slides: the motor tube in its rings.");
             var mass = f.Required("movingMass", Quantities.Mass, x => x.MovingMass, "Mass of what slides, motor tube and motor.");
             var rear = f.Optional<VentHoles?>("rearPassages", DischargeForms.Holes!, x => x.RearPassages, null, "Holes through the centring rings, by which the gap vents rearwards; none when left out.");
-            return v => new StageJoint.FreeMotorTube { Coupler = coupler[v], MovingMass = mass[v], RearPassages = rear[v] };
+            var wake = f.Optional("rearPressureCoefficient", NumberForm.Ratio, x => x.RearPressureCoefficient, 0, "Pressure behind the rear passages above that of the surroundings of the gap, over the dynamic pressure; 0 when left out.");
+            return v => new StageJoint.FreeMotorTube { Coupler = coupler[v], MovingMass = mass[v], RearPassages = rear[v], RearPressureCoefficient = wake[v] };
         })),
     ]);
 }
