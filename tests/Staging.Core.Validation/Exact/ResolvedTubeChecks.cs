@@ -26,8 +26,8 @@ public class ResolvedTubeChecks
     /// Speed of the contact over the second half of the run, its place taken from what the scheme conserves: the mass of products between a station in the
     /// plateau behind it and the end of the tube, over the density of the plateau. Through that station products come at rho* u*, so the place moves with
     /// u* to round-off however much the contact is smeared. (The place where the mass fraction passes one half does not: in a smeared contact it lies off
-    /// its middle by volume, towards the lighter gas by an amount that grows with the smear; over the same time it moved 0.3, 0.3, 0.3 and 1.0 % off.)
-    /// The start of a run from a jump puts the contact off by a third of a cell at most, once.
+    /// its middle by volume, towards the lighter gas by an amount that grows with the smear: 0.2 to 0.6 cells at the end of these runs.)
+    /// The start of a run from a jump puts the contact off by a seventh of a cell at most, once.
     /// </summary>
     [Theory]
     [InlineData("Sod", 1.0, 1.0, 1.4, 287.05287, 0.125, 0.1, 0.2, 0.92745262004895)]

@@ -9,19 +9,26 @@ namespace Staging.Core.Gaps.Resolved;
 /// E. F. Toro, M. Spruce and W. Speares, Shock Waves 4 (1994) 25; Toro (2009) section 10.4. Wave speeds S_L = min(u_L - a_L, u_R - a_R),
 /// S_R = max(u_L + a_L, u_R + a_R) of S. F. Davis, SIAM J. Sci. Stat. Comput. 9 (1988) 445, with which the star states keep positive density and
 /// pressure (P. Batten and others, SIAM J. Sci. Comput. 18 (1997) 1553). Each side has the gamma of its own mixture.
+/// Where gas is stopped both speeds are widened by a quarter of what it loses: a little more viscosity within shocks, as P. Colella and P. R. Woodward
+/// add it, J. Comput. Phys. 54 (1984) 174, and for the same end, to quieten the waves that slow shocks leave behind; here by way of the wave speeds,
+/// so that the contact stays sharp and the star states positive. Smooth flow, whose face values differ by the square of the cell, does not notice.
 /// At rest the mass and energy fluxes are zero and the momentum flux is the pressure, to the last bit.
 /// </remarks>
 internal static class Hllc<L, G>
     where L : struct, ILane<L>
     where G : struct, ILaneGas<L>
 {
+    /// <summary>Widening of the wave speeds over the drop of velocity at a face [-]: a judgement, 0.2 to 0.5 do as well.</summary>
+    private const double Widening = 0.25;
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static TubeFlux<L> Flux(in Primitive<L> l, in Primitive<L> r, G gas)
     {
         L zero = L.Of(0), half = L.Of(0.5);
         L gL = gas.GammaMinusOne(l.Y, out L GammaL), gR = gas.GammaMinusOne(r.Y, out L GammaR);
         L aL = L.Sqrt((l.p + gL * l.p) / l.r), aR = L.Sqrt((r.p + gR * r.p) / r.r);
-        L SL = L.Min(l.u - aL, r.u - aR), SR = L.Max(l.u + aL, r.u + aR);
+        L wider = L.Of(Widening) * L.Max(l.u - r.u, zero);
+        L SL = L.Min(l.u - aL, r.u - aR) - wider, SR = L.Max(l.u + aL, r.u + aR) + wider;
         L mL = l.r * (SL - l.u), mR = r.r * (SR - r.u);
         L SM = (r.p - l.p + mL * l.u - mR * r.u) / (mL - mR);
 

@@ -13,10 +13,13 @@ internal sealed class TubeArrays
     /// <summary>Distance of the face quantities in the scratch array.</summary>
     public const int Stride = Tile + Idle;
 
+    /// <summary>Cells before the first one: a ghost, and two for its own slopes.</summary>
+    public const int Border = 3;
+
     public TubeArrays(int cells, int room)
     {
-        int n = room + 1 + cells + Idle;
-        First = room + 1;
+        int n = room + Border + cells + Idle;
+        First = room + Border;
         End = First + cells;
         Density = new double[n];
         Momentum = new double[n];

@@ -7,7 +7,7 @@ internal sealed class TubeBore
     /// <param name="room">Cells that a receding left end may add, as wide as the first.</param>
     public TubeBore(ReadOnlySpan<double> areas, int room = 0)
     {
-        int n = areas.Length, first = room + 1, all = first + n + TubeArrays.Idle;
+        int n = areas.Length, first = room + TubeArrays.Border, all = first + n + TubeArrays.Idle;
         OpenLeft = new double[all];
         OpenRight = new double[all];
         Relative = new double[all];

@@ -127,8 +127,8 @@ internal sealed class TubeFlow
     {
         TubeArrays a = Cells;
         int first = a.First, last = a.End - 1;
-        Ghost(first - 1, first, Left);
-        Ghost(last + 1, last, Right);
+        Ghosts(first, -1, Left);
+        Ghosts(last, +1, Right);
         double k = dt / CellLength, h = uniform ? 0 : 0.5 * k;
         EndFlux left = Left.Flow(Inside(first, false, h)), right = Right.Flow(Inside(last, true, h));
         sweep.Advance(a, bore, k, uniform, left, right);
@@ -147,14 +147,18 @@ internal sealed class TubeFlow
         Cells.NextProducts[i] = (before * Cells.Products[i] + (Cells.NextProducts[i] - Cells.Products[i])) / after;
     }
 
-    private void Ghost(int ghost, int cell, TubeEnd end)
+    /// <summary>Two cells beyond an end, whose outward direction is -1 at the left and +1 at the right.</summary>
+    private void Ghosts(int cell, int outward, TubeEnd end)
     {
         TubeArrays a = Cells;
-        int outward = ghost - cell;
-        a.Density[ghost] = a.Density[cell];
-        a.Pressure[ghost] = a.Pressure[cell];
-        a.Fraction[ghost] = a.Fraction[cell];
-        a.Velocity[ghost] = end.Mirrors ? -2 * outward * end.Speed - a.Velocity[cell] : a.Velocity[cell];
+        for (int k = 1; k <= 2; k++)
+        {
+            int ghost = cell + k * outward, image = end.Mirrors ? cell - (k - 1) * outward : cell;
+            a.Density[ghost] = a.Density[image];
+            a.Pressure[ghost] = a.Pressure[image];
+            a.Fraction[ghost] = a.Fraction[image];
+            a.Velocity[ghost] = end.Mirrors ? -2 * outward * end.Speed - a.Velocity[image] : a.Velocity[image];
+        }
     }
 
     private EndState Inside(int cell, bool right, double h)

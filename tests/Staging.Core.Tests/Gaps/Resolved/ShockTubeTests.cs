@@ -6,14 +6,13 @@ using Staging.Core.Tests.Hygiene;
 namespace Staging.Core.Tests.Gaps.Resolved;
 
 /// <summary>
-/// The resolved tube against the exact Riemann solution of the library. Observed order: slope of the L1 error over three doublings.
+/// The resolved tube against the exact Riemann solution of the library. Observed order: slope of a line through the logarithms of the L1 errors on thirteen
+/// grids of 100 to 800 cells. A few grids would not do: the error of a captured shock depends on where in its cell the shock stands.
 /// </summary>
 /// <remarks>
-/// Shocks alone converge with order 1. A contact converges with p/(p + 1) in a scheme of order p, here 2/3, because nothing steepens it again (J. W. Banks,
-/// T. Aslam and W. J. Rider, J. Comput. Phys. 227 (2008) 6985), so density, which jumps there, cannot keep order 0.9 where the contact carries the error;
-/// velocity and pressure, which do not jump, can. Order 0.9 or more is asked of pressure in Toro's problems 1 to 4 and the two-gas tube, and of density in
-/// problem 1. What else is not reached, and why: problem 2, density and velocity: the two fans part at the diaphragm and leave a heated spot there (start-up
-/// error at a contact of no strength); problem 5, everything: its left shock hardly moves, and behind slow shocks conservative schemes leave waves.
+/// A shock converges with order 1. A contact converges with p/(p + 1) only in a scheme of order p that nothing steepens (J. W. Banks, T. Aslam and W. J. Rider,
+/// J. Comput. Phys. 227 (2008) 6985), and with order 1 when it keeps its number of cells. Order 0.9 is asked of every quantity in every problem that has a shock.
+/// Problem 2 of Toro has none; what it has is a middle almost without gas, which these grids do not resolve: it is asked on finer ones.
 /// </remarks>
 public class ShockTubeTests
 {
@@ -21,51 +20,85 @@ public class ShockTubeTests
 
     private static readonly FlowState SodLeft = new(1, 0, 1, 1.4);
 
-    /// <summary>Name, states, time, and the orders asked of density, velocity and pressure.</summary>
-    private static readonly (string Name, FlowState Left, FlowState Right, double Time, double Density, double Velocity, double Pressure)[] Problems =
+    private static readonly FlowState FanLeft = new(1, -2, 0.4, 1.4), FanRight = new(1, 2, 0.4, 1.4);
+
+    /// <summary>Name, states, time, and the orders asked of density, velocity, pressure, momentum and energy.</summary>
+    private static readonly (string Name, FlowState Left, FlowState Right, double Time, double[] Asked)[] Problems =
     [
-        ("1, Sod", SodLeft, new(0.125, 0, 0.1, 1.4), 0.2, 0.9, 0.9, 0.9),
-        ("2, fans that part", new(1, -2, 0.4, 1.4), new(1, 2, 0.4, 1.4), 0.15, 0.5, 0.45, 0.9),
-        ("3, left blast", new(1, 0, 1000, 1.4), new(1, 0, 0.01, 1.4), 0.012, 2.0 / 3, 0.9, 0.9),
-        ("4, right blast", new(1, 0, 0.01, 1.4), new(1, 0, 100, 1.4), 0.035, 2.0 / 3, 0.9, 0.9),
-        ("5, collision", new(5.99924, 19.5975, 460.894, 1.4), new(5.99242, -6.19633, 46.095, 1.4), 0.035, 0.5, 0.5, 0.5),
-        ("two gases, gamma 1.25 and 1.4", new(1, 0, 1, 1.25), new(0.125, 0, 0.1, 1.4), 0.2, 0.85, 0.9, 0.9),
+        ("1, Sod", SodLeft, new(0.125, 0, 0.1, 1.4), 0.2, [0.9, 0.9, 0.9, 0.9, 0.9]),
+        ("2, fans that part", FanLeft, FanRight, 0.15, [0.5, 0.45, 0.9, 0.85, 0.9]),
+        ("3, left blast", new(1, 0, 1000, 1.4), new(1, 0, 0.01, 1.4), 0.012, [0.9, 0.9, 0.9, 0.9, 0.9]),
+        ("4, right blast", new(1, 0, 0.01, 1.4), new(1, 0, 100, 1.4), 0.035, [0.9, 0.9, 0.9, 0.9, 0.9]),
+        ("5, collision", new(5.99924, 19.5975, 460.894, 1.4), new(5.99242, -6.19633, 46.095, 1.4), 0.035, [0.9, 0.9, 0.9, 0.9, 0.9]),
+        ("two gases, gamma 1.25 and 1.4", new(1, 0, 1, 1.25), new(0.125, 0, 0.1, 1.4), 0.2, [0.9, 0.9, 0.9, 0.9, 0.9]),
     ];
 
     [Fact]
     public void Shock_tubes_converge_with_the_orders_that_the_theory_page_prints()
     {
+        int[] grids = [.. Enumerable.Range(0, 13).Select(k => 2 * (int)Math.Round(50 * Math.Pow(2, k / 4.0)))];
         Assert.All(Problems, x =>
         {
-            (double Density, double Velocity, double Pressure) coarse = ErrorsAt(100, x.Left, x.Right, x.Time), fine = ErrorsAt(800, x.Left, x.Right, x.Time);
-            double density = Order(coarse.Density, fine.Density), velocity = Order(coarse.Velocity, fine.Velocity), pressure = Order(coarse.Pressure, fine.Pressure);
-            Assert.True(density >= x.Density && velocity >= x.Velocity && pressure >= x.Pressure, $"{x.Name}: density {density:F3}, velocity {velocity:F3}, pressure {pressure:F3}");
-            Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"| {x.Name} | {density:F2} | {velocity:F2} | {pressure:F2} |"), TheoryPage, StringComparison.Ordinal);
+            double[] orders = Orders(grids, x.Left, x.Right, x.Time);
+            string row = string.Create(CultureInfo.InvariantCulture, $"| {x.Name} | {orders[0]:F2} | {orders[1]:F2} | {orders[2]:F2} | {orders[3]:F2} | {orders[4]:F2} |");
+            Assert.All(orders, (order, k) => Assert.True(order >= x.Asked[k], row));
+            Assert.Contains(row, TheoryPage, StringComparison.Ordinal);
         });
-
-        static double Order(double coarse, double fine) => Math.Log2(coarse / fine) / 3;
     }
 
     [Fact]
-    public void A_contact_alone_converges_with_two_thirds_to_three_quarters()
+    public void Fans_that_part_converge_once_the_grid_resolves_their_middle()
     {
-        // A jump of density carried with the flow: p/(p + 1) is 2/3 with p = 2 and 3/4 with p = 3. MUSCL-Hancock with central slopes, which has little dispersion
-        // at this Courant number, comes between; first order would give one half.
-        double Error(int n)
+        double[] orders = Orders([1600, 2264, 3200, 4526, 6400], FanLeft, FanRight, 0.15);
+        Assert.True(orders[0] >= 0.8 && orders[1] >= 0.9, $"density {orders[0]:F2}, velocity {orders[1]:F2}");
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"density {orders[0]:F2}, velocity {orders[1]:F2}"), TheoryPage, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_contact_keeps_its_number_of_cells_and_converges_with_first_order()
+    {
+        // A jump of density alone, carried with the flow.
+        (double Error, int Within) Run(int n)
         {
             TubeFlow tube = Tubes.Shock(n, SodLeft, SodLeft);
             Tubes.Fill(tube, new(1, 1, 1, 1.4), new(0.25, 1, 1, 1.4));
             tube.RunTo(0.3);
-            return Enumerable.Range(0, n).Sum(i =>
+            double[] rho = tube.Cells.Density[tube.Cells.First..tube.Cells.End];
+            double error = Enumerable.Range(0, n).Sum(i =>
             {
                 double share = Math.Clamp(0.8 * n - i, 0, 1);
-                return Math.Abs(tube.Cells.Density[tube.Cells.First + i] - (share + 0.25 * (1 - share)));
-            }) / n;
+                return Math.Abs(rho[i] - (share + 0.25 * (1 - share)));
+            });
+            return (error / n, rho.Count(x => x is > 0.25 + 0.05 * 0.75 and < 1 - 0.05 * 0.75));
         }
 
-        double order = Math.Log2(Error(100) / Error(800)) / 3;
-        Assert.InRange(order, 0.64, 0.76);
-        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"carried by the flow, gives {order:F2} here"), TheoryPage, StringComparison.Ordinal);
+        (double coarse, int coarseWithin) = Run(100);
+        (double fine, int fineWithin) = Run(800);
+        double order = Math.Log2(coarse / fine) / 3;
+        Assert.True(order >= 0.95, $"order {order:F3}");
+        Assert.Equal(coarseWithin, fineWithin);
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"carried by the flow, stays {fineWithin} cells wide and converges with {order:F2}"), TheoryPage, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_slow_shock_leaves_waves_below_a_thousandth()
+    {
+        // A shock of Mach 3 that moves over the grid with a small part of the speed of sound ahead. With slopes within it the waves are about 0.11, 0.27 and 0.20 %.
+        double Waves(double speed)
+        {
+            const int n = 400;
+            double mach = 3, a1 = SodLeft.SoundSpeed, p2 = NormalShock.PressureRatio(mach, 1.4), rho2 = NormalShock.HugoniotDensityRatio(p2, 1.4);
+            FlowState ahead = SodLeft with { Velocity = (speed + mach) * a1 }, behind = new(rho2, (speed + mach / rho2) * a1, p2, 1.4);
+            TubeFlow tube = Tubes.Shock(n, ahead, behind);
+            double time = 0.35 / behind.Velocity;
+            tube.RunTo(time);
+            int from = tube.Cells.First + n / 2 + (int)(speed * a1 * time * n) + 8;
+            return tube.Cells.Density[from..(from + 60)].Average(rho => Math.Abs(rho / rho2 - 1));
+        }
+
+        double[] waves = [Waves(0.02), Waves(0.1), Waves(0.3)];
+        Assert.All(waves, x => Assert.InRange(x, 0, 1e-3));
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"| {100 * waves[0]:F2} %, {100 * waves[1]:F2} %, {100 * waves[2]:F2} % |"), TheoryPage, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -119,27 +152,44 @@ public class ShockTubeTests
     [Fact]
     public void The_pressure_wave_of_a_contact_between_two_gases_shrinks_with_the_grid()
     {
-        double Disturbance(int n)
+        // Greatest ever, and greatest and mean after 1 ms [%].
+        (double Ever, double Greatest, double Mean) Disturbance(int n)
         {
             var hot = new FlowState(101325 / (152.0 * 1900), 100, 101325, 1.14);
             var air = new FlowState(101325 / (Tubes.Air * 288.15), 100, 101325, 1.4);
             TubeFlow tube = Tubes.Shock(n, hot, air, 152);
-            tube.RunTo(0.3e-3);
-            TubeArrays a = tube.Cells;
-            return Enumerable.Range(a.First, n).Average(i => Math.Abs(a.Pressure[i] / 101325 - 1));
+            double[] At() => [.. tube.Cells.Pressure[tube.Cells.First..tube.Cells.End].Select(p => 100 * Math.Abs(p / 101325 - 1))];
+            double ever = 0;
+            for (double t = 0, dt; t < 1e-3; t += dt)
+            {
+                dt = tube.Step(Math.Min(tube.LongestStep(0.8), 1e-3 - t + 1e-15));
+                ever = Math.Max(ever, At().Max());
+            }
+
+            return (ever, At().Max(), At().Average());
         }
 
-        double coarse = Disturbance(100), fine = Disturbance(400);
-        Assert.InRange(fine, 0, 0.02);
-        Assert.True(fine < coarse / 2, $"{coarse:P2} on 100 cells, {fine:P2} on 400");
+        int[] cells = [100, 200, 400, 800];
+        (double Ever, double Greatest, double Mean)[] found = [.. cells.Select(Disturbance)];
+        Assert.True(found[2].Mean < found[0].Mean / 3, $"{found[0].Mean:F2} % on 100 cells, {found[2].Mean:F2} % on 400");
+        Assert.All(found.Zip(cells), x => Assert.Contains(
+            string.Create(CultureInfo.InvariantCulture, $"| {x.Second} | {x.First.Ever:F0} % | {x.First.Greatest:F1} % | {x.First.Mean:F2} % |"), TheoryPage, StringComparison.Ordinal));
     }
 
-    private static (double Density, double Velocity, double Pressure) ErrorsAt(int cells, in FlowState left, in FlowState right, double time)
+    /// <summary>Slopes of the lines through the logarithms of the five errors over those of the cells.</summary>
+    private static double[] Orders(int[] grids, FlowState left, FlowState right, double time)
     {
-        TubeFlow tube = Tubes.Shock(cells, left, right);
-        tube.RunTo(time);
-        Assert.Equal(0, tube.Repeats);
-        return Tubes.Errors(tube, RiemannProblem.Solve(left, right), time);
+        RiemannSolution exact = RiemannProblem.Solve(left, right);
+        double[] x = [.. grids.Select(n => Math.Log(n))];
+        double[][] errors = [.. grids.Select(n =>
+        {
+            TubeFlow tube = Tubes.Shock(n, left, right);
+            tube.RunTo(time);
+            Assert.Equal(0, tube.Repeats);
+            return Tubes.Errors(tube, exact, time);
+        })];
+        double middle = x.Average(), square = x.Sum(v => (v - middle) * (v - middle));
+        return [.. Enumerable.Range(0, 5).Select(c => -x.Zip(errors, (v, e) => (v - middle) * Math.Log(e[c])).Sum() / square)];
     }
 
     private static double Bump(double x)
