@@ -1,3 +1,4 @@
+using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Gaps.Resolved;
 using Staging.Core.Solving;
@@ -53,6 +54,32 @@ public class ResolvedGapTests
 
         // What still sloshes as kinetic energy, and the chamber's last lag, stay below a part in a thousand 35 ms after the source ended.
         Assert.InRange(run.At(run.End).GapPressure.Pascals / expected - 1, -1e-3, 1e-3);
+    }
+
+    /// <summary>The limit of very large vents: at outside pressure the front moves by the enthalpy that came in, whatever the waves do. What is left is less than a cell.</summary>
+    [Fact]
+    public void Behind_very_large_vents_the_front_moves_by_displacement_at_outside_pressure()
+    {
+        GapProblem gap = Bench.Adiabatic.With(d => d with
+        {
+            Tube = Bench.Tube(200),
+            Vents = [new Vent { Station = Length.FromMillimeters(187), Holes = new VentHoles { Diameter = Length.FromMillimeters(25), WallThickness = Length.FromMillimeters(0.5), Count = 20 } }],
+            Source = d.Motor() with { ChamberPressure = Pressure.FromKilopascals(150), FragmentMass = Mass.FromGrams(0.02) },
+            Joint = Bench.Joint(2000),
+        }) with
+        { Horizon = Duration.FromMilliseconds(10.5) };
+        double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin, area = gap.Design.Tube.CrossSection.SquareMeters;
+        foreach (int cells in (int[])[50, 100, 200])
+        {
+            GapRun run = gap.Solve(new GapModel.Resolved { Cells = cells });
+            foreach (double t in (double[])[4, 6, 8, 10])
+            {
+                GapSnapshot s = run.At(Duration.FromMilliseconds(t));
+                double burnt = gap.Motor().FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * t * 1e-3 / gap.Motor().FragmentBurnTime.Seconds)) / 2 * cp * gap.Motor().FlameTemperature.Kelvins;
+                double heat = (gap.Motor().ChamberPressure - s.ChamberPressure).Pascals * 5e-6 / 0.4 + burnt, cell = 0.2 / cells;
+                Assert.InRange(s.Front.Meters - 0.4 / (1.4 * 101325 * area) * heat, -cell, cell);
+            }
+        }
     }
 
     [Fact]
