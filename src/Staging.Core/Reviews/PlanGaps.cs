@@ -31,7 +31,7 @@ public static class PlanGaps
     /// <returns>The problem that the flight solved there.</returns>
     /// <exception cref="ArgumentException">No such stage is lit through a gap, or several are and none was named.</exception>
     /// <exception cref="InvalidModelException">The flight did not come to that gap.</exception>
-    public static GapProblem GapBelow(this FlightRun flight, string? stage = null)
+    public static GapProblem GapBelow(this FlightRun flight, string? stage)
     {
         ArgumentNullException.ThrowIfNull(flight);
         Stage upper = Named(flight.Plan, stage);

@@ -29,7 +29,7 @@ public sealed record PointForm<TResult>
 /// <summary>Makes forms of results.</summary>
 public static class PointForm
 {
-    /// <summary>The form of a result that is one number.</summary>
+    /// <summary>The form of a result that is one number [unit].</summary>
     /// <param name="name">What it is called: letters, digits, dots, hyphens and inner spaces.</param>
     /// <param name="unit">Its unit; <c>-</c> where there is none.</param>
     /// <returns>The form.</returns>
@@ -39,7 +39,7 @@ public static class PointForm
 
     /// <summary>The form of a result that is known by some measures.</summary>
     /// <typeparam name="TResult">The result, as a rule a small record of what is asked of a run.</typeparam>
-    /// <param name="back">Makes the result from the numbers of the measures, in their order; null where a measure had none.</param>
+    /// <param name="back">Makes the result from the numbers of the measures, in their order [Unit]; null where a measure had none.</param>
     /// <param name="measures">The numbers to read from a result; at least one.</param>
     /// <returns>The form.</returns>
     /// <exception cref="InvalidModelException">There is no measure, or two have one name.</exception>
