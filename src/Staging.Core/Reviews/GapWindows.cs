@@ -127,6 +127,7 @@ public static class GapWindows
         {
             GapProblem problem = Built(question, gap, total, breakaway_N);
             bool IsLit(GapProblem p, CancellationToken cancel) => p.Solve(question.Model, question.Solver, cancellationToken: cancel).Outcome.IsLit;
+            InvalidModelException.ThrowOnError(problem.Check());
             return question.Asked is { } asked ? asked.Of(InputSet.Of(problem, question.Uncertain), IsLit, stop) : IsLit(problem, stop);
         }
         catch (InvalidModelException refusal)

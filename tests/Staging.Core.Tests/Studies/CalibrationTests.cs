@@ -91,6 +91,23 @@ public class CalibrationTests
     }
 
     [Fact]
+    public void A_pair_among_a_group_is_told_with_it()
+    {
+        // start and again act alike; so do start, rise and both, since both is their sum. The correlation of start and again stays below the limit, for either may trade aagainst the others too.
+        StudyInput<Sum> Part(string name, Func<Sum, double, Sum> with) => StudyInput.Of(name, "Pa", Spread.Uniform(0, 4), with);
+        InputSet<Sum> inputs = InputSet.Of(
+            new Sum(0, 0), Part("start", (m, v) => m with { Decay = m.Decay + v }), Part("again", (m, v) => m with { Decay = m.Decay + v }),
+            Part("rise", (m, v) => m with { Level = m.Level + v }), Part("both", (m, v) => new Sum(m.Decay + v, m.Level + v)));
+        MeasuredTrace trace = MeasuredTrace.Of("p_Pa", Times, [.. Times.Select((t, i) => 5 * Math.Exp(-t) + 3 + 0.1 * new CaseDraws(1, (ulong)i).Normal(0))]);
+        CalibrationResult<Sum> fit = Calibration.Fit(inputs, trace, (m, times, _) => [.. times.Select(t => m.Decay * Math.Exp(-t) + m.Level)]);
+        Assert.InRange(Math.Abs(fit.Correlation[1]), 0, new CalibrationOptions().CorrelationLimit);
+        ModelFinding[] told = [.. fit.Findings.Where(f => f.Code == "STU011")];
+        Assert.Equal(["rise, both", "start, again, rise, both"], told.Select(f => f.Path));
+        Assert.Contains("the others together do almost what each of them does", told[1].Message, StringComparison.Ordinal);
+        Assert.All(fit.Inputs, i => Assert.True(i.StandardError > 100));
+    }
+
+    [Fact]
     public void The_unit_of_the_trace_changes_no_estimate()
     {
         CalibrationResult<Decay> Scaled(double unit) => Calibration.Fit(
@@ -194,4 +211,6 @@ public class CalibrationTests
     private static string Code(Action act) => Assert.Throws<InvalidModelException>(act).Findings[0].Code;
 
     private sealed record Decay(double Start, double Tau, double Gain);
+
+    private sealed record Sum(double Decay, double Level);
 }
