@@ -133,6 +133,32 @@ public class CalibrationTests
         Assert.Equal(one.ResidualStandardDeviation, binary.ResidualStandardDeviation * (1 << 20));
     }
 
+    [Theory]
+    [InlineData(101_325)]
+    [InlineData(-1e6)]
+    public void A_large_pressure_beneath_the_course_changes_no_estimate(double outside)
+    {
+        CalibrationResult<Decay> gauge = Fit(Trace(0.1, 5), Start, TimeConstant), absolute = Calibration.Fit(
+            InputSet.Of(Truth, Start, TimeConstant),
+            MeasuredTrace.Of("p_Pa", Times, [.. Trace(0.1, 5).Values.Select(v => v + outside)]),
+            (d, t, stop) => [.. Course(d, t, stop).Select(v => v + outside)]);
+        Assert.Empty(absolute.Findings);
+        // A millionth of the standard errors, 0.04 Pa and 0.02 s: above the round-off of a million pascals, 1e-10 Pa over a step of a thousandth.
+        Assert.Equal(gauge.Inputs[0].Value, absolute.Inputs[0].Value, 4e-8);
+        Assert.Equal(gauge.Inputs[1].Value, absolute.Inputs[1].Value, 2e-8);
+        Assert.Equal(gauge.ResidualStandardDeviation, absolute.ResidualStandardDeviation, 1e-9);
+    }
+
+    [Fact]
+    public void A_trace_that_is_level_is_fitted_by_its_own_size()
+    {
+        StudyInput<Decay> level = StudyInput.Of<Decay>("level", "Pa", Spread.Uniform(0, 1), (d, v) => d with { Start = v });
+        CalibrationResult<Decay> fit = Calibration.Fit(
+            InputSet.Of(Truth, level), MeasuredTrace.Of("p_Pa", Times, [.. Times.Select(_ => 0.1)]), (d, t, _) => [.. t.Select(_ => d.Start)]);
+        Assert.Equal(0.1, fit.Inputs[0].Value, 1e-8);
+        Assert.Empty(fit.Findings);
+    }
+
     [Fact]
     public void A_trace_that_no_input_moves_is_told_and_their_errors_say_so()
     {
