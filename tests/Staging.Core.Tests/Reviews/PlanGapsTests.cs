@@ -35,7 +35,11 @@ public class PlanGapsTests
     {
         var gap = new GapIgnition
         {
-            Design = TestPlans.Lighting, Layout = TestPlans.Layout, HolePressureCoefficient = -0.2, Model = new GapModel.Stirred(), Solver = new() { RelativeTolerance = 1e-5 },
+            Design = TestPlans.Lighting,
+            Layout = TestPlans.Layout,
+            HolePressureCoefficient = -0.2,
+            Model = new GapModel.Stirred(),
+            Solver = new() { RelativeTolerance = 1e-5 },
         };
         GapQuestion question = TestPlans.Through(gap).QuestionBelow();
         Assert.Equal((gap.Layout, gap.Model, gap.Solver), (question.Layout, question.Model, question.Solver));
