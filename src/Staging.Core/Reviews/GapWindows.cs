@@ -66,7 +66,7 @@ public static class GapWindows
         return Sweep.AlongInParts(
             In(gaps, "mm"),
             (mm, stop) => question.VentWindow(Length.FromMillimeters(mm), areas, alone, stop),
-            question.Asked is { } asked ? form with { Remark = $"{form.Remark}, {asked.InWords} over {string.Join(", ", question.Uncertain.Select(i => i.Path))}" } : form);
+            question.Asked is { } asked ? form with { Remark = $"{form.Remark}, {asked.InWords} over {string.Join("; ", question.Uncertain.Select(i => i.InWords))}" } : form);
     }
 
     /// <summary>How long the gap may be with a given vent area: the upper edge of the windows.</summary>

@@ -18,6 +18,8 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
         Line($"design {Heading.Design}");
         foreach (ColumnName input in Heading.Inputs)
             Line($"input {UnitWord.Of(input.Unit)} {input.Name}");
+        foreach (string spread in Heading.Spreads)
+            Line($"spread {spread}");
         foreach (ColumnName measure in Heading.Measures)
             Line($"measure {UnitWord.Of(measure.Unit)} {measure.Name}");
         foreach (CaseRange range in Ranges)
@@ -33,11 +35,13 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
         if (!ulong.TryParse(seed, NumberStyles.None, CultureInfo.InvariantCulture, out ulong key))
             throw new FormatException($"the seed has to be a whole number of up to 64 bits, not \"{seed}\"");
         string design = lines.Take("design");
-        ImmutableArray<ColumnName> inputs = [.. lines.TakeAll("input").Select(Column)], measures = [.. lines.TakeAll("measure").Select(Column)];
+        ImmutableArray<ColumnName> inputs = [.. lines.TakeAll("input").Select(Column)];
+        ImmutableArray<string> spreads = [.. lines.TakeAll("spread")];
+        ImmutableArray<ColumnName> measures = [.. lines.TakeAll("measure").Select(Column)];
         var ranges = ImmutableArray.CreateBuilder<CaseRange>();
         foreach (string values in lines.TakeAll("range"))
             ranges.Add(Range(values, ranges.Count > 0 ? ranges[^1].End : 0, cases));
-        return new PartHead(new StudyHeading(cases, key, design, inputs, measures), ranges.ToImmutable());
+        return new PartHead(new StudyHeading(cases, key, design, inputs, spreads, measures), ranges.ToImmutable());
     }
 
     private static ColumnName Column(string values)

@@ -8,8 +8,8 @@ namespace Staging.Core.Studies;
 /// </summary>
 /// <typeparam name="TAnswer">What the numbers of all cases say.</typeparam>
 /// <remarks>
-/// Immutable; may be used from any thread. Parts are compared by number of cases, seed, design, inputs and measures. Functions and spreads are
-/// not compared: run the same program everywhere.
+/// Immutable; may be used from any thread. Parts are compared by number of cases, seed, design, inputs, spreads and measures. The model is a function, which
+/// nothing can compare: run the same program everywhere.
 /// </remarks>
 public sealed record PointStudy<TAnswer>
 {

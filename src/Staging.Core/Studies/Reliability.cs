@@ -83,7 +83,7 @@ public static class Reliability
         new Proportion(tally.Outcomes.GetValueOrDefault(rule.Outcome), tally.Cases).ClopperPearson(rule.Confidence).HalfWidth <= rule.HalfWidth;
 
     private static StudyHeading Heading<T, TResult>(ReliabilityStudy<T, TResult> study, SampleDesign design) => new(
-        study.Cases, study.Seed, design.Kind.ToString(), [.. study.Inputs.Inputs.Select(i => new ColumnName(i.Path, i.Unit))], [.. study.Measures.Select(m => new ColumnName(m.Name, m.Unit))]);
+        study.Cases, study.Seed, design.Kind.ToString(), study.Inputs.Names, study.Inputs.Spreads, [.. study.Measures.Select(m => new ColumnName(m.Name, m.Unit))]);
 
     private static CaseRow[] Block<T, TResult>(ReliabilityStudy<T, TResult> study, SampleDesign design, long first, long end, CancellationToken cancel)
     {

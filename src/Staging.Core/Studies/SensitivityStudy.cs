@@ -16,7 +16,7 @@ public sealed record SensitivityStudy<T>
 
     /// <summary>What tells a study of this kind from others; each case gives numbers in [Unit].</summary>
     internal StudyHeading Heading(long cases, ulong seed, string design, IEnumerable<string> numbers) => new(
-        cases, seed, design, [.. Inputs.Inputs.Select(i => new ColumnName(i.Path, i.Unit))], [.. numbers.Select(name => new ColumnName(name, Unit))]);
+        cases, seed, design, Inputs.Names, Inputs.Spreads, [.. numbers.Select(name => new ColumnName(name, Unit))]);
 
     /// <summary>The number at given values of the inputs.</summary>
     internal double At(ReadOnlySpan<double> values, CancellationToken cancel)

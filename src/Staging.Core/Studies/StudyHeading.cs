@@ -12,8 +12,9 @@ public sealed record ColumnName(string Name, string Unit)
     public override string ToString() => $"{Name} [{Unit}]";
 }
 
-/// <summary>What parts of one study have in common; the design says in words how its cases are spread.</summary>
-internal sealed record StudyHeading(long Cases, ulong Seed, string Design, ImmutableArray<ColumnName> Inputs, ImmutableArray<ColumnName> Measures)
+/// <summary>What parts of one study have in common; in words, how its cases are laid out and how each input that is drawn scatters.</summary>
+internal sealed record StudyHeading(
+    long Cases, ulong Seed, string Design, ImmutableArray<ColumnName> Inputs, ImmutableArray<string> Spreads, ImmutableArray<ColumnName> Measures)
 {
     public bool Equals(StudyHeading? other) => other is not null && Differs(other).Length == 0;
 
@@ -30,6 +31,8 @@ internal sealed record StudyHeading(long Cases, ulong Seed, string Design, Immut
             return $"designs \"{Design}\" and \"{other.Design}\"";
         if (!Inputs.SequenceEqual(other.Inputs))
             return $"inputs {string.Join(", ", Inputs)} and {string.Join(", ", other.Inputs)}";
+        if (!Spreads.SequenceEqual(other.Spreads))
+            return $"spreads {string.Join("; ", Spreads.Except(other.Spreads))} and {string.Join("; ", other.Spreads.Except(Spreads))}";
         return Measures.SequenceEqual(other.Measures) ? "" : $"measures {string.Join(", ", Measures)} and {string.Join(", ", other.Measures)}";
     }
 

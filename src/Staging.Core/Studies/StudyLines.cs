@@ -29,7 +29,7 @@ internal sealed class StudyLines
             lines.TakeExactly(Last);
             return lines.next is null ? part : throw new FormatException("nothing may follow the end");
         }
-        catch (Exception fault) when (fault is FormatException or ArgumentException or OverflowException)
+        catch (Exception fault) when (fault is FormatException or ArgumentException)
         {
             throw new FormatException($"Line {lines.taken} of the study part: {fault.Message}", fault);
         }

@@ -56,7 +56,7 @@ public static class Sweep
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(form);
         return new PointStudy<SweepLine<TResult>>(
-            new StudyHeading(axis.Values.Length, 0, $"sweep along {axis.InWords}{form.Remark}", [axis.Name], form.Columns),
+            new StudyHeading(axis.Values.Length, 0, $"sweep along {axis.InWords}{form.Remark}", [axis.Name], [], form.Columns),
             (i, cancel) => form.Row(run(axis.Values[(int)i], cancel)),
             rows => new SweepLine<TResult>(axis, [.. rows.Select(form.Result)]));
     }
@@ -77,7 +77,7 @@ public static class Sweep
         ArgumentNullException.ThrowIfNull(form);
         int wide = across.Values.Length;
         return new PointStudy<SweepMap<TResult>>(
-            new StudyHeading((long)wide * up.Values.Length, 0, $"sweep over {across.InWords} and {up.InWords}{form.Remark}", [across.Name, up.Name], form.Columns),
+            new StudyHeading((long)wide * up.Values.Length, 0, $"sweep over {across.InWords} and {up.InWords}{form.Remark}", [across.Name, up.Name], [], form.Columns),
             (i, cancel) => form.Row(run(across.Values[(int)(i % wide)], up.Values[(int)(i / wide)], cancel)),
             rows => new SweepMap<TResult>(across, up, [.. rows.Select(form.Result)]));
     }

@@ -63,6 +63,17 @@ public class PointStudyTests
     }
 
     [Fact]
+    public void A_map_too_large_for_one_machine_runs_in_parts()
+    {
+        Axis long1 = Axis.Even("x", "-", 0, 1, 100_000), long2 = Axis.Even("y", "-", 0, 1, 100_000);
+        PointStudy<SweepMap<double>> study = Sweep.OverInParts(long1, long2, (x, y, _) => x + y, PointForm.Number("sum", "-"));
+        Assert.Equal(10_000_000_000, study.Cases);
+        PointRun last = Part(study, 1_000_000, 1_000_000);
+        Assert.Equal((10_000, 2.0), (last.Cases, last.Rows[^1][0]));
+        Assert.Contains("points at a time", Assert.Throws<ArgumentOutOfRangeException>(() => study.Run()).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Every_number_survives_the_text_bit_by_bit()
     {
         double?[] hard = [0, -0.0, double.Epsilon, -double.MaxValue, 1 / 3.0, 0.1 + 0.2, null, 1e22, 123456789012345680, Math.BitDecrement(1)];
