@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace Staging.Core.Studies;
 
@@ -52,6 +53,10 @@ public sealed record PointRun
         ImmutableArray<CaseRange> ranges = CaseRange.Joined(given.SelectMany(p => p.Ranges));
         return new PointRun(heading, ranges, [.. given.SelectMany(p => p.Numbered).OrderBy(n => n.Case).Select(n => n.Row)]);
     }
+
+    /// <summary>How many cases are here, and of what, on one line.</summary>
+    /// <returns>For example <c>20 of 143 cases: screening on 8 levels</c>.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Cases} of {CasesAsked} cases: {Design}");
 
     private static IEnumerable<long> CasesOf(CaseRange range)
     {

@@ -23,6 +23,9 @@ public sealed record PointStudy<TAnswer>
     internal PointStudy(StudyHeading heading, Func<long, CancellationToken, ImmutableArray<double>> row, Func<ImmutableArray<ImmutableArray<double>>, TAnswer> answer) =>
         (this.heading, this.row, this.answer) = (heading, row, answer);
 
+    /// <summary>Whether numbers may be absent, as those of a measure that a result does not have.</summary>
+    internal bool SomeMayBeAbsent { get; init; }
+
     /// <summary>Cases of the whole.</summary>
     public long Cases => heading.Cases;
 
@@ -43,7 +46,7 @@ public sealed record PointStudy<TAnswer>
     /// <summary>The answer of a run that holds every case.</summary>
     /// <param name="run">A whole run, or all parts merged.</param>
     /// <returns>The answer: the bits of the study run whole.</returns>
-    /// <exception cref="ArgumentException">The run belongs to another study, or cases are missing.</exception>
+    /// <exception cref="ArgumentException">The run belongs to another study, or cases or numbers are missing.</exception>
     public TAnswer Of(PointRun run)
     {
         ArgumentNullException.ThrowIfNull(run);
@@ -51,7 +54,9 @@ public sealed record PointStudy<TAnswer>
             throw new ArgumentException($"The run belongs to another study: this one and the run have {difference}.", nameof(run));
         if (!run.IsWhole)
             throw new ArgumentException($"Of the cases 0 to {Cases - 1} these are missing: {CaseRange.Missing(run.Ranges, Cases)}. Merge the parts that hold them.", nameof(run));
-        return answer(run.Rows);
+        return run.Numbered.Select(n => Flaw(n.Case, n.Row)).FirstOrDefault(flaw => flaw is not null) is { } flaw
+            ? throw new ArgumentException(flaw, nameof(run))
+            : answer(run.Rows);
     }
 
     /// <summary>Runs all cases and gives the answer.</summary>
@@ -64,12 +69,18 @@ public sealed record PointStudy<TAnswer>
     private ImmutableArray<double> Row(long index, CancellationToken cancel)
     {
         ImmutableArray<double> numbers = row(index, cancel);
+        return Flaw(index, numbers) is { } flaw ? throw new ArithmeticException(flaw) : numbers;
+    }
+
+    /// <summary>The first number of a case that is none; null when all are.</summary>
+    private string? Flaw(long index, ImmutableArray<double> numbers)
+    {
         for (int m = 0; m < numbers.Length; m++)
         {
-            if (double.IsInfinity(numbers[m]))
-                throw new ArithmeticException($"Measure \"{heading.Measures[m].Name}\" of case {index} is not a finite number.");
+            if (double.IsInfinity(numbers[m]) || (double.IsNaN(numbers[m]) && !SomeMayBeAbsent))
+                return $"Measure \"{heading.Measures[m].Name}\" of case {index} is not a finite number.";
         }
 
-        return numbers;
+        return null;
     }
 }

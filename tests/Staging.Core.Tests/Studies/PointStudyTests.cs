@@ -86,6 +86,14 @@ public class PointStudyTests
     }
 
     [Fact]
+    public void The_text_of_a_part_is_the_one_that_the_page_shows()
+    {
+        PointRun part = Part(Sweep.AlongInParts(Axis.Even("gap", "mm", 40, 340, 4), (mm, _) => mm / 3, PointForm.Number("third", "mm")), 2, 2);
+        Assert.Contains($"```text\n{Text(part)}```", File.ReadAllText(Path.Combine(Hygiene.Repository.Root, "docs", "studies", "index.md")), StringComparison.Ordinal);
+        Assert.Equal("2 of 4 cases: sweep along gap [mm] from 40 to 340 in 4 values by steps", part.ToString());
+    }
+
+    [Fact]
     public void The_text_does_not_depend_on_the_culture()
     {
         CultureInfo before = CultureInfo.CurrentCulture;
@@ -170,6 +178,10 @@ public class PointStudyTests
         Assert.Contains("searched on gap", Refusal(() => Sweep.AlongInParts(Short, (_, _) => Find(Short, 0.5), PointForm.Windows(Long)).Run()), StringComparison.Ordinal);
         Assert.Equal("STU001", Assert.Throws<InvalidModelException>(() => PointForm.Of<Found>(_ => Found.At(1, 1))).Findings[0].Code);
         Assert.Equal("STU002", Assert.Throws<InvalidModelException>(() => PointForm.Of<double>(v => v[0]!.Value, Measure.Of<double>("a", "-", x => x), Measure.Of<double>("a", "-", x => x))).Findings[0].Code);
+        PointStudy<ImmutableArray<TornadoBar>> bars = Study.BarsInParts();
+        string gone = Text(bars.Run()).Replace("case 0 2.3", "case 0 -\nlost 2.3", StringComparison.Ordinal);
+        gone = string.Join("\n", gone.Split('\n').Where(line => !line.StartsWith("lost", StringComparison.Ordinal)));
+        Assert.Contains("Measure \"result\" of case 0 is not a finite number", Refusal(() => bars.Of(Read(gone))), StringComparison.Ordinal);
         PointStudy<SweepLine<double>> number = Sweep.AlongInParts(Short, (x, _) => x, PointForm.Number("x", "-"));
         Assert.Contains("\"x\" is absent", Refusal(() => number.Of(Read(Text(number.Run()).Replace("case 0 0.1", "case 0 -", StringComparison.Ordinal)))), StringComparison.Ordinal);
         PointStudy<SweepLine<WindowResult>> windows = Sweep.AlongInParts(Short, (_, _) => Find(Short, 0.9), PointForm.Windows(Short));
