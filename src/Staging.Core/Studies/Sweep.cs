@@ -58,7 +58,10 @@ public static class Sweep
         return new PointStudy<SweepLine<TResult>>(
             new StudyHeading(axis.Values.Length, 0, $"sweep along {axis.InWords}{form.Remark}", [axis.Name], [], form.Columns),
             (i, cancel) => form.Row(run(axis.Values[(int)i], cancel)),
-            rows => new SweepLine<TResult>(axis, [.. rows.Select(form.Result)])) { SomeMayBeAbsent = true };
+            rows => new SweepLine<TResult>(axis, [.. rows.Select(form.Result)]))
+        {
+            SomeMayBeAbsent = true,
+        };
     }
 
     /// <summary>Prepares a sweep over two axes whose parts run anywhere.</summary>
@@ -79,6 +82,9 @@ public static class Sweep
         return new PointStudy<SweepMap<TResult>>(
             new StudyHeading((long)wide * up.Values.Length, 0, $"sweep over {across.InWords} and {up.InWords}{form.Remark}", [across.Name, up.Name], [], form.Columns),
             (i, cancel) => form.Row(run(across.Values[(int)(i % wide)], up.Values[(int)(i / wide)], cancel)),
-            rows => new SweepMap<TResult>(across, up, [.. rows.Select(form.Result)])) { SomeMayBeAbsent = true };
+            rows => new SweepMap<TResult>(across, up, [.. rows.Select(form.Result)]))
+        {
+            SomeMayBeAbsent = true,
+        };
     }
 }
