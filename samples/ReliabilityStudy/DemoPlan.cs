@@ -15,15 +15,10 @@ internal static class DemoPlan
     public static StagingPlan WithStage(StagingPlan plan, int index, Func<Stage, Stage> change) =>
         plan with { Flight = plan.Flight with { Stages = plan.Flight.Stages.SetItem(index, change(plan.Flight.Stages[index])) } };
 
-    /// <summary>The gap at the state that the flight gives it.</summary>
-    public static GapProblem GapOf(StagingPlan plan, FlightRun flight) => Gap(plan.Flight.Stages[1].Ignition).ProblemAt(flight.Stagings[0].State);
-
-    private static GapIgnition Gap(StageIgnition ignition) => (GapIgnition)((StageIgnition.ByGap)ignition).Gap;
-
     /// <summary>Inputs of a gap change its design alone; the bodies and the air come from the flight.</summary>
     private static StageIgnition.ByGap Changed(StageIgnition ignition, StudyInput<GapProblem> input, double value)
     {
-        GapIgnition gap = Gap(ignition);
+        var gap = (GapIgnition)((StageIgnition.ByGap)ignition).Gap;
         GapProblem problem = input.With(StartingGaps.Bore18mm with { Design = gap.Design }, value);
         return (StageIgnition.ByGap)ignition with { Gap = gap with { Design = problem.Design } };
     }

@@ -26,7 +26,7 @@ var study = new ReliabilityStudy<StagingPlan, StagedFlight>
     Model = (p, stop) =>
     {
         FlightRun flight = p.Flight.Fly(new FlightOptions { Scope = FlightScope.UppermostStage, KeepTracks = false }, cancellationToken: stop);
-        return new StagedFlight(flight, DemoPlan.GapOf(p, flight).Solve(cancellationToken: stop));
+        return new StagedFlight(flight, flight.GapBelow("sustainer").Solve(cancellationToken: stop));
     },
     Outcome = s => s.Flight.Stagings[0].Lit ? "lit" : "unlit",
     Measures =
@@ -57,7 +57,7 @@ using (StreamWriter csv = File.CreateText(Path.Combine(folder, "reliability-case
 
 var sensitivity = new SensitivityStudy<GapProblem>
 {
-    Inputs = InputSet.Of(DemoPlan.GapOf(plan, plan.Flight.Fly()), GapInputs.Judged),
+    Inputs = InputSet.Of(plan.GapBelow("sustainer"), GapInputs.Judged),
     Unit = "K",
     Model = (p, stop) => StagedFlight.MarginOf(p.Solve(cancellationToken: stop)),
 };

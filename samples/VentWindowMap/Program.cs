@@ -1,9 +1,10 @@
 // The vent-window map: which total vent areas light the upper motor, for a range of gap lengths, at the nominal numbers and at a probability.
 //   dotnet run --project samples/VentWindowMap [-- DIR [full]]     (default: figures, coarse)
-//   dotnet run --project samples/VentWindowMap -- --check FILE     (the table in FILE still holds: all of its nominal column, every fifth row of the other)
+//   dotnet run --project samples/VentWindowMap -- --check FILE     (the table in FILE still holds: all of its nominal column, every fifth row of the other, and what is asked of the demo plan)
 using System.Globalization;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Plans;
 using Staging.Core.Reviews;
 using Staging.Core.Studies;
 using UnitsNet;
@@ -31,21 +32,32 @@ Axis areas = Axis.Factors("vent area", "mm2", 5, 500, full ? 16 : 8);
 SweepLine<WindowResult> map = nominal.VentWindows(gaps, areas), sure = assured.VentWindows(assuredGaps, areas);
 #endregion
 
+#region vent-window-plan
+StagingPlan plan = PlanDocument.Read(Path.Combine(AppContext.BaseDirectory, "demo", "plan.json")); // invented
+GapQuestion inFlight = plan.QuestionBelow("sustainer"); // flies the plan to that gap
+Length built = inFlight.Problem.Design.Tube.Length;
+WindowResult vents = inFlight.VentWindow(built, areas);
+WindowResult sureVents = (inFlight with { Uncertain = assured.Uncertain, Asked = assured.Asked }).VentWindow(built, areas);
+WindowResult longest = inFlight.LongestGap(Area.FromSquareMillimeters(113), Axis.Even("gap", "mm", 40, 340, 6));
+WindowResult hold = inFlight.LeastRetention(built, Area.FromSquareMillimeters(28), Axis.Even("breakaway", "N", 5, 60, 12));
+#endregion
+(string Question, WindowResult Answer)[] asked =
+[
+    ("vent area, nominal [mm2]", vents), ("vent area, in half of the cases or more [mm2]", sureVents), ("gap length with 113 mm2 [mm]", longest), ("breakaway force with 28 mm2 [N]", hold),
+];
+
 if (check)
-    return TableCheck.Of(args[1], map, sure);
+    return TableCheck.Of(args[1], map, sure, asked);
 Directory.CreateDirectory(folder);
 Console.WriteLine("| gap [mm] | lights, nominal [mm2] | lights in half of the cases or more, judged inputs uncertain [mm2] |");
 Console.WriteLine("|---|---|---|");
 for (int i = 0; i < gaps.Values.Length; i++)
     Console.WriteLine($"| {gaps.Values[i]:F0} | {TableCheck.Say(map.Results[i])} | {TableCheck.Say(sure.Results[i])} |");
-
-#region vent-window-questions
-WindowResult longest = nominal.LongestGap(Area.FromSquareMillimeters(113), Axis.Even("gap", "mm", 40, 340, 6));
-WindowResult hold = nominal.LeastRetention(Length.FromMillimeters(120), Area.FromSquareMillimeters(60), Axis.Even("breakaway", "N", 5, 60, 12));
-#endregion
 Console.WriteLine();
-Console.WriteLine($"four 6 mm holes (113 mm2): {longest.Match(w => $"lights gaps from {TableCheck.Say(w)} mm", _ => "lights no gap of 40 to 340 mm")}");
-Console.WriteLine($"120 mm with 60 mm2: {hold.Match(w => $"lights with a joint that breaks away at {TableCheck.Say(w)} N", _ => "no joint of 5 to 60 N helps")}");
+Console.WriteLine("| asked of the demo plan in flight | lights |");
+Console.WriteLine("|---|---|");
+foreach ((string question, WindowResult answer) in asked)
+    Console.WriteLine($"| {question} | {TableCheck.Say(answer)} |");
 
 #region gap-map
 GapProblem GapOf(double mm, double mm2)

@@ -10,6 +10,10 @@ namespace Staging.Core.Gaps;
 /// </remarks>
 public sealed record GapRecommendation
 {
+    internal GapRecommendation()
+    {
+    }
+
     /// <summary>The areas that were tried, the intervals that light, and the area asked for with its reason.</summary>
     public required VentAdvice Advice { get; init; }
 

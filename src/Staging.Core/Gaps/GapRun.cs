@@ -8,6 +8,10 @@ namespace Staging.Core.Gaps;
 /// <remarks>Immutable; may be read from any thread.</remarks>
 public sealed record GapRun
 {
+    internal GapRun()
+    {
+    }
+
     /// <summary>What was solved.</summary>
     public required GapProblem Problem { get; init; }
 

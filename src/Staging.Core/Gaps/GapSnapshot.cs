@@ -6,6 +6,10 @@ namespace Staging.Core.Gaps;
 /// <summary>The state of a gap at one moment.</summary>
 public sealed record GapSnapshot
 {
+    internal GapSnapshot()
+    {
+    }
+
     /// <summary>Time since burn-through.</summary>
     public required Duration Time { get; init; }
 

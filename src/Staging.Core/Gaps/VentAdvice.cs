@@ -7,6 +7,10 @@ namespace Staging.Core.Gaps;
 /// <summary>Which total vent areas light the upper motor, and which one to drill.</summary>
 public sealed record VentAdvice
 {
+    internal VentAdvice()
+    {
+    }
+
     /// <summary>How the area was laid out.</summary>
     public required VentLayout Layout { get; init; }
 

@@ -9,7 +9,8 @@ namespace Staging.Core.Reviews;
 /// <remarks>
 /// Without <see cref="Asked"/> the answers are nominal: right for the numbers given, and silent about how far they are off. A window says where the model lights;
 /// it permits nothing. Every search runs over the values of an axis: a window narrower than a step may be missed. Every value has to give a gap that can be built:
-/// one that cannot ends the search, with an error that names it; it does not count as unlit.
+/// one that cannot ends the search, with an error that names its length, its vent area and its joint; it does not count as unlit. A probability of nothing
+/// uncertain is refused, and one that the cases could not bear. A plan gives its own question: <see cref="PlanGaps.QuestionBelow"/>.
 /// </remarks>
 public sealed record GapQuestion
 {

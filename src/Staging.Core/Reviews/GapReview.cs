@@ -6,6 +6,10 @@ namespace Staging.Core.Reviews;
 /// <summary>What a review says of one gap.</summary>
 public sealed record GapReview
 {
+    internal GapReview()
+    {
+    }
+
     /// <summary>The staging in flight: state at burn-through, and what came of it.</summary>
     public required StagingReport Staging { get; init; }
 

@@ -25,10 +25,7 @@ public static class GapWindows
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The windows in mm2, or that no area of the axis lights.</returns>
     /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
-    /// <exception cref="InvalidModelException">
-    /// A gap of the search is in error or cannot be laid out, told with its length and vent area; a probability is asked for and nothing is uncertain, or the cases
-    /// cannot bear it.
-    /// </exception>
+    /// <exception cref="InvalidModelException">The question cannot be answered, or a gap of the search cannot be built: see <see cref="GapQuestion"/>.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WindowResult VentWindow(
         this GapQuestion question, Length gap, Axis areas, StudyOptions? options = null, CancellationToken cancellationToken = default)
@@ -47,18 +44,29 @@ public static class GapWindows
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>One window result for each length.</returns>
     /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
-    /// <exception cref="InvalidModelException">
-    /// A gap of the search is in error or cannot be laid out, told with its length and vent area; a probability is asked for and nothing is uncertain, or the cases
-    /// cannot bear it.
-    /// </exception>
+    /// <exception cref="InvalidModelException">The question cannot be answered, or a gap of the search cannot be built: see <see cref="GapQuestion"/>.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SweepLine<WindowResult> VentWindows(
-        this GapQuestion question, Axis gaps, Axis areas, StudyOptions? options = null, Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
+        this GapQuestion question, Axis gaps, Axis areas, StudyOptions? options = null, Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default) =>
+        question.VentWindowsInParts(gaps, areas).Whole(options, progress, cancellationToken);
+
+    /// <summary>Prepares the vent windows over a range of gap lengths so that parts of the lengths run anywhere. See <see cref="VentWindows"/>.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="gaps">Gap lengths, in mm.</param>
+    /// <param name="areas">Total vent areas to try, in mm2.</param>
+    /// <returns>The study; its answer is one window result for each length.</returns>
+    /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
+    /// <exception cref="InvalidModelException">The question cannot be answered: see <see cref="GapQuestion"/>.</exception>
+    public static PointStudy<SweepLine<WindowResult>> VentWindowsInParts(this GapQuestion question, Axis gaps, Axis areas)
     {
         ArgumentNullException.ThrowIfNull(question);
         Check(question);
         var alone = new StudyOptions { Threads = 1 };
-        return Sweep.Along(In(gaps, "mm"), (mm, stop) => question.VentWindow(Length.FromMillimeters(mm), areas, alone, stop), options, progress, cancellationToken);
+        PointForm<WindowResult> form = PointForm.Windows(In(areas, "mm2"));
+        return Sweep.AlongInParts(
+            In(gaps, "mm"),
+            (mm, stop) => question.VentWindow(Length.FromMillimeters(mm), areas, alone, stop),
+            question.Asked is { } asked ? form with { Remark = $"{form.Remark}, {asked.InWords} over {string.Join("; ", question.Uncertain.Select(i => i.InWords))}" } : form);
     }
 
     /// <summary>How long the gap may be with a given vent area: the upper edge of the windows.</summary>
@@ -69,10 +77,7 @@ public static class GapWindows
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The windows in mm, or that no length of the axis lights.</returns>
     /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
-    /// <exception cref="InvalidModelException">
-    /// A gap of the search is in error or cannot be laid out, told with its length and vent area; a probability is asked for and nothing is uncertain, or the cases
-    /// cannot bear it.
-    /// </exception>
+    /// <exception cref="InvalidModelException">The question cannot be answered, or a gap of the search cannot be built: see <see cref="GapQuestion"/>.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WindowResult LongestGap(
         this GapQuestion question, Area total, Axis gaps, StudyOptions? options = null, CancellationToken cancellationToken = default)
@@ -91,10 +96,7 @@ public static class GapWindows
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The windows in N, or that no force of the axis helps.</returns>
     /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
-    /// <exception cref="InvalidModelException">
-    /// A gap of the search is in error or cannot be laid out, told with its length and vent area; a probability is asked for and nothing is uncertain, or the cases
-    /// cannot bear it.
-    /// </exception>
+    /// <exception cref="InvalidModelException">The question cannot be answered, or a gap of the search cannot be built: see <see cref="GapQuestion"/>.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WindowResult LeastRetention(
         this GapQuestion question, Length gap, Area total, Axis forces, StudyOptions? options = null, CancellationToken cancellationToken = default)
@@ -125,6 +127,7 @@ public static class GapWindows
         {
             GapProblem problem = Built(question, gap, total, breakaway_N);
             bool IsLit(GapProblem p, CancellationToken cancel) => p.Solve(question.Model, question.Solver, cancellationToken: cancel).Outcome.IsLit;
+            InvalidModelException.ThrowOnError(problem.Check());
             return question.Asked is { } asked ? asked.Of(InputSet.Of(problem, question.Uncertain), IsLit, stop) : IsLit(problem, stop);
         }
         catch (InvalidModelException refusal)

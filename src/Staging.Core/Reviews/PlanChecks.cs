@@ -15,7 +15,7 @@ internal static class PlanChecks
         ImmutableArray<Stage> stages = plan.Flight.Stages;
         for (int i = 1; i < stages.Length; i++)
         {
-            if (stages[i].Ignition is StageIgnition.ByGap { Gap: GapIgnition gap })
+            if (stages[i].Gap() is { } gap)
                 findings.AddRange(gap.OnGround(stages[i - 1], stages[i..], air).Check().Select(f => f with { Path = $"Flight.Stages[{i}].Ignition.Gap.{Short(f.Path)}" }));
         }
 

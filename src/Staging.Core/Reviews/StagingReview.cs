@@ -7,6 +7,10 @@ namespace Staging.Core.Reviews;
 /// <remarks>It informs. Local codes, the range safety officer and licensed practice decide.</remarks>
 public sealed record StagingReview
 {
+    internal StagingReview()
+    {
+    }
+
     /// <summary>What was reviewed.</summary>
     public required StagingPlan Plan { get; init; }
 

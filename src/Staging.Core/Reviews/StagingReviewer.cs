@@ -34,7 +34,7 @@ public static class StagingReviewer
     private static GapReview? ReviewGap(StagingPlan plan, StagingReport staging, CancellationToken cancel)
     {
         Stage upper = plan.Flight.Stages.First(s => s.Name == staging.UpperStage);
-        if (upper.Ignition is not StageIgnition.ByGap { Gap: GapIgnition gap })
+        if (upper.Gap() is not { } gap)
             return null;
         GapProblem problem = gap.ProblemAt(staging.State);
         return new GapReview

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace Staging.Core.Studies;
 
@@ -22,6 +23,10 @@ public sealed record Axis
 
     /// <summary>Whether neighbours differ by an equal factor, not by an equal step.</summary>
     public bool ByFactors { get; }
+
+    /// <summary>All that tells this axis from others, on one line.</summary>
+    internal string InWords => string.Create(
+        CultureInfo.InvariantCulture, $"{Name.Name} [{UnitWord.Of(Name.Unit)}] from {Low:R} to {High:R} in {Values.Length} values by {(ByFactors ? "factors" : "steps")}");
 
     /// <summary>Values at equal steps.</summary>
     /// <param name="name">What is varied.</param>

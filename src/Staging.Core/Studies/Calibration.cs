@@ -15,11 +15,15 @@ public static class Calibration
     /// </summary>
     private const double Tolerance = 1e-8;
 
+    /// <summary>Scatter of a trace, relative to its size, below which it is round-off [-].</summary>
+    private const double LeastScatter = 1e-12;
+
     /// <summary>Fits.</summary>
     /// <remarks>
     /// K. Levenberg, Q. Appl. Math. 2 (1944) 164-168, and D. W. Marquardt, J. SIAM 11 (1963) 431-441, as implemented in MathNet.Numerics, with slopes of our
     /// own: central differences over a stated share of each range, because the default step of the minimiser is below the tolerance of an integrator.
-    /// Its tolerances are absolute, so trace and courses are divided by the root mean square of the trace: the fit does not depend on their unit.
+    /// Its tolerances are absolute, so trace and courses are counted from the mean of the trace and divided by its scatter about that: the fit depends neither on their
+    /// unit nor on a large pressure beneath a small course.
     /// Covariance: s^2 (J' J)^-1 at the minimum, s^2 the squares of the residuals over their number less that of the inputs (G. A. F. Seber and C. J. Wild,
     /// Nonlinear Regression, 1989, section 2.1). It takes residuals to be independent, of one scatter: a slow drift of the gauge makes the intervals too narrow.
     /// </remarks>
@@ -48,14 +52,14 @@ public static class Calibration
         InvalidModelException.ThrowOnError([.. Findings(inputs, trace)]);
 
         Vector<double> trueSize = Vector<double>.Build.DenseOfArray([.. trace.Values]), times = Vector<double>.Build.DenseOfArray([.. trace.Times]);
-        double scale = Scale(trueSize);
-        Vector<double> measured = trueSize / scale;
+        double centre = trueSize.Average(), size = RootMeanSquare(trueSize), scale = Scale(RootMeanSquare(trueSize - centre), size);
+        Vector<double> measured = (trueSize - centre) / scale;
         Vector<double> Course(Vector<double> z, CancellationToken cancel)
         {
             ImmutableArray<double> course = predict(inputs.At(range.Values(z)), trace.Times, cancel);
             if (course.IsDefault || course.Length != trace.Times.Length || course.Any(v => !double.IsFinite(v)))
                 throw new ArithmeticException($"The model has to give {trace.Times.Length} finite numbers, one for each time of the trace.");
-            return Vector<double>.Build.DenseOfArray([.. course]) / scale;
+            return (Vector<double>.Build.DenseOfArray([.. course]) - centre) / scale;
         }
 
         Matrix<double> Slopes(Vector<double> z) => range.Slopes(z, options, Course, cancellationToken);
@@ -64,12 +68,14 @@ public static class Calibration
             .FindMinimum(objective, range.Start(), Vector<double>.Build.Dense(range.Count, 0), Vector<double>.Build.Dense(range.Count, 1));
 
         Vector<double> best = found.MinimizingPoint;
-        var minimum = new FittedMinimum(best, Slopes(best), measured - Course(best, cancellationToken), scale, IsSettled(found.ReasonForExit));
+        var minimum = new FittedMinimum(best, Slopes(best), measured - Course(best, cancellationToken), scale, Math.Max(size / scale, 1), IsSettled(found.ReasonForExit));
         return CalibrationResult.Of(inputs, range, minimum, options);
     }
 
-    /// <summary>Root mean square of the trace [Unit]; a trace of zeros has no size of its own, and is left as it is.</summary>
-    private static double Scale(Vector<double> trace) => trace.L2Norm() is > 0 and var norm ? norm / Math.Sqrt(trace.Count) : 1;
+    private static double RootMeanSquare(Vector<double> values) => values.L2Norm() / Math.Sqrt(values.Count);
+
+    /// <summary>Scatter of the trace about its mean [Unit]; of a level trace, whose scatter is round-off, its size; a trace of zeros is left as it is.</summary>
+    private static double Scale(double scatter, double size) => scatter > LeastScatter * size ? scatter : size > 0 ? size : 1;
 
     private static bool IsSettled(ExitCondition reason) =>
         reason is ExitCondition.Converged or ExitCondition.RelativePoints or ExitCondition.RelativeGradient or ExitCondition.LackOfProgress;

@@ -32,7 +32,7 @@ internal sealed class CalibrationFindings(
         }
 
         foreach (string names in Groups())
-            yield return Warning("STU011", names, "The trace cannot tell these apart: no two of them alone, but the others together do almost what each of them does. Fix one or more from another source, or measure more.");
+            yield return Warning("STU011", names, "The trace cannot tell these apart: the others together do almost what each of them does. Fix one or more from another source, or measure more.");
         if (!converged)
             yield return Warning("STU014", "Fit", "The fit did not settle within a hundred steps; other starting values or ends may.");
     }

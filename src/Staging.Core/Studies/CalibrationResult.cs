@@ -52,7 +52,7 @@ internal static class CalibrationResult
     {
         int n = minimum.Residuals.Count, k = range.Count;
         double variance = minimum.Residuals.DotProduct(minimum.Residuals) / (n - k);
-        double leastSlope = LeastSlope(n, options);
+        double leastSlope = LeastSlope(n, options) * minimum.Size;
         Matrix<double> shape = InverseOfSquare(minimum.Slopes, leastSlope);
         double factor = BetaTable.StudentFactor(n - k, options.Confidence);
         double Entry(int i, int j) => variance * shape[i, j] * range.Width(i) * range.Width(j);

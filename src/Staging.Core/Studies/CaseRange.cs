@@ -5,11 +5,11 @@ namespace Staging.Core.Studies;
 /// <summary>Cases from First to the one before End.</summary>
 internal readonly record struct CaseRange(long First, long End)
 {
-    /// <summary>Ranges that touch become one; ranges that share a case are refused.</summary>
+    /// <summary>Ranges that touch become one, empty ones go; ranges that share a case are refused.</summary>
     public static ImmutableArray<CaseRange> Joined(IEnumerable<CaseRange> ranges)
     {
         var joined = ImmutableArray.CreateBuilder<CaseRange>();
-        foreach (CaseRange next in ranges.OrderBy(r => r.First).ThenBy(r => r.End))
+        foreach (CaseRange next in ranges.Where(r => r.First < r.End).OrderBy(r => r.First))
         {
             if (joined.Count > 0 && next.First < joined[^1].End)
                 throw new ArgumentException($"Case {next.First} is in two of the parts.", nameof(ranges));
@@ -20,5 +20,20 @@ internal readonly record struct CaseRange(long First, long End)
         }
 
         return joined.ToImmutable();
+    }
+
+    /// <summary>The cases of a number of cases that joined ranges leave out, in words; empty when none is.</summary>
+    public static string Missing(ImmutableArray<CaseRange> joined, long cases)
+    {
+        var missing = new List<string>();
+        long next = 0;
+        foreach (CaseRange held in joined.Append(new CaseRange(cases, cases)))
+        {
+            if (next < held.First)
+                missing.Add(next + 1 == held.First ? $"{next}" : $"{next} to {held.First - 1}");
+            next = held.End;
+        }
+
+        return string.Join(", ", missing);
     }
 }

@@ -69,7 +69,8 @@ internal sealed class ExactSum
     public static ExactSum FromText(string text)
     {
         var sum = new ExactSum();
-        BigInteger rest = BigInteger.Parse(text, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture);
+        if (!BigInteger.TryParse(text, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out BigInteger rest) || rest.GetBitLength() > 32 * (Places - 1) + 63)
+            throw new FormatException($"an exact sum is told in hexadecimal digits, not \"{text}\"");
         for (int i = 0; i < Places - 1; i++, rest >>= 32)
             sum.places[i] = (long)(rest & uint.MaxValue);
         sum.places[Places - 1] = (long)rest;

@@ -21,7 +21,7 @@ internal sealed class FittedRange(ImmutableArray<Distribution> spreads)
         Vector<double> z, CalibrationOptions options, Func<Vector<double>, CancellationToken, Vector<double>> course, CancellationToken cancel)
     {
         double[] low = [.. z.Select(v => Math.Max(Math.Clamp(v, 0, 1) - options.SlopeStep, 0))], high = [.. z.Select(v => Math.Min(Math.Clamp(v, 0, 1) + options.SlopeStep, 1))];
-        ImmutableArray<Vector<double>> courses = Points.Run(
+        ImmutableArray<Vector<double>> courses = Points.All(
             2 * Count,
             (i, stop) =>
             {

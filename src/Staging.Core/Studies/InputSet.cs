@@ -33,6 +33,12 @@ public sealed record InputSet<T>
     /// <returns>A changed copy.</returns>
     public T AtMedians() => At([.. Inputs.Select(i => i.Spread.Median)]);
 
+    /// <summary>Names and units of the inputs.</summary>
+    internal ImmutableArray<ColumnName> Names => [.. Inputs.Select(i => new ColumnName(i.Path, i.Unit))];
+
+    /// <summary>How each input scatters.</summary>
+    internal ImmutableArray<string> Spreads => [.. Inputs.Select(i => i.InWords)];
+
     /// <summary>The values of one point of a design.</summary>
     internal double[] Values(SampleDesign design, long index)
     {

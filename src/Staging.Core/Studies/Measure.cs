@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Staging.Core.Studies;
 
 /// <summary>A number read from the result of a case, where there is one.</summary>
@@ -25,4 +27,11 @@ public static class Measure
     /// <returns>The measure.</returns>
     /// <exception cref="ArgumentException">The name is blank or holds other characters than letters, digits, dots, hyphens and spaces.</exception>
     public static Measure<TResult> Of<TResult>(string name, string unit, Func<TResult, double?> of) => new() { Name = name, Unit = unit, Of = of };
+
+    /// <summary>A finding for each name that two measures share.</summary>
+    internal static ImmutableArray<ModelFinding> Twice<TResult>(ImmutableArray<Measure<TResult>> measures) =>
+    [
+        .. measures.GroupBy(m => m.Name).Where(g => g.Count() > 1).Select(g =>
+            new ModelFinding(FindingSeverity.Error, "STU002", $"Measures.{g.Key}", "Two measures have this name; give each its own.")),
+    ];
 }

@@ -32,16 +32,28 @@ public static class Morris
         ulong seed = 0,
         StudyOptions? options = null,
         Action<StudyProgress>? progress = null,
-        CancellationToken cancellationToken = default)
+        CancellationToken cancellationToken = default) => study.ScreenInParts(paths, levels, seed).Whole(options, progress, cancellationToken);
+
+    /// <summary>Prepares a screening whose parts run anywhere: a case is a path. See <see cref="Screen"/>.</summary>
+    /// <typeparam name="T">The model.</typeparam>
+    /// <param name="study">The study.</param>
+    /// <param name="paths">Paths, 2 to 100 000; each costs one run more than there are inputs.</param>
+    /// <param name="levels">Levels of the grid, 4 to 100, an even number.</param>
+    /// <param name="seed">The seed.</param>
+    /// <returns>The study; its answer is one effect for each input, in their order.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static PointStudy<ImmutableArray<MorrisEffect>> ScreenInParts<T>(this SensitivityStudy<T> study, int paths, int levels = 8, ulong seed = 0)
     {
         ArgumentNullException.ThrowIfNull(study);
         Guard.In(paths, 2, 100_000, nameof(paths));
         Guard.In(levels, 4, 100, nameof(levels));
         if (levels % 2 != 0)
             throw new ArgumentOutOfRangeException(nameof(levels), levels, "levels has to be even: then every level is visited equally often.");
-        ImmutableArray<ImmutableArray<double>> effects =
-            Points.Run(paths, (path, cancel) => Effects(study, path, levels, seed, cancel), options, progress, cancellationToken);
-        return [.. study.Inputs.Inputs.Select((input, d) => MorrisEffect.Of(new ColumnName(input.Path, input.Unit), [.. effects.Select(e => e[d])]))];
+        StudyHeading heading = study.Heading(paths, seed, FormattableString.Invariant($"screening on {levels} levels"), study.Inputs.Inputs.Select(i => i.Path));
+        return new PointStudy<ImmutableArray<MorrisEffect>>(
+            heading,
+            (path, cancel) => Effects(study, path, levels, seed, cancel),
+            effects => [.. heading.Inputs.Select((input, d) => MorrisEffect.Of(input, [.. effects.Select(e => e[d])]))]);
     }
 
     /// <summary>The effects along one path, by input.</summary>

@@ -43,7 +43,7 @@ public static class Reliability
         OrderedBlocks.Run(first, end, BlockSize, options.Threads, (from, to, cancel) => Block(study, design, from, to, cancel), Take, cancellationToken);
         if (satisfied)
             clock.End(tally.Cases);
-        return new ReliabilityRun(Heading(study, design), [new CaseRange(first, satisfied ? first + tally.Cases : end)], satisfied, tally);
+        return new ReliabilityRun(Heading(study, design), CaseRange.Joined([new CaseRange(first, satisfied ? first + tally.Cases : end)]), satisfied, tally);
 
         bool Take(CaseRow[] rows, long past)
         {
@@ -65,26 +65,25 @@ public static class Reliability
     /// <summary>Puts parts together; the parts may come in any order.</summary>
     /// <param name="parts">Parts of one study that do not overlap.</param>
     /// <returns>Their union: with all parts, the bits of the study run whole.</returns>
-    /// <exception cref="ArgumentException">There is no part, they belong to different studies, or two hold the same case.</exception>
+    /// <exception cref="ArgumentException">There is no part, they belong to different studies, two hold the same case, or one stopped early.</exception>
     public static ReliabilityRun Merge(params ImmutableArray<ReliabilityRun> parts)
     {
-        if (parts.IsDefaultOrEmpty)
-            throw new ArgumentException("There is no part to merge.", nameof(parts));
-        if (parts.FirstOrDefault(p => p.Heading != parts[0].Heading) is { } stranger)
-            throw new ArgumentException($"The parts belong to different studies: {parts[0].Heading.Differs(stranger.Heading)}.", nameof(parts));
-        ImmutableArray<ReliabilityRun> sorted = [.. parts.OrderBy(p => p.Ranges[0].First)];
-        ImmutableArray<CaseRange> ranges = CaseRange.Joined(sorted.SelectMany(p => p.Ranges));
-        var tally = new CaseTally(sorted[0].Measures.Length, sorted.All(p => p.Tally.Columns is not null));
-        foreach (ReliabilityRun part in sorted)
+        ImmutableArray<ReliabilityRun> given = Guard.Set(parts, nameof(parts));
+        StudyHeading heading = StudyHeading.Common([.. given.Select(p => p.Heading)]);
+        if (given.Length > 1 && given.Any(p => p.StoppedEarly))
+            throw new ArgumentException("A study that stopped early is a whole: there is nothing to merge it with.", nameof(parts));
+        ImmutableArray<CaseRange> ranges = CaseRange.Joined(given.SelectMany(p => p.Ranges));
+        var tally = new CaseTally(heading.Measures.Length, given.All(p => p.Tally.Columns is not null));
+        foreach (ReliabilityRun part in given.OrderBy(p => p.Ranges.FirstOrDefault().First))
             tally.Add(part.Tally);
-        return new ReliabilityRun(sorted[0].Heading, ranges, sorted[0].StoppedEarly, tally);
+        return new ReliabilityRun(heading, ranges, given[0].StoppedEarly, tally);
     }
 
     private static bool IsMet(StopRule rule, CaseTally tally) =>
         new Proportion(tally.Outcomes.GetValueOrDefault(rule.Outcome), tally.Cases).ClopperPearson(rule.Confidence).HalfWidth <= rule.HalfWidth;
 
     private static StudyHeading Heading<T, TResult>(ReliabilityStudy<T, TResult> study, SampleDesign design) => new(
-        study.Cases, study.Seed, design.Kind, [.. study.Inputs.Inputs.Select(i => new ColumnName(i.Path, i.Unit))], [.. study.Measures.Select(m => new ColumnName(m.Name, m.Unit))]);
+        study.Cases, study.Seed, design.Kind.ToString(), study.Inputs.Names, study.Inputs.Spreads, [.. study.Measures.Select(m => new ColumnName(m.Name, m.Unit))]);
 
     private static CaseRow[] Block<T, TResult>(ReliabilityStudy<T, TResult> study, SampleDesign design, long first, long end, CancellationToken cancel)
     {

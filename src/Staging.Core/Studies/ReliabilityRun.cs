@@ -31,7 +31,7 @@ public sealed record ReliabilityRun
     public ulong Seed => Heading.Seed;
 
     /// <summary>How the cases were spread.</summary>
-    public DesignKind Design => Heading.Design;
+    public DesignKind Design => Enum.Parse<DesignKind>(Heading.Design);
 
     /// <summary>Names and units of the inputs.</summary>
     public ImmutableArray<ColumnName> Inputs => Heading.Inputs;

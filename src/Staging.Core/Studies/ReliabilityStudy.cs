@@ -41,8 +41,7 @@ public sealed record ReliabilityStudy<T, TResult>
     public ImmutableArray<ModelFinding> Check()
     {
         var findings = ImmutableArray.CreateBuilder<ModelFinding>();
-        foreach (string twice in Measures.GroupBy(m => m.Name).Where(g => g.Count() > 1).Select(g => g.Key))
-            findings.Add(new ModelFinding(FindingSeverity.Error, "STU002", $"Measures.{twice}", "Two measures have this name; give each its own."));
+        findings.AddRange(Measure.Twice(Measures));
         if (Stop is not null && Design != DesignKind.Independent)
             findings.Add(new ModelFinding(FindingSeverity.Error, "STU004", nameof(Stop), "Only independent cases can stop early; the first cases of another design do not stand for the whole."));
         if (Design == DesignKind.LowDiscrepancy && Inputs.Inputs.Length > SobolPoints.MostDimensions)

@@ -14,6 +14,10 @@ public sealed record SensitivityStudy<T>
     /// <summary>Runs one case and gives the number, in [Unit]: a time, a margin, or 1 and 0 for lit and dark.</summary>
     public required Func<T, CancellationToken, double> Model { get; init => field = Guard.NotNull(value); }
 
+    /// <summary>What tells a study of this kind from others; each case gives numbers in [Unit].</summary>
+    internal StudyHeading Heading(long cases, ulong seed, string design, IEnumerable<string> numbers) => new(
+        cases, seed, design, Inputs.Names, Inputs.Spreads, [.. numbers.Select(name => new ColumnName(name, Unit))]);
+
     /// <summary>The number at given values of the inputs.</summary>
     internal double At(ReadOnlySpan<double> values, CancellationToken cancel)
     {

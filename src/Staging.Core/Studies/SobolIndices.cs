@@ -35,7 +35,19 @@ public static class SobolIndices
         ulong seed = 0,
         StudyOptions? options = null,
         Action<StudyProgress>? progress = null,
-        CancellationToken cancellationToken = default)
+        CancellationToken cancellationToken = default) => study.VarianceSharesInParts(rows, repetitions, confidence, seed).Whole(options, progress, cancellationToken);
+
+    /// <summary>Prepares first- and total-order indices whose parts run anywhere: a case is a row of both matrices. See <see cref="VarianceShares"/>.</summary>
+    /// <typeparam name="T">The model.</typeparam>
+    /// <param name="study">The study; at most 20 inputs.</param>
+    /// <param name="rows">Rows of each matrix, 2 to 1 million; powers of two are best.</param>
+    /// <param name="repetitions">Independent repetitions, 2 to 1000.</param>
+    /// <param name="confidence">Confidence of the intervals [-], 0.5 to 0.999999; parts do not depend on it.</param>
+    /// <param name="seed">The seed.</param>
+    /// <returns>The study; its answer is one index for each input, in their order. A result that is the same everywhere has no answer: <see cref="InvalidOperationException"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or there are more than 20 inputs.</exception>
+    public static PointStudy<ImmutableArray<SobolIndex>> VarianceSharesInParts<T>(
+        this SensitivityStudy<T> study, int rows, int repetitions = 16, double confidence = 0.95, ulong seed = 0)
     {
         ArgumentNullException.ThrowIfNull(study);
         Guard.In(rows, 2, 1_000_000, nameof(rows));
@@ -44,15 +56,24 @@ public static class SobolIndices
         int k = Guard.In(study.Inputs.Inputs.Length, 1, SobolPoints.MostDimensions / 2, "inputs");
         ImmutableArray<SampleDesign> designs =
             [.. Enumerable.Range(0, repetitions).Select(r => new SampleDesign(DesignKind.LowDiscrepancy, rows, 2 * k, Philox4x32.Bits(seed, (ulong)r, 0, Purpose)))];
-        ImmutableArray<ImmutableArray<double>> results = Points.Run(
-            (long)repetitions * rows, (i, cancel) => Row(study, designs[(int)(i / rows)], i % rows, cancel), options, progress, cancellationToken);
-        ImmutableArray<Shares> shares = [.. Enumerable.Range(0, repetitions).Select(r => Shares.Of(results.AsSpan(r * rows, rows), k))];
-        return [.. study.Inputs.Inputs.Select((input, d) => new SobolIndex(
-            new ColumnName(input.Path, input.Unit),
-            shares.Average(s => s.First[d]),
-            Replicates.Interval([.. shares.Select(s => s.First[d])], confidence),
-            shares.Average(s => s.Total[d]),
-            Replicates.Interval([.. shares.Select(s => s.Total[d])], confidence)))];
+        StudyHeading heading = study.Heading(
+            (long)repetitions * rows,
+            seed,
+            FormattableString.Invariant($"variance shares, {repetitions} times {rows} rows"),
+            ["a", "b", .. study.Inputs.Inputs.Select(i => $"a with {i.Path} of b")]);
+        return new PointStudy<ImmutableArray<SobolIndex>>(
+            heading,
+            (i, cancel) => Row(study, designs[(int)(i / rows)], i % rows, cancel),
+            results =>
+            {
+                ImmutableArray<Shares> shares = [.. Enumerable.Range(0, repetitions).Select(r => Shares.Of(results.AsSpan(r * rows, rows), k))];
+                return [.. heading.Inputs.Select((input, d) => new SobolIndex(
+                    input,
+                    shares.Average(s => s.First[d]),
+                    Replicates.Interval([.. shares.Select(s => s.First[d])], confidence),
+                    shares.Average(s => s.Total[d]),
+                    Replicates.Interval([.. shares.Select(s => s.Total[d])], confidence)))];
+            });
     }
 
     /// <summary>f(A), f(B), and f(A with column d of B) for each d, of one row.</summary>

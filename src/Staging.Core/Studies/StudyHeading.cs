@@ -12,8 +12,9 @@ public sealed record ColumnName(string Name, string Unit)
     public override string ToString() => $"{Name} [{Unit}]";
 }
 
-/// <summary>What parts of one study have in common.</summary>
-internal sealed record StudyHeading(long Cases, ulong Seed, DesignKind Design, ImmutableArray<ColumnName> Inputs, ImmutableArray<ColumnName> Measures)
+/// <summary>What parts of one study have in common; in words, how its cases are laid out and how each input that is drawn scatters.</summary>
+internal sealed record StudyHeading(
+    long Cases, ulong Seed, string Design, ImmutableArray<ColumnName> Inputs, ImmutableArray<string> Spreads, ImmutableArray<ColumnName> Measures)
 {
     public bool Equals(StudyHeading? other) => other is not null && Differs(other).Length == 0;
 
@@ -27,9 +28,26 @@ internal sealed record StudyHeading(long Cases, ulong Seed, DesignKind Design, I
         if (Seed != other.Seed)
             return $"seeds {Seed} and {other.Seed}";
         if (Design != other.Design)
-            return $"designs {Design} and {other.Design}";
+            return $"designs \"{Design}\" and \"{other.Design}\"";
         if (!Inputs.SequenceEqual(other.Inputs))
             return $"inputs {string.Join(", ", Inputs)} and {string.Join(", ", other.Inputs)}";
+        if (!Spreads.SequenceEqual(other.Spreads))
+            return $"spreads {string.Join("; ", Spreads.Except(other.Spreads))} and {string.Join("; ", other.Spreads.Except(Spreads))}";
         return Measures.SequenceEqual(other.Measures) ? "" : $"measures {string.Join(", ", Measures)} and {string.Join(", ", other.Measures)}";
+    }
+
+    /// <summary>The heading of parts that are to be merged.</summary>
+    /// <exception cref="ArgumentException">There is no part, or they belong to different studies.</exception>
+    public static StudyHeading Common(ImmutableArray<StudyHeading> parts)
+    {
+        if (parts.IsEmpty)
+            throw new ArgumentException("There is no part to merge.", nameof(parts));
+        for (int i = 1; i < parts.Length; i++)
+        {
+            if (parts[0].Differs(parts[i]) is { Length: > 0 } difference)
+                throw new ArgumentException($"The parts belong to different studies: the first and number {i + 1} have {difference}.", nameof(parts));
+        }
+
+        return parts[0];
     }
 }

@@ -9,7 +9,7 @@ public static class Sweep
     /// <typeparam name="TResult">What it gives.</typeparam>
     /// <param name="axis">The values.</param>
     /// <param name="run">The function, of a value in the unit of the axis [Unit]; it has to be pure, and is called on any thread.</param>
-    /// <param name="options">Threads; null for all cores. Parts are not made.</param>
+    /// <param name="options">Threads; null for all cores.</param>
     /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
     /// <param name="cancellationToken">Stops the sweep.</param>
     /// <returns>Values and results, in order.</returns>
@@ -19,7 +19,7 @@ public static class Sweep
     {
         ArgumentNullException.ThrowIfNull(axis);
         ArgumentNullException.ThrowIfNull(run);
-        return new SweepLine<TResult>(axis, Points.Run(axis.Values.Length, (i, cancel) => run(axis.Values[(int)i], cancel), options, progress, cancellationToken));
+        return new SweepLine<TResult>(axis, Points.All(axis.Values.Length, (i, cancel) => run(axis.Values[(int)i], cancel), options, progress, cancellationToken));
     }
 
     /// <summary>Runs a function at every pair of values of two axes.</summary>
@@ -27,7 +27,7 @@ public static class Sweep
     /// <param name="across">The values of its first argument.</param>
     /// <param name="up">The values of its second argument.</param>
     /// <param name="run">The function, of a value of each axis [Unit]; it has to be pure, and is called on any thread.</param>
-    /// <param name="options">Threads; null for all cores. Parts are not made.</param>
+    /// <param name="options">Threads; null for all cores.</param>
     /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
     /// <param name="cancellationToken">Stops the sweep.</param>
     /// <returns>The map.</returns>
@@ -39,8 +39,52 @@ public static class Sweep
         ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(run);
         int wide = across.Values.Length;
-        ImmutableArray<TResult> results = Points.Run(
+        ImmutableArray<TResult> results = Points.All(
             (long)wide * up.Values.Length, (i, cancel) => run(across.Values[(int)(i % wide)], up.Values[(int)(i / wide)], cancel), options, progress, cancellationToken);
         return new SweepMap<TResult>(across, up, results);
+    }
+
+    /// <summary>Prepares a sweep along one axis whose parts run anywhere.</summary>
+    /// <typeparam name="TResult">What it gives.</typeparam>
+    /// <param name="axis">The values.</param>
+    /// <param name="run">The function, of a value in the unit of the axis [Unit]; it has to be pure, and is called on any thread.</param>
+    /// <param name="form">How a result becomes numbers and comes back.</param>
+    /// <returns>The study; its answer holds what comes back from the numbers.</returns>
+    public static PointStudy<SweepLine<TResult>> AlongInParts<TResult>(Axis axis, Func<double, CancellationToken, TResult> run, PointForm<TResult> form)
+    {
+        ArgumentNullException.ThrowIfNull(axis);
+        ArgumentNullException.ThrowIfNull(run);
+        ArgumentNullException.ThrowIfNull(form);
+        return new PointStudy<SweepLine<TResult>>(
+            new StudyHeading(axis.Values.Length, 0, $"sweep along {axis.InWords}{form.Remark}", [axis.Name], [], form.Columns),
+            (i, cancel) => form.Row(run(axis.Values[(int)i], cancel)),
+            rows => new SweepLine<TResult>(axis, [.. rows.Select(form.Result)]))
+        {
+            SomeMayBeAbsent = true,
+        };
+    }
+
+    /// <summary>Prepares a sweep over two axes whose parts run anywhere.</summary>
+    /// <typeparam name="TResult">What it gives.</typeparam>
+    /// <param name="across">The values of its first argument.</param>
+    /// <param name="up">The values of its second argument.</param>
+    /// <param name="run">The function, of a value of each axis [Unit]; it has to be pure, and is called on any thread.</param>
+    /// <param name="form">How a result becomes numbers and comes back.</param>
+    /// <returns>The study; its answer holds what comes back from the numbers.</returns>
+    public static PointStudy<SweepMap<TResult>> OverInParts<TResult>(
+        Axis across, Axis up, Func<double, double, CancellationToken, TResult> run, PointForm<TResult> form)
+    {
+        ArgumentNullException.ThrowIfNull(across);
+        ArgumentNullException.ThrowIfNull(up);
+        ArgumentNullException.ThrowIfNull(run);
+        ArgumentNullException.ThrowIfNull(form);
+        int wide = across.Values.Length;
+        return new PointStudy<SweepMap<TResult>>(
+            new StudyHeading((long)wide * up.Values.Length, 0, $"sweep over {across.InWords} and {up.InWords}{form.Remark}", [across.Name, up.Name], [], form.Columns),
+            (i, cancel) => form.Row(run(across.Values[(int)(i % wide)], up.Values[(int)(i / wide)], cancel)),
+            rows => new SweepMap<TResult>(across, up, [.. rows.Select(form.Result)]))
+        {
+            SomeMayBeAbsent = true,
+        };
     }
 }

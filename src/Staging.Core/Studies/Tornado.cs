@@ -18,28 +18,36 @@ public static class Tornado
     /// <exception cref="ArgumentOutOfRangeException">The tail is outside its range.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static ImmutableArray<TornadoBar> Bars<T>(
-        this SensitivityStudy<T> study, double tail = 0.05, StudyOptions? options = null, CancellationToken cancellationToken = default)
+        this SensitivityStudy<T> study, double tail = 0.05, StudyOptions? options = null, CancellationToken cancellationToken = default) =>
+        study.BarsInParts(tail).Whole(options, null, cancellationToken);
+
+    /// <summary>Prepares a tornado whose parts run anywhere: a case is a run. See <see cref="Bars"/>.</summary>
+    /// <typeparam name="T">The model.</typeparam>
+    /// <param name="study">The study.</param>
+    /// <param name="tail">Share of the values beyond each end [-], 0.001 to 0.4: 0.05 runs each input from its 5 % to its 95 %.</param>
+    /// <returns>The study; its answer is one bar for each input, the longest first.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The tail is outside its range.</exception>
+    public static PointStudy<ImmutableArray<TornadoBar>> BarsInParts<T>(this SensitivityStudy<T> study, double tail = 0.05)
     {
         ArgumentNullException.ThrowIfNull(study);
         Guard.In(tail, 0.001, 0.4, "-", nameof(tail));
         ImmutableArray<StudyInput<T>> inputs = study.Inputs.Inputs;
         double[] quantiles = [tail, SlopeFrom, SlopeTo, 1 - tail];
         double[] centre = [.. inputs.Select(i => i.Spread.Median)];
-        ImmutableArray<double> results = Points.Run(
-            1 + quantiles.Length * inputs.Length,
-            (i, cancel) => study.At(i == 0 ? centre : With(centre, (int)(i - 1) / quantiles.Length, d => inputs[d].Spread.At(quantiles[(i - 1) % quantiles.Length])), cancel),
-            options,
-            null,
-            cancellationToken);
-        TornadoBar Bar(StudyInput<T> input, int d)
-        {
-            ReadOnlySpan<double> at = results.AsSpan(1 + quantiles.Length * d, quantiles.Length);
-            double step = input.Spread.At(SlopeTo) - input.Spread.At(SlopeFrom);
-            return new TornadoBar(
-                new ColumnName(input.Path, input.Unit), input.Spread.At(tail), input.Spread.At(1 - tail), at[0], results[0], at[3], step > 0 ? (at[2] - at[1]) / step : null);
-        }
+        StudyHeading heading = study.Heading(1 + quantiles.Length * inputs.Length, 0, FormattableString.Invariant($"tornado with tails of {tail:R}"), ["result"]);
+        return new PointStudy<ImmutableArray<TornadoBar>>(
+            heading,
+            (i, cancel) => [study.At(i == 0 ? centre : With(centre, (int)(i - 1) / quantiles.Length, d => inputs[d].Spread.At(quantiles[(i - 1) % quantiles.Length])), cancel)],
+            results => [.. inputs.Select((input, d) => Bar(input.Spread, heading.Inputs[d], tail, results[0][0], At(results, d))).OrderByDescending(b => b.Length)]);
 
-        return [.. inputs.Select(Bar).OrderByDescending(b => b.Length)];
+        double[] At(ImmutableArray<ImmutableArray<double>> results, int d) => [.. results.Slice(1 + quantiles.Length * d, quantiles.Length).Select(r => r[0])];
+    }
+
+    /// <summary>The bar of an input from its results at the four quantiles.</summary>
+    private static TornadoBar Bar(Distribution spread, ColumnName input, double tail, double centre, double[] at)
+    {
+        double step = spread.At(SlopeTo) - spread.At(SlopeFrom);
+        return new TornadoBar(input, spread.At(tail), spread.At(1 - tail), at[0], centre, at[3], step > 0 ? (at[2] - at[1]) / step : null);
     }
 
     private static double[] With(double[] centre, int d, Func<int, double> value)

@@ -23,35 +23,61 @@ public static class WindowSearch
         ArgumentNullException.ThrowIfNull(axis);
         ArgumentNullException.ThrowIfNull(holds);
         Guard.Above(edge, 0, 1e300, "-", nameof(edge));
-        ImmutableArray<bool> scan = Points.Run(axis.Values.Length, (i, cancel) => holds(axis.Values[(int)i], cancel), options, null, cancellationToken);
+        ImmutableArray<bool> scan = Points.All(axis.Values.Length, (i, cancel) => holds(axis.Values[(int)i], cancel), options, null, cancellationToken);
+
+        // Each change between neighbours is its own bracket, so they can be halved side by side.
+        int[] changes = [.. Enumerable.Range(0, scan.Length - 1).Where(i => scan[i] != scan[i + 1])];
+        ImmutableArray<double> halved = Points.All(changes.Length, (k, cancel) => Edge(changes[k], cancel), options, null, cancellationToken);
+        double?[] edges = new double?[scan.Length - 1];
+        for (int k = 0; k < changes.Length; k++)
+            edges[changes[k]] = halved[k];
+        return Result(axis, scan, [.. edges]);
+
+        double Edge(int i, CancellationToken cancel) =>
+            scan[i] ? Halve(axis, edge, axis.Values[i], axis.Values[i + 1], holds, cancel) : Halve(axis, edge, axis.Values[i + 1], axis.Values[i], holds, cancel);
+    }
+
+    /// <summary>The result from the answers on the axis and, between neighbours that differ, the edge.</summary>
+    internal static WindowResult Result(Axis axis, ImmutableArray<bool> scan, ImmutableArray<double?> edges)
+    {
         ImmutableArray<Run> runs = [.. Runs(scan)];
         if (runs.IsEmpty)
             return new WindowResult.None { Axis = axis, Scan = scan };
-
-        // Each edge is its own bracket, so they can be halved side by side.
-        (double Holds, double Fails)[] brackets = [.. runs.SelectMany(run => Brackets(axis, run))];
-        ImmutableArray<(double Holds, double Fails)> edges =
-            Points.Run(brackets.Length, (i, cancel) => Halve(axis, edge, brackets[i].Holds, brackets[i].Fails, holds, cancel), options, null, cancellationToken);
-        return new WindowResult.Found { Axis = axis, Scan = scan, Windows = [.. runs.Select((run, i) => WindowOf(axis, run, edges[2 * i], edges[2 * i + 1]))] };
+        double Edge(int i) => edges[i] ?? throw new ArgumentException($"Values {i + 1} and {i + 2} of the axis differ, and the edge between them is absent.", nameof(edges));
+        return new WindowResult.Found
+        {
+            Axis = axis,
+            Scan = scan,
+            Windows = [.. runs.Select(run => new Window
+            {
+                Low = run.First == 0 ? axis.Low : Edge(run.First - 1),
+                High = run.Last == scan.Length - 1 ? axis.High : Edge(run.Last),
+                LowIsEndOfSearch = run.First == 0,
+                HighIsEndOfSearch = run.Last == scan.Length - 1,
+            })],
+        };
     }
 
-    private static Window WindowOf(Axis axis, Run run, (double Holds, double Fails) low, (double Holds, double Fails) high) => new()
+    /// <summary>The edges of a result between neighbours of its axis; null where neighbours agree.</summary>
+    internal static ImmutableArray<double?> Edges(WindowResult result)
     {
-        Low = low.Holds,
-        High = high.Holds,
-        LowIsEndOfSearch = run.First == 0,
-        HighIsEndOfSearch = run.Last == axis.Values.Length - 1,
-    };
+        double?[] edges = new double?[result.Scan.Length - 1];
+        if (result is WindowResult.Found found)
+        {
+            foreach ((Run run, Window window) in Runs(found.Scan).Zip(found.Windows))
+            {
+                if (!window.LowIsEndOfSearch)
+                    edges[run.First - 1] = window.Low;
+                if (!window.HighIsEndOfSearch)
+                    edges[run.Last] = window.High;
+            }
+        }
 
-    /// <summary>Both edges of a run of yeses: the last yes and the no beside it. At the end of the axis there is no bracket: both are the end.</summary>
-    private static IEnumerable<(double Holds, double Fails)> Brackets(Axis axis, Run run)
-    {
-        yield return (axis.Values[run.First], axis.Values[Math.Max(run.First - 1, 0)]);
-        yield return (axis.Values[run.Last], axis.Values[Math.Min(run.Last + 1, axis.Values.Length - 1)]);
+        return [.. edges];
     }
 
-    /// <summary>Keeps a yes on one side and a no on the other until they are close.</summary>
-    private static (double Holds, double Fails) Halve(
+    /// <summary>Keeps a yes on one side and a no on the other until they are close, and gives the yes.</summary>
+    private static double Halve(
         Axis axis, double edge, double yes, double no, Func<double, CancellationToken, bool> holds, CancellationToken cancel)
     {
         for (int i = 0; i < MostHalvings && IsWide(axis, edge, yes, no); i++)
@@ -66,7 +92,7 @@ public static class WindowSearch
                 no = middle;
         }
 
-        return (yes, no);
+        return yes;
     }
 
     private static bool IsWide(Axis axis, double edge, double a, double b) =>

@@ -79,6 +79,9 @@ public class GapWindowsTests
         ModelFinding error = Refusal(() => slips.VentWindows(Axis.Even("gap", "mm", 100, 200, 2), Areas));
         Assert.Equal("GAP004", error.Code);
         Assert.Contains("At a gap of 100 mm with 10 mm2 of vents", error.Message, StringComparison.Ordinal);
+        // Asked for a probability it is refused as well: cases that all fail for that are no answer.
+        GapQuestion slipsSurely = slips with { Uncertain = [GapInputs.FragmentMass(Spread.Uniform(0.1, 0.3))], Asked = new Assurance { Probability = 0.5, Confidence = 0.8, Cases = 20 } };
+        Assert.Equal(error.Message, Refusal(() => slipsSurely.VentWindows(Axis.Even("gap", "mm", 100, 200, 2), Areas)).Message);
         Assert.Contains("a joint of 5 N", Refusal(() => Nominal.LeastRetention(Length.FromMillimeters(120), Area.FromSquareMillimeters(1e-4), Axis.Even("breakaway", "N", 5, 60, 5))).Message, StringComparison.Ordinal);
     }
 

@@ -91,6 +91,23 @@ public class CalibrationTests
     }
 
     [Fact]
+    public void A_pair_among_a_group_is_told_with_it()
+    {
+        // start and again act alike; so do start, rise and both, since both is their sum. The correlation of start and again stays below the limit, for either may trade aagainst the others too.
+        StudyInput<Sum> Part(string name, Func<Sum, double, Sum> with) => StudyInput.Of(name, "Pa", Spread.Uniform(0, 4), with);
+        InputSet<Sum> inputs = InputSet.Of(
+            new Sum(0, 0), Part("start", (m, v) => m with { Decay = m.Decay + v }), Part("again", (m, v) => m with { Decay = m.Decay + v }),
+            Part("rise", (m, v) => m with { Level = m.Level + v }), Part("both", (m, v) => new Sum(m.Decay + v, m.Level + v)));
+        MeasuredTrace trace = MeasuredTrace.Of("p_Pa", Times, [.. Times.Select((t, i) => 5 * Math.Exp(-t) + 3 + 0.1 * new CaseDraws(1, (ulong)i).Normal(0))]);
+        CalibrationResult<Sum> fit = Calibration.Fit(inputs, trace, (m, times, _) => [.. times.Select(t => m.Decay * Math.Exp(-t) + m.Level)]);
+        Assert.InRange(Math.Abs(fit.Correlation[1]), 0, new CalibrationOptions().CorrelationLimit);
+        ModelFinding[] told = [.. fit.Findings.Where(f => f.Code == "STU011")];
+        Assert.Equal(["rise, both", "start, again, rise, both"], told.Select(f => f.Path));
+        Assert.Contains("the others together do almost what each of them does", told[1].Message, StringComparison.Ordinal);
+        Assert.All(fit.Inputs, i => Assert.True(i.StandardError > 100));
+    }
+
+    [Fact]
     public void The_unit_of_the_trace_changes_no_estimate()
     {
         CalibrationResult<Decay> Scaled(double unit) => Calibration.Fit(
@@ -114,6 +131,32 @@ public class CalibrationTests
         CalibrationResult<Decay> binary = Scaled(1.0 / (1 << 20));
         Assert.Equal(one.Inputs, binary.Inputs);
         Assert.Equal(one.ResidualStandardDeviation, binary.ResidualStandardDeviation * (1 << 20));
+    }
+
+    [Theory]
+    [InlineData(101_325)]
+    [InlineData(-1e6)]
+    public void A_large_pressure_beneath_the_course_changes_no_estimate(double outside)
+    {
+        CalibrationResult<Decay> gauge = Fit(Trace(0.1, 5), Start, TimeConstant), absolute = Calibration.Fit(
+            InputSet.Of(Truth, Start, TimeConstant),
+            MeasuredTrace.Of("p_Pa", Times, [.. Trace(0.1, 5).Values.Select(v => v + outside)]),
+            (d, t, stop) => [.. Course(d, t, stop).Select(v => v + outside)]);
+        Assert.Empty(absolute.Findings);
+        // A millionth of the standard errors, 0.04 Pa and 0.02 s: above the round-off of a million pascals, 1e-10 Pa over a step of a thousandth.
+        Assert.Equal(gauge.Inputs[0].Value, absolute.Inputs[0].Value, 4e-8);
+        Assert.Equal(gauge.Inputs[1].Value, absolute.Inputs[1].Value, 2e-8);
+        Assert.Equal(gauge.ResidualStandardDeviation, absolute.ResidualStandardDeviation, 1e-9);
+    }
+
+    [Fact]
+    public void A_trace_that_is_level_is_fitted_by_its_own_size()
+    {
+        StudyInput<Decay> level = StudyInput.Of<Decay>("level", "Pa", Spread.Uniform(0, 1), (d, v) => d with { Start = v });
+        CalibrationResult<Decay> fit = Calibration.Fit(
+            InputSet.Of(Truth, level), MeasuredTrace.Of("p_Pa", Times, [.. Times.Select(_ => 0.1)]), (d, t, _) => [.. t.Select(_ => d.Start)]);
+        Assert.Equal(0.1, fit.Inputs[0].Value, 1e-8);
+        Assert.Empty(fit.Findings);
     }
 
     [Fact]
@@ -194,4 +237,6 @@ public class CalibrationTests
     private static string Code(Action act) => Assert.Throws<InvalidModelException>(act).Findings[0].Code;
 
     private sealed record Decay(double Start, double Tau, double Gain);
+
+    private sealed record Sum(double Decay, double Level);
 }

@@ -62,7 +62,25 @@ public class ReliabilityTests
         Assert.Contains("Case 0 is in two", Assert.Throws<ArgumentException>(() => Reliability.Merge(first, first)).Message, StringComparison.Ordinal);
         ReliabilityRun stranger = (study with { Seed = 12 }).Run(new StudyOptions { Shard = new StudyShard(2, 2) });
         Assert.Contains("seeds 11 and 12", Assert.Throws<ArgumentException>(() => Reliability.Merge(first, stranger)).Message, StringComparison.Ordinal);
+        ReliabilityRun wider = (study with { Inputs = InputSet.Of(Oscillator.Inputs.Nominal, [Oscillator.Inputs.Inputs[0] with { Spread = Spread.Triangular(0.5, 1, 2.1) }, Oscillator.Inputs.Inputs[1]]) })
+            .Run(new StudyOptions { Shard = new StudyShard(2, 2) });
+        Assert.Contains("have spreads mass 5 % 0.693649, 50 %", Assert.Throws<ArgumentException>(() => Reliability.Merge(first, wider)).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => Reliability.Merge());
+        ReliabilityRun stopped = (study with { Cases = 1000, Stop = new StopRule { Outcome = "Slow", HalfWidth = 0.1 } }).Run();
+        ReliabilityRun rest = (study with { Cases = 1000 }).Run(new StudyOptions { Shard = new StudyShard(2, 2) });
+        Assert.True(stopped.StoppedEarly);
+        Assert.Contains("stopped early", Assert.Throws<ArgumentException>(() => Reliability.Merge(stopped, rest)).Message, StringComparison.Ordinal);
+        Assert.Equal(Text(stopped), Text(Reliability.Merge(stopped)));
+    }
+
+    [Fact]
+    public void Parts_without_a_case_merge_with_any_others()
+    {
+        ReliabilityStudy<Oscillator, double> study = Oscillator.Study(3);
+        ReliabilityRun[] parts = [.. Enumerable.Range(1, 7).Select(k => Read(Text(study.Run(new StudyOptions { Shard = new StudyShard(k, 7) }))))];
+        Assert.Equal([0, 0, 1, 0, 1, 0, 1], parts.Select(p => (int)p.Cases));
+        Assert.Equal(Text(study.Run()), Text(Reliability.Merge([.. parts])));
+        Assert.Equal(Text(study.Run()), Text(Reliability.Merge(study.Run(), parts[3])));
     }
 
     [Fact]
@@ -92,14 +110,30 @@ public class ReliabilityTests
     }
 
     [Theory]
-    [InlineData("range 0 500", "range 0 300\nrange 200 400", "ranges overlap")]
-    [InlineData("range 0 500", "range 500 0", "Line 8")]
-    [InlineData("range 0 500", "range 1 501", "does not add up")]
+    [InlineData("range 0 500", "range 0 300\nrange 200 400", "case 200 is in two ranges")]
+    [InlineData("range 0 500", "range 500 0", "Line 11 of the study part: there is no range from 500 to 0 of 500 cases")]
+    [InlineData("range 0 500", "range 1 501", "no range from 1 to 501")]
     [InlineData("range 0 500\n", "", "does not add up")]
-    [InlineData("outcome ", "outcome -", "Line 9")]
+    [InlineData("outcome ", "outcome -", "Line 13 of the study part: the count of an outcome has to be a whole number, 0 or more, not \"-")]
+    [InlineData("seed 11\n", "", "Line 3 of the study part: \"seed\" belongs here, not \"design Independent\"")]
+    [InlineData("seed 11\n", "seed 11\nseed 11\n", "Line 4")]
+    [InlineData("design Independent", "design Even", "the design \"Even\" is not known")]
+    [InlineData("stopped-early 0", "stopped-early no", "0 or 1 belongs here")]
+    [InlineData("ends ", "ends 1,", "the count of a measure")]
+    [InlineData("sum ", "sum x", "Line 16 of the study part: an exact sum is told in hexadecimal digits, not \"x")]
+    [InlineData("\nend\n", "\n", "but the text is over")]
+    [InlineData("\nend\n", "\nend\nend\n", "nothing may follow the end")]
     [InlineData("measure s period", "measure s\\x period", "backslash")]
     public void A_text_that_does_not_add_up_is_no_part(string line, string other, string says) =>
         Assert.Contains(says, Assert.Throws<FormatException>(() => Read(Text(Oscillator.Study(500).Run()).Replace(line, other, StringComparison.Ordinal))).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_sum_beyond_the_register_is_no_sum()
+    {
+        string text = Text(Oscillator.Study(500).Run());
+        string longer = text.Replace("\nsum ", "\nsum 1" + new string('0', 1200), StringComparison.Ordinal);
+        Assert.Contains("an exact sum is told in hexadecimal digits", Assert.Throws<FormatException>(() => Read(longer)).Message, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void A_study_stops_where_the_half_width_is_met_whatever_the_threads()

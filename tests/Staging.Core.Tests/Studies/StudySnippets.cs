@@ -71,6 +71,51 @@ public class StudySnippets
     }
 
     [Fact]
+    public void Indices_from_seven_files()
+    {
+        GapProblem gap = Start;
+        using var scratch = new Samples.Scratch();
+        string folder = scratch.Folder;
+        var study = new SensitivityStudy<GapProblem>
+        {
+            Inputs = InputSet.Of(gap, Breakaway, FragmentMass, Ignition),
+            Unit = "K",
+            Model = (p, stop) => p.Solve(cancellationToken: stop).PeakGrainSurface.Kelvins - p.Design.Grain.IgnitionTemperature.Kelvins,
+        };
+        #region study-parts
+        PointStudy<ImmutableArray<SobolIndex>> shares = study.VarianceSharesInParts(rows: 4, repetitions: 4);
+
+        void RunPart(int k) // on any machine, for example part 2 of 7
+        {
+            using StreamWriter file = File.CreateText(Path.Combine(folder, $"part-{k}.txt"));
+            shares.Run(new StudyOptions { Shard = new StudyShard(k, 7) }).Write(file);
+        }
+
+        ImmutableArray<SobolIndex> Indices() // at home, when seven files have come in
+        {
+            PointRun whole = PointRun.Merge([.. Directory.GetFiles(folder, "part-*.txt").Select(f => PointText.Read(new StringReader(File.ReadAllText(f))))]);
+            return shares.Of(whole);
+        }
+        #endregion
+        for (int k = 1; k <= 7; k++)
+            RunPart(k);
+        Assert.Equal(study.VarianceShares(rows: 4, repetitions: 4), Indices());
+    }
+
+    [Fact]
+    public void Sweep_in_parts()
+    {
+        #region study-sweep-parts
+        Axis length = Axis.Even("length", "m", 0.1, 1, 10), gravity = Axis.Even("gravity", "m/s2", 1.6, 9.8, 5);
+        PointStudy<SweepMap<double>> periods = Sweep.OverInParts(
+            length, gravity, (metres, g, _) => 2 * Math.PI * Math.Sqrt(metres / g), PointForm.Number("period", "s"));
+        PointRun[] parts = [.. Enumerable.Range(1, 7).Select(k => periods.Run(new StudyOptions { Shard = new StudyShard(k, 7) }))];
+        SweepMap<double> map = periods.Of(PointRun.Merge([.. parts]));
+        #endregion
+        Assert.Equal(Sweep.Over(length, gravity, (metres, g, _) => 2 * Math.PI * Math.Sqrt(metres / g)).Results, map.Results);
+    }
+
+    [Fact]
     public void Window_of_vent_area()
     {
         #region study-window

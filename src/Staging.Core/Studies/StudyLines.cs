@@ -1,0 +1,89 @@
+using System.Globalization;
+
+namespace Staging.Core.Studies;
+
+/// <summary>
+/// The text of a part, one fact a line: a word that says what it is, a blank, its values. The lines stand in one order and the last is <c>end</c>,
+/// so that a line that was lost, doubled or cut off shows.
+/// </summary>
+internal sealed class StudyLines
+{
+    private const string Last = "end";
+
+    private readonly TextReader reader;
+    private string? next;
+    private int taken;
+
+    private StudyLines(TextReader reader) => (this.reader, next) = (reader, reader.ReadLine());
+
+    /// <summary>Reads a text from its title to its end.</summary>
+    /// <exception cref="FormatException">It is no such text; the message names the line.</exception>
+    public static T Read<T>(TextReader reader, string title, Func<StudyLines, T> read)
+    {
+        ArgumentNullException.ThrowIfNull(reader);
+        var lines = new StudyLines(reader);
+        try
+        {
+            lines.TakeExactly(title);
+            T part = read(lines);
+            lines.TakeExactly(Last);
+            return lines.next is null ? part : throw new FormatException("nothing may follow the end");
+        }
+        catch (Exception fault) when (fault is FormatException or ArgumentException)
+        {
+            throw new FormatException($"Line {lines.taken} of the study part: {fault.Message}", fault);
+        }
+    }
+
+    public static void WriteEnd(TextWriter writer) => writer.Write(Last + "\n");
+
+    /// <summary>The values of the next line, which has to begin with a word.</summary>
+    public string Take(string word) => TryTake(word) ?? throw Missing(word);
+
+    /// <summary>The values of the next line if it begins with a word; otherwise the line stays.</summary>
+    public string? TryTake(string word)
+    {
+        if (next is null || !next.StartsWith(word + " ", StringComparison.Ordinal))
+            return null;
+        string values = next[(word.Length + 1)..];
+        Step();
+        return values;
+    }
+
+    /// <summary>Every line that follows and begins with a word.</summary>
+    public IEnumerable<string> TakeAll(string word)
+    {
+        while (TryTake(word) is { } values)
+            yield return values;
+    }
+
+    /// <summary>Values parted by blanks, the last of which may hold blanks itself.</summary>
+    public static string[] Split(string values, string what, int count) =>
+        values.Split(' ', count) is var parts && parts.Length == count ? parts : throw new FormatException($"{what} belong here, not \"{values}\"");
+
+    /// <summary>A whole number, not below 0.</summary>
+    public static long Count(string text, string what) => long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out long n)
+        ? n
+        : throw new FormatException($"{what} has to be a whole number, 0 or more, not \"{text}\"");
+
+    /// <summary>A finite number, to the bit that was written.</summary>
+    public static double Number(string text, string what) =>
+        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out double x) && double.IsFinite(x)
+            ? x
+            : throw new FormatException($"{what} has to be a finite number, not \"{text}\"");
+
+    private void TakeExactly(string line)
+    {
+        if (next != line)
+            throw Missing(line);
+        Step();
+    }
+
+    private void Step() => (next, taken) = (reader.ReadLine(), taken + 1);
+
+    private FormatException Missing(string expected)
+    {
+        taken++;
+        return new FormatException($"\"{expected}\" belongs here, " + (next is null ? "but the text is over" : $"not \"{next}\""));
+    }
+}
