@@ -17,12 +17,12 @@ Directory.CreateDirectory(folder);
 StagingPlan plan = PlanDocument.Read(Path.Combine(AppContext.BaseDirectory, "demo", "plan.json"));
 
 #region reliability-study
-StudyInput<StagingPlan> structure = StudyInput.Of<StagingPlan>(
-    "sustainer.structure", "g", Spread.Normal(38, 1.5), (p, v) => DemoPlan.WithStage(p, 1, s => s with { StructureMass = Mass.FromGrams(v) }));
+StudyInput<StagingPlan> structure = PlanInputs.OfStage(
+    "sustainer", "sustainer.structure", "g", Spread.Normal(38, 1.5), (s, v) => s with { StructureMass = Mass.FromGrams(v) });
 
 var study = new ReliabilityStudy<StagingPlan, StagedFlight>
 {
-    Inputs = InputSet.Of(plan, [.. GapInputs.Judged.Select(DemoPlan.InPlan), structure]),
+    Inputs = InputSet.Of(plan, [.. GapInputs.Judged.Select(i => i.Below("sustainer")), structure]),
     Model = (p, stop) =>
     {
         FlightRun flight = p.Flight.Fly(new FlightOptions { Scope = FlightScope.UppermostStage, KeepTracks = false }, cancellationToken: stop);
