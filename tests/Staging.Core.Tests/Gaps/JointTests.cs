@@ -74,7 +74,8 @@ public class JointTests
         GapProblem Flying(double coefficient) => Bench.Gap.With(d => d with
         {
             Joint = new StageJoint.FreeMotorTube { Coupler = Bench.Joint(2000), MovingMass = Mass.FromGrams(20), RearPassages = Holes(2, 4), RearPressureCoefficient = coefficient },
-        }) with { DynamicPressure = Pressure.FromKilopascals(10), Horizon = Duration.FromMilliseconds(15) };
+        }) with
+        { DynamicPressure = Pressure.FromKilopascals(10), Horizon = Duration.FromMilliseconds(15) };
         foreach (GapModel model in (GapModel[])[new GapModel.Displacement(), new GapModel.Resolved { Cells = 40 }])
             Assert.InRange(Flying(-0.2).Solve(model).PeakGaugePressure / Flying(0).Solve(model).PeakGaugePressure, 0.9, 0.999);
         Assert.Contains((Flying(-1.5) with { DynamicPressure = Pressure.FromKilopascals(80) }).Check(), f => f.Code == "GAP030" && f.Path == "Joint.RearPressureCoefficient");
