@@ -22,11 +22,12 @@ public static class DirectStaging
     /// <summary>Travel after which motors that only touched have parted [m]: the shortest engagement that <see cref="FrictionJoint.Engagement"/> accepts.</summary>
     private const double Parted_m = 5e-4;
 
-    /// <summary>How long the motors are followed once they have parted [s]: longer than the core of the jet reaches the throat.</summary>
+    /// <summary>How long the motors are followed once they have parted [s]: bodies of 30 and 60 g are then beyond the core of a jet of 10 mm.</summary>
     private const double Followed_s = 0.01;
 
     /// <summary>
-    /// The same motors in contact: no tube, no vents, no jackets, no coupler, tape alone; followed for 10 ms once they have parted, or as long as the gap is.
+    /// The same motors in contact: no tube, no vents, no jackets, no coupler, tape alone; followed for 10 ms once they have parted, or longer
+    /// if the gap is.
     /// </summary>
     /// <param name="problem">The gap whose motors, bodies and air are taken.</param>
     /// <param name="tape">The tape round the seam; strong enough or not, that is the question.</param>
