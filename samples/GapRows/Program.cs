@@ -10,6 +10,7 @@ var tables = new Dictionary<string, string[]>
     ["inputs"] = [.. Inputs.Table()],
     ["choices"] = [.. Choices.Table()],
     ["nested"] = [.. Nested.Table()],
+    ["contact"] = [.. Contact.Table()],
 };
 
 switch (args)

@@ -21,6 +21,9 @@ internal sealed class ChamberParameters
 
     public required double OpeningTime { get; init; }
 
+    /// <summary>How far the diameter of the opening has grown, a time [s] after <see cref="Start"/> [-].</summary>
+    public double Grown(double sinceStart) => Math.Clamp(sinceStart / OpeningTime, 0, 1);
+
     /// <summary>The booster's nozzle throat.</summary>
     public required OrificeSize Nozzle { get; init; }
 

@@ -3,15 +3,16 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// Direct staging: motors in contact, held by tape round the seam, as the limit of a gap without length. Nothing is vented; the gas that comes through
-/// fills the upper motor's nozzle and recess, and pushes the motors apart as soon as the tape lets go.
+/// Direct staging: motors in contact, held by tape round the seam, as the limit of a gap without length. Nothing is vented; the jet that comes through
+/// strikes the upper nozzle, fills it and the recess, and pushes the motors apart as soon as the tape lets go.
 /// </summary>
 /// <remarks>
 /// The shortest tube that a gap may have, one millimetre, stands for the uneven faces. Its results differ from those of no length as the volume of
 /// that millimetre does from the recess (shown by the tests): with a recess of 0.3 cm3 the motors part about a tenth later.
-/// What the model leaves out here is the jet from the booster that strikes the grain: it knows a stream only through vents, so in contact it
-/// heats the grain by radiation alone and says that it stays dark, where common practice has motors in contact light readily. Take
-/// from it the race of tape and pressure, not the light.
+/// Once they have parted the jet still counts while its core reaches the throat: a free jet as hot as the products keeps one of three diameters of the opening.
+/// The light is as good as the share of the particles' heat that the grain keeps, for which nothing is published:
+/// <see cref="GapClosures.ParticleEfficiency"/> decides it, so ask at both ends of its range. The grain stands behind the throat and the model heats it as if it
+/// stood in it: the flux is an upper bound.
 /// </remarks>
 public static class DirectStaging
 {
@@ -21,7 +22,13 @@ public static class DirectStaging
     /// <summary>Travel after which motors that only touched have parted [m]: the shortest engagement that <see cref="FrictionJoint.Engagement"/> accepts.</summary>
     private const double Parted_m = 5e-4;
 
-    /// <summary>The same motors in contact: no tube, no vents, no coupler, tape alone.</summary>
+    /// <summary>How long the motors are followed once they have parted [s]: bodies of 30 and 60 g are then beyond the core of a jet of 10 mm.</summary>
+    private const double Followed_s = 0.01;
+
+    /// <summary>
+    /// The same motors in contact: no tube, no vents, no jackets, no coupler, tape alone; followed for 10 ms once they have parted, or longer
+    /// if the gap is.
+    /// </summary>
     /// <param name="problem">The gap whose motors, bodies and air are taken.</param>
     /// <param name="tape">The tape round the seam; strong enough or not, that is the question.</param>
     /// <returns>The problem of direct staging.</returns>
@@ -34,14 +41,16 @@ public static class DirectStaging
         {
             Design = design with
             {
-                Tube = design.Tube with { Length = Length.FromMeters(Shortest_m) },
+                Tube = design.Tube with { Length = Length.FromMeters(Shortest_m), Steps = [] },
                 Vents = [],
+                Jackets = [],
                 Joint = new StageJoint.Taped
                 {
                     Coupler = design.Joint.Coupler with { BreakawayForce = Force.Zero, SlidingForce = Force.Zero, Engagement = Length.FromMeters(Parted_m) },
                     Tape = tape,
                 },
             },
+            AfterOpening = Duration.FromSeconds(Math.Max(Followed_s, problem.AfterOpening.Seconds)),
         };
     }
 }

@@ -62,8 +62,7 @@ internal static class GapBalance
             rates.Through(c.At, zone, new OutletParameters(c.Nozzle, -1, p.OutsidePressure), p.Outside, rear);
         }
 
-        double grown = Math.Min(t / c.OpeningTime, 1);
-        double m = GapMoment.Flow(c.OpeningLaw, c.Opening, grown * grown, zone, pressure, now.Hot, now.Pressure);
+        double m = now.FlowOf(c, zone, c.Grown(t));
         if (m >= 0)
             rates.Move(c.At, GapState.Hot, zone, m);
         else

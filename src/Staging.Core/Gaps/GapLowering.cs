@@ -50,6 +50,7 @@ internal static class GapLowering
             Chambers = chambers,
             Feed = feed,
             Profile = profile,
+            TubeLength = length,
             Bore = bore,
             BoreArea = area,
             LastVent = last,

@@ -168,6 +168,42 @@ internal readonly ref struct GapMoment
         return new VentFlow(mHot, mCold, VolumeOf(mHot, Hot, beyond) + VolumeOf(mCold, Cold, beyond));
     }
 
+    /// <summary>Flow out of a chamber's opening whose diameter has grown to a share [kg/s]; negative into the chamber.</summary>
+    public double FlowOf(ChamberParameters chamber, in Zone gas, double grown) =>
+        Flow(chamber.OpeningLaw, chamber.Opening, grown * grown, gas, gas.PressureVolume / chamber.Volume, Hot, Pressure);
+
+    /// <summary>Heat transfer to the grain at a time [s]: by the gas before the nozzle, or by the jet of a chamber where that brings more.</summary>
+    public GrainHeating HeatingAt(double time)
+    {
+        var heating = new GrainHeating(DeadEnd, Pressure, SpeedAtNozzle, p);
+        var jet = new SourceJet(p, y[GapState.Slide]);
+        foreach (ChamberParameters chamber in p.Chambers)
+        {
+            double grown = chamber.Grown(time - chamber.Start), diameter = grown * chamber.Opening.Diameter;
+            if (!jet.Arrives(diameter))
+                continue;
+            Zone gas = ZoneAt(chamber.At);
+            double m = FlowOf(chamber, gas, grown);
+            heating = heating.Or(jet.At(m, grown * grown * chamber.Opening.Area, diameter, gas.Temperature, gas.R, gas.ProductFraction), p);
+        }
+
+        return heating;
+    }
+
+    /// <summary>Whether the core of a chamber's jet reaches the throat at a time [s].</summary>
+    public bool CoreReachesAt(double time)
+    {
+        var jet = new SourceJet(p, y[GapState.Slide]);
+        foreach (ChamberParameters chamber in p.Chambers)
+        {
+            Zone gas = ZoneAt(chamber.At);
+            if (jet.CoreReaches(chamber.Grown(time - chamber.Start) * chamber.Opening.Diameter, gas.Temperature, gas.R))
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>Mass flow [kg/s] through a share of some holes from one gas to another; negative the other way, with the other gas.</summary>
     public static double Flow(IDischargeLaw law, in OrificeSize size, double share, in Zone one, double at, in Zone two, double other)
     {

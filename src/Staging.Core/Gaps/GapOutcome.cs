@@ -48,11 +48,14 @@ public abstract record GapOutcome
             _ => throw new InvalidOperationException($"Unknown outcome {GetType().Name}."),
         };
 
-    /// <summary>The grain surface passed its ignition temperature while the joint still guided the gas.</summary>
+    /// <summary>
+    /// The grain surface passed its ignition temperature while the joint still guided the gas, or after it had opened while the core of the booster's jet
+    /// had reached the throat all the time: motors in contact. The sign of <see cref="MarginToSeparation"/> tells them apart.
+    /// </summary>
     public sealed record Lit : GapOutcome
     {
         /// <summary>
-        /// Time from lit to the joint opening by gap pressure alone; null when it had not opened by the end of the run.
+        /// Time from lit to the joint opening by gap pressure alone; negative when it was lit only after that; null when it had not opened by the end of the run.
         /// </summary>
         public required Duration? MarginToSeparation { get; init; }
 

@@ -26,6 +26,9 @@ internal sealed class GapParameters
 
     public required BoreProfile Profile { get; init; }
 
+    /// <summary>Length of the tube, from the booster's forward end to the nozzle plane [m].</summary>
+    public required double TubeLength { get; init; }
+
     /// <summary>Bore at the last vent [m].</summary>
     public required double Bore { get; init; }
 
@@ -52,7 +55,7 @@ internal sealed class GapParameters
     /// <summary>Free length, in bores, of all openings to the outside that the stream crosses; zero where it is too short to matter.</summary>
     public required double FreeLength { get; init; }
 
-    /// <summary>Core of a free jet as dense as the air, in bores [-].</summary>
+    /// <summary>Core of a free jet as dense as the air, in bores, or in diameters of the opening that it comes from [-].</summary>
     public required double JetCore { get; init; }
 
     /// <summary>Length over which the last vent changes from air to products [m].</summary>

@@ -30,7 +30,9 @@ public sealed record GapRun
     /// <summary>Highest gap pressure above the outside.</summary>
     public required Pressure PeakGaugePressure { get; init; }
 
-    /// <summary>Highest grain surface temperature.</summary>
+    /// <summary>
+    /// Highest grain surface temperature until the joint opened; with motors in contact, as long after that as the core of the booster's jet reached the throat.
+    /// </summary>
     public required Temperature PeakGrainSurface { get; init; }
 
     /// <summary>

@@ -14,6 +14,7 @@ internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
     private double[] temperatures = [p.Grain.Initial, .. new double[255]];
     private int count = 1;
     private bool opened;
+    private bool guided = true;
     private double lastPressure = p.OutsidePressure;
 
     /// <summary>Number of surface temperatures kept, one each <see cref="Interval"/> from time zero.</summary>
@@ -39,7 +40,10 @@ internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
         return i + 1 < count ? temperatures[i] + (s - i) * (temperatures[i + 1] - temperatures[i]) : temperatures[i];
     }
 
-    /// <summary>Tells that the joint has opened: from here on nothing counts as lit, and the extremes are those of an unguided gas.</summary>
+    /// <summary>
+    /// Tells that the joint has opened: from here on the extremes are those of an unguided gas, and what lights counts as lit only while the core of a jet
+    /// has reached the throat ever since.
+    /// </summary>
     public void Open() => opened = true;
 
     public void Accept(double start, double length, in DenseStep step)
@@ -78,9 +82,10 @@ internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
 
     private void March(in DenseStep step, double time)
     {
+        guided &= !opened || CoreReaches(step, time);
         double before = temperatures[count - 1];
         double after = SurfaceAfter(step, time, Interval, before, out double flux);
-        if (!opened && double.IsNaN(LitTime) && after >= p.Grain.Ignition)
+        if (guided && double.IsNaN(LitTime) && after >= p.Grain.Ignition)
         {
             var crossing = new Crossing(surface, p.Grain.Ignition - p.Grain.Initial, flux);
             LitTime = time - Interval + crossing.Find(before - p.Grain.Ignition, after - p.Grain.Ignition);
@@ -93,8 +98,14 @@ internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
         temperatures[count++] = after;
         if (opened)
             PeakSurfaceAfterOpening = Math.Max(PeakSurfaceAfterOpening ?? 0, after);
-        else
+        if (guided)
             PeakSurface = Math.Max(PeakSurface, after);
+    }
+
+    private bool CoreReaches(in DenseStep step, double time)
+    {
+        step.At(time, y);
+        return new GapMoment(p, y).CoreReachesAt(time);
     }
 
     /// <summary>Surface temperature after a step of size h that ends at <paramref name="time"/>; the flux there depends on it, weakly.</summary>
@@ -103,13 +114,13 @@ internal sealed class GapWatch(GapParameters p) : IStepSink, IGapExtremes
         step.At(Math.Max(time, step.Start), y);
         var now = new GapMoment(p, y);
         double settled = p.Grain.Initial + surface.Settle(h);
-        return new GrainHeating(now, p).Settle(settled, surface.Gain, guess, out flux);
+        return now.HeatingAt(time).Settle(settled, surface.Gain, guess, out flux);
     }
 
     private double FluxAt(in DenseStep step, double time, double temperature)
     {
         step.At(time, y);
-        return new GrainHeating(new GapMoment(p, y), p).Total(temperature);
+        return new GapMoment(p, y).HeatingAt(time).Total(temperature);
     }
 
     /// <summary>

@@ -15,30 +15,41 @@ internal readonly struct GrainHeating
     /// <summary>Passes for the radiation: over an interval of 20 microseconds each gains more than two digits.</summary>
     private const int RadiationPasses = 4;
 
+    private readonly double stream;
     private readonly double gas;
     private readonly double emittance;
 
-    public GrainHeating(in GapMoment now, GapParameters p)
-        : this(now.DeadEnd, now.Pressure, now.SpeedAtNozzle, p)
+    /// <summary>Heat transfer from gas of a zone at a pressure [Pa] that washes the nozzle plane at a speed [m/s].</summary>
+    public GrainHeating(in Zone zone, double pressure, double speed, GapParameters p)
+        : this(new NozzleStream(zone, pressure, speed), zone.Temperature, p.Grain.Emissivity * zone.ProductFraction * StefanBoltzmann, p)
     {
     }
 
-    /// <summary>Heat transfer from gas of a zone at a pressure [Pa] that washes the nozzle plane at a speed [m/s].</summary>
-    public GrainHeating(in Zone zone, double pressure, double speed, GapParameters p)
+    /// <summary>Heat transfer from a stream, and by radiation of a gas of a temperature [K] that stands before the grain.</summary>
+    private GrainHeating(in NozzleStream washes, double gas, double emittance, GapParameters p)
     {
-        gas = zone.Temperature;
-        double density = zone.DensityAt(pressure);
-        double particles = p.ParticleFraction * zone.ProductFraction;
+        stream = washes.Temperature;
+        this.gas = gas;
+        this.emittance = emittance;
+        double particles = p.ParticleFraction * washes.ProductFraction;
 
         // Laminar axisymmetric stagnation point, Nu = 0.763 sqrt(U d/nu) Pr^0.4 (M. Sibulkin, J. Aeronautical Sciences 19 (1952) 570-571,
         // from memory) with the velocity gradient taken as U/d, a judgement (a disc has 4/pi of that, a sphere 3), the viscosity of air (Sutherland's
         // law of the US Standard Atmosphere 1976) and the heat capacity of the parcel.
-        double viscosity = 1.458e-6 * gas * Math.Sqrt(gas) / (gas + 110.4);
-        double reynolds = (1 - particles) * density * speed * p.Grain.ThroatDiameter / viscosity;
-        double conductivity = viscosity * (zone.Cv + zone.R) / Prandtl;
+        double viscosity = 1.458e-6 * stream * Math.Sqrt(stream) / (stream + 110.4);
+        double reynolds = (1 - particles) * washes.MassFlux * p.Grain.ThroatDiameter / viscosity;
+        double conductivity = viscosity * washes.HeatCapacity / Prandtl;
         Convective = 0.763 * Math.Sqrt(reynolds) * PrandtlPower * conductivity / p.Grain.ThroatDiameter;
-        Impinging = p.Grain.ParticleEfficiency * particles * density * speed * p.ParticleHeatCapacity;
-        emittance = p.Grain.Emissivity * zone.ProductFraction * StefanBoltzmann;
+        Impinging = p.Grain.ParticleEfficiency * particles * washes.MassFlux * p.ParticleHeatCapacity;
+    }
+
+    /// <summary>The same with another stream, if that brings a cold grain more heat; what radiates stays.</summary>
+    public GrainHeating Or(in NozzleStream other, GapParameters p)
+    {
+        if (!(other.MassFlux > 0))
+            return this;
+        var instead = new GrainHeating(other, gas, emittance, p);
+        return instead.Brings(p.Grain.Initial) > Brings(p.Grain.Initial) ? instead : this;
     }
 
     /// <summary>Coefficient of convection [W/(m2 K)].</summary>
@@ -48,10 +59,10 @@ internal readonly struct GrainHeating
     public double Impinging { get; }
 
     /// <summary>Flux by convection to a surface [W/m2].</summary>
-    public double Convection(double surface) => Convective * (gas - surface);
+    public double Convection(double surface) => Convective * (stream - surface);
 
     /// <summary>Flux from impinging particles [W/m2].</summary>
-    public double Particles(double surface) => Impinging * (gas - surface);
+    public double Particles(double surface) => Impinging * (stream - surface);
 
     /// <summary>Flux by radiation to a surface [W/m2].</summary>
     public double Radiation(double surface) => emittance * (Fourth(gas) - Fourth(surface));
@@ -67,10 +78,13 @@ internal readonly struct GrainHeating
         double h = Convective + Impinging;
         double surface = guess;
         for (int pass = 0; pass < RadiationPasses; pass++)
-            surface = (settled + gain * (h * gas + Radiation(surface))) / (1 + gain * h);
+            surface = (settled + gain * (h * stream + Radiation(surface))) / (1 + gain * h);
         flux = Total(surface);
         return surface;
     }
+
+    /// <summary>Flux that the stream brings to a surface [W/m2].</summary>
+    private double Brings(double surface) => (Convective + Impinging) * (stream - surface);
 
     private static double Fourth(double x) => x * x * (x * x);
 }

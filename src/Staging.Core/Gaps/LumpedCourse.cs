@@ -15,7 +15,7 @@ internal sealed class LumpedCourse(GapParameters parameters, DenseTrack track, G
         track.At(time, y);
         var now = new GapMoment(parameters, y);
         double surface = watch.SurfaceAt(time);
-        var heating = new GrainHeating(now, parameters);
+        GrainHeating heating = now.HeatingAt(time);
         return new GapReading
         {
             GapPressure = now.Pressure,

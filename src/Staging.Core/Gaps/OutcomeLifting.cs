@@ -51,13 +51,18 @@ internal sealed class OutcomeLifting(
     private GapOutcome.Lit Lit()
     {
         double? margin = TimeOf(GapEventKind.JointOpens) - watch.LitTime;
+        string parted = margin < 0
+            ? Say($" The joint had opened {-margin * 1e3:F2} ms before; the core of the booster's jet still reached the throat.")
+            : "";
         return new GapOutcome.Lit
         {
             Time = Duration.FromSeconds(watch.LitTime),
             MarginToSeparation = margin is double m ? Duration.FromSeconds(m) : null,
             SurfaceMargin = TemperatureDelta.FromKelvins(watch.PeakSurface - p.Grain.Ignition),
-            Cause = Say($"The grain surface passed {p.Grain.Ignition:F0} K {watch.LitTime * 1e3:F2} ms after burn-through; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge."),
-            Cure = margin is double left
+            Cause = Say($"The grain surface passed {p.Grain.Ignition:F0} K {watch.LitTime * 1e3:F2} ms after burn-through; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{parted}"),
+            Cure = margin < 0
+                ? "Tape or a joint that holds until the grain is lit: what a jet lights across an open gap hangs on its aim."
+                : margin is double left
                 ? Say($"The joint opens {left * 1e3:F2} ms later by gap pressure alone; more holding force or engagement widens that margin.")
                 : Say($"The joint had not opened by {end * 1e3:F1} ms; the upper motor must push it apart itself."),
         };

@@ -13,6 +13,7 @@ internal sealed class ResolvedWatch : IGapExtremes
     private readonly ImmutableArray<GapProfile>.Builder profiles = ImmutableArray.CreateBuilder<GapProfile>();
     private double temperature;
     private bool opened;
+    private bool guided = true;
 
     public ResolvedWatch(GapParameters p, ResolvedGap gap)
     {
@@ -22,7 +23,7 @@ internal sealed class ResolvedWatch : IGapExtremes
         temperature = PeakSurface = p.Grain.Initial;
         PeakPressure = p.OutsidePressure;
         LeastFrontRemaining = p.LastVent;
-        GrainHeating heating = Heating();
+        GrainHeating heating = gap.Heating();
         surface.Start(heating.Total(temperature));
         Keep(heating);
     }
@@ -47,7 +48,10 @@ internal sealed class ResolvedWatch : IGapExtremes
 
     public ResolvedCourse Course => new(times, moments, profiles.ToImmutable());
 
-    /// <summary>Tells that the joint has opened: from here on nothing counts as lit, and the extremes are those of an unguided gas.</summary>
+    /// <summary>
+    /// Tells that the joint has opened: from here on the extremes are those of an unguided gas, and what lights counts as lit only while the core of a jet
+    /// has reached the throat ever since.
+    /// </summary>
     public void Open() => opened = true;
 
     /// <summary>The extremes after a step.</summary>
@@ -62,22 +66,24 @@ internal sealed class ResolvedWatch : IGapExtremes
     /// <summary>The run stands at <see cref="Next"/>: marches the surface by one interval and keeps the moment.</summary>
     public void Mark()
     {
-        GrainHeating heating = Heating();
+        guided &= !opened || gap.CoreReaches;
+        GrainHeating heating = gap.Heating();
         double settled = p.Grain.Initial + surface.Settle(GapWatch.Interval);
         double after = heating.Settle(settled, surface.Gain, temperature, out double flux);
         surface.Advance(flux);
-        if (!opened && double.IsNaN(LitTime) && after >= p.Grain.Ignition)
+        if (guided && double.IsNaN(LitTime) && after >= p.Grain.Ignition)
             LitTime = Next - GapWatch.Interval * (after - p.Grain.Ignition) / (after - temperature);
         temperature = after;
         Marks++;
         Keep(heating);
+        if (guided)
+            PeakSurface = Math.Max(PeakSurface, after);
         if (opened)
         {
             PeakSurfaceAfterOpening = Math.Max(PeakSurfaceAfterOpening ?? 0, after);
             return;
         }
 
-        PeakSurface = Math.Max(PeakSurface, after);
         LeastFrontRemaining = Math.Min(LeastFrontRemaining, p.LastVent + gap.Stretch - moments[^1].Front);
     }
 
@@ -85,7 +91,7 @@ internal sealed class ResolvedWatch : IGapExtremes
     public void Finish()
     {
         if (gap.Time > times[^1])
-            Keep(Heating());
+            Keep(gap.Heating());
     }
 
     /// <summary>Keeps the gas along the tube.</summary>
@@ -106,12 +112,6 @@ internal sealed class ResolvedWatch : IGapExtremes
         }
 
         profiles.Add(GapLifting.Profile(gap.Time, x, pressure, velocity, kelvins, density, products));
-    }
-
-    private GrainHeating Heating()
-    {
-        Zone nozzle = gap.Nozzle(out double pressure);
-        return new GrainHeating(nozzle, pressure, gap.SpeedAtNozzle, p);
     }
 
     private void Keep(in GrainHeating heating)
