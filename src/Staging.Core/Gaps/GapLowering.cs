@@ -7,12 +7,6 @@ namespace Staging.Core.Gaps;
 /// <summary>Turns a gap problem into plain SI numbers, and makes its first state.</summary>
 internal static class GapLowering
 {
-    /// <summary>
-    /// Length of the slab of air, as a share of the bore, that the first products mix into [-]. A zone needs some gas to have a
-    /// temperature; this much is thinner than the wall of any tube.
-    /// </summary>
-    private const double FirstSlab = 1e-3;
-
     /// <summary>Free length, over the core, below which no jet in a gap is so light as to lose anything [-]: density ratio 0.09, air of some 3200 K.</summary>
     public const double ShortestFreeLength = 0.3;
 
@@ -99,7 +93,7 @@ internal static class GapLowering
     public static void FirstState(GapParameters p, Span<double> y)
     {
         y.Clear();
-        double slab = p.Stirred ? p.TubeVolume : FirstSlab * p.Profile.FirstBore * p.Profile.FirstArea;
+        double slab = p.Stirred ? p.TubeVolume : p.FirstReach * p.Profile.FirstArea;
         Fill(y[GapState.Hot..], p.Air, p.OutsidePressure, p.OutsideTemperature, slab, isAir: true);
         Fill(y[GapState.Cold..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.TubeVolume - slab, isAir: true);
         Fill(y[GapState.DeadEnd..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.DeadEndVolume, isAir: true);

@@ -29,6 +29,8 @@ internal sealed class ResolvedChamber
 
     public double Pressure => gas.Zone(p).PressureVolume / c.Volume;
 
+    public bool HoldsGas => gas.HoldsGas;
+
     public GapTotals Totals => new(gas.Mass, gas.Energy);
 
     /// <summary>Time in which sound would sweep the chamber's volume through an area [m2] [s].</summary>

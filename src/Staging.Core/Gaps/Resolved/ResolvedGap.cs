@@ -101,7 +101,8 @@ internal sealed partial class ResolvedGap
         dt = dt >= left ? left : Math.Min(dt, 0.5 * left);
 
         SourcesTo(Time + 0.5 * dt);
-        Tube.Look();
+        if (!Tube.Look().AllPositive)
+            return false;
         double speed = joint == JointPhase.Held ? 0 : SlideSpeed + 0.5 * dt * acceleration;
         if (joint == JointPhase.Slides)
             speed = Math.Max(0, speed);

@@ -80,7 +80,7 @@ internal sealed class VesselNetwork
         for (int taken = 0; remaining > 0; taken++)
         {
             double fastest = Flows(Gas);
-            if (!(fastest > 0))
+            if (fastest == 0)
                 break;
             if (remaining * fastest > SubstepShare * (mostSubsteps - taken))
             {
