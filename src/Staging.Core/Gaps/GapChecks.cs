@@ -20,7 +20,7 @@ internal static class GapChecks
         JacketChecks.Add(findings, design);
         WallChecks.Add(findings, design);
 
-        JointChecks.Add(findings, design.Joint, problem.Bodies);
+        JointChecks.Add(findings, design, problem.Bodies);
         SourceChecks.Add(findings, problem);
         double lasts = design.Source.KnownDuration, watched = problem.Horizon.Seconds;
         if (watched < lasts)

@@ -79,23 +79,41 @@ internal sealed class VesselNetwork
         double remaining = time;
         for (int taken = 0; remaining > 0; taken++)
         {
-            double fastest = Flows(Gas);
+            double fastest = Flows(Gas), allowed = SubstepShare * (mostSubsteps - taken);
             if (fastest == 0)
-                break;
-            if (remaining * fastest > SubstepShare * (mostSubsteps - taken))
+                return;
+            double h = Halfway(remaining, fastest, allowed);
+            if (h == 0)
             {
                 Relax(remaining);
-                break;
+                return;
             }
 
-            double h = Math.Min(remaining, SubstepShare / fastest);
-            Gas.CopyTo(half, 0);
-            Move(half, 0.5 * h);
-            Flows(half);
             Move(Gas, h);
             Count(h);
             remaining -= h;
         }
+    }
+
+    /// <summary>
+    /// Chooses a substep and goes half of it, where the flows are those of the whole; returns 0 when the rest takes more substeps than are allowed. A hole at rest
+    /// shows only halfway how fast it is.
+    /// </summary>
+    private double Halfway(double remaining, double fastest, double allowed)
+    {
+        while (!(remaining * fastest > allowed))
+        {
+            double h = Math.Min(remaining, SubstepShare / fastest);
+            Gas.CopyTo(half, 0);
+            Move(half, 0.5 * h);
+            double middle = Flows(half);
+            if (!(h * middle > 2 * SubstepShare))
+                return h;
+            fastest = Math.Max(middle, 2 * fastest);
+            Flows(Gas);
+        }
+
+        return 0;
     }
 
     /// <summary>Lets everything flow for a time by implicit steps: twice what two halves bring, less what the whole brings.</summary>

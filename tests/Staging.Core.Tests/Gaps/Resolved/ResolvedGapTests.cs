@@ -162,6 +162,22 @@ public class ResolvedGapTests
     }
 
     [Fact]
+    public void After_a_step_cut_short_sources_burn_no_further_than_the_middle_of_the_next()
+    {
+        // Gas torn apart faster than it can expand: the first steps are repeated at a fraction of their length.
+        var run = new ResolvedGap(GapLowering.Lower(Holding), Coarse, 0.25, 0.027);
+        for (int i = 20; i < 40; i++)
+            run.Tube.Fill(i, 0.012, i < 30 ? -4000 : 4000, 1000, 0);
+        run.Tube.Look();
+        while (run.Time < 2e-3)
+            run.Step(2e-3, JointPhase.Held, acceleration: 0);
+        Assert.True(run.Tube.Repeats > 0);
+        double tau = Holding.Motor().FragmentBurnTime.Seconds, middle = run.Time - 0.5 * run.LastStep;
+        double burnt = 0.5 * Holding.Motor().FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * middle / tau));
+        Assert.InRange(run.Given.Mass / burnt - 1, -1e-10, 1e-10);
+    }
+
+    [Fact]
     public void Running_out_of_steps_is_a_result()
     {
         GapRun run = Holding.Solve(Coarse, new SolverOptions { MostSteps = 20 });
