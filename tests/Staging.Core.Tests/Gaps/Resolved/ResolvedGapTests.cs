@@ -164,16 +164,17 @@ public class ResolvedGapTests
     [Fact]
     public void After_a_step_cut_short_sources_burn_no_further_than_the_middle_of_the_next()
     {
-        // Gas torn apart faster than it can expand: the first steps are repeated at a fraction of their length.
-        var run = new ResolvedGap(GapLowering.Lower(Holding), Coarse, 0.25, 0.027);
-        for (int i = 20; i < 40; i++)
-            run.Tube.Fill(i, 0.012, i < 30 ? -4000 : 4000, 1000, 0);
+        // Thin air that runs away from the closed end at five times its speed of sound leaves next to nothing there: such steps are repeated at half their length.
+        GapProblem thin = Bench.Adiabatic.With(d => d with { Vents = [], Joint = Bench.Joint(2000) }) with { Surroundings = Holding.Surroundings with { Pressure = Pressure.FromPascals(50) } };
+        var run = new ResolvedGap(GapLowering.Lower(thin), Coarse, 0.25, 0.027);
+        for (int i = 0; i < 60; i++)
+            run.Tube.Fill(i, 0.036, -239, 49, 0);
         run.Tube.Look();
-        while (run.Time < 2e-3)
-            run.Step(2e-3, JointPhase.Held, acceleration: 0);
-        Assert.True(run.Tube.Repeats > 0);
-        double tau = Holding.Motor().FragmentBurnTime.Seconds, middle = run.Time - 0.5 * run.LastStep;
-        double burnt = 0.5 * Holding.Motor().FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * middle / tau));
+        for (int s = 0; s < 400; s++)
+            run.Step(1, JointPhase.Held, acceleration: 0);
+        Assert.True(run.Tube.Repeats > 0, "the guard was met");
+        double tau = thin.Motor().FragmentBurnTime.Seconds, middle = run.Time - 0.5 * run.LastStep;
+        double burnt = 0.5 * thin.Motor().FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * middle / tau));
         Assert.InRange(run.Given.Mass / burnt - 1, -1e-10, 1e-10);
     }
 
