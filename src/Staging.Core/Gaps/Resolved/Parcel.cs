@@ -12,9 +12,11 @@ internal struct Parcel(double products, double air, double energy)
 
     public readonly double Mass => Products + Air;
 
-    /// <summary>Whether there is a gas: finite mass and energy above zero, and neither part of it below but for round-off.</summary>
-    public readonly bool HoldsGas =>
-        Mass > 0 && Energy > 0 && double.IsFinite(Mass + Energy) && Math.Min(Products, Air) >= -RoundOff * Mass;
+    /// <summary>Whether there is a gas: finite mass and energy above zero.</summary>
+    public readonly bool HoldsGas => Mass > 0 && Energy > 0 && double.IsFinite(Mass + Energy);
+
+    /// <summary>Whether neither products nor air are below zero but for round-off.</summary>
+    public readonly bool IsMixture => Math.Min(Products, Air) >= -RoundOff * Mass;
 
     public readonly Zone Zone(GapParameters p) => new(Products, Air, Energy, p.Products, p.Air);
 

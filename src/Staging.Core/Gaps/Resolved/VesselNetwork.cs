@@ -129,7 +129,8 @@ internal sealed class VesselNetwork
         double share = 1;
         for (int i = 0; i < Gas.Length; i++)
         {
-            if (!Beyond(relaxation.End[i], whole[i]).HoldsGas)
+            Parcel beyond = Beyond(relaxation.End[i], whole[i]);
+            if (!(beyond.HoldsGas && beyond.IsMixture))
                 share = 0;
         }
 
