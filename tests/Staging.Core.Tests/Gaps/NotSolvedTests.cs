@@ -35,8 +35,10 @@ public class NotSolvedTests
     private static void IsGivenUp(GapRun run)
     {
         var outcome = Assert.IsType<GapOutcome.NotSolved>(run.Outcome);
-        Assert.True(outcome.Failure.Kind is SolverFailureKind.NonFiniteState or SolverFailureKind.StepTooSmall);
-        Assert.Contains("ms", outcome.Cause + " ms", StringComparison.Ordinal);
+
+        // A step that the end of the tube spoils is taken back, and again at half its length, until it is given up with a sound gas before it.
+        string told = outcome.Failure.Kind == SolverFailureKind.StepTooSmall ? "A cell lost its gas" : "finite";
+        Assert.Contains(told, outcome.Cause, StringComparison.Ordinal);
         Assert.InRange(run.End.Milliseconds, 0.01, 19);
         Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
         Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
