@@ -62,11 +62,17 @@ internal static class GapBalance
             rates.Through(c.At, zone, new OutletParameters(c.Nozzle, -1, p.OutsidePressure), p.Outside, rear);
         }
 
-        double m = now.FlowOf(c, zone, c.Grown(t));
-        if (m >= 0)
-            rates.Move(c.At, GapState.Hot, zone, m);
-        else
-            rates.Move(GapState.Hot, c.At, now.Hot, -m);
+        double grown = c.Grown(t), area = grown * grown;
+        if (pressure >= now.Pressure)
+        {
+            rates.Move(c.At, GapState.Hot, zone, now.FlowOf(c, zone, grown));
+            return;
+        }
+
+        double hot = now.ShareOfHotAtBooster;
+        rates.Move(GapState.Hot, c.At, now.Hot, GapMoment.Flow(c.OpeningLaw, c.Opening, hot * area, now.Hot, now.Pressure, zone, pressure));
+        if (hot < 1)
+            rates.Move(GapState.Cold, c.At, now.Cold, GapMoment.Flow(c.OpeningLaw, c.Opening, (1 - hot) * area, now.Cold, now.Pressure, zone, pressure));
     }
 
     /// <summary>
@@ -108,8 +114,10 @@ internal static class GapBalance
         if (!(area > 0))
             return;
         var outlet = new OutletParameters(new OrificeSize(area, Math.Sqrt(4 * area / Math.PI), 0), -1, p.OutsidePressure);
-        double m = GapMoment.Flow(p.Law, outlet.Size, 1, now.Hot, now.Pressure, p.Outside, p.OutsidePressure);
-        rates.Through(GapState.Hot, now.Hot, outlet, p.Outside, m);
+        double hot = now.ShareOfHotAtBooster;
+        rates.Through(GapState.Hot, now.Hot, outlet, p.Outside, GapMoment.Flow(p.Law, outlet.Size, hot, now.Hot, now.Pressure, p.Outside, p.OutsidePressure));
+        if (hot < 1)
+            rates.Through(GapState.Cold, now.Cold, outlet, p.Outside, GapMoment.Flow(p.Law, outlet.Size, 1 - hot, now.Cold, now.Pressure, p.Outside, p.OutsidePressure));
     }
 
     /// <summary>Flow out of the jackets, and the heat that their walls take up.</summary>

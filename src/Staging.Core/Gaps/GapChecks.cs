@@ -22,7 +22,7 @@ internal static class GapChecks
         WallChecks.Add(findings, design);
         OutletChecks.Add(findings, problem);
 
-        JointChecks.Add(findings, design.Joint, problem.Bodies);
+        JointChecks.Add(findings, design, problem.Bodies);
         SourceChecks.Add(findings, problem);
         double lasts = design.Source.KnownDuration, watched = problem.Horizon.Seconds;
         if (watched < lasts)

@@ -7,12 +7,6 @@ namespace Staging.Core.Gaps;
 /// <summary>Turns a gap problem into plain SI numbers, and makes its first state.</summary>
 internal static class GapLowering
 {
-    /// <summary>
-    /// Length of the slab of air, as a share of the bore, that the first products mix into [-]. A zone needs some gas to have a
-    /// temperature; this much is thinner than the wall of any tube.
-    /// </summary>
-    private const double FirstSlab = 1e-3;
-
     /// <summary>Free length, over the core, below which no jet in a gap is so light as to lose anything [-]: density ratio 0.09, air of some 3200 K.</summary>
     private const double ShortestFreeLength = 0.3;
 
@@ -27,8 +21,7 @@ internal static class GapLowering
         double last = lastVent is null ? length : Passed(lastVent, profile);
         double deadEnd = lastVent is null ? length : Ends(lastVent);
         double free = FreeJet.FreeBores(design);
-        // No vent draws products before there is a front: what stands at the booster then is a slab of next to nothing.
-        double FrontOver(Vent vent) => Math.Min(closures.FrontThicknessInBores * profile.BoreBelow(Draws(vent)) + Passed(vent, profile) - Draws(vent), Passed(vent, profile));
+        double FrontOver(Vent vent) => closures.FrontThicknessInBores * profile.BoreBelow(Draws(vent)) + Passed(vent, profile) - Draws(vent);
         double bore = profile.BoreBelow(last), area = profile.AreaBelow(last), recess = grain.RecessVolume.CubicMeters;
         double endBore = profile.BoreBelow(length);
         ImmutableArray<Jacket> jackets = design.Jackets;
@@ -65,7 +58,7 @@ internal static class GapLowering
             WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
             Vents = [.. design.Vents.Select(v => new VentParameters(
                 Math.Min(Passed(v, profile), last), FrontOver(v), v.Station.Meters, v.Spread, Outlet(v.Holes, v.To), Math.Exp(-(length - Ends(v)) / (closures.StirringReachInBores * endBore)))),
-                .. JointLowering.RearPassages(design.Joint, Math.Min(closures.FrontThicknessInBores * profile.FirstBore, 0.5 * last), problem)],
+                .. JointLowering.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem)],
             Jackets = [.. jackets.Select((j, i) => new JacketParameters(
                 j.Volume.CubicMeters, j.WallArea.SquareMeters, firstJacket + GapState.Parcel * i, [.. j.Openings.Select(o => Outlet(o.Holes, o.To))]))],
             Law = design.DischargeLaw,
@@ -116,7 +109,7 @@ internal static class GapLowering
     public static void FirstState(GapParameters p, Span<double> y)
     {
         y.Clear();
-        double slab = p.Stirred ? p.TubeVolume : FirstSlab * p.Profile.FirstBore * p.Profile.FirstArea;
+        double slab = p.Stirred ? p.TubeVolume : p.FirstReach * p.Profile.FirstArea;
         Fill(y[GapState.Hot..], p.Air, p.OutsidePressure, p.OutsideTemperature, slab, isAir: true);
         Fill(y[GapState.Cold..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.TubeVolume - slab, isAir: true);
         Fill(y[GapState.DeadEnd..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.DeadEndVolume, isAir: true);

@@ -49,7 +49,7 @@ internal readonly ref struct GapMoment
     public double ProductsAtLastVent => p.Stirred ? Hot.ProductFraction : ShareOfHot;
 
     /// <summary>Share of the area of the last vents, and of what stirs the dead end, that draws from the hot parcel [-].</summary>
-    public double ShareOfHot => PassedAt(p.LastVent, p.FrontThickness);
+    public double ShareOfHot => PassedAt(p.LastVent, p.FrontThickness, Reach);
 
     /// <summary>
     /// Speed of the stirring that reaches the nozzle plane [m/s]: each vent ends a part of the stream, whose stirring falls with the depth from there.
@@ -132,14 +132,19 @@ internal readonly ref struct GapMoment
         }
     }
 
-    /// <summary>Share of products drawn by a vent: a smooth step over the front thickness, complete when the front stands at the hole.</summary>
-    public double Passed(in VentParameters vent) => PassedAt(vent.Station, vent.FrontThickness);
+    /// <summary>Share of what flows out at the booster's end that the hot parcel gives [-]: all but where there is none.</summary>
+    public double ShareOfHotAtBooster => PassedAt(0, 0, Front);
 
-    private double PassedAt(double station, double thickness)
+    /// <summary>Share of products drawn by a vent: a smooth step over the front thickness, complete when the front stands at the hole.</summary>
+    public double Passed(in VentParameters vent) => PassedAt(vent.Station, vent.FrontThickness, Reach);
+
+    /// <summary>A front thicker than its way to a hole begins where the hot parcel does, so that nobody draws on a parcel that is not there.</summary>
+    private double PassedAt(double station, double thickness, double front)
     {
         if (p.Stirred)
             return 1;
-        double s = Math.Clamp((Reach - station) / thickness + 1, 0, 1);
+        double least = p.FirstReach, from = Math.Max(station - thickness, least), to = Math.Max(station, from + least);
+        double s = Math.Clamp((front - to) / (to - from) + 1, 0, 1);
         return s * s * (3 - 2 * s);
     }
 

@@ -6,6 +6,9 @@ namespace Staging.Core.Gaps;
 /// <summary>A gap problem as plain SI numbers, ready for the right-hand side. See <see cref="GapLowering"/>.</summary>
 internal sealed class GapParameters
 {
+    /// <summary>Length of the first slab as a share of the bore [-], thinner than the wall of any tube, and of the tube at most.</summary>
+    private const double FirstSlab = 1e-3, FirstSlabOfTube = 0.1;
+
     /// <summary>Whether hot and cold gas of the tube are one parcel.</summary>
     public required bool Stirred { get; init; }
 
@@ -37,6 +40,11 @@ internal sealed class GapParameters
 
     /// <summary>Station at which the front has passed the last vent [m]: the stream goes no further.</summary>
     public required double LastVent { get; init; }
+
+    /// <summary>
+    /// Length of the slab of air that the first products mix into [m]. A parcel needs some gas to have a temperature, so it gives nothing of this.
+    /// </summary>
+    public double FirstReach => Math.Min(FirstSlab * Profile.FirstBore, FirstSlabOfTube * LastVent);
 
     /// <summary>Volume of the tube up to the last vent [m3].</summary>
     public required double TubeVolume { get; init; }

@@ -6,8 +6,16 @@ namespace Staging.Core.Gaps;
 /// <summary>Rules across the fields of a joint.</summary>
 internal static class JointChecks
 {
-    public static void Add(ImmutableArray<ModelFinding>.Builder findings, StageJoint joint, SeparatingBodies bodies)
+    /// <summary>
+    /// How often the tube may lie in what the joint lengthens it by [-]: a judgement. Gas that has expanded a hundredfold pushes nothing, and the
+    /// resolved model carries a cell for each of its lengths.
+    /// </summary>
+    private const double MostStretch = 100;
+
+    public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapDesign design, SeparatingBodies bodies)
     {
+        StageJoint joint = design.Joint;
+        AddStretch(findings, design);
         double breakaway = joint.Coupler.BreakawayForce.Newtons, sliding = joint.Coupler.SlidingForce.Newtons;
         if (sliding > breakaway)
             Error("GAP004", "Joint.Coupler.SlidingForce", $"The sliding force {sliding:G4} N exceeds the breakaway force {breakaway:G4} N; it may be at most that.");
@@ -17,5 +25,14 @@ internal static class JointChecks
 
         void Error(string code, string path, FormattableString text) =>
             findings.Add(new ModelFinding(FindingSeverity.Error, code, path, text.ToString(CultureInfo.InvariantCulture)));
+    }
+
+    private static void AddStretch(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
+    {
+        FrictionJoint coupler = design.Joint.Coupler;
+        double length = design.Tube.Length.Meters, gap = length + design.Grain.RecessVolume.CubicMeters / design.Tube.Profile.AreaBelow(length);
+        double ratio = coupler.PressureArea.SquareMeters / design.Tube.Profile.FirstArea, engagement = coupler.Engagement.Meters, most = MostStretch * gap / ratio;
+        if (engagement > most)
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP031", "Joint.Coupler.Engagement", $"{engagement * 1e3:G4} mm of a joint of {coupler.PressureDiameter.Millimeters:G4} mm hold as much as {engagement * ratio:G4} m of a bore of {design.Tube.Bore.Millimeters:G4} mm, {engagement * ratio / gap:F0} times the gap with its recess; it may be at most {MostStretch:F0} times, {most * 1e3:G4} mm.");
     }
 }

@@ -20,9 +20,9 @@ internal static class JointLowering
     public static FilmParameters? Film(StageJoint joint, Temperature air) =>
         joint is StageJoint.Taped taped ? FilmLowering.Lower(taped.Tape, air) : null;
 
-    /// <summary>Holes through the centring rings: vents to the outside at the booster's end. They draw air until a front has formed, within the length given [m].</summary>
-    public static IEnumerable<VentParameters> RearPassages(StageJoint joint, double front, GapProblem problem) =>
+    /// <summary>Holes through the centring rings: vents to the outside at the booster's end.</summary>
+    public static IEnumerable<VentParameters> RearPassages(StageJoint joint, double frontThickness, GapProblem problem) =>
         joint is StageJoint.FreeMotorTube { RearPassages: { } holes } tube
-            ? [new VentParameters(front, front, 0, 0, new OutletParameters(new OrificeSize(holes), -1, problem.Behind(tube.RearPressureCoefficient)), 0)]
+            ? [new VentParameters(0, frontThickness, 0, 0, new OutletParameters(new OrificeSize(holes), -1, problem.Behind(tube.RearPressureCoefficient)), 0)]
             : [];
 }

@@ -57,6 +57,27 @@ public class GapCheckTests
     }
 
     [Fact]
+    public void A_joint_that_holds_more_than_a_hundred_times_the_gap_is_refused()
+    {
+        // A bore of 2 mm behind a seam of 300 mm: 500 mm of joint are eleven kilometres of bore.
+        GapProblem gap = Bench.Gap.With(d => d with
+        {
+            Tube = new GuideTube { Bore = Length.FromMillimeters(2), Length = Length.FromMillimeters(1) },
+            Vents = [],
+            Joint = Bench.Joint(5) with { PressureDiameter = Length.FromMillimeters(300), Engagement = Length.FromMillimeters(500) },
+        });
+        ModelFinding finding = Assert.Single(gap.Check(), f => f.Severity == FindingSeverity.Error);
+        Assert.Equal(("GAP031", "Joint.Coupler.Engagement"), (finding.Code, finding.Path));
+        Assert.Contains("500 mm", finding.Message, StringComparison.Ordinal);
+
+        // 1 mm and 0.3 cm3 of recess are 96.5 mm of bore; a hundred times that, over an area ratio of 22500, is what the message names.
+        Assert.Contains("at most 100 times, 0.4289 mm", finding.Message, StringComparison.Ordinal);
+        Assert.Throws<InvalidModelException>(() => gap.Solve(new GapModel.Resolved { Cells = 100_000 }));
+        GapProblem below = gap.With(d => d with { Joint = d.Joint.Coupler with { PressureDiameter = Length.FromMillimeters(20), Engagement = Length.FromMillimeters(96) } });
+        Assert.DoesNotContain(below.Check(), f => f.Code == "GAP031");
+    }
+
+    [Fact]
     public void Doubts_about_inputs_are_noted()
     {
         GapProblem gap = Bench.Gap.With(d => d with

@@ -14,4 +14,13 @@ internal readonly record struct HoleLink(int From, int To, OrificeSize Size, dou
 /// <param name="Mass">Net mass [kg].</param>
 /// <param name="Energy">Net energy [J].</param>
 /// <param name="Volume">Net volume at the pressure before the holes [m3].</param>
-internal readonly record struct HolePassed(double Forward, double Mass, double Energy, double Volume);
+internal readonly record struct HolePassed(double Forward, double Mass, double Energy, double Volume)
+{
+    public static HolePassed operator +(in HolePassed x, in HolePassed y) =>
+        new(x.Forward + y.Forward, x.Mass + y.Mass, x.Energy + y.Energy, x.Volume + y.Volume);
+
+    public static HolePassed operator -(in HolePassed x, in HolePassed y) => x + -1 * y;
+
+    public static HolePassed operator *(double factor, in HolePassed x) =>
+        new(factor * x.Forward, factor * x.Mass, factor * x.Energy, factor * x.Volume);
+}

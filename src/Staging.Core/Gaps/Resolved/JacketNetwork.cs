@@ -56,6 +56,18 @@ internal sealed class JacketNetwork
         }
     }
 
+    /// <summary>Whether every jacket holds a gas.</summary>
+    public bool HoldGas
+    {
+        get
+        {
+            bool all = true;
+            foreach (ref readonly Parcel jacket in network.Gas.AsSpan(cells.Length))
+                all &= jacket.HoldsGas;
+            return all;
+        }
+    }
+
     /// <summary>Pressures in all of them [Pa].</summary>
     public double[] Pressures => [.. Enumerable.Range(0, p.Jackets.Length).Select(PressureOf)];
 

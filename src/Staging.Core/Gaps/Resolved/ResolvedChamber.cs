@@ -29,6 +29,8 @@ internal sealed class ResolvedChamber
 
     public double Pressure => gas.Zone(p).PressureVolume / c.Volume;
 
+    public bool HoldsGas => gas.HoldsGas;
+
     public GapTotals Totals => new(gas.Mass, gas.Energy);
 
     /// <summary>Time in which sound would sweep the chamber's volume through an area [m2] [s].</summary>
@@ -57,10 +59,15 @@ internal sealed class ResolvedChamber
         return new GapTotals(passed.Mass, passed.Enthalpy);
     }
 
-    /// <summary>Sets the opening to its size at a time, and the gas before it to what it will be once an area times a time [m2 s] of the last flow has left.</summary>
-    public void OpenTo(double time, double ahead)
+    /// <summary>
+    /// Sets the opening to its size in the middle of a step that begins at a time, and the gas before it to what half the step of the last flow through
+    /// an area [m2] leaves of it.
+    /// </summary>
+    public void Open(double time, double step, double area)
     {
-        double grown = Math.Min(SinceStart(time) / c.OpeningTime, 1);
+        Mouth.Begin(Pressure, c.Volume, step);
+        double middle = time + 0.5 * step, ahead = area * 0.5 * step;
+        double grown = Math.Min(SinceStart(middle) / c.OpeningTime, 1);
         Mouth.Opening = new OrificeSize(c.Opening.Area * grown * grown, c.Opening.Diameter * grown, c.Opening.Thickness);
         Parcel half = gas;
         Take(ref half, ahead);

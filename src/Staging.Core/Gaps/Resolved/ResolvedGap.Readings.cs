@@ -8,6 +8,18 @@ internal sealed partial class ResolvedGap
     /// </summary>
     public double StreamVolumeFlow { get; private set; }
 
+    /// <summary>Whether tube, chambers and jackets all hold a gas: finite densities and pressures above zero.</summary>
+    public bool HoldsGas
+    {
+        get
+        {
+            bool all = Tube.Extremes.AllPositive && (jackets?.HoldGas ?? true);
+            foreach (ResolvedChamber chamber in chambers)
+                all &= chamber.HoldsGas;
+            return all;
+        }
+    }
+
     /// <summary>Speed of the stirring that reaches the nozzle plane [m/s], less what a free jet has lost on its way.</summary>
     public double SpeedAtNozzle => StreamVolumeFlow / p.BoreArea * lastStirring * (deadEnd?.JetShare ?? 1);
 

@@ -5,9 +5,12 @@ namespace Staging.Core.Gaps.Resolved;
 /// <summary>The source step: fragments, nozzles, vents, jackets, dead end, tape, walls.</summary>
 internal sealed partial class ResolvedGap
 {
-    private void Sources(double time)
+    /// <summary>Takes everything but the tube to a time [s]: the middle of the tube's next step, unless a shortened one has left it ahead of that.</summary>
+    private void SourcesTo(double to)
     {
-        double from = sourceTime, to = sourceTime + time;
+        double from = sourceTime, time = to - from;
+        if (!(time > 0))
+            return;
         foreach (ResolvedChamber chamber in chambers)
         {
             Given += chamber.Burn(from, to);
@@ -31,7 +34,7 @@ internal sealed partial class ResolvedGap
             volume += stirred;
         }
 
-        StreamVolumeFlow = time > 0 ? volume / time : 0;
+        StreamVolumeFlow = volume / time;
         if (deadEnd is not null && StreamVolumeFlow > 0)
         {
             Tube.Look();

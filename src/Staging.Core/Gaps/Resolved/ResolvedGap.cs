@@ -100,14 +100,15 @@ internal sealed partial class ResolvedGap
         double left = until - Time;
         dt = dt >= left ? left : Math.Min(dt, 0.5 * left);
 
-        Sources(0.5 * (LastStep + dt));
-        Tube.Look();
+        SourcesTo(Time + 0.5 * dt);
+        if (!Tube.Look().AllPositive)
+            return false;
         double speed = joint == JointPhase.Held ? 0 : SlideSpeed + 0.5 * dt * acceleration;
         if (joint == JointPhase.Slides)
             speed = Math.Max(0, speed);
         double receding = joint == JointPhase.Slides ? speed : 0;
         booster.Recede(receding * p.JointArea / p.Profile.FirstArea);
-        OpenTo(Time + 0.5 * dt, 0.5 * dt);
+        Open(dt);
         FeedOver(dt);
         double taken = Tube.Step(dt);
         if (taken == 0)
@@ -144,11 +145,11 @@ internal sealed partial class ResolvedGap
         return least;
     }
 
-    /// <summary>Sets the openings to their size at a time, and the chambers to what they will be after a while at the last step's flow.</summary>
-    private void OpenTo(double time, double ahead)
+    /// <summary>Sets the openings to their size in the middle of a step, and the chambers to what half of it at the last step's flow leaves of them.</summary>
+    private void Open(double step)
     {
         foreach (ResolvedChamber chamber in chambers)
-            chamber.OpenTo(time, p.Profile.FirstArea * ahead);
+            chamber.Open(Time, step, p.Profile.FirstArea);
         double open = JointMechanics.Annulus(p, Slide);
         annulus.Opening = new OrificeSize(open, Math.Sqrt(4 * open / Math.PI), 0);
     }

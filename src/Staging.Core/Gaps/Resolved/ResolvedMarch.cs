@@ -16,7 +16,11 @@ internal sealed class ResolvedMarch
     private readonly ProgressReport? progress;
     private readonly double[] profileTimes;
     private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
+    private readonly GapTotals first;
     private SolverFailure? failure;
+
+    /// <summary>The books as they stood when the run was last looked at: all that is left of a run whose gas has become no gas.</summary>
+    private (double Time, GapLedger Ledger) books;
     private int profilesKept;
     private JointPhase phase = JointPhase.Held;
     private double last = double.PositiveInfinity;
@@ -39,11 +43,14 @@ internal sealed class ResolvedMarch
         this.progress = progress is null ? null : new ProgressReport(progress, p.Horizon);
         profileTimes = [.. model.ProfileTimes.Select(t => t.Seconds).Where(t => t >= 0 && t <= p.Horizon).Order()];
         pressure = p.OutsidePressure;
+        first = gap.Totals;
+        books = Books;
     }
+
+    private (double Time, GapLedger Ledger) Books => (gap.Time, GapLifting.Ledger(first, gap.Given, gap.Left, gap.Totals));
 
     public GapRun Run(CancellationToken cancel)
     {
-        GapTotals first = gap.Totals;
         KeepProfiles();
         while (gap.Time < Math.Min(p.Horizon, last))
         {
@@ -52,10 +59,15 @@ internal sealed class ResolvedMarch
                 break;
         }
 
-        watch.Finish();
+        if (failure?.Kind != SolverFailureKind.NonFiniteState)
+        {
+            watch.Finish();
+            books = Books;
+        }
+
         if (!double.IsNaN(watch.LitTime))
             events.Add((GapEventKind.Lit, watch.LitTime));
-        progress?.Done(gap.Time);
+        progress?.Done(books.Time);
         TubeFlow tube = gap.Tube;
         return GapLifting.Run(problem, model, options, new GapFinish
         {
@@ -63,8 +75,8 @@ internal sealed class ResolvedMarch
             Course = watch.Course,
             Extremes = watch,
             Happened = events,
-            End = gap.Time,
-            Ledger = GapLifting.Ledger(first, gap.Given, gap.Left, gap.Totals),
+            End = books.Time,
+            Ledger = books.Ledger,
             Statistics = new SolverStatistics(tube.Steps, tube.Repeats, tube.Steps + tube.Repeats, tube.Steps),
             Failure = failure,
         });
@@ -82,8 +94,10 @@ internal sealed class ResolvedMarch
 
         double until = Math.Min(Math.Min(watch.Next, Math.Min(p.Horizon, last)), profilesKept < profileTimes.Length ? profileTimes[profilesKept] : p.Horizon);
         double acceleration = phase == JointPhase.Held ? 0 : joint.Acceleration(pressure, joint.Friction(gap.Slide));
-        return gap.Step(until, phase, acceleration)
-            || Fail(SolverFailureKind.StepTooSmall, $"A cell lost its gas at {gap.Time * 1e3:G4} ms however short the step.");
+        bool taken = gap.Step(until, phase, acceleration);
+        if (!gap.HoldsGas)
+            return Fail(SolverFailureKind.NonFiniteState, $"Tube, chamber or jacket has no finite density and pressure above zero any more at {gap.Time * 1e3:G4} ms; the run is given up to {books.Time * 1e3:G4} ms.");
+        return taken || Fail(SolverFailureKind.StepTooSmall, $"A cell lost its gas at {gap.Time * 1e3:G4} ms however short the step.");
     }
 
     private bool Fail(SolverFailureKind kind, FormattableString message)
@@ -113,7 +127,11 @@ internal sealed class ResolvedMarch
         (atVent, atNozzle) = (vent, nozzle);
         watch.Stepped(pressure, nozzle);
         if (time >= watch.Next)
+        {
             watch.Mark();
+            books = Books;
+        }
+
         KeepProfiles();
         progress?.Reached(time);
 

@@ -4,29 +4,68 @@ namespace Staging.Core.Gaps.Resolved;
 /// Stirred volumes joined by holes to each other and to the outside: all flows together, by the midpoint rule in substeps no longer than the busiest
 /// volume allows. The laws are those of the lumped models.
 /// </summary>
-internal sealed class VesselNetwork(GapParameters p, int count, HoleLink[] links)
+/// <remarks>
+/// Where that would take too many substeps, because a volume settles or is flushed far faster than the tube steps, the rest of the time is one step of the
+/// backward Euler rule, extrapolated from that step and its halves to second order: E. Hairer and G. Wanner, Solving Ordinary Differential
+/// Equations II, 2nd ed. (1996), section IV.9. If the extrapolation would leave a volume without gas, the two halves stand.
+/// </remarks>
+internal sealed class VesselNetwork
 {
+    /// <summary>Substeps after which the rest is one implicit step: about what that costs.</summary>
+    private const int UsualSubsteps = 32;
+
     /// <summary>Share of the way to one pressure, and of the mass, that one substep may go in the busiest volume [-]; the midpoint rule errs by its cube.</summary>
     private const double SubstepShare = 0.25;
 
     /// <summary>Pressure difference over pressure below which nothing passes [-]: round-off of the law.</summary>
     private const double Settled = 1e-12;
 
-    private readonly Parcel[] half = new Parcel[count];
-    private readonly Zone[] zones = new Zone[count];
-    private readonly double[] pressures = new double[count];
-    private readonly double[] rates = new double[count];
-    private readonly double[] flows = new double[links.Length];
-    private readonly HolePassed[] passed = new HolePassed[links.Length];
+    private readonly GapParameters p;
+    private readonly HoleLink[] links;
+    private readonly int mostSubsteps;
+    private readonly VesselRelaxation relaxation;
+    private readonly Parcel[] half;
+    private readonly Parcel[] whole;
+    private readonly Zone[] zones;
+    private readonly double[] pressures;
+    private readonly double[] rates;
+    private readonly double[] flows;
+    private readonly HolePassed[] passed;
+    private readonly HolePassed[] halfPassed;
+    private readonly HolePassed[] wholePassed;
+
+    /// <param name="p">The gap, for its gases and its law.</param>
+    /// <param name="count">Number of volumes.</param>
+    /// <param name="links">The holes.</param>
+    /// <param name="mostSubsteps">Substeps after which the rest is one implicit step.</param>
+    public VesselNetwork(GapParameters p, int count, HoleLink[] links, int mostSubsteps = UsualSubsteps)
+    {
+        this.p = p;
+        this.links = links;
+        this.mostSubsteps = mostSubsteps;
+        Gas = new Parcel[count];
+        Volumes = new double[count];
+        Speeds = new double[count];
+        relaxation = new VesselRelaxation(p, Volumes, Speeds, links);
+        half = new Parcel[count];
+        whole = new Parcel[count];
+        zones = new Zone[count];
+        pressures = new double[count];
+        rates = new double[count];
+        flows = new double[links.Length];
+        passed = new HolePassed[links.Length];
+        halfPassed = new HolePassed[links.Length];
+        wholePassed = new HolePassed[links.Length];
+    }
 
     /// <summary>What each volume holds.</summary>
-    public Parcel[] Gas { get; } = new Parcel[count];
+    public Parcel[] Gas { get; }
 
     /// <summary>Size of each volume [m3].</summary>
-    public double[] Volumes { get; } = new double[count];
+    public double[] Volumes { get; }
 
     /// <summary>Speed with which gas leaves each volume, besides what the holes give it [m/s]: it comes to rest in the next one.</summary>
-    public double[] Speeds { get; } = new double[count];
+    public double[] Speeds { get; }
 
     /// <summary>What passed each link in the last step.</summary>
     public ReadOnlySpan<HolePassed> Passed => passed;
@@ -38,20 +77,72 @@ internal sealed class VesselNetwork(GapParameters p, int count, HoleLink[] links
     {
         Array.Clear(passed);
         double remaining = time;
-        while (remaining > 0)
+        for (int taken = 0; remaining > 0; taken++)
         {
-            double fastest = Flows(Gas);
-            if (!(fastest > 0))
-                break;
-            double h = Math.Min(remaining, SubstepShare / fastest);
-            Gas.CopyTo(half, 0);
-            Move(half, 0.5 * h);
-            Flows(half);
+            double fastest = Flows(Gas), allowed = SubstepShare * (mostSubsteps - taken);
+            if (fastest == 0)
+                return;
+            double h = Halfway(remaining, fastest, allowed);
+            if (h == 0)
+            {
+                Relax(remaining);
+                return;
+            }
+
             Move(Gas, h);
             Count(h);
             remaining -= h;
         }
     }
+
+    /// <summary>
+    /// Chooses a substep and goes half of it, where the flows are those of the whole; returns 0 when the rest takes more substeps than are allowed. A hole at rest
+    /// shows only halfway how fast it is.
+    /// </summary>
+    private double Halfway(double remaining, double fastest, double allowed)
+    {
+        while (!(remaining * fastest > allowed))
+        {
+            double h = Math.Min(remaining, SubstepShare / fastest);
+            Gas.CopyTo(half, 0);
+            Move(half, 0.5 * h);
+            double middle = Flows(half);
+            if (!(h * middle > 2 * SubstepShare))
+                return h;
+            fastest = Math.Max(middle, 2 * fastest);
+            Flows(Gas);
+        }
+
+        return 0;
+    }
+
+    /// <summary>Lets everything flow for a time by implicit steps: twice what two halves bring, less what the whole brings.</summary>
+    private void Relax(double time)
+    {
+        relaxation.Step(Gas, time);
+        relaxation.End.CopyTo(whole, 0);
+        relaxation.Passed.CopyTo(wholePassed, 0);
+        relaxation.Step(Gas, 0.5 * time);
+        relaxation.End.CopyTo(half, 0);
+        relaxation.Passed.CopyTo(halfPassed, 0);
+        relaxation.Step(half, 0.5 * time);
+        double share = 1;
+        for (int i = 0; i < Gas.Length; i++)
+        {
+            Parcel beyond = Beyond(relaxation.End[i], whole[i]);
+            if (!(beyond.HoldsGas && beyond.IsMixture))
+                share = 0;
+        }
+
+        for (int i = 0; i < Gas.Length; i++)
+            Gas[i] = share > 0 ? Beyond(relaxation.End[i], whole[i]) : relaxation.End[i];
+        for (int l = 0; l < links.Length; l++)
+            passed[l] += halfPassed[l] + relaxation.Passed[l] + share * (halfPassed[l] + relaxation.Passed[l] - wholePassed[l]);
+    }
+
+    /// <summary>A point as far beyond one state as that is from another.</summary>
+    private static Parcel Beyond(in Parcel to, in Parcel from) =>
+        new(2 * to.Products - from.Products, 2 * to.Air - from.Air, 2 * to.Energy - from.Energy);
 
     /// <summary>The flow of every link at a state of all volumes; returns the fastest rate at which a pressure settles or a mass turns over [1/s].</summary>
     private double Flows(Parcel[] state)
@@ -111,12 +202,8 @@ internal sealed class VesselNetwork(GapParameters p, int count, HoleLink[] links
             if (m == 0)
                 continue;
             Zone upstream = Upstream(l);
-            HolePassed x = passed[l];
-            passed[l] = new HolePassed(
-                x.Forward + Math.Max(m, 0),
-                x.Mass + m,
-                x.Energy + m * (upstream.Enthalpy + Kinetic(l)),
-                x.Volume + m * upstream.R * upstream.Temperature / pressures[links[l].From]);
+            passed[l] += new HolePassed(
+                Math.Max(m, 0), m, m * (upstream.Enthalpy + Kinetic(l)), m * upstream.R * upstream.Temperature / pressures[links[l].From]);
         }
     }
 

@@ -87,6 +87,27 @@ public class ResolvedClusterTests
         }
     }
 
+    [Theory]
+    [InlineData(40)]
+    [InlineData(80)]
+    [InlineData(200)]
+    public void Openings_far_wider_than_the_bore_are_as_good_as_none_between_the_chambers(double millimetres)
+    {
+        // Two chambers joined by more than the bore stand at one pressure: how much more no longer matters, nor the step. The lumped models have no waves.
+        GapProblem Wide(double opening) => Held.With(d => d with
+        {
+            Source = Pair(
+                d.Motor() with { OpeningDiameter = Length.FromMillimeters(opening), ChamberPressure = Pressure.FromMegapascals(2) },
+                d.Motor() with { OpeningDiameter = Length.FromMillimeters(opening) },
+                0.008),
+        });
+        GapRun run = Wide(millimetres).Solve(Coarse), fine = Wide(millimetres).Solve(Coarse with { CourantNumber = 0.1 }), lumped = Wide(millimetres).Solve();
+        Assert.InRange(run.PeakGaugePressure / fine.PeakGaugePressure - 1, -0.01, 0.01);
+        Assert.InRange(run.PeakGaugePressure / lumped.PeakGaugePressure - 1, -0.01, 0.01);
+        Assert.InRange(run.TimeOf(GapEventKind.Lit)!.Value / fine.TimeOf(GapEventKind.Lit)!.Value - 1, -0.01, 0.01);
+        Closes(run);
+    }
+
     private static void Closes(GapRun run)
     {
         Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);

@@ -208,6 +208,23 @@ public class ResolvedGapTests
     }
 
     [Fact]
+    public void After_a_step_cut_short_sources_burn_no_further_than_the_middle_of_the_next()
+    {
+        // Thin air that runs away from the closed end at five times its speed of sound leaves next to nothing there: such steps are repeated at half their length.
+        GapProblem thin = Bench.Adiabatic.With(d => d with { Vents = [], Joint = Bench.Joint(2000) }) with { Surroundings = Holding.Surroundings with { Pressure = Pressure.FromPascals(50) } };
+        var run = new ResolvedGap(GapLowering.Lower(thin), Coarse, 0.25, 0.027);
+        for (int i = 0; i < 60; i++)
+            run.Tube.Fill(i, 0.036, -239, 49, 0);
+        run.Tube.Look();
+        for (int s = 0; s < 400; s++)
+            run.Step(1, JointPhase.Held, acceleration: 0);
+        Assert.True(run.Tube.Repeats > 0, "the guard was met");
+        double tau = thin.Motor().FragmentBurnTime.Seconds, middle = run.Time - 0.5 * run.LastStep;
+        double burnt = 0.5 * thin.Motor().FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * middle / tau));
+        Assert.InRange(run.Given.Mass / burnt - 1, -1e-10, 1e-10);
+    }
+
+    [Fact]
     public void Running_out_of_steps_is_a_result()
     {
         GapRun run = Holding.Solve(Coarse, new SolverOptions { MostSteps = 20 });

@@ -67,6 +67,20 @@ public class ResolvedJacketTests
         Assert.InRange(nested.TimeOf(GapEventKind.FrontAtLastVent)!.Value / open.TimeOf(GapEventKind.FrontAtLastVent)!.Value - 1, -1e-4, 1e-4);
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(10)]
+    [InlineData(100)]
+    public void Jackets_too_small_to_hold_anything_are_all_the_same_two_walls(double cubicMillimetres)
+    {
+        // 60 mm behind 6 mm: the outer wall takes (6/60)^4 of the difference. The volume between them is nothing beside the tube's 64 cm3.
+        GapProblem held = Held with { Horizon = Duration.FromMilliseconds(5) };
+        GapRun nested = (Nested(cubicMillimetres * 1e-9, 60, 6) with { Horizon = held.Horizon }).Solve(Coarse), open = held.Solve(Coarse);
+        Assert.InRange(nested.PeakGaugePressure / open.PeakGaugePressure - 1, -2e-3, 2e-3);
+        Assert.InRange(nested.Ledger.Left / open.Ledger.Left - 1, -2e-3, 2e-3);
+        Closes(nested);
+    }
+
     [Fact]
     public void Without_holes_in_the_outer_wall_gap_and_jacket_fill_to_the_pressure_of_their_energy()
     {
@@ -142,10 +156,12 @@ public class ResolvedJacketTests
         }
     }
 
-    [Fact]
-    public void A_step_with_jackets_a_cluster_and_tape_allocates_nothing()
+    [Theory]
+    [InlineData(1e-9)]
+    [InlineData(20e-6)]
+    public void A_step_with_jackets_a_cluster_and_tape_allocates_nothing(double cubicMetres)
     {
-        GapProblem gap = Nested(20e-6, 4, 6).With(d => d with
+        GapProblem gap = Nested(cubicMetres, 4, 6).With(d => d with
         {
             Source = new GapSource.Cluster { Motors = [new ClusterMotor { Source = d.Source, Delay = default }, new ClusterMotor { Source = d.Source, Delay = Duration.FromMicroseconds(50) }] },
             Joint = new StageJoint.Taped { Coupler = Bench.Joint(5), Tape = JointTape.PaperTape },
