@@ -116,6 +116,8 @@ internal sealed partial class Flier
             Leave(body, k, time);
         body.Lowest = k + 1;
         body.Planned.RemoveAll(a => a.Stage <= k);
+        if (body.Motion == BodyMotion.Guided && body.Velocity <= 0)
+            body.Motion = BodyMotion.Held;
         PlanTimers(body, TimerStart.Separation, k + 1, time);
         if (Staging(k + 1) is { } staging)
             staging.SeparationTime = time;
@@ -127,7 +129,7 @@ internal sealed partial class Flier
         var left = new FlyingBody(body) { Highest = k, Dropped = true };
         left.Planned.RemoveAll(a => a.Stage > k);
         if (left.Motion == BodyMotion.Guided)
-            left.Motion = BodyMotion.Rising;
+            left.Motion = left.Velocity > 0 ? BodyMotion.Rising : BodyMotion.Held;
         LoweredStage stage = plan.Stages[k];
         if (stage.Deployment is DeploymentTrigger.AtSeparation)
             left.Planned.Add(new PlannedAction(time + stage.DeploymentLag, ActionKind.DeviceOpens, k));

@@ -6,17 +6,16 @@ namespace Staging.Core.Flight;
 internal sealed partial class Flier
 {
     /// <summary>
-    /// Holds the stack until the thrust overcomes weight and friction. Thrust is a straight line and mass a parabola in each piece of
-    /// the curve, so the moment is the root of a quadratic.
+    /// Holds what stands on the guide until the thrust overcomes weight and friction, and carries out what is due meanwhile. Thrust is a straight line and mass a
+    /// parabola in each piece of the curve, so the moment is the root of a quadratic.
     /// </summary>
     private void LiftOff(FlyingBody body, BodyLog log)
     {
-        DoDue(body, log);
         double g = plan.Site.Gravity(0);
-        while (true)
+        while (body.Motion == BodyMotion.Held)
         {
-            double corner = body.NextCorner(plan);
-            if (!body.IsBurning(0, plan))
+            double due = DoDue(body, log), stop = Math.Min(Math.Min(body.NextCorner(plan), due), latest);
+            if (!(body.Burning(plan) || body.MayLight()) || body.Time >= latest)
             {
                 lastPush = body.Push(plan);
                 End(body, log, new FlightOutcome.NeverLeftGuide(FlightLifting.Metres(0)));
@@ -25,8 +24,8 @@ internal sealed partial class Flier
 
             FlightPiece piece = PieceFrom(body);
             double wait = Overcomes(piece, g * piece.GravityShare);
-            bool lifts = wait < corner - body.Time;
-            double end = lifts ? body.Time + wait : corner;
+            bool lifts = wait < stop - body.Time;
+            double end = lifts ? body.Time + wait : stop;
             RecordRest(log, piece, body.Time, end);
             body.Time = end;
             if (!lifts)

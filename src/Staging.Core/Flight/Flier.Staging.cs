@@ -89,7 +89,7 @@ internal sealed partial class Flier
             return Text($"The height is {body.Height:F1} m; the guard asks for {guards.LeastHeight:F1} to {guards.GreatestHeight:F1} m.");
         if (sinceLiftOff < guards.Earliest || sinceLiftOff > guards.Latest)
             return Text($"The time from lift-off is {sinceLiftOff:F3} s; the guard asks for {guards.Earliest:F3} to {guards.Latest:F3} s.");
-        double tilt = Tilt(log);
+        double tilt = body.Motion == BodyMotion.Falling ? Math.PI : Tilt(log);
         return tilt > guards.GreatestTilt
             ? Text($"The tilt by the gravity-turn proxy is {tilt * 180 / Math.PI:F1} deg; the guard asks for {guards.GreatestTilt * 180 / Math.PI:F1} deg or less.")
             : null;
@@ -97,7 +97,7 @@ internal sealed partial class Flier
 
     /// <summary>
     /// Tilt from vertical [rad] of a gravity turn at the speeds flown: d(gamma)/dt = -(g/v) cos(gamma) from the guide's elevation, which
-    /// integrates to asinh(tan(gamma)) = asinh(tan(gamma0)) - integral of g/v dt.
+    /// integrates to asinh(tan(gamma)) = asinh(tan(gamma0)) - integral of g/v dt. Past apogee the nose points down, whatever the guide was.
     /// </summary>
     private double Tilt(BodyLog log) => plan.CosElevation == 0
         ? 0

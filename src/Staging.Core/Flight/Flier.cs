@@ -71,12 +71,16 @@ internal sealed partial class Flier
         curve = null;
         body.NextCorner(plan);
         lastPush = body.Push(plan);
-        if (body.Motion == BodyMotion.Held)
-            LiftOff(body, log);
-        else if (body.Dropped)
+        if (body.Dropped)
             Note(log, FlightEventKind.Separation, body.Highest, Snapshot(body), Snapshot(body));
         while (body.Motion != BodyMotion.Ended)
         {
+            if (body.Motion == BodyMotion.Held)
+            {
+                LiftOff(body, log);
+                continue;
+            }
+
             double due = DoDue(body, log);
             double stop = Math.Min(Math.Min(body.NextCorner(plan), due), latest);
             if (body.Time >= latest)

@@ -89,6 +89,18 @@ internal sealed class FlyingBody
         return false;
     }
 
+    /// <summary>Whether a motor of this body is still to be lit, as far as is known.</summary>
+    public bool MayLight()
+    {
+        foreach (PlannedAction action in CollectionsMarshal.AsSpan(Planned))
+        {
+            if (action.Kind is ActionKind.Ignition or ActionKind.TimerEnd or ActionKind.BurnThrough)
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>Whether the motors of one stage push, or wait to.</summary>
     public bool IsBurning(int stage, LoweredPlan plan) => !double.IsNaN(IgnitedAt[stage]) && piece[stage] < plan.Stages[stage].Burn.Pieces;
 

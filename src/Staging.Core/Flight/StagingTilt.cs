@@ -17,7 +17,7 @@ public static class StagingTilt
     /// <param name="upperStage">Name of the stage to be lit.</param>
     /// <param name="tiltAtGuideExit">Tilt from vertical at the end of the guide, wind and lean together [deg], 0.1 to 60.</param>
     /// <param name="greatestTilt">Limit of tilt from vertical [deg], 0.1 to 89.</param>
-    /// <returns>Time from ignition of the lowest stage [s]; null where the tilt is beyond the limit before the stage could light.</returns>
+    /// <returns>Time from ignition of the lowest stage [s]; null where the tilt is beyond the limit before the stage could light, or the cold stack never leaves the guide.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An angle outside its range.</exception>
     /// <exception cref="ArgumentException">The run has no such staging, or no course to follow.</exception>
     public static Duration? LatestIgnition(this FlightRun run, string upperStage, Angle tiltAtGuideExit, Angle greatestTilt)
@@ -27,11 +27,14 @@ public static class StagingTilt
         double limit = Guard.In(greatestTilt, 0.1, 89, nameof(greatestTilt)).Radians;
         FailureCase cold = run.FailureCases.FirstOrDefault(b => b.Stage == upperStage && b.Kind == FailureKind.UnlitAndJoined)
             ?? throw new ArgumentException($"The run has no case in which '{upperStage}' stays cold.", nameof(upperStage));
-        if (!run.Main.HasCourse || run.Main.Find(FlightEventKind.GuideExit) is not { } exit)
-            throw new ArgumentException("The run keeps no course from the end of the guide.", nameof(run));
+        if (!run.Main.HasCourse)
+            throw new ArgumentException("The run keeps no course.", nameof(run));
         double bend = Math.Asinh(1 / Math.Tan(start)) - Math.Asinh(1 / Math.Tan(limit));
         BodyFlight coast = cold.Bodies[0];
         double parting = coast.Start.Seconds;
+        // Lit on the guide or not, the cold stack leaves it in its own time.
+        if ((coast.Find(FlightEventKind.GuideExit) ?? run.Main.Find(FlightEventKind.GuideExit)) is not { } exit || exit.Time > coast.End)
+            return null;
         double t = exit.Time.Seconds, end = coast.ApogeeTime?.Seconds ?? coast.End.Seconds;
         double rate = Rate(run, coast, parting, t);
         while (t < end)

@@ -18,6 +18,11 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
     /// <summary>Height over which density is differenced where there is no polynomial [m].</summary>
     private const double DifferenceStep = 10;
 
+    /// <summary>
+    /// Largest second or third term of the series [-]: where the remainder is small they are below 1e-4. In next to no air 1/(2k) is so long that round-off makes them anything.
+    /// </summary>
+    private const double LargestTerm = 1e-3;
+
     /// <summary>Whether the series is good enough to be used.</summary>
     public bool Settles => Remainder <= MostRemainder;
 
@@ -55,7 +60,9 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
         double dsecond = 2 * e * de + dde * halfK - de * halfK * R;
         double third = e * second + dsecond * halfK;
         // In air that thins exponentially the terms are 1, e, 2 e^2, 6 e^3, 24 e^4: the next is about 4 e times the last.
-        double remainder = 4 * Math.Abs(e) * Math.Max(Math.Abs(third), 3 * e * second);
+        double remainder = Math.Max(Math.Abs(second), Math.Abs(third)) <= LargestTerm
+            ? 4 * Math.Abs(e) * Math.Max(Math.Abs(third), 3 * e * second)
+            : double.PositiveInfinity;
         double g = law.Site.Gravity(h);
         return new SteadyDescent(2 * halfK * g * (1 + e + second + third), Math.Abs(remainder), twoK, R * twoK, g);
     }

@@ -23,7 +23,7 @@ public static class PlanInputs
     }
 
     /// <summary>A scalar of a gap, such as those of <see cref="GapInputs"/>, as one of the plan that holds the gap.</summary>
-    /// <param name="input">The input; it may change the <see cref="GapProblem.Design"/> alone, since in a plan bodies and air come from the flight.</param>
+    /// <param name="input">The input; it may change the <see cref="GapProblem.Design"/> alone and read nothing else, since in a plan bodies and air come from the flight.</param>
     /// <param name="stage">Name of the stage above the gap.</param>
     /// <returns>The input, by the same name; put into a plan without such a gap it throws an <see cref="ArgumentException"/>.</returns>
     public static StudyInput<StagingPlan> Below(this StudyInput<GapProblem> input, string stage)

@@ -57,6 +57,23 @@ public class ElectronicStagingTests
         Assert.Contains("the guard asks for 500.0", staging.Reason, StringComparison.Ordinal);
     }
 
+    /// <summary>Past apogee the nose points down, off a vertical guide as off any other: a guard on tilt lets nothing light then.</summary>
+    [Theory]
+    [InlineData(90)]
+    [InlineData(85)]
+    public void A_guard_on_tilt_refuses_past_apogee(double elevation)
+    {
+        FlightPlan plan = TwoStages(Timer(7, new ElectronicsGuards { GreatestTilt = Angle.FromDegrees(90) }, from: TimerStart.LiftOff)) with
+        {
+            Guide = LaunchGuide.Vertical(Length.FromMeters(1)) with { Elevation = Angle.FromDegrees(elevation) },
+        };
+        FlightRun run = plan.Flown();
+        Assert.True(run.Main.ApogeeTime < Seconds(7), "the timer ends past apogee");
+        StagingReport staging = Assert.Single(run.Stagings);
+        Assert.False(staging.Lit);
+        Assert.Contains("180.0 deg", staging.Reason, StringComparison.Ordinal);
+    }
+
     /// <summary>Bending goes on from the nominal flight: lit later and slower, the stack leans more than in the flight that is refused already.</summary>
     [Fact]
     public void A_late_stage_leans_no_less_than_the_nominal_flight()

@@ -13,8 +13,64 @@ public class FlightOutcomeTests
     {
         FlightRun run = (TwoStages() with { Payload = Mass.FromKilograms(5) }).Flown();
         Assert.Equal(0, Assert.IsType<FlightOutcome.NeverLeftGuide>(run.Main.Outcome).FarthestTravel.Meters);
-        Assert.Empty(run.FailureCases);
         Assert.Null(run.Apogee);
+        // The booster burns through on the pad all the same, and lights the motor above it there.
+        Assert.NotNull(run.Main.Find(FlightEventKind.Ignition, "sustainer"));
+        Assert.All(run.FailureCases, f => Assert.All(f.Bodies, b => Assert.IsType<FlightOutcome.NeverLeftGuide>(b.Outcome)));
+        Assert.Null(run.LatestIgnition("sustainer", Angle.FromDegrees(5), Angle.FromDegrees(20)));
+    }
+
+    /// <summary>A booster that cannot lift the stack still lights the stage above it, which then flies off the pad.</summary>
+    [Fact]
+    public void Above_a_booster_too_weak_to_lift_the_upper_stage_leaves_the_pad_alone()
+    {
+        FlightRun run = Plan(Booster() with { StructureMass = Mass.FromKilograms(5) }, Sustainer(Contact())).Flown();
+        Assert.Equal(0.85 + 0.02, run.Main.The(FlightEventKind.Ignition, "sustainer").Time.Seconds, 1e-9);
+        Assert.True(run.Main.The(FlightEventKind.LiftOff).Time > run.Main.The(FlightEventKind.Ignition, "sustainer").Time);
+        Assert.InRange(run.Apogee!.Value.Meters, 50, 1000);
+        BodyFlight booster = run.Bodies.Single(b => b.Name == "booster");
+        Assert.Equal(0, Assert.IsType<FlightOutcome.NeverLeftGuide>(booster.Outcome).FarthestTravel.Meters);
+        Assert.InRange(run.Main.EnergyLedger().Residual, -1e-5, 1e-5);
+    }
+
+    /// <summary>Parted by a timer before the booster can lift anything: both pieces stay where they are, and the other cases are flown none the less.</summary>
+    [Fact]
+    public void What_parts_before_lift_off_stays_on_the_guide()
+    {
+        var slow = ThrustCurve.FromColumns([0, 0.5, 1], [0, 8, 0]);
+        FlightRun run = Plan(
+            Booster() with { Motor = Motor(new MotorForwardEnd.BurnsThrough(), slow) },
+            Sustainer(Timer(0.01, from: TimerStart.Launch)) with { Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(4) }, ThrustCurve.FromColumns([0, 1], [0.3, 0.3])) }).Flown();
+        Assert.IsType<FlightOutcome.NeverLeftGuide>(run.Main.Outcome);
+        Assert.All(run.FailureCases, f => Assert.All(f.Bodies, b => Assert.IsNotType<FlightOutcome.NotSolved>(b.Outcome)));
+        Assert.InRange(run.Statistics.AcceptedSteps, 1, 5000);
+    }
+
+    /// <summary>So little air that a canopy stops nothing: it falls as without one, and no series is trusted that says otherwise.</summary>
+    [Theory]
+    [InlineData(1e-9)]
+    [InlineData(1e-8)]
+    [InlineData(2.15e-8)]
+    [InlineData(5e-8)]
+    [InlineData(1e-7)]
+    [InlineData(2e-7)]
+    public void A_canopy_in_next_to_no_air_falls_freely(double rho)
+    {
+        foreach (double mass in (double[])[0.02, 0.05, 0.2])
+        {
+            FlightPlan plan = Plan(Booster(), Sustainer(Contact()) with { StructureMass = Mass.FromKilograms(mass) });
+            BodyFlight flight = (plan with { Site = plan.Site with { Atmosphere = Thin(rho) } }).Flown().Main;
+            double fall = Math.Sqrt(2 * 9.806 * flight.Apogee!.Value.Meters);
+            Assert.InRange(flight.Landing().Speed.MetersPerSecond / fall, 0.98, 1.001);
+        }
+
+        static UniformAtmosphere Thin(double rho) => new()
+        {
+            Pressure = Pressure.FromPascals(rho * 287.05 * 288.15),
+            Temperature = Temperature.FromKelvins(288.15),
+            Density = Density.FromKilogramsPerCubicMeter(rho),
+            SoundSpeed = Speed.FromMetersPerSecond(340),
+        };
     }
 
     [Fact]
