@@ -13,6 +13,7 @@ namespace Staging.Core.Gaps;
 /// The light is as good as the share of the particles' heat that the grain keeps, for which nothing is published:
 /// <see cref="GapClosures.ParticleEfficiency"/> decides it, so ask at both ends of its range. The grain stands behind the throat and the model heats it as if it
 /// stood in it: the flux is an upper bound.
+/// Searches and flights count what is lit before parting, nothing else.
 /// For the resolved model two dozen cells are plenty here: its usual number would cut two millimetres of gas into steps of nanoseconds.
 /// </remarks>
 public static class DirectStaging

@@ -10,6 +10,9 @@ internal static class GapLowering
     /// <summary>Free length, over the core, below which no jet in a gap is so light as to lose anything [-]: density ratio 0.09, air of some 3200 K.</summary>
     private const double ShortestFreeLength = 0.3;
 
+    /// <summary>Share of the area of all vents below which those above a place do not end the stream [-]: a judgement.</summary>
+    private const double PinholeShare = 0.05;
+
     public static GapParameters Lower(GapProblem problem, bool stirred = false)
     {
         GapDesign design = problem.Design;
@@ -17,13 +20,14 @@ internal static class GapLowering
         GapClosures closures = design.Closures;
         BoreProfile profile = design.Tube.Profile;
         double length = design.Tube.Length.Meters;
-        Vent? lastVent = design.Vents.MaxBy(Ends);
+        Vent? lastVent = Last(design.Vents);
         double last = lastVent is null ? length : Passed(lastVent, profile);
         double deadEnd = lastVent is null ? length : Ends(lastVent);
         double free = FreeJet.FreeBores(design);
         double FrontOver(Vent vent) => closures.FrontThicknessInBores * profile.BoreBelow(Draws(vent)) + Passed(vent, profile) - Draws(vent);
         double bore = profile.BoreBelow(last), area = profile.AreaBelow(last), recess = grain.RecessVolume.CubicMeters;
-        double endBore = profile.BoreBelow(length);
+        double endBore = profile.BoreBelow(length), reach = closures.StirringReachInBores * endBore;
+        double Stirring(Vent vent) => Math.Exp((Ends(vent) - length) / reach) * MeanDecay(vent.Spread / reach);
         ImmutableArray<Jacket> jackets = design.Jackets;
         (ChamberParameters[] chambers, FeedParameters? feed) = SourceLowering.Lower(design.Source, jackets.Length);
         int firstJacket = GapState.Fixed + GapState.Parcel * chambers.Length;
@@ -47,6 +51,7 @@ internal static class GapLowering
             Bore = bore,
             BoreArea = area,
             LastVent = last,
+            LastStirring = lastVent is null ? 0 : Stirring(lastVent),
             TubeVolume = profile.VolumeTo(last),
             DeadEndDepth = length - deadEnd,
             DeadEndVolume = profile.VolumeTo(length) - profile.VolumeTo(deadEnd) + recess,
@@ -57,7 +62,7 @@ internal static class GapLowering
             FrontThickness = lastVent is null ? closures.FrontThicknessInBores * bore : FrontOver(lastVent),
             WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
             Vents = [.. design.Vents.Select(v => new VentParameters(
-                Math.Min(Passed(v, profile), last), FrontOver(v), v.Station.Meters, v.Spread, Outlet(v.Holes, v.To), Math.Exp(-(length - Ends(v)) / (closures.StirringReachInBores * endBore)))),
+                Math.Min(Passed(v, profile), last), FrontOver(v), v.Station.Meters, v.Spread, Outlet(v.Holes, v.To), Stirring(v))),
                 .. JointLowering.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem)],
             Jackets = [.. jackets.Select((j, i) => new JacketParameters(
                 j.Volume.CubicMeters, j.WallArea.SquareMeters, firstJacket + GapState.Parcel * i, [.. j.Openings.Select(o => Outlet(o.Holes, o.To))]))],
@@ -91,8 +96,25 @@ internal static class GapLowering
     /// <summary>Station at which a vent begins to draw [m]: its lowest ring of holes.</summary>
     private static double Draws(Vent vent) => vent.Station.Meters - 0.5 * vent.Spread;
 
-    /// <summary>Station of its uppermost ring [m]: the stream goes no further than the highest of them, and the dead end begins there.</summary>
+    /// <summary>Station of its uppermost ring [m].</summary>
     private static double Ends(Vent vent) => vent.Station.Meters + 0.5 * vent.Spread;
+
+    /// <summary>Where the stream ends and the dead end begins: the highest vent that has, with those above it, more than a pinhole's share of the area.</summary>
+    private static Vent? Last(ImmutableArray<Vent> vents)
+    {
+        double asked = PinholeShare * vents.Sum(v => v.Holes.TotalArea.SquareMeters), above = 0;
+        foreach (Vent vent in vents.OrderByDescending(Ends))
+        {
+            above += vent.Holes.TotalArea.SquareMeters;
+            if (above >= asked)
+                return vent;
+        }
+
+        return null;
+    }
+
+    /// <summary>Mean of exp(-z) from 0 to a depth [-]: holes spread over a length stir from their own depths.</summary>
+    private static double MeanDecay(double depth) => depth > 1e-6 ? (1 - Math.Exp(-depth)) / depth : 1;
 
     /// <summary>
     /// Station at which the front has passed all its holes [m]. Over a stretch whose wall is partly cut away to the outside, the open share of the tube is outside and the

@@ -22,6 +22,9 @@ public abstract record GapOutcome
     /// <summary>True for <see cref="Lit"/>.</summary>
     public bool IsLit => this is Lit;
 
+    /// <summary>True for <see cref="Lit"/> before the joint opened: what a search for vents, gaps and joints counts.</summary>
+    public bool IsLitBeforeParting => this is Lit { MarginToSeparation: not { Seconds: < 0 } };
+
     /// <summary>Treats every case.</summary>
     /// <typeparam name="T">Type of the answer.</typeparam>
     /// <param name="lit">For a lit upper motor.</param>

@@ -46,6 +46,9 @@ internal sealed class GapParameters
     /// </summary>
     public double FirstReach => Math.Min(FirstSlab * Profile.FirstBore, FirstSlabOfTube * LastVent);
 
+    /// <summary>Share of the stirring of a stream that ends at the last vent which reaches the nozzle plane [-]; zero without vents.</summary>
+    public required double LastStirring { get; init; }
+
     /// <summary>Volume of the tube up to the last vent [m3].</summary>
     public required double TubeVolume { get; init; }
 

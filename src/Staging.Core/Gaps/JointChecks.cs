@@ -27,11 +27,23 @@ internal static class JointChecks
             findings.Add(new ModelFinding(FindingSeverity.Error, code, path, text.ToString(CultureInfo.InvariantCulture)));
     }
 
+    /// <summary>Longest engagement that a gap may have [m].</summary>
+    public static double MostEngagement(GapDesign design) => MostStretch * Gap(design) / Widening(design);
+
+    /// <summary>Length of the gap, its recess as bore [m].</summary>
+    private static double Gap(GapDesign design)
+    {
+        double length = design.Tube.Length.Meters;
+        return length + design.Grain.RecessVolume.CubicMeters / design.Tube.Profile.AreaBelow(length);
+    }
+
+    /// <summary>Area of the joint over that of the bore [-].</summary>
+    private static double Widening(GapDesign design) => design.Joint.Coupler.PressureArea.SquareMeters / design.Tube.Profile.FirstArea;
+
     private static void AddStretch(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
     {
         FrictionJoint coupler = design.Joint.Coupler;
-        double length = design.Tube.Length.Meters, gap = length + design.Grain.RecessVolume.CubicMeters / design.Tube.Profile.AreaBelow(length);
-        double ratio = coupler.PressureArea.SquareMeters / design.Tube.Profile.FirstArea, engagement = coupler.Engagement.Meters, most = MostStretch * gap / ratio;
+        double ratio = Widening(design), gap = Gap(design), engagement = coupler.Engagement.Meters, most = MostEngagement(design);
         if (engagement > most)
             GapChecks.Add(findings, FindingSeverity.Error, "GAP031", "Joint.Coupler.Engagement", $"{engagement * 1e3:G4} mm of a joint of {coupler.PressureDiameter.Millimeters:G4} mm hold as much as {engagement * ratio:G4} m of a bore of {design.Tube.Bore.Millimeters:G4} mm, {engagement * ratio / gap:F0} times the gap with its recess; it may be at most {MostStretch:F0} times, {most * 1e3:G4} mm.");
     }

@@ -68,6 +68,10 @@ internal sealed class OutcomeLifting(
         };
     }
 
+    private string Holding() => p.Film is { } film
+        ? Say($"a joint of {p.Breakaway:F1} N and tape of {film.Strength:F1} N")
+        : Say($"a joint of {p.Breakaway:F1} N");
+
     private GapOutcome.PushedApart PushedApart(double opened)
     {
         double push = PeakGauge * p.JointArea, pressed = p.ReducedMass * p.ClosingAcceleration;
@@ -81,7 +85,7 @@ internal sealed class OutcomeLifting(
             PeakGaugePressure = Pressure.FromPascals(PeakGauge),
             FrontRemaining = Length.FromMeters(Math.Max(0, watch.LeastFrontRemaining)),
             SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
-            Cause = Say($"The gap peaked at {PeakGauge / 1e3:F0} kPa gauge and pushed with {push:F1} N against a joint of {p.Breakaway:F1} N; {helped}; it opened {opened * 1e3:F2} ms after burn-through, the grain surface {Shortfall:F0} K short."),
+            Cause = Say($"The gap peaked at {PeakGauge / 1e3:F0} kPa gauge and pushed with {push:F1} N against {Holding()}; {helped}; it opened {opened * 1e3:F2} ms after burn-through, the grain surface {Shortfall:F0} K short."),
             Cure = Say($"Vent more, so that the pressure stays lower, or hold longer: a joint that must not move needs more than {need:F1} N; greater engagement than {p.Engagement * 1e3:F1} mm delays the opening."),
         };
     }

@@ -20,6 +20,14 @@ internal static class OutletChecks
             Check(findings, problem, tube.RearPressureCoefficient, "Joint.RearPressureCoefficient");
     }
 
+    /// <summary>The lowest pressure coefficient of any way out of a gap [-]; zero where none is negative.</summary>
+    public static double LowestCoefficient(GapDesign design)
+    {
+        double lowest = design.Joint is StageJoint.FreeMotorTube { RearPassages: not null } tube ? Math.Min(0, tube.RearPressureCoefficient) : 0;
+        IEnumerable<VentTarget> targets = design.Vents.Select(v => v.To).Concat(design.Jackets.SelectMany(j => j.Openings.Select(o => o.To)));
+        return targets.OfType<VentTarget.Outside>().Aggregate(lowest, (least, o) => Math.Min(least, o.PressureCoefficient));
+    }
+
     /// <summary>Pressure of the outside at a pressure coefficient [Pa].</summary>
     public static double Behind(this GapProblem problem, double coefficient) => problem.Surroundings.Pressure.Pascals + coefficient * problem.DynamicPressure.Pascals;
 

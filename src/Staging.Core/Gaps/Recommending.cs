@@ -35,7 +35,8 @@ public static class Recommending
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(layout);
-        GapProblem lengthened = Engaged(problem, LongestEngagement);
+        double longest = Math.Min(LongestEngagement, JointChecks.MostEngagement(problem.Design));
+        GapProblem lengthened = Engaged(problem, longest);
         VentAdvice advice = lengthened.SizeVents(layout, model, options, cancellationToken);
         if (advice.Recommended is not { } area)
             return Nothing(advice);
@@ -124,7 +125,7 @@ public static class Recommending
         bool Holds(double engagement) => Engaged(drilled, engagement).Solve(longest.Model, longest.Options).TimeOf(GapEventKind.JointOpens) is not { } opens || opens.Seconds >= until;
         if (longest.TimeOf(GapEventKind.JointOpens) is { } early && early.Seconds < until)
             return null;
-        int low = 0, high = (int)(LongestEngagement / EngagementStep);
+        int low = 0, high = (int)(drilled.Design.Joint.Coupler.Engagement.Meters / EngagementStep);
         while (high - low > 1)
         {
             int middle = (low + high) / 2;
@@ -147,7 +148,7 @@ public static class Recommending
             ? Text($"The joint does not move before the motor is lit: any engagement from {engagement.Value * 1e3:F1} mm holds, and a coupler engages by about its diameter to stay straight.")
             : engagement is { } length
                 ? Text($"The joint should engage {length * 1e3:F1} mm or more, to stay closed for half as long again as the grain needs.")
-                : Text($"No engagement up to {LongestEngagement * 1e3:F0} mm keeps the joint closed for half as long again as the grain needs: it must hold more force.");
+                : Text($"No engagement up to {run.Problem.Design.Joint.Coupler.Engagement.Millimeters:F0} mm keeps the joint closed for half as long again as the grain needs: it must hold more force.");
         return $"{advice.Reason} {holes}. {place} {joint} {run.Outcome.Cause}";
     }
 

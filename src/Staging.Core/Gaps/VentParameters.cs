@@ -6,5 +6,5 @@ namespace Staging.Core.Gaps;
 /// <param name="Middle">Station of their middle [m].</param>
 /// <param name="Spread">Length along the tube over which their middles lie [m].</param>
 /// <param name="Outlet">The holes and what lies behind them.</param>
-/// <param name="Stirring">Share of the stirring of a stream that ends here which reaches the nozzle plane [-]: exp(-depth/reach).</param>
+/// <param name="Stirring">Share of the stirring of a stream that ends here which reaches the nozzle plane [-]: the mean of exp(-depth/reach) over the holes.</param>
 internal readonly record struct VentParameters(double Station, double FrontThickness, double Middle, double Spread, OutletParameters Outlet, double Stirring);

@@ -65,10 +65,10 @@ public static class VentSizing
     {
         for (int i = 0; i < trials.Length; i++)
         {
-            if (!trials[i].Outcome.IsLit)
+            if (!trials[i].Outcome.IsLitBeforeParting)
                 continue;
             int last = i;
-            while (last + 1 < trials.Length && trials[last + 1].Outcome.IsLit)
+            while (last + 1 < trials.Length && trials[last + 1].Outcome.IsLitBeforeParting)
                 last++;
             double least = trials[i].TotalArea.SquareMeters, greatest = trials[last].TotalArea.SquareMeters;
             if (i > 0)
@@ -87,7 +87,7 @@ public static class VentSizing
         while (Math.Max(dark, lit) / Math.Min(dark, lit) > EdgeRatio)
         {
             double middle = Math.Sqrt(dark * lit);
-            if (trial(middle).Outcome.IsLit)
+            if (trial(middle).Outcome.IsLitBeforeParting)
                 lit = middle;
             else
                 dark = middle;

@@ -49,6 +49,9 @@ public sealed record GapIgnition : IGapIgnition
         double dynamicPressure = 0.5 * state.AirDensity.KilogramsPerCubicMeter * speed * speed;
         // No hole sees less than next to nothing, whatever the coefficient says of fast flight.
         double hole = Math.Max(LeastPressure, state.AirPressure.Pascals + HolePressureCoefficient * dynamicPressure);
+        double lowest = OutletChecks.LowestCoefficient(Design);
+        if (hole + lowest * dynamicPressure < LeastPressure)
+            dynamicPressure = (hole - LeastPressure) / -lowest;
         double ahead = state.DragAhead.Newtons / state.MassAhead.Kilograms;
         double behind = (state.ThrustBehind.Newtons - state.DragBehind.Newtons) / state.MassBehind.Kilograms;
         return new GapProblem

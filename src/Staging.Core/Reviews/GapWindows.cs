@@ -126,7 +126,7 @@ public static class GapWindows
         try
         {
             GapProblem problem = Built(question, gap, total, breakaway_N);
-            bool IsLit(GapProblem p, CancellationToken cancel) => p.Solve(question.Model, question.Solver, cancellationToken: cancel).Outcome.IsLit;
+            bool IsLit(GapProblem p, CancellationToken cancel) => p.Solve(question.Model, question.Solver, cancellationToken: cancel).Outcome.IsLitBeforeParting;
             InvalidModelException.ThrowOnError(problem.Check());
             return question.Asked is { } asked ? asked.Of(InputSet.Of(problem, question.Uncertain), IsLit, stop) : IsLit(problem, stop);
         }

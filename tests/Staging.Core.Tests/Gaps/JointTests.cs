@@ -78,6 +78,9 @@ public class JointTests
         { DynamicPressure = Pressure.FromKilopascals(10), Horizon = Duration.FromMilliseconds(15) };
         foreach (GapModel model in (GapModel[])[new GapModel.Displacement(), new GapModel.Resolved { Cells = 40 }])
             Assert.InRange(Flying(-0.2).Solve(model).PeakGaugePressure / Flying(0).Solve(model).PeakGaugePressure, 0.9, 0.999);
+        // Air that blows in at the booster's end before it has opened, in a tube of next to no length.
+        GapProblem ram = Flying(1).With(d => d with { Tube = Bench.Tube(2), Vents = [] });
+        Assert.All((GapModel[])[new GapModel.Displacement(), new GapModel.Stirred()], m => Assert.IsNotType<GapOutcome.NotSolved>(ram.Solve(m).Outcome));
         Assert.Contains((Flying(-1.5) with { DynamicPressure = Pressure.FromKilopascals(80) }).Check(), f => f.Code == "GAP030" && f.Path == "Joint.RearPressureCoefficient");
     }
 

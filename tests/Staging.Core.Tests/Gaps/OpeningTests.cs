@@ -29,6 +29,25 @@ public class OpeningTests
         Assert.InRange(below - alone, -12, 12);
     }
 
+    /// <summary>Nor does one above the vents: it is too small to end the stream.</summary>
+    [Theory]
+    [MemberData(nameof(Models))]
+    public void A_pinhole_above_the_vents_changes_next_to_nothing(GapModel model)
+    {
+        Vent ring = Slot with { Station = Length.FromMillimeters(240), AxialLength = null };
+        Assert.InRange(Peak(model, ring, Pinhole(249.5)) - Peak(model, ring), -15, 15);
+    }
+
+    /// <summary>Holes spread over a length stir the dead end from their own depths, as they do written ring by ring: within 35 K, where one depth for all had made some 150 K of it.</summary>
+    [Theory]
+    [MemberData(nameof(Models))]
+    public void A_long_opening_stirs_as_its_rings_do(GapModel model)
+    {
+        Vent whole = Slot with { Station = Length.FromMillimeters(235), AxialLength = Length.FromMillimeters(28), Holes = Slot.Holes with { Count = 14, Diameter = Length.FromMillimeters(4) } };
+        Vent[] rings = [.. Enumerable.Range(0, 7).Select(i => whole with { Station = Length.FromMillimeters(223 + 4 * i), AxialLength = null, Holes = whole.Holes with { Count = 2 } })];
+        Assert.InRange(Peak(model, rings) - Peak(model, whole), -35, 35);
+    }
+
     /// <summary>They share holes, not the open share of the wall: a part in a thousand of the gap's volume.</summary>
     [Theory]
     [MemberData(nameof(Models))]

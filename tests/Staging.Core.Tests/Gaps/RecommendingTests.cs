@@ -21,6 +21,20 @@ public class RecommendingTests
         Assert.Equal(Built.Station, Built.Run.Problem.Design.Vents[0].Station);
     }
 
+    /// <summary>A guide tube far narrower than the joint: no engagement is tried that would hold more than a hundred times the gap.</summary>
+    [Theory]
+    [InlineData(6, 25)]
+    [InlineData(5, 40)]
+    [InlineData(18, 3)]
+    public void Narrow_and_short_tubes_are_answered_too(double bore, double length)
+    {
+        var tube = new GuideTube { Bore = Length.FromMillimeters(bore), Length = Length.FromMillimeters(length) };
+        GapRecommendation asked = Gap.With(d => d with { Tube = tube, Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(Math.Min(bore, 10)) } })
+            .Recommend(TestPlans.Layout with { HoleCount = 2, Land = Length.FromMillimeters(0.5) });
+        Assert.NotEmpty(asked.Text);
+        Assert.True(asked.Engagement is not { } engagement || engagement.Millimeters is >= 0.5 and <= 500);
+    }
+
     [Fact]
     public void The_engagement_leaves_the_margin_and_a_step_less_does_not()
     {

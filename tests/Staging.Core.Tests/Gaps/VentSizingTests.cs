@@ -20,6 +20,21 @@ public class VentSizingTests
         Assert.False(Gap.With(d => d with { Vents = [TestPlans.Layout.VentOf(d.Tube, below)] }).Solve().Outcome.IsLit);
     }
 
+    /// <summary>What the jet of motors all but in contact lights after they have parted hangs on its aim: no vent is sized by it, however long the gap is followed.</summary>
+    [Fact]
+    public void Light_after_parting_sizes_no_vent()
+    {
+        GapProblem shortGap = StartingGaps.Bore18mm.With(d => d with
+        {
+            Tube = Bench.Tube(8),
+            Joint = d.Joint.Coupler with { Engagement = Length.FromMillimeters(0.5) },
+        });
+        VentLayout layout = TestPlans.Layout with { Land = Length.FromMillimeters(0.5) };
+        VentAdvice alone = shortGap.SizeVents(layout), followed = (shortGap with { AfterOpening = Duration.FromMilliseconds(10) }).SizeVents(layout);
+        Assert.Equal(alone.Widest!.Least.SquareMillimeters, followed.Widest!.Least.SquareMillimeters, 0.02 * alone.Widest.Least.SquareMillimeters);
+        Assert.All(followed.Trials.Where(t => t.TotalArea < 0.9 * followed.Widest.Least), t => Assert.False(t.Outcome.IsLitBeforeParting));
+    }
+
     [Fact]
     public void Drills_stand_on_either_side_of_the_exact_hole()
     {

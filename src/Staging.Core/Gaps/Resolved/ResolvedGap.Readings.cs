@@ -21,7 +21,7 @@ internal sealed partial class ResolvedGap
     }
 
     /// <summary>Speed of the stirring that reaches the nozzle plane [m/s], less what a free jet has lost on its way.</summary>
-    public double SpeedAtNozzle => StreamVolumeFlow / p.BoreArea * lastStirring * (deadEnd?.JetShare ?? 1);
+    public double SpeedAtNozzle => StreamVolumeFlow / p.BoreArea * p.LastStirring * (deadEnd?.JetShare ?? 1);
 
     /// <summary>Lengthening of the tube by the sliding joint, as bore length [m].</summary>
     public double Stretch => lengthened * p.JointArea / p.Profile.FirstArea;

@@ -22,7 +22,6 @@ internal sealed partial class ResolvedGap
     private readonly DeadEndMixing? deadEnd;
     private readonly TapeFilm? tape;
     private readonly int origin;
-    private readonly double lastStirring;
     private double lengthened;
     private double sourceTime;
 
@@ -50,8 +49,7 @@ internal sealed partial class ResolvedGap
         booster = new ReservoirEnd(p.Profile.FirstArea, [.. chambers.Select(c => c.Mouth), annulus]);
         feed = p.Feed is { } table ? new FeedLine(table, p.Products.Cp) : null;
         Tube.Left = booster;
-        lastStirring = p.Vents.Where(v => v.Station >= p.LastVent).Select(v => v.Stirring).DefaultIfEmpty().Max();
-        ResolvedVent[] all = [.. p.Vents.Select(v => new ResolvedVent(v, v.Station >= p.LastVent, lastStirring, dx, cells))];
+        ResolvedVent[] all = [.. p.Vents.Select(v => new ResolvedVent(v, v.Station >= p.LastVent, p.LastStirring, dx, cells))];
         vents = [.. all.Where(v => v.Jacket < 0)];
         jackets = p.Jackets.Length > 0 ? new JacketNetwork(p, Tube, origin, all.Where(v => v.Jacket >= 0)) : null;
         lastVents = [.. all.Where(v => v.IsLast)];
