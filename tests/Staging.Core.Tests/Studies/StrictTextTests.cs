@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Staging.Core.Studies;
 
 namespace Staging.Core.Tests.Studies;
