@@ -54,7 +54,7 @@ public static class GapWindows
     /// <param name="question">The question.</param>
     /// <param name="gaps">Gap lengths, in mm.</param>
     /// <param name="areas">Total vent areas to try, in mm2.</param>
-    /// <returns>The study; its answer is one window result for each length.</returns>
+    /// <returns>The study; its answer is one window result for each length. Parts are compared by axes, kind of model, probability asked and spreads; not by the gap, its layout and the solver.</returns>
     /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
     /// <exception cref="InvalidModelException">The question cannot be answered: see <see cref="GapQuestion"/>.</exception>
     public static PointStudy<SweepLine<WindowResult>> VentWindowsInParts(this GapQuestion question, Axis gaps, Axis areas)
@@ -66,7 +66,7 @@ public static class GapWindows
         return Sweep.AlongInParts(
             In(gaps, "mm"),
             (mm, stop) => question.VentWindow(Length.FromMillimeters(mm), areas, alone, stop),
-            question.Asked is { } asked ? form with { Remark = $"{form.Remark}, {asked.InWords} over {string.Join("; ", question.Uncertain.Select(i => i.InWords))}" } : form);
+            form with { Remark = $"{form.Remark}, {ModelInWords(question.Model)}{AskedInWords(question)}" });
     }
 
     /// <summary>How long the gap may be with a given vent area: the upper edge of the windows.</summary>
@@ -112,6 +112,14 @@ public static class GapWindows
         ArgumentNullException.ThrowIfNull(axis);
         return axis.Name.Unit == unit ? axis : throw new ArgumentException($"The axis {axis.Name} has to be in {unit}.", nameof(axis));
     }
+
+    private static string ModelInWords(GapModel model) => model.Match(
+        _ => nameof(GapModel.Displacement),
+        _ => nameof(GapModel.Stirred),
+        resolved => string.Create(CultureInfo.InvariantCulture, $"{nameof(GapModel.Resolved)} in {resolved.Cells} cells at a Courant number of {resolved.CourantNumber:R}"));
+
+    private static string AskedInWords(GapQuestion question) =>
+        question.Asked is { } asked ? $", {asked.InWords} over {string.Join("; ", question.Uncertain.Select(i => i.InWords))}" : "";
 
     /// <summary>A probability is a statement about what is uncertain: with nothing of it every answer would be the nominal one under a better name.</summary>
     private static void Check(GapQuestion question)

@@ -59,13 +59,13 @@ public static class PlanGaps
     /// <summary>The gap that lights a stage, where this library answers for it.</summary>
     internal static GapIgnition? Gap(this Stage stage) => (stage.Ignition as StageIgnition.ByGap)?.Gap as GapIgnition;
 
-    private static Stage Named(FlightPlan plan, string? name)
+    private static Stage Named(FlightPlan plan, string? stage)
     {
-        Stage[] all = [.. plan.Stages.Where(s => s.Gap() is not null)], fit = [.. all.Where(s => name is null || s.Name == name)];
+        Stage[] all = [.. plan.Stages.Where(s => s.Gap() is not null)], fit = [.. all.Where(s => stage is null || s.Name == stage)];
         if (fit.Length == 1)
             return fit[0];
         string lit = all.Length == 0 ? "no stage is" : string.Join(" and ", all.Select(s => $"\"{s.Name}\""));
-        throw new ArgumentException((name is null ? "Say which gap, by the stage above it." : $"There is no gap below \"{name}\".") + $" Lit through a gap: {lit}.", nameof(name));
+        throw new ArgumentException((stage is null ? "Say which gap, by the stage above it." : $"There is no gap below \"{stage}\".") + $" Lit through a gap: {lit}.", nameof(stage));
     }
 
     private static string NotReached(FlightRun flight) => "The flight does not come to the burn-through below this stage"

@@ -26,7 +26,7 @@ public sealed record Axis
 
     /// <summary>All that tells this axis from others, on one line.</summary>
     internal string InWords => string.Create(
-        CultureInfo.InvariantCulture, $"{Name.Name} [{UnitWord.Of(Name.Unit)}] from {Low:R} to {High:R} in {Values.Length} values by {(ByFactors ? "factors" : "steps")}");
+        CultureInfo.InvariantCulture, $"{Name.Name} [{LineWord.Of(Name.Unit)}] from {Low:R} to {High:R} in {Values.Length} values by {(ByFactors ? "factors" : "steps")}");
 
     /// <summary>Values at equal steps.</summary>
     /// <param name="name">What is varied.</param>

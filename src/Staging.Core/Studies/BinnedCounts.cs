@@ -41,7 +41,7 @@ internal sealed class BinnedCounts
     }
 
     /// <summary>The number of a bin; bins rise with the values in them. Zero has its own.</summary>
-    private static long Bin(double value)
+    public static long Bin(double value)
     {
         long bin = (BitConverter.DoubleToInt64Bits(Math.Abs(value)) >> Dropped) + 1;
         return value == 0 ? 0 : value > 0 ? bin : -bin;

@@ -23,7 +23,7 @@ public static class Calibration
     /// K. Levenberg, Q. Appl. Math. 2 (1944) 164-168, and D. W. Marquardt, J. SIAM 11 (1963) 431-441, as implemented in MathNet.Numerics, with slopes of our
     /// own: central differences over a stated share of each range, because the default step of the minimiser is below the tolerance of an integrator.
     /// Its tolerances are absolute, so trace and courses are counted from the mean of the trace and divided by its scatter about that: the fit depends neither on their
-    /// unit nor on a large pressure beneath a small course.
+    /// unit nor on a large pressure beneath a small course. A level trace has no scatter; there it is what the course at the start leaves.
     /// Covariance: s^2 (J' J)^-1 at the minimum, s^2 the squares of the residuals over their number less that of the inputs (G. A. F. Seber and C. J. Wild,
     /// Nonlinear Regression, 1989, section 2.1). It takes residuals to be independent, of one scatter: a slow drift of the gauge makes the intervals too narrow.
     /// </remarks>
@@ -52,15 +52,18 @@ public static class Calibration
         InvalidModelException.ThrowOnError([.. Findings(inputs, trace)]);
 
         Vector<double> trueSize = Vector<double>.Build.DenseOfArray([.. trace.Values]), times = Vector<double>.Build.DenseOfArray([.. trace.Times]);
-        double centre = trueSize.Average(), size = RootMeanSquare(trueSize), scale = Scale(RootMeanSquare(trueSize - centre), size);
-        Vector<double> measured = (trueSize - centre) / scale;
-        Vector<double> Course(Vector<double> z, CancellationToken cancel)
+        double centre = trueSize.Average(), size = RootMeanSquare(trueSize);
+        Vector<double> Raw(Vector<double> z, CancellationToken cancel)
         {
             ImmutableArray<double> course = predict(inputs.At(range.Values(z)), trace.Times, cancel);
             if (course.IsDefault || course.Length != trace.Times.Length || course.Any(v => !double.IsFinite(v)))
                 throw new ArithmeticException($"The model has to give {trace.Times.Length} finite numbers, one for each time of the trace.");
-            return (Vector<double>.Build.DenseOfArray([.. course]) - centre) / scale;
+            return Vector<double>.Build.DenseOfArray([.. course]);
         }
+
+        double scale = Scale(size, RootMeanSquare(trueSize - centre), () => RootMeanSquare(trueSize - Raw(range.Start(), cancellationToken)));
+        Vector<double> measured = (trueSize - centre) / scale;
+        Vector<double> Course(Vector<double> z, CancellationToken cancel) => (Raw(z, cancel) - centre) / scale;
 
         Matrix<double> Slopes(Vector<double> z) => range.Slopes(z, options, Course, cancellationToken);
         IObjectiveModel objective = ObjectiveFunction.NonlinearModel((z, _) => Course(z, cancellationToken), (z, _) => Slopes(z), times, measured);
@@ -74,8 +77,17 @@ public static class Calibration
 
     private static double RootMeanSquare(Vector<double> values) => values.L2Norm() / Math.Sqrt(values.Count);
 
-    /// <summary>Scatter of the trace about its mean [Unit]; of a level trace, whose scatter is round-off, its size; a trace of zeros is left as it is.</summary>
-    private static double Scale(double scatter, double size) => scatter > LeastScatter * size ? scatter : size > 0 ? size : 1;
+    /// <summary>
+    /// Scatter of the trace about its mean [Unit]; of a level trace, whose scatter is round-off, what the course at the start leaves of it; where that is round-off too,
+    /// its size; a trace of zeros is then left as it is.
+    /// </summary>
+    private static double Scale(double size, double scatter, Func<double> leftAtStart)
+    {
+        if (scatter > LeastScatter * size)
+            return scatter;
+        double left = leftAtStart();
+        return left > LeastScatter * size ? left : size > 0 ? size : 1;
+    }
 
     private static bool IsSettled(ExitCondition reason) =>
         reason is ExitCondition.Converged or ExitCondition.RelativePoints or ExitCondition.RelativeGradient or ExitCondition.LackOfProgress;

@@ -5,14 +5,14 @@ namespace Staging.Core.Studies;
 /// <summary>Cases from First to the one before End.</summary>
 internal readonly record struct CaseRange(long First, long End)
 {
-    /// <summary>Ranges that touch become one, empty ones go; ranges that share a case are refused.</summary>
-    public static ImmutableArray<CaseRange> Joined(IEnumerable<CaseRange> ranges)
+    /// <summary>Ranges of parts that touch become one, empty ones go; ranges that share a case are refused.</summary>
+    public static ImmutableArray<CaseRange> Joined(IEnumerable<CaseRange> parts)
     {
         var joined = ImmutableArray.CreateBuilder<CaseRange>();
-        foreach (CaseRange next in ranges.Where(r => r.First < r.End).OrderBy(r => r.First))
+        foreach (CaseRange next in parts.Where(r => r.First < r.End).OrderBy(r => r.First))
         {
             if (joined.Count > 0 && next.First < joined[^1].End)
-                throw new ArgumentException($"Case {next.First} is in two of the parts.", nameof(ranges));
+                throw new ArgumentException($"Case {next.First} is in two of the parts.", nameof(parts));
             if (joined.Count > 0 && next.First == joined[^1].End)
                 joined[^1] = joined[^1] with { End = next.End };
             else
@@ -21,6 +21,8 @@ internal readonly record struct CaseRange(long First, long End)
 
         return joined.ToImmutable();
     }
+
+    public bool Holds(long index) => First <= index && index < End;
 
     /// <summary>The cases of a number of cases that joined ranges leave out, in words; empty when none is.</summary>
     public static string Missing(ImmutableArray<CaseRange> joined, long cases)

@@ -4,7 +4,7 @@ namespace Staging.Core.Studies;
 internal sealed class CaseTally
 {
     /// <summary>Refused cases that are told with their reason; all are counted.</summary>
-    private const int MostRefusals = 10;
+    public const int MostRefusals = 10;
 
     public CaseTally(int measures, bool keep)
     {

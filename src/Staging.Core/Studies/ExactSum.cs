@@ -64,6 +64,16 @@ internal sealed class ExactSum
         return (Ratio(s, n, Lowest), variance);
     }
 
+    /// <summary>
+    /// Whether n values between two ends can have a sum s and a sum of squares q: s^2 is at most n q (Cauchy), and q at most (low + high) s - n low high, since
+    /// no (x - low)(high - x) is negative. Together they also keep the mean between the ends.
+    /// </summary>
+    public static bool ArePossible(ExactSum sum, ExactSum squares, long n, double low, double high)
+    {
+        BigInteger s = sum.Register(), q = squares.Register() << -Lowest, least = Exact(low), greatest = Exact(high);
+        return q.Sign >= 0 && s * s <= n * q && q <= (least + greatest) * s - n * least * greatest;
+    }
+
     public string ToText() => Register().ToString("X", CultureInfo.InvariantCulture);
 
     public static ExactSum FromText(string text)
@@ -75,6 +85,14 @@ internal sealed class ExactSum
             sum.places[i] = (long)(rest & uint.MaxValue);
         sum.places[Places - 1] = (long)rest;
         return sum;
+    }
+
+    /// <summary>A number in units of 2^<see cref="Lowest"/>.</summary>
+    private static BigInteger Exact(double x)
+    {
+        var alone = new ExactSum();
+        alone.Add(x);
+        return alone.Register();
     }
 
     /// <summary>numerator 2^exponent / denominator, rounded to a double.</summary>

@@ -77,15 +77,20 @@ public static class InputSet
             yield return new ModelFinding(FindingSeverity.Error, "STU002", twice, "Two inputs have this name; give each its own.");
         foreach (StudyInput<T> input in inputs)
         {
-            foreach (double value in Tried(input.Spread))
-            {
-                if (Refusal(nominal, input, value) is { } refusal)
-                {
-                    string what = $"The model refuses {AcceptedRange.Text(value)} {input.Unit}, which this input can take: {refusal} A bounded or truncated distribution would fit.";
-                    yield return new ModelFinding(FindingSeverity.Error, "STU003", input.Path, what);
-                }
-            }
+            foreach (string refusal in Refusals(nominal, input))
+                yield return new ModelFinding(FindingSeverity.Error, "STU003", input.Path, refusal);
         }
+    }
+
+    /// <summary>Which of the values tried the model refuses, and why. A reason that is the same for all of them is not about the value, and is told once.</summary>
+    private static IEnumerable<string> Refusals<T>(T nominal, StudyInput<T> input)
+    {
+        ImmutableArray<double> tried = Tried(input.Spread);
+        ImmutableArray<string?> reasons = [.. tried.Select(value => Refusal(nominal, input, value))];
+        if (tried.Length > 1 && reasons[0] is { } only && reasons.All(reason => reason == only))
+            return [$"The model refuses this input, whatever its value: {only}"];
+        return tried.Zip(reasons).Where(pair => pair.Second is not null).Select(
+            pair => $"The model refuses {AcceptedRange.Text(pair.First)} {input.Unit}, which this input can take: {pair.Second} A bounded or truncated distribution would fit.");
     }
 
     /// <summary>Every value of a list; of a continuous spread both ends, or what a draw comes nearest to them, and the middle.</summary>

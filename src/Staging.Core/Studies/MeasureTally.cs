@@ -15,6 +15,18 @@ internal sealed class MeasureTally
 
     public BinnedCounts Bins { get; } = new();
 
+    /// <summary>What no values can have, in words; null where these numbers fit together.</summary>
+    public string? Flaw()
+    {
+        long[] bins = [.. Bins.Sorted().Select(b => b.Key)];
+        bool endsFit = Count == 0
+            ? (Least, Greatest) == (double.MaxValue, double.MinValue)
+            : Least <= Greatest && (BinnedCounts.Bin(Least), BinnedCounts.Bin(Greatest)) == (bins[0], bins[^1]);
+        if (!endsFit)
+            return $"the ends of {Count} values do not fit their bins";
+        return ExactSum.ArePossible(Sum, Squares, Count, Least, Greatest) ? null : $"{Count} values between these ends do not have these sums";
+    }
+
     public void Add(double value)
     {
         Count++;

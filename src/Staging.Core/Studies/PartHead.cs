@@ -16,14 +16,18 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
         Line($"cases {Heading.Cases}");
         Line($"seed {Heading.Seed}");
         Line($"design {Heading.Design}");
-        foreach (ColumnName input in Heading.Inputs)
-            Line($"input {UnitWord.Of(input.Unit)} {input.Name}");
-        foreach (string spread in Heading.Spreads)
-            Line($"spread {spread}");
-        foreach (ColumnName measure in Heading.Measures)
-            Line($"measure {UnitWord.Of(measure.Unit)} {measure.Name}");
+        List("input", [.. Heading.Inputs.Select(Words)]);
+        List("spread", Heading.Spreads);
+        List("measure", [.. Heading.Measures.Select(Words)]);
         foreach (CaseRange range in Ranges)
             Line($"range {range.First} {range.End}");
+
+        void List(string word, ImmutableArray<string> members)
+        {
+            Line($"{word}s {members.Length}");
+            for (int i = 0; i < members.Length; i++)
+                Line($"{word} {i + 1} {members[i]}");
+        }
     }
 
     public static PartHead Read(StudyLines lines)
@@ -35,19 +39,33 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
         if (!ulong.TryParse(seed, NumberStyles.None, CultureInfo.InvariantCulture, out ulong key))
             throw new FormatException($"the seed has to be a whole number of up to 64 bits, not \"{seed}\"");
         string design = lines.Take("design");
-        ImmutableArray<ColumnName> inputs = [.. lines.TakeAll("input").Select(Column)];
-        ImmutableArray<string> spreads = [.. lines.TakeAll("spread")];
-        ImmutableArray<ColumnName> measures = [.. lines.TakeAll("measure").Select(Column)];
+        ImmutableArray<ColumnName> inputs = Listed(lines, "input", Column);
+        ImmutableArray<string> spreads = Listed(lines, "spread", words => words);
+        if (spreads.Length > 0 && spreads.Length != inputs.Length)
+            throw new FormatException($"there is a spread for each input or for none, not {spreads.Length} for {inputs.Length}");
+        ImmutableArray<ColumnName> measures = Listed(lines, "measure", Column);
         var ranges = ImmutableArray.CreateBuilder<CaseRange>();
         foreach (string values in lines.TakeAll("range"))
             ranges.Add(Range(values, ranges.Count > 0 ? ranges[^1].End : 0, cases));
         return new PartHead(new StudyHeading(cases, key, design, inputs, spreads, measures), ranges.ToImmutable());
     }
 
+    private static string Words(ColumnName column) => $"{LineWord.Of(column.Unit)} {column.Name}";
+
+    /// <summary>The members of a list: it says how many there are, and each says which it is, so that none can be lost or change its place.</summary>
+    private static ImmutableArray<T> Listed<T>(StudyLines lines, string word, Func<string, T> read)
+    {
+        long count = StudyLines.Count(lines.Take(word + "s"), $"the number of {word}s");
+        var members = ImmutableArray.CreateBuilder<T>();
+        while (members.Count < count)
+            members.Add(read(lines.Take(string.Create(CultureInfo.InvariantCulture, $"{word} {members.Count + 1}"))));
+        return members.ToImmutable();
+    }
+
     private static ColumnName Column(string values)
     {
         string[] words = StudyLines.Split(values, "a unit and a name", 2);
-        return new ColumnName(InputPath.Checked(words[1]), UnitWord.Read(words[0]));
+        return new ColumnName(InputPath.Checked(words[1]), LineWord.Read(words[0]));
     }
 
     /// <summary>The ranges of a part stand in order, so a case that is in two of them shows at once.</summary>

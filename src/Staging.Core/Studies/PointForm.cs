@@ -18,9 +18,9 @@ public sealed record PointForm<TResult>
     /// <summary>What else makes two forms differ, in words; nothing as a rule.</summary>
     internal string Remark { get; init; } = "";
 
-    /// <summary>The numbers of a result; not-a-number stands for one that is absent.</summary>
-    internal ImmutableArray<double> Row(TResult at) => [.. numbers(at).Select((x, m) => x is { } value && double.IsNaN(value)
-        ? throw new ArithmeticException($"Measure \"{Columns[m].Name}\" is not a number.")
+    /// <summary>The numbers of the result of a case; not-a-number stands for one that is absent.</summary>
+    internal ImmutableArray<double> Row(TResult at, long index) => [.. numbers(at).Select((x, m) => x is { } value && double.IsNaN(value)
+        ? throw new ArithmeticException($"Measure \"{Columns[m].Name}\" of case {index} is not a finite number.")
         : x ?? double.NaN)];
 
     internal TResult Result(ImmutableArray<double> row) => result([.. row.Select(x => double.IsNaN(x) ? null : (double?)x)]);

@@ -19,6 +19,9 @@ public sealed record PointRun
     /// <summary>Whether every case asked for is here.</summary>
     public bool IsWhole => Cases == CasesAsked;
 
+    /// <summary>Which of the cases asked for are not here, in words: for example <c>3 to 5, 9</c>; empty when none is missing.</summary>
+    public string Missing => CaseRange.Missing(Ranges, CasesAsked);
+
     /// <summary>The seed; 0 where nothing is drawn.</summary>
     public ulong Seed => Heading.Seed;
 
@@ -45,13 +48,12 @@ public sealed record PointRun
     /// <summary>Puts parts together; the parts may come in any order, and in steps.</summary>
     /// <param name="parts">Parts of one study that do not overlap.</param>
     /// <returns>Their union: with all parts, the bits of the study run whole.</returns>
-    /// <exception cref="ArgumentException">There is no part, they belong to different studies, or two hold the same case.</exception>
+    /// <exception cref="ArgumentException">There is no part, one is null, they belong to different studies, or two hold the same case.</exception>
     public static PointRun Merge(params ImmutableArray<PointRun> parts)
     {
-        ImmutableArray<PointRun> given = Guard.Set(parts, nameof(parts));
-        StudyHeading heading = StudyHeading.Common([.. given.Select(p => p.Heading)]);
-        ImmutableArray<CaseRange> ranges = CaseRange.Joined(given.SelectMany(p => p.Ranges));
-        return new PointRun(heading, ranges, [.. given.SelectMany(p => p.Numbered).OrderBy(n => n.Case).Select(n => n.Row)]);
+        StudyHeading heading = StudyHeading.Common(parts, p => p.Heading);
+        ImmutableArray<CaseRange> ranges = CaseRange.Joined(parts.SelectMany(p => p.Ranges));
+        return new PointRun(heading, ranges, [.. parts.SelectMany(p => p.Numbered).OrderBy(n => n.Case).Select(n => n.Row)]);
     }
 
     /// <summary>How many cases are here, and of what, on one line.</summary>

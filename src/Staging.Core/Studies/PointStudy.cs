@@ -8,7 +8,7 @@ namespace Staging.Core.Studies;
 /// </summary>
 /// <typeparam name="TAnswer">What the numbers of all cases say.</typeparam>
 /// <remarks>
-/// Immutable; may be used from any thread. Parts are compared by number of cases, seed, design, inputs, spreads and measures. The model is a function, which
+/// Immutable; may be used from any thread. Parts are compared by number of cases, seed, design, inputs, spreads (kind and numbers, to the bit) and measures. The model is a function, which
 /// nothing can compare: run the same program everywhere.
 /// </remarks>
 public sealed record PointStudy<TAnswer>
@@ -53,7 +53,7 @@ public sealed record PointStudy<TAnswer>
         if (heading.Differs(run.Heading) is { Length: > 0 } difference)
             throw new ArgumentException($"The run belongs to another study: this one and the run have {difference}.", nameof(run));
         if (!run.IsWhole)
-            throw new ArgumentException($"Of the cases 0 to {Cases - 1} these are missing: {CaseRange.Missing(run.Ranges, Cases)}. Merge the parts that hold them.", nameof(run));
+            throw new ArgumentException($"Of the cases 0 to {Cases - 1} these are missing: {run.Missing}. Merge the parts that hold them.", nameof(run));
         return run.Numbered.Select(n => Flaw(n.Case, n.Row)).FirstOrDefault(flaw => flaw is not null) is { } flaw
             ? throw new ArgumentException(flaw, nameof(run))
             : answer(run.Rows);

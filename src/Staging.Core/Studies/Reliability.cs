@@ -65,18 +65,17 @@ public static class Reliability
     /// <summary>Puts parts together; the parts may come in any order.</summary>
     /// <param name="parts">Parts of one study that do not overlap.</param>
     /// <returns>Their union: with all parts, the bits of the study run whole.</returns>
-    /// <exception cref="ArgumentException">There is no part, they belong to different studies, two hold the same case, or one stopped early.</exception>
+    /// <exception cref="ArgumentException">There is no part, one is null, they belong to different studies, two hold the same case, or one stopped early.</exception>
     public static ReliabilityRun Merge(params ImmutableArray<ReliabilityRun> parts)
     {
-        ImmutableArray<ReliabilityRun> given = Guard.Set(parts, nameof(parts));
-        StudyHeading heading = StudyHeading.Common([.. given.Select(p => p.Heading)]);
-        if (given.Length > 1 && given.Any(p => p.StoppedEarly))
+        StudyHeading heading = StudyHeading.Common(parts, p => p.Heading);
+        if (parts.Length > 1 && parts.Any(p => p.StoppedEarly))
             throw new ArgumentException("A study that stopped early is a whole: there is nothing to merge it with.", nameof(parts));
-        ImmutableArray<CaseRange> ranges = CaseRange.Joined(given.SelectMany(p => p.Ranges));
-        var tally = new CaseTally(heading.Measures.Length, given.All(p => p.Tally.Columns is not null));
-        foreach (ReliabilityRun part in given.OrderBy(p => p.Ranges.FirstOrDefault().First))
+        ImmutableArray<CaseRange> ranges = CaseRange.Joined(parts.SelectMany(p => p.Ranges));
+        var tally = new CaseTally(heading.Measures.Length, parts.All(p => p.Tally.Columns is not null));
+        foreach (ReliabilityRun part in parts.OrderBy(p => p.Ranges.FirstOrDefault().First))
             tally.Add(part.Tally);
-        return new ReliabilityRun(heading, ranges, given[0].StoppedEarly, tally);
+        return new ReliabilityRun(heading, ranges, parts[0].StoppedEarly, tally);
     }
 
     private static bool IsMet(StopRule rule, CaseTally tally) =>

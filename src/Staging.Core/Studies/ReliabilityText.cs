@@ -20,9 +20,10 @@ public static class ReliabilityText
         new PartHead(run.Heading, run.Ranges).Write(writer, Title);
         Line($"stopped-early {(run.StoppedEarly ? 1 : 0)}");
         foreach ((string outcome, long count) in run.Outcomes)
-            Line($"outcome {count} {OneLine(outcome)}");
+            Line($"outcome {count} {LineWord.Of(outcome)}");
+        Line($"refusals {run.Refusals.Count}");
         foreach ((long index, string refusal) in run.Refusals)
-            Line($"refusal {index} {OneLine(refusal)}");
+            Line($"refusal {index} {refusal}");
         foreach (MeasureTally tally in run.Tally.Measures)
         {
             Line($"ends {tally.Count} {tally.Least:R} {tally.Greatest:R}");
@@ -40,6 +41,4 @@ public static class ReliabilityText
     /// <returns>The result, without columns of single cases.</returns>
     /// <exception cref="FormatException">The text is no such result; the message names the line.</exception>
     public static ReliabilityRun Read(TextReader reader) => StudyLines.Read(reader, Title, ReliabilityReading.Of);
-
-    private static string OneLine(string text) => text.ReplaceLineEndings(" ");
 }

@@ -32,22 +32,34 @@ internal sealed record StudyHeading(
         if (!Inputs.SequenceEqual(other.Inputs))
             return $"inputs {string.Join(", ", Inputs)} and {string.Join(", ", other.Inputs)}";
         if (!Spreads.SequenceEqual(other.Spreads))
-            return $"spreads {string.Join("; ", Spreads.Except(other.Spreads))} and {string.Join("; ", other.Spreads.Except(Spreads))}";
+            return Unlike(Spreads, other.Spreads);
         return Measures.SequenceEqual(other.Measures) ? "" : $"measures {string.Join(", ", Measures)} and {string.Join(", ", other.Measures)}";
     }
 
     /// <summary>The heading of parts that are to be merged.</summary>
-    /// <exception cref="ArgumentException">There is no part, or they belong to different studies.</exception>
-    public static StudyHeading Common(ImmutableArray<StudyHeading> parts)
+    /// <exception cref="ArgumentException">There is no part, one is null, or they belong to different studies.</exception>
+    public static StudyHeading Common<TPart>(ImmutableArray<TPart> parts, Func<TPart, StudyHeading> heading)
+        where TPart : class
     {
-        if (parts.IsEmpty)
+        if (Guard.Set(parts, nameof(parts)).IsEmpty)
             throw new ArgumentException("There is no part to merge.", nameof(parts));
-        for (int i = 1; i < parts.Length; i++)
+        for (int i = 0; i < parts.Length; i++)
         {
-            if (parts[0].Differs(parts[i]) is { Length: > 0 } difference)
+            if (parts[i] is null)
+                throw new ArgumentException($"Part {i + 1} is null.", nameof(parts));
+            if (heading(parts[0]).Differs(heading(parts[i])) is { Length: > 0 } difference)
                 throw new ArgumentException($"The parts belong to different studies: the first and number {i + 1} have {difference}.", nameof(parts));
         }
 
-        return parts[0];
+        return heading(parts[0]);
+    }
+
+    /// <summary>The spreads that differ, input by input; there is one for each input or none at all.</summary>
+    private static string Unlike(ImmutableArray<string> ours, ImmutableArray<string> theirs)
+    {
+        if (ours.Length != theirs.Length)
+            return $"{ours.Length} and {theirs.Length} spreads";
+        (string Our, string Their)[] unlike = [.. ours.Zip(theirs).Where(pair => pair.First != pair.Second)];
+        return $"spreads {string.Join("; ", unlike.Select(u => u.Our))} and {string.Join("; ", unlike.Select(u => u.Their))}";
     }
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Studies;
 
 /// <summary>One uncertain scalar of an immutable model: its name, how it scatters, and how a value is put into the model.</summary>
@@ -22,9 +20,8 @@ public sealed record StudyInput<T>
     /// <summary>Puts a value, in [Unit], into a copy of the model.</summary>
     public required Func<T, double, T> With { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>How it scatters, so that parts with other spreads are told apart; to six digits, since the last ones may differ between machines.</summary>
-    internal string InWords => string.Create(
-        CultureInfo.InvariantCulture, $"{Path} 5 % {Spread.At(0.05):G6}, 50 % {Spread.Median:G6}, 95 % {Spread.At(0.95):G6}");
+    /// <summary>How it scatters, so that parts with other spreads are told apart.</summary>
+    internal string InWords => $"{Path} {Spread.InWords}";
 }
 
 /// <summary>Makes inputs.</summary>

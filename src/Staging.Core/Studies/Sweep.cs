@@ -57,7 +57,7 @@ public static class Sweep
         ArgumentNullException.ThrowIfNull(form);
         return new PointStudy<SweepLine<TResult>>(
             new StudyHeading(axis.Values.Length, 0, $"sweep along {axis.InWords}{form.Remark}", [axis.Name], [], form.Columns),
-            (i, cancel) => form.Row(run(axis.Values[(int)i], cancel)),
+            (i, cancel) => form.Row(run(axis.Values[(int)i], cancel), i),
             rows => new SweepLine<TResult>(axis, [.. rows.Select(form.Result)]))
         {
             SomeMayBeAbsent = true,
@@ -81,7 +81,7 @@ public static class Sweep
         int wide = across.Values.Length;
         return new PointStudy<SweepMap<TResult>>(
             new StudyHeading((long)wide * up.Values.Length, 0, $"sweep over {across.InWords} and {up.InWords}{form.Remark}", [across.Name, up.Name], [], form.Columns),
-            (i, cancel) => form.Row(run(across.Values[(int)(i % wide)], up.Values[(int)(i / wide)], cancel)),
+            (i, cancel) => form.Row(run(across.Values[(int)(i % wide)], up.Values[(int)(i / wide)], cancel), i),
             rows => new SweepMap<TResult>(across, up, [.. rows.Select(form.Result)]))
         {
             SomeMayBeAbsent = true,

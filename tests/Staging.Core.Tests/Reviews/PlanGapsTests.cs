@@ -90,6 +90,9 @@ public class PlanGapsTests
         string refusal = Assert.Throws<ArgumentException>(() => PointRun.Merge(parts[0], surer.VentWindowsInParts(windows.Axis, windows.Results[0].Axis).Run(new StudyOptions { Shard = new StudyShard(2, 999) }))).Message;
         Assert.Contains("20 cases of seed 1", refusal, StringComparison.Ordinal);
         Assert.Contains("over joint.breakaway", refusal, StringComparison.Ordinal);
+        GapQuestion stirred = question with { Model = new GapModel.Stirred() };
+        Assert.Contains("Displacement", Assert.Throws<ArgumentException>(
+            () => PointRun.Merge(parts[0], stirred.VentWindowsInParts(windows.Axis, windows.Results[0].Axis).Run(new StudyOptions { Shard = new StudyShard(2, 999) }))).Message, StringComparison.Ordinal);
         static ImmutableArray<Window> Windows(WindowResult result) => result is WindowResult.Found found ? found.Windows : [];
         static string Edges(WindowResult result) => string.Join(";", Windows(result).Select(w => FormattableString.Invariant($"{w.Low:R} {w.High:R} {w.LowIsEndOfSearch} {w.HighIsEndOfSearch}")));
     }
@@ -98,6 +101,7 @@ public class PlanGapsTests
     public void A_gap_that_is_not_there_is_refused_by_name()
     {
         Assert.Contains("no gap below \"booster\". Lit through a gap: \"sustainer\"", Refusal(() => Demo.GapBelow("booster")), StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>("stage", () => Demo.QuestionBelow("booster"));
         Assert.Contains("no stage is", Refusal(() => TestPlans.Of(TestFlights.TwoStages()).QuestionBelow()), StringComparison.Ordinal);
         StagingPlan two = ThreeStages(TestPlans.Lighting);
         Assert.Contains("Say which gap, by the stage above it. Lit through a gap: \"middle\" and \"sustainer\"", Refusal(() => two.GapBelow()), StringComparison.Ordinal);

@@ -149,8 +149,25 @@ public class CalibrationTests
         Assert.Equal(gauge.ResidualStandardDeviation, absolute.ResidualStandardDeviation, 1e-9);
     }
 
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(1, 0)]
+    [InlineData(101_325, 0)]
+    [InlineData(101_325, 3)]
+    [InlineData(-1e6, 3)]
+    public void A_level_trace_is_fitted_on_the_scale_of_what_the_model_leaves_of_it(double outside, double truth)
+    {
+        // The model is level at the truth alone, which is an end of the range or inside it.
+        StudyInput<Sum> rise = StudyInput.Of<Sum>("rise", "Pa/s", Spread.Uniform(0, 10), (m, v) => m with { Level = v });
+        CalibrationResult<Sum> fit = Calibration.Fit(
+            InputSet.Of(new Sum(0, 0), rise), MeasuredTrace.Of("p_Pa", Times, [.. Times.Select(_ => outside)]), (m, times, _) => [.. times.Select(t => outside + (m.Level - truth) * t)]);
+        // A millionth of the range.
+        Assert.Equal(truth, fit.Inputs[0].Value, 1e-5);
+        Assert.Equal(truth == 0 ? ["STU013"] : [], fit.Findings.Select(f => f.Code));
+    }
+
     [Fact]
-    public void A_trace_that_is_level_is_fitted_by_its_own_size()
+    public void A_level_trace_is_fitted_by_a_level_model()
     {
         StudyInput<Decay> level = StudyInput.Of<Decay>("level", "Pa", Spread.Uniform(0, 1), (d, v) => d with { Start = v });
         CalibrationResult<Decay> fit = Calibration.Fit(

@@ -39,6 +39,27 @@ public class InputSetTests
         Assert.Contains("refuses 0.6 -", Assert.Single(refusal.Findings).Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_model_that_refuses_every_value_for_one_reason_tells_it_once_and_blames_no_spread()
+    {
+        StudyInput<StopRule> astray = StudyInput.Of<StopRule>("width", "-", Spread.Uniform(0.1, 0.2), (_, _) => throw new ArgumentException("There is no such stage."));
+        string said = Assert.Single(Assert.Throws<InvalidModelException>(() => InputSet.Of(new StopRule { Outcome = "Lit", HalfWidth = 0.1 }, astray)).Findings).Message;
+        Assert.Equal("The model refuses this input, whatever its value: There is no such stage.", said);
+    }
+
+    [Fact]
+    public void Spreads_that_differ_read_differently()
+    {
+        Distribution[] all =
+        [
+            Spread.Uniform(0, 2), Spread.Uniform(0, Math.BitIncrement(2)), Spread.Triangular(0, 1, 2), Spread.Normal(10, 1), Spread.TruncatedNormal(10, 1, 5, 15),
+            Spread.TruncatedNormal(10, 1, 4, 15), Spread.LogNormal(10, 1.1), Spread.Discrete((1, 0.4), (2, 0.6)), Spread.Discrete((1, 0.2), (2, 0.8)),
+        ];
+        Assert.Equal(all.Length, all.Select(spread => (Oscillator.MassInput with { Spread = spread }).InWords).Distinct().Count());
+        Assert.Equal("mass triangular from 0 over 1 to 2", (Oscillator.MassInput with { Spread = all[2] }).InWords);
+        Assert.Equal("mass listed 1:0.4 2:0.6", (Oscillator.MassInput with { Spread = all[7] }).InWords);
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("a,b")]

@@ -40,6 +40,7 @@ public class PointStudyTests
         Assert.Contains(0, parts.Select(p => p.Cases));
         PointRun odd = PointRun.Merge([.. parts.Where((_, i) => i % 2 == 0)]), even = PointRun.Merge([.. parts.Where((_, i) => i % 2 == 1)]);
         Assert.False(odd.IsWhole || even.IsWhole);
+        Assert.Equal(("1 to 2, 4", "0, 3", ""), (even.Missing, odd.Missing, PointRun.Merge(odd, even).Missing));
         Assert.Equal(Text(study.Run()), Text(PointRun.Merge(even, odd)));
     }
 
@@ -123,14 +124,14 @@ public class PointStudyTests
     [InlineData("cases 5\n", "", "Line 2 of the study part: \"cases\" belongs here, not \"seed 0\"")]
     [InlineData("seed 0", "seed -1", "Line 3 of the study part: the seed")]
     [InlineData("design", "plan", "Line 4")]
-    [InlineData("input - x", "input -", "Line 5 of the study part: a unit and a name belong here")]
-    [InlineData("measure - third", "measure - th,ird", "may hold letters")]
-    [InlineData("range 1 3", "range 3 1", "Line 7 of the study part: there is no range from 3 to 1 of 5 cases")]
+    [InlineData("input 1 - x", "input 1 -", "Line 6 of the study part: a unit and a name belong here")]
+    [InlineData("measure 1 - third", "measure 1 - th,ird", "may hold letters")]
+    [InlineData("range 1 3", "range 3 1", "Line 10 of the study part: there is no range from 3 to 1 of 5 cases")]
     [InlineData("range 1 3", "range 1 6", "no range from 1 to 6")]
-    [InlineData("range 1 3", "range 1 3\nrange 2 4", "Line 8 of the study part: case 2 is in two ranges")]
-    [InlineData("range 1 3", "range 1 2", "Line 9 of the study part: \"end\" belongs here, not \"case 2")]
+    [InlineData("range 1 3", "range 1 3\nrange 2 4", "Line 11 of the study part: case 2 is in two ranges")]
+    [InlineData("range 1 3", "range 1 2", "Line 12 of the study part: \"end\" belongs here, not \"case 2")]
     [InlineData("range 1 3", "range 1 4", "\"case 3\" belongs here, not \"end\"")]
-    [InlineData("case 1 0.25", "case 1 0,25", "Line 8 of the study part: third has to be a finite number, not \"0,25\"")]
+    [InlineData("case 1 0.25", "case 1 0,25", "Line 11 of the study part: third has to be a finite number, not \"0,25\"")]
     [InlineData("case 1 0.25", "case 1 NaN", "not \"NaN\"")]
     [InlineData("case 1 0.25", "case 1 1e999", "not \"1e999\"")]
     [InlineData("case 1 0.25", "case 1 0.25 1", "1 numbers belong here, one for each measure, not 2")]
@@ -153,6 +154,8 @@ public class PointStudyTests
         Assert.Contains("\"screening on 8 levels\" and \"screening on 6 levels\"", Refusal(() => PointRun.Merge(first, Part(Study.ScreenInParts(10, levels: 6), 2, 3))), StringComparison.Ordinal);
         Assert.Contains("measures x1 [W/(m K)]", Refusal(() => PointRun.Merge(first, Part((Study with { Unit = "K" }).ScreenInParts(10), 2, 3))), StringComparison.Ordinal);
         Assert.Contains("Case 0 is in two of the parts", Refusal(() => PointRun.Merge(first, last, first)), StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>("parts", () => PointRun.Merge(first, first));
+        Assert.Contains("Part 1 is null", Assert.Throws<ArgumentException>("parts", () => PointRun.Merge(null!, null!)).Message, StringComparison.Ordinal);
         Assert.Contains("no part to merge", Refusal(() => PointRun.Merge()), StringComparison.Ordinal);
         Assert.Contains("cases 0 to 9 these are missing: 3 to 5.", Refusal(() => Study.ScreenInParts(10).Of(PointRun.Merge(last, first))), StringComparison.Ordinal);
         Assert.Contains("\"tornado with tails of 0.05\" and \"screening on 8 levels\"", Refusal(() => Study.BarsInParts().Of(Study.ScreenInParts(13).Run())), StringComparison.Ordinal);
@@ -173,7 +176,7 @@ public class PointStudyTests
     [Fact]
     public void What_would_not_come_back_is_refused()
     {
-        Assert.Throws<ArithmeticException>(() => Sweep.AlongInParts(Short, (_, _) => double.NaN, PointForm.Number("x", "-")).Run());
+        Assert.Contains("\"x\" of case 3 is not", Assert.Throws<ArithmeticException>(() => Sweep.AlongInParts(Short, (x, _) => x < 0.3 ? x : double.NaN, PointForm.Number("x", "-")).Run()).Message, StringComparison.Ordinal);
         Assert.Contains("\"x\" of case 0", Assert.Throws<ArithmeticException>(() => Sweep.AlongInParts(Short, (_, _) => double.PositiveInfinity, PointForm.Number("x", "-")).Run()).Message, StringComparison.Ordinal);
         Assert.Contains("searched on gap", Refusal(() => Sweep.AlongInParts(Short, (_, _) => Find(Short, 0.5), PointForm.Windows(Long)).Run()), StringComparison.Ordinal);
         Assert.Equal("STU001", Assert.Throws<InvalidModelException>(() => PointForm.Of<Found>(_ => Found.At(1, 1))).Findings[0].Code);

@@ -64,8 +64,10 @@ public class ReliabilityTests
         Assert.Contains("seeds 11 and 12", Assert.Throws<ArgumentException>(() => Reliability.Merge(first, stranger)).Message, StringComparison.Ordinal);
         ReliabilityRun wider = (study with { Inputs = InputSet.Of(Oscillator.Inputs.Nominal, [Oscillator.Inputs.Inputs[0] with { Spread = Spread.Triangular(0.5, 1, 2.1) }, Oscillator.Inputs.Inputs[1]]) })
             .Run(new StudyOptions { Shard = new StudyShard(2, 2) });
-        Assert.Contains("have spreads mass 5 % 0.693649, 50 %", Assert.Throws<ArgumentException>(() => Reliability.Merge(first, wider)).Message, StringComparison.Ordinal);
+        Assert.Contains("have spreads mass triangular from 0.5 over 1 to 2 and mass triangular from 0.5 over 1 to 2.1.", Assert.Throws<ArgumentException>(() => Reliability.Merge(first, wider)).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => Reliability.Merge());
+        Assert.Contains("Part 2 is null", Assert.Throws<ArgumentException>("parts", () => Reliability.Merge(first, null!)).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>("parts", () => Reliability.Merge(first, first));
         ReliabilityRun stopped = (study with { Cases = 1000, Stop = new StopRule { Outcome = "Slow", HalfWidth = 0.1 } }).Run();
         ReliabilityRun rest = (study with { Cases = 1000 }).Run(new StudyOptions { Shard = new StudyShard(2, 2) });
         Assert.True(stopped.StoppedEarly);
@@ -111,19 +113,19 @@ public class ReliabilityTests
 
     [Theory]
     [InlineData("range 0 500", "range 0 300\nrange 200 400", "case 200 is in two ranges")]
-    [InlineData("range 0 500", "range 500 0", "Line 11 of the study part: there is no range from 500 to 0 of 500 cases")]
+    [InlineData("range 0 500", "range 500 0", "Line 14 of the study part: there is no range from 500 to 0 of 500 cases")]
     [InlineData("range 0 500", "range 1 501", "no range from 1 to 501")]
     [InlineData("range 0 500\n", "", "does not add up")]
-    [InlineData("outcome ", "outcome -", "Line 13 of the study part: the count of an outcome has to be a whole number, 0 or more, not \"-")]
+    [InlineData("outcome ", "outcome -", "Line 16 of the study part: the count of an outcome has to be a whole number, 0 or more, not \"-")]
     [InlineData("seed 11\n", "", "Line 3 of the study part: \"seed\" belongs here, not \"design Independent\"")]
     [InlineData("seed 11\n", "seed 11\nseed 11\n", "Line 4")]
     [InlineData("design Independent", "design Even", "the design \"Even\" is not known")]
     [InlineData("stopped-early 0", "stopped-early no", "0 or 1 belongs here")]
     [InlineData("ends ", "ends 1,", "the count of a measure")]
-    [InlineData("sum ", "sum x", "Line 16 of the study part: an exact sum is told in hexadecimal digits, not \"x")]
+    [InlineData("sum ", "sum x", "Line 20 of the study part: an exact sum is told in hexadecimal digits, not \"x")]
     [InlineData("\nend\n", "\n", "but the text is over")]
     [InlineData("\nend\n", "\nend\nend\n", "nothing may follow the end")]
-    [InlineData("measure s period", "measure s\\x period", "backslash")]
+    [InlineData("measure 1 s period", "measure 1 s\\x period", "backslash")]
     public void A_text_that_does_not_add_up_is_no_part(string line, string other, string says) =>
         Assert.Contains(says, Assert.Throws<FormatException>(() => Read(Text(Oscillator.Study(500).Run()).Replace(line, other, StringComparison.Ordinal))).Message, StringComparison.Ordinal);
 

@@ -93,8 +93,13 @@ public class StudySnippets
 
         ImmutableArray<SobolIndex> Indices() // at home, when seven files have come in
         {
-            PointRun whole = PointRun.Merge([.. Directory.GetFiles(folder, "part-*.txt").Select(f => PointText.Read(new StringReader(File.ReadAllText(f))))]);
-            return shares.Of(whole);
+            return shares.Of(PointRun.Merge([.. Directory.GetFiles(folder, "part-*.txt").Select(PartOf)]));
+        }
+
+        PointRun PartOf(string path)
+        {
+            using StreamReader file = File.OpenText(path);
+            return PointText.Read(file);
         }
         #endregion
         for (int k = 1; k <= 7; k++)
