@@ -24,6 +24,9 @@ internal sealed class OutcomeLifting(
 
     private bool CrossesAsJet => p.FreeLength > 0 && FreeJet.Share(p.FreeLength, p.JetCore, HotJet) < 1;
 
+    /// <summary>Some vent lies along more than a bore of the tube.</summary>
+    private bool OpensEarly => p.Vents.Any(v => v.Spread > p.Bore);
+
     /// <summary>No vent of the tube leads anywhere.</summary>
     private bool Closed => p.Vents.All(v => v.Stirring == 0);
 
@@ -99,6 +102,7 @@ internal sealed class OutcomeLifting(
             ? Say($"The front came to the end of the closed tube, but no stream stirs the gas before the nozzle; {watch.PeakProducts:P0} of it was products at most.{Watched}")
             : Say($"The front reached the last vent and left through it; {watch.PeakProducts:P0} of the gas at the nozzle was products at most. The last vent is {DepthInBores:F1} bores short of the nozzle plane.{Watched}"),
         Cure = CrossesAsJet ? GuideAcross
+            : OpensEarly ? GuideToNozzle
             : Closed ? "Vent the gap directly below the upper nozzle."
             : DepthInBores > NearNozzle ? "Put the last vent directly below the upper nozzle; stirring reaches one to two bores into a dead end."
             : "More vent area there, so that a stream stirs the gas before the nozzle, or a source that lasts longer.",
@@ -119,7 +123,7 @@ internal sealed class OutcomeLifting(
         PeakSurface = Temperature.FromKelvins(watch.PeakSurface),
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
         Cause = Say($"Products came to the nozzle, but the grain surface reached {watch.PeakSurface:F0} K at most, {Shortfall:F0} K short; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
-        Cure = CrossesAsJet ? GuideAcross : "A shorter gap, a narrower guide tube or a booster with more burn-through gas"
+        Cure = CrossesAsJet ? GuideAcross : OpensEarly ? GuideToNozzle : "A shorter gap, a narrower guide tube or a booster with more burn-through gas"
             + (Crowding > Crowded ? "; more vent area, for a stronger stream heats more." : Crowding < Slack ? "; less vent area, for denser gas heats more." : "."),
     };
 
@@ -144,6 +148,8 @@ internal sealed class OutcomeLifting(
     };
 
     private double? TimeOf(GapEventKind kind) => events.FirstOrDefault(e => e.Kind == kind)?.Time.Seconds;
+
+    private const string GuideToNozzle = "Run a guide tube across the opening, with small holes directly below the upper nozzle: holes that lie far below it stir little of the gas before it.";
 
     private const string GuideAcross = "Run a guide tube across the opening, with small holes directly below the upper nozzle: the stream crosses the opening as a free jet and mixes with air.";
 
