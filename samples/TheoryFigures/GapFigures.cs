@@ -54,13 +54,13 @@ internal static class GapFigures
             ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(areas.Select(Math.Log10).ToArray(), peak, Sheet.Colours[colour]);
             line.LineWidth = 3;
             line.LinePattern = dashed ? LinePattern.Dashed : LinePattern.Solid;
-            plot.Note(label, dashed ? 3.35 : 2.95, dashed ? 870 : 450, colour);
+            plot.Note(label, dashed ? 3.68 : 2.88, dashed ? 560 : 450, colour);
         }
 
         GuideTube tube = Held(200, 10).Design.Tube;
         double ring = Math.Log10(Layout.LargestRing(tube).SquareMillimeters);
         plot.Add.VerticalLine(ring, 1, Sheet.Colours[3], LinePattern.Dotted);
-        plot.Note(" most that one ring of four holes holds", ring, 330, 3);
+        plot.Note(" most that one ring of four holes holds", ring, 290, 3);
         return plot.Curve(_ => 773, 1, 3.9, "ignition", 0, 0.02, dashed: true).Limits(1, 3.9, 280, 900);
     }
 
