@@ -54,7 +54,7 @@ internal static class GapFigures
             ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(areas.Select(Math.Log10).ToArray(), peak, Sheet.Colours[colour]);
             line.LineWidth = 3;
             line.LinePattern = dashed ? LinePattern.Dashed : LinePattern.Solid;
-            plot.Note(label, dashed ? 3.68 : 2.88, dashed ? 560 : 450, colour);
+            plot.Note(label, dashed ? 3.68 : 2.78, dashed ? 560 : 450, colour);
         }
 
         GuideTube tube = Held(200, 10).Design.Tube;
