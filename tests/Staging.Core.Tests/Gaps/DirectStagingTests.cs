@@ -26,6 +26,13 @@ public class DirectStagingTests
     }
 
     [Fact]
+    public void What_pushes_taped_motors_apart_names_the_tape()
+    {
+        GapProblem dark = (Contact with { AfterOpening = Duration.Zero }).With(d => d with { Closures = d.Closures with { ParticleEfficiency = 0 } });
+        Assert.Contains("0.0 N and tape of 15.0 N", Assert.IsType<GapOutcome.PushedApart>(dark.Solve().Outcome).Cause, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Steps_of_the_bore_and_jackets_stay_behind()
     {
         GapDesign design = Bench.Design;

@@ -186,6 +186,21 @@ public class StagingReviewTests
         Assert.DoesNotContain(gap.Run.Problem.Check(), f => f.Code == "GAP011");
     }
 
+    /// <summary>No outlet sees less than next to nothing in fast flight, whatever its coefficient says: the flight goes on.</summary>
+    [Theory]
+    [InlineData(-1.5, 300)]
+    [InlineData(-1, 400)]
+    public void An_outlet_in_fast_flight_keeps_some_pressure_behind_it(double coefficient, double speed)
+    {
+        GapDesign sucking = TestPlans.Lighting with { Vents = [TestPlans.Lighting.Vents[0] with { To = new VentTarget.Outside { PressureCoefficient = coefficient } }] };
+        var gap = new GapIgnition { Design = sucking, Layout = TestPlans.Layout, HolePressureCoefficient = -0.5 };
+        BurnThroughState fast = Assert.Single(Lit.Gaps).Staging.State with { Speed = Speed.FromMetersPerSecond(speed) };
+        GapProblem problem = gap.ProblemAt(fast);
+        Assert.DoesNotContain(problem.Check(), f => f.Severity == FindingSeverity.Error);
+        Assert.Equal(100, problem.Surroundings.Pressure.Pascals + coefficient * problem.DynamicPressure.Pascals, 1e-6);
+        Assert.NotEmpty(gap.Ignite(fast, TestContext.Current.CancellationToken).Reason);
+    }
+
     [Fact]
     public void A_gap_run_inside_a_flight_stops_with_the_flight()
     {
