@@ -77,14 +77,6 @@ public class FlightClosedFormChecks
         return (vt / G * Math.Atan(v / vt), m / (2 * k) * Math.Log(1 + v * v / (vt * vt)));
     }
 
-    private static void Check(string quantity, string unit, double expected, double ours) => new OutsideCheck
-    {
-        Floor = "Flight",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = ToTheIntegrator,
-        Source = FehskensMalewicki,
-    }.Verify();
+    private static void Check(string quantity, string unit, double expected, double ours) =>
+        FlightCheck.Verify(quantity, unit, expected, ours, ToTheIntegrator, FehskensMalewicki);
 }

@@ -38,14 +38,6 @@ public class FlightDescentChecks
         Check($"time of descent from apogee, {name}", "s", vt / G * Math.Acosh(Math.Exp(G * h / (vt * vt))), landed.Time.Seconds - run.Main.ApogeeTime!.Value.Seconds);
     }
 
-    private static void Check(string quantity, string unit, double expected, double ours) => new OutsideCheck
-    {
-        Floor = "Flight",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = Tolerance.Relative(1e-7, "integrated at a relative tolerance of 1e-10; the quadrature of the settling adds at most 1e-8"),
-        Source = FallFromRest,
-    }.Verify();
+    private static void Check(string quantity, string unit, double expected, double ours) =>
+        FlightCheck.Verify(quantity, unit, expected, ours, Tolerance.Relative(1e-7, "integrated at a relative tolerance of 1e-10; the quadrature of the settling adds at most 1e-8"), FallFromRest);
 }

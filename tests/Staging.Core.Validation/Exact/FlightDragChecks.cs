@@ -28,14 +28,6 @@ public class FlightDragChecks
         Check("base drag behind a forebody of 0.06", 0.1183920, DragBuildUp.SubsonicBase(0.06), "S. F. Hoerner, Fluid-Dynamic Drag, 1965, 0.029/sqrt(C), recalled");
     }
 
-    private static void Check(string quantity, double expected, double ours, string source) => new OutsideCheck
-    {
-        Floor = "Flight",
-        Quantity = quantity,
-        Unit = "-",
-        Expected = expected,
-        Ours = ours,
-        Within = Tolerance.Relative(1e-7, "expected value given to eight digits"),
-        Source = new Provenance { Source = source, How = Evidence.ComputedFromFormula },
-    }.Verify();
+    private static void Check(string quantity, double expected, double ours, string source) =>
+        FlightCheck.Verify(quantity, "-", expected, ours, Tolerance.Relative(1e-7, "expected value given to eight digits"), new Provenance { Source = source, How = Evidence.ComputedFromFormula });
 }

@@ -85,14 +85,6 @@ public class FlightProxyChecks
         return plan.Flown().Main.Find(FlightEventKind.IgnitionRefused) is null;
     }
 
-    private static void Check(string quantity, string unit, double expected, double ours, double within, Provenance source) => new OutsideCheck
-    {
-        Floor = "Flight",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = Tolerance.Relative(within, "quadrature of a proxy"),
-        Source = source,
-    }.Verify();
+    private static void Check(string quantity, string unit, double expected, double ours, double within, Provenance source) =>
+        FlightCheck.Verify(quantity, unit, expected, ours, Tolerance.Relative(within, "quadrature of a proxy"), source);
 }

@@ -102,16 +102,8 @@ public class FlightStabilityChecks
         Verify($"centre of pressure, {what}", "m", centre, ourCentre);
     }
 
-    private static void Verify(string quantity, string unit, double expected, double ours) => new OutsideCheck
-    {
-        Floor = "Flight",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = Tolerance.ClosedForm,
-        Source = Thesis,
-    }.Verify();
+    private static void Verify(string quantity, string unit, double expected, double ours) =>
+        FlightCheck.Verify(quantity, unit, expected, ours, Tolerance.ClosedForm, Thesis);
 
     private static Nose Ogive(double length, double diameter) => new() { Shape = NoseShape.Ogive, Length = M(length), Diameter = M(diameter) };
 

@@ -72,14 +72,6 @@ public class FlightVacuumChecks
 
     private static Provenance Formula(string source, string locator) => new() { Source = source, Locator = locator, How = Evidence.ComputedFromFormula };
 
-    private static void Check(string quantity, string unit, double expected, double ours, Provenance source) => new OutsideCheck
-    {
-        Floor = "Flight",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = Tolerance.Relative(1e-8, "integrated at a relative tolerance of 1e-11"),
-        Source = source,
-    }.Verify();
+    private static void Check(string quantity, string unit, double expected, double ours, Provenance source) =>
+        FlightCheck.Verify(quantity, unit, expected, ours, Tolerance.Relative(1e-8, "integrated at a relative tolerance of 1e-11"), source);
 }

@@ -10,12 +10,9 @@ namespace Staging.Core.Validation.Published;
 public class FlightTwoStageProblem
 {
     private const double G = 9.80665, U = 2500, R = 0.1, N = 100, Payload = 0.02, Burn = 1;
-    private static readonly Provenance Answers = new()
-    {
-        Source = "Solution to the special problem on a two-stage rocket, notes of a university course (hp221, 2003)",
-        Locator = "parts (a) to (c): masses, and equal gains at n^2 = N; the sums of logarithms follow from the stated masses",
-        How = Evidence.SeenInSource,
-    };
+    private const string Notes = "Solution to the special problem on a two-stage rocket, notes of a university course (hp221, 2003)";
+    private static readonly Provenance Seen = new() { Source = Notes, Locator = "part (c): both stages gain the same at n^2 = N", How = Evidence.SeenInSource };
+    private static readonly Provenance FromMasses = new() { Source = Notes, Locator = "u ln(initial/final mass) with the masses of parts (a) and (b)", How = Evidence.ComputedFromFormula };
 
     private static readonly FlightOptions Tight = new() { Solver = new() { RelativeTolerance = 1e-11, ScaledAbsoluteTolerance = 1e-13 } };
 
@@ -23,8 +20,8 @@ public class FlightTwoStageProblem
     public void Both_stages_gain_the_same_where_the_mass_above_is_the_root_of_the_whole()
     {
         (double first, double second) = Gains(10);
-        Check("gain of the second stage over that of the first at n^2 = N = 100, casing 0.1, exhaust 2500 m/s", "-", 1, second / first);
-        Check("speed gained by both stages there", "m/s", 2 * U * Math.Log(10 / (R * 10 + 1 - R)), first + second);
+        Check("gain of the second stage over that of the first at n^2 = N = 100, casing 0.1, exhaust 2500 m/s", "-", 1, second / first, Seen);
+        Check("speed gained by both stages there", "m/s", 2 * U * Math.Log(10 / (R * 10 + 1 - R)), first + second, FromMasses);
     }
 
     [Theory]
@@ -37,7 +34,7 @@ public class FlightTwoStageProblem
         (double first, double second) = Gains(n);
         (double bestFirst, double bestSecond) = Gains(10);
         Assert.True(first + second < bestFirst + bestSecond);
-        Check($"speed gained by both stages at n = {n:G3}", "m/s", U * (Math.Log(N / (R * N + n * (1 - R))) + Math.Log(n / (R * n + 1 - R))), first + second);
+        Check($"speed gained by both stages at n = {n:G3}", "m/s", U * (Math.Log(N / (R * N + n * (1 - R))) + Math.Log(n / (R * n + 1 - R))), first + second, FromMasses);
     }
 
     /// <summary>What the two stages gain in a flight without air, what gravity takes added back [m/s].</summary>
@@ -58,14 +55,6 @@ public class FlightTwoStageProblem
         return burnout.After.Velocity.MetersPerSecond + G * burnout.Time.Seconds;
     }
 
-    private static void Check(string quantity, string unit, double expected, double ours) => new OutsideCheck
-    {
-        Floor = "Flight",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = Tolerance.Relative(1e-8, "integrated at a relative tolerance of 1e-11"),
-        Source = Answers,
-    }.Verify();
+    private static void Check(string quantity, string unit, double expected, double ours, Provenance source) =>
+        FlightCheck.Verify(quantity, unit, expected, ours, Tolerance.Relative(1e-8, "integrated at a relative tolerance of 1e-11"), source);
 }
