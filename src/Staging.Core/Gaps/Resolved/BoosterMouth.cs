@@ -7,7 +7,7 @@ internal sealed class BoosterMouth(IDischargeLaw law)
 {
     private OrificeSize opening;
     private OrificeSide chamber;
-    private double first;
+    private double pressureAtStart;
     private double volumeRate = double.PositiveInfinity;
 
     public IDischargeLaw Law { get; } = law;
@@ -41,16 +41,16 @@ internal sealed class BoosterMouth(IDischargeLaw law)
     /// Begins a step of a chamber of a volume [m3] and a pressure [Pa] at its start: through an opening however wide the step [s] brings the chamber to
     /// the pressure at the end, never past it. Without this two chambers with wide openings would change places every step.
     /// </summary>
-    public void Begin(double pressure, double volume, double step) => (first, volumeRate) = (pressure, volume / step);
+    public void Begin(double pressure, double volume, double step) => (pressureAtStart, volumeRate) = (pressure, volume / step);
 
     /// <summary>Flow into the end at a pressure there that is not above the chamber's [kg/s].</summary>
     public double Out(double pressure) => Math.Min(
-        opening.Area * Law.MassFlux_kg_per_m2s(OrificeKernel.Conditions(opening, chamber, pressure)), Most(first - pressure, Enthalpy));
+        opening.Area * Law.MassFlux_kg_per_m2s(OrificeKernel.Conditions(opening, chamber, pressure)), Most(pressureAtStart - pressure, Enthalpy));
 
     /// <summary>Flow from the end into the chamber at a pressure there that is above the chamber's; only R T and gamma of the gas there enter it [kg/s].</summary>
     public double In(double pressure, double RT, double gamma) => Math.Min(
         opening.Area * Law.MassFlux_kg_per_m2s(new OrificeConditions(pressure, RT, chamber.P, 1, gamma, opening.Diameter, opening.Thickness)),
-        Most(pressure - first, RT * gamma / (gamma - 1)));
+        Most(pressure - pressureAtStart, RT * gamma / (gamma - 1)));
 
     /// <summary>Flow of gas of an enthalpy [J/kg] that takes the whole step to change the chamber's pressure by some amount [kg/s].</summary>
     private double Most(double change, double enthalpy) =>

@@ -61,10 +61,13 @@ internal sealed class JacketNetwork
     {
         get
         {
-            bool all = true;
             foreach (ref readonly Parcel jacket in network.Gas.AsSpan(cells.Length))
-                all &= jacket.HoldsGas;
-            return all;
+            {
+                if (!jacket.HoldsGas)
+                    return false;
+            }
+
+            return true;
         }
     }
 

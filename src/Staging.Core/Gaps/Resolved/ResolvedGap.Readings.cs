@@ -13,10 +13,13 @@ internal sealed partial class ResolvedGap
     {
         get
         {
-            bool all = Tube.Extremes.AllPositive && (jackets?.HoldGas ?? true);
             foreach (ResolvedChamber chamber in chambers)
-                all &= chamber.HoldsGas;
-            return all;
+            {
+                if (!chamber.HoldsGas)
+                    return false;
+            }
+
+            return Tube.Extremes.AllPositive && (jackets?.HoldGas ?? true);
         }
     }
 

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps.Resolved;
 
 /// <summary>
@@ -26,6 +28,7 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
     private readonly double[] pressures = new double[volumes.Length];
     private readonly double[] gains = new double[volumes.Length];
     private readonly double[] matrix = new double[volumes.Length * volumes.Length];
+    private readonly int[] pivots = new int[volumes.Length];
     private readonly int[] downhill = [.. Enumerable.Range(0, volumes.Length)];
     private readonly int[][] linksOf = LinksOf(volumes.Length, links);
     private readonly double[] chords = new double[links.Length];
@@ -46,7 +49,14 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
         for (int i = 0; i < MostIterations; i++)
         {
             Linearise(start, time);
-            Solve();
+            if (!LuFactors.Factorise(matrix, pivots))
+            {
+                // Numbers that are none have no solution: no volume then holds a gas, and the run says so.
+                Array.Fill(End, new Parcel(double.NaN, double.NaN, double.NaN));
+                return;
+            }
+
+            LuFactors.Solve(matrix, pivots, gains);
             for (int k = 0; k < n; k++)
                 pressures[k] = zones[k].GammaMinusOne * (start[k].Energy + gains[k]) / volumes[k];
             if (Flush(start) <= Converged)
@@ -90,30 +100,6 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
             gains[j] += brought * difference;
             matrix[j * n + j] += brought * b;
             matrix[j * n + i] -= brought * a;
-        }
-    }
-
-    /// <summary>Gauss elimination in the given order; with no positive number off the diagonal and columns that add up to more than zero it needs no pivots.</summary>
-    private void Solve()
-    {
-        for (int k = 0; k < n; k++)
-        {
-            for (int i = k + 1; i < n; i++)
-            {
-                if (matrix[i * n + k] == 0)
-                    continue;
-                double share = matrix[i * n + k] / matrix[k * n + k];
-                for (int j = k + 1; j < n; j++)
-                    matrix[i * n + j] -= share * matrix[k * n + j];
-                gains[i] -= share * gains[k];
-            }
-        }
-
-        for (int k = n - 1; k >= 0; k--)
-        {
-            for (int j = k + 1; j < n; j++)
-                gains[k] -= matrix[k * n + j] * gains[j];
-            gains[k] /= matrix[k * n + k];
         }
     }
 
