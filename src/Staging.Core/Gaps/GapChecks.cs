@@ -20,7 +20,7 @@ internal static class GapChecks
             Add(findings, FindingSeverity.Warning, "GAP003", "Vents", $"The gap has no vent: the air ahead of the front has nowhere to go.");
         JacketChecks.Add(findings, design);
         WallChecks.Add(findings, design);
-        OutletChecks.Add(findings, problem);
+        OutletPressure.AddFindings(findings, problem);
 
         JointChecks.Add(findings, design, problem.Bodies);
         SourceChecks.Add(findings, problem);

@@ -10,9 +10,6 @@ internal static class GapLowering
     /// <summary>Free length, over the core, below which no jet in a gap is so light as to lose anything [-]: density ratio 0.09, air of some 3200 K.</summary>
     private const double ShortestFreeLength = 0.3;
 
-    /// <summary>Share of the area of all vents below which those above a place do not end the stream [-]: a judgement.</summary>
-    private const double PinholeShare = 0.05;
-
     public static GapParameters Lower(GapProblem problem, bool stirred = false)
     {
         GapDesign design = problem.Design;
@@ -20,14 +17,13 @@ internal static class GapLowering
         GapClosures closures = design.Closures;
         BoreProfile profile = design.Tube.Profile;
         double length = design.Tube.Length.Meters;
-        Vent? lastVent = Last(design.Vents);
-        double last = lastVent is null ? length : Passed(lastVent, profile);
-        double deadEnd = lastVent is null ? length : Ends(lastVent);
+        Vent? lastVent = VentReach.Last(design.Vents);
+        double last = lastVent?.Passed(profile) ?? length;
+        double deadEnd = lastVent?.Ends() ?? length;
         double free = FreeJet.FreeBores(design);
-        double FrontOver(Vent vent) => closures.FrontThicknessInBores * profile.BoreBelow(Draws(vent)) + Passed(vent, profile) - Draws(vent);
+        double FrontOver(Vent vent) => closures.FrontThicknessInBores * profile.BoreBelow(vent.Draws()) + vent.Passed(profile) - vent.Draws();
         double bore = profile.BoreBelow(last), area = profile.AreaBelow(last), recess = grain.RecessVolume.CubicMeters;
         double endBore = profile.BoreBelow(length), reach = closures.StirringReachInBores * endBore;
-        double Stirring(Vent vent) => Math.Exp((Ends(vent) - length) / reach) * MeanDecay(vent.Spread / reach);
         ImmutableArray<Jacket> jackets = design.Jackets;
         (ChamberParameters[] chambers, FeedParameters? feed) = SourceLowering.Lower(design.Source, jackets.Length);
         int firstJacket = GapState.Fixed + GapState.Parcel * chambers.Length;
@@ -51,7 +47,7 @@ internal static class GapLowering
             Bore = bore,
             BoreArea = area,
             LastVent = last,
-            LastStirring = lastVent is null ? 0 : Stirring(lastVent),
+            LastStirring = lastVent?.Stirring(length, reach) ?? 0,
             TubeVolume = profile.VolumeTo(last),
             DeadEndDepth = length - deadEnd,
             DeadEndVolume = profile.VolumeTo(length) - profile.VolumeTo(deadEnd) + recess,
@@ -62,7 +58,7 @@ internal static class GapLowering
             FrontThickness = lastVent is null ? closures.FrontThicknessInBores * bore : FrontOver(lastVent),
             WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
             Vents = [.. design.Vents.Select(v => new VentParameters(
-                Math.Min(Passed(v, profile), last), FrontOver(v), v.Station.Meters, v.Spread, Outlet(v.Holes, v.To), Stirring(v))),
+                Math.Min(v.Passed(profile), last), FrontOver(v), v.Station.Meters, v.Spread, Outlet(v.Holes, v.To), v.Stirring(length, reach))),
                 .. JointLowering.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem)],
             Jackets = [.. jackets.Select((j, i) => new JacketParameters(
                 j.Volume.CubicMeters, j.WallArea.SquareMeters, firstJacket + GapState.Parcel * i, [.. j.Openings.Select(o => Outlet(o.Holes, o.To))]))],
@@ -91,40 +87,6 @@ internal static class GapLowering
                 chambers.Select(c => c.Start + (c.Fragments < 0 ? c.FragmentBurnTime : 0)).DefaultIfEmpty(0).Max(), feed is null ? 0 : feed.Times[^1]),
             FirstLayer = firstJacket + GapState.Parcel * jackets.Length + fragments,
         };
-    }
-
-    /// <summary>Station at which a vent begins to draw [m]: its lowest ring of holes.</summary>
-    private static double Draws(Vent vent) => vent.Station.Meters - 0.5 * vent.Spread;
-
-    /// <summary>Station of its uppermost ring [m].</summary>
-    private static double Ends(Vent vent) => vent.Station.Meters + 0.5 * vent.Spread;
-
-    /// <summary>Where the stream ends and the dead end begins: the highest vent that has, with those above it, more than a pinhole's share of the area.</summary>
-    private static Vent? Last(ImmutableArray<Vent> vents)
-    {
-        double asked = PinholeShare * vents.Sum(v => v.Holes.TotalArea.SquareMeters), above = 0;
-        foreach (Vent vent in vents.OrderByDescending(Ends))
-        {
-            above += vent.Holes.TotalArea.SquareMeters;
-            if (above >= asked)
-                return vent;
-        }
-
-        return null;
-    }
-
-    /// <summary>Mean of exp(-z) from 0 to a depth [-]: holes spread over a length stir from their own depths.</summary>
-    private static double MeanDecay(double depth) => depth > 1e-6 ? (1 - Math.Exp(-depth)) / depth : 1;
-
-    /// <summary>
-    /// Station at which the front has passed all its holes [m]. Over a stretch whose wall is partly cut away to the outside, the open share of the tube is outside and the
-    /// rest of it holds gas: the stretch is taken that much shorter. Where holes lead into a jacket, all of it holds gas.
-    /// </summary>
-    private static double Passed(Vent vent, BoreProfile profile)
-    {
-        double wall = Math.PI * profile.BoreBelow(vent.Station.Meters) * vent.Spread;
-        double open = wall > 0 && vent.To is VentTarget.Outside ? Math.Min(1, vent.Holes.TotalArea.SquareMeters / wall) : 0;
-        return Draws(vent) + (1 - open) * vent.Spread;
     }
 
     /// <summary>Writes the state at burn-through: products in the chamber, still air everywhere else.</summary>

@@ -49,7 +49,7 @@ public sealed record GapIgnition : IGapIgnition
         double dynamicPressure = 0.5 * state.AirDensity.KilogramsPerCubicMeter * speed * speed;
         // No hole sees less than next to nothing, whatever the coefficient says of fast flight.
         double hole = Math.Max(LeastPressure, state.AirPressure.Pascals + HolePressureCoefficient * dynamicPressure);
-        double lowest = OutletChecks.LowestCoefficient(Design);
+        double lowest = OutletPressure.LowestCoefficient(Design);
         if (hole + lowest * dynamicPressure < LeastPressure)
             dynamicPressure = (hole - LeastPressure) / -lowest;
         double ahead = state.DragAhead.Newtons / state.MassAhead.Kilograms;
