@@ -37,7 +37,7 @@ public class DischargeBenchmarks
             CriticalRatio = 0.4,
             SubsonicIndex = 0.5,
             ReferenceArea = Area.FromSquareMillimeters(5),
-            Source = Invented,
+            Provenance = Invented,
         },
         _ => ConstantCoefficientLaw.Ideal,
     };

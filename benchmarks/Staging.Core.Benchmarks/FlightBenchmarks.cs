@@ -41,9 +41,9 @@ public class FlightBenchmarks
     private sealed class PieceBench
     {
         private const double Gravity = 9.80665, Radius = 6_356_766;
-        private static readonly SolverOptions Options = new() { RelativeTolerance = 1e-10, ScaledAbsoluteTolerance = 1e-12, MostSteps = 100_000_000 };
+        private static readonly SolverOptions Options = new() { RelativeTolerance = 1e-10, ScaledAbsoluteTolerance = 1e-12, MaxSteps = 100_000_000 };
         private readonly SiteColumn site = new(Gases.StandardAtmosphere.Us1976, 0, Gravity, Radius);
-        private readonly BodyLog log = new(keepTrack: false);
+        private readonly BodyRecorder log = new(keepTrack: false);
         private FlightStepper special = new(Options, 100, 100);
         private Integrator<Tsitouras54> general = new(Options, [100, 100]);
 
@@ -67,13 +67,13 @@ public class FlightBenchmarks
             return general.State[0];
         }
 
-        private TrajectorySystem System() => new(site, new FlightPiece
+        private TrajectorySystem System() => new(site, new FlightSegment
         {
             Push = new Propulsion { Mass0 = 0.1, Thrust0 = 12, ThrustSlope = -2, MassFlow = 0.01 },
-            Line = new DragLine(1.2e-4, 1e-5, 0, 0.9),
+            Line = new DragSegment(1.2e-4, 1e-5, 0, 0.9),
             Rise = 1,
             GravityShare = 1,
             ThrustSign = 1,
-        }, FlightWatch.Rising);
+        }, WatchedEvents.Rising);
     }
 }

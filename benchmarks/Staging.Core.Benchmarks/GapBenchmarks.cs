@@ -11,7 +11,7 @@ namespace Staging.Core.Benchmarks;
 public class GapBenchmarks
 {
     private readonly GapProblem gap = MakeGap();
-    private readonly GapParameters parameters = GapLowering.Lower(MakeGap());
+    private readonly GapParameters parameters = GapToSi.ToSi(MakeGap());
     private double[] state = [];
     private double[] slope = [];
     private Marcher coarse = null!;
@@ -22,7 +22,7 @@ public class GapBenchmarks
     {
         state = new double[parameters.StateCount];
         slope = new double[parameters.StateCount];
-        GapLowering.FirstState(parameters, state);
+        GapToSi.FirstState(parameters, state);
         coarse = new Marcher(parameters, 1e-6);
         fine = new Marcher(parameters, 1e-9);
     }
@@ -47,13 +47,13 @@ public class GapBenchmarks
     private sealed class Marcher(GapParameters parameters, double tolerance)
     {
         private const int Allowed = 100_000_000;
-        private readonly SolverOptions options = new() { RelativeTolerance = tolerance, MostSteps = Allowed };
+        private readonly SolverOptions options = new() { RelativeTolerance = tolerance, MaxSteps = Allowed };
         private Integrator<Tsitouras54>? integrator;
 
         public double March(double[] start)
         {
             if (integrator is null || integrator.Statistics.AcceptedSteps > Allowed / 2)
-                integrator = new Integrator<Tsitouras54>(options, GapLowering.Scales(parameters));
+                integrator = new Integrator<Tsitouras54>(options, GapToSi.Scales(parameters));
             integrator.Time = 0;
             start.CopyTo(integrator.State);
             var system = new GapSystem(parameters, new GapPhase(JointPhase.Held, 0, 1, -1));

@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
-using Staging.Core.Gaps.Resolved;
+using Staging.Core.Gaps.OneDimensional;
 using Staging.Core.Gases;
 using UnitsNet;
 
@@ -45,7 +45,7 @@ public class ResolvedBenchmarks
     }
 
     [Benchmark(Description = "whole gap run, 100 cells, problem in, result out")]
-    public GapRun WholeGap() => gap.Solve(new GapModel.Resolved { Cells = 100 });
+    public GapRun WholeGap() => gap.Solve(new GapModel.OneDimensional { Cells = 100 });
 
     private static double Run(TubeFlow tube)
     {

@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
-using Staging.Core.Reviews;
+using Staging.Core.Sizing;
 using Staging.Core.Studies;
 using UnitsNet;
 

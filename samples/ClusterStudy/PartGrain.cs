@@ -15,7 +15,7 @@ public sealed class PartGrain(ILocalSiloDetails silo) : Grain, IPartGrain
         await Beginning(silo.Name);
         return await Task.Run(() =>
         {
-            ReliabilityRun run = GapStudy.Study.Run(new StudyOptions { Shard = new StudyShard(part, parts), Threads = 1 });
+            ReliabilityRun run = GapStudy.Study.Run(new StudyOptions { Part = new StudyPart(part, parts), Threads = 1 });
             using var text = new StringWriter();
             run.Write(text);
             return new PartAnswer(silo.Name, text.ToString());

@@ -5,7 +5,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Staging.Core.Studies;
 
-const int parts = 36, atOnce = 4, mostTries = 20;
+const int parts = 36, atOnce = 4, maxTries = 20;
 int primary = Member.FreePort();
 IHost first = await Member.Start("first", primary, primary);
 IHost second = await Member.Start("second", Member.FreePort(), primary);
@@ -59,7 +59,7 @@ async Task<PartAnswer> Ask(int part, CancellationToken stop)
         {
             return await grains.GetGrain<IPartGrain>(part).Run(part, parts);
         }
-        catch (Exception fault) when (attempt < mostTries && fault is OrleansException or TimeoutException)
+        catch (Exception fault) when (attempt < maxTries && fault is OrleansException or TimeoutException)
         {
             Interlocked.Increment(ref retries);
             await Task.Delay(TimeSpan.FromMilliseconds(500), stop);

@@ -6,7 +6,7 @@ namespace GapRows;
 /// <summary>What the builder is free to choose, source data untouched: joint, vents, length; and the one input on which most hangs.</summary>
 internal static class Choices
 {
-    private const double MostParticles = 0.6;
+    private const double MaxParticles = 0.6;
 
     public static IEnumerable<string> Table()
     {
@@ -19,8 +19,8 @@ internal static class Choices
                 yield return Row($"{length:F0} mm, {holes} x 6 mm", With(length, t => [Below(t, 6, holes)]), joints);
         }
 
-        GapProblem hot = Rows.OneHole(250, 6).With(d => d with { Closures = d.Closures with { ParticleEfficiency = MostParticles } });
-        yield return Row($"250 mm, 1 x 6 mm, particle efficiency {MostParticles:F1}", hot, joints);
+        GapProblem hot = Rows.OneHole(250, 6).With(d => d with { MixingAndHeat = d.MixingAndHeat with { ParticleEfficiency = MaxParticles } });
+        yield return Row($"250 mm, 1 x 6 mm, particle efficiency {MaxParticles:F1}", hot, joints);
     }
 
     private static string Row(string name, GapProblem problem, double[] joints) =>

@@ -21,7 +21,7 @@ internal static class Contact
 
     private static string Row(string name, JointTape tape)
     {
-        GapProblem[] problems = [.. Efficiencies.Select(e => DemoGap.AsBuilt.With(d => d with { Closures = d.Closures with { ParticleEfficiency = e } }).InContact(tape))];
+        GapProblem[] problems = [.. Efficiencies.Select(e => DemoGap.AsBuilt.With(d => d with { MixingAndHeat = d.MixingAndHeat with { ParticleEfficiency = e } }).InContact(tape))];
         GapRun any = problems[0].Solve();
         string At(GapEventKind kind) => any.TimeOf(kind) is { } t ? $"{t.Milliseconds:F2}" : "-";
         return $"| {name} | {At(GapEventKind.JointMoves)} | {At(GapEventKind.JointOpens)} | {string.Join(" | ", problems.Select(Light))} |";

@@ -40,13 +40,13 @@ internal static class Inputs
 
     private static GapProblem Grain(Func<UpperGrain, UpperGrain> change) => Nominal.With(d => d with { Grain = change(d.Grain) });
 
-    private static GapProblem Closures(Func<GapClosures, GapClosures> change) => Nominal.With(d => d with { Closures = change(d.Closures) });
+    private static GapProblem Closures(Func<MixingAndHeat, MixingAndHeat> change) => Nominal.With(d => d with { MixingAndHeat = change(d.MixingAndHeat) });
 
     private static PerfectGas Gas(double gramsPerMole, double gamma) =>
-        PerfectGas.FromMolarMass("varied", MolarMass.FromGramsPerMole(gramsPerMole), gamma, BlackPowderProducts.Nominal.Source);
+        PerfectGas.FromMolarMass("varied", MolarMass.FromGramsPerMole(gramsPerMole), gamma, BlackPowderProducts.Nominal.Provenance);
 
     private static string Row(Staging.Core.SourcedRange range, Func<double, GapProblem> at) =>
-        Row(range.Quantity, range.Nominal, range.Least, range.Greatest, range.Unit, at);
+        Row(range.Quantity, range.Nominal, range.Min, range.Max, range.Unit, at);
 
     private static string Row(string input, double nominal, double low, double high, string unit, Func<double, GapProblem> at) =>
         $"| {input} | {nominal:0.###} | {low:0.###} to {high:0.###}{(unit == "-" ? "" : " " + unit)} | {Words.InShort(at(low))} | {Words.InShort(at(high))} |";

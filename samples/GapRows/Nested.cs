@@ -1,5 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Sizing;
 using UnitsNet;
 using static GapRows.DemoGap;
 

@@ -1,6 +1,7 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Reviews;
+using Staging.Core.Sizing;
 
 namespace GapStagedFlight;
 
@@ -28,7 +29,7 @@ internal static class GapText
         double ignition = design.Grain.IgnitionTemperature.Kelvins, spare = run.PeakGrainSurface.Kelvins - ignition;
         sheet.Row("peak grain surface", run.PeakGrainSurface.Kelvins, "F0", "K", $"{Math.Abs(spare):F0} K {(spare < 0 ? "short of" : "above")} ignition at {ignition:F0} K");
         sheet.Row("cause", run.Outcome.Cause);
-        sheet.Row(run.Outcome.IsLit ? "what keeps the margin" : "what would help", run.Outcome.Cure);
+        sheet.Row(run.Outcome.IsLit ? "what keeps the margin" : "what would help", run.Outcome.Remedy);
     }
 
     private static void Vents(GapDesign design, VentAdvice advice, Sheet sheet)
@@ -45,7 +46,7 @@ internal static class GapText
         }
 
         foreach (VentWindow w in advice.Windows)
-            sheet.Row("vent area that lights", w.Least.SquareMillimeters, "F1", "mm2", $"to {w.Greatest.SquareMillimeters:F1} mm2{(w.ReachesScanEnd ? ", the most that fits" : "")}");
+            sheet.Row("vent area that lights", w.Min.SquareMillimeters, "F1", "mm2", $"to {w.Max.SquareMillimeters:F1} mm2{(w.ReachesScanEnd ? ", the most that fits" : "")}");
         string given = design.Vents.IsEmpty
             ? "closed"
             : string.Join(", ", design.Vents.Select(v => $"{v.Holes.Count} x {v.Holes.Diameter.Millimeters:F1} mm at station {v.Station.Millimeters:F0} mm"));

@@ -1,6 +1,7 @@
 using ScottPlot;
 using Staging.Core.Gaps;
 using Staging.Core.Reviews;
+using Staging.Core.Sizing;
 using UnitsNet;
 
 namespace GapStagedFlight;
@@ -25,10 +26,10 @@ internal static class RaceFigure
         double end = Course(plot, built, asBuilt: true);
         if (gap.Advice.Widest is { } window && !IsLeast(design, window))
         {
-            GapDesign least = design with { Vents = [gap.Advice.Layout.VentOf(design.Tube, window.Least)] };
-            GapRun closest = (built.Problem with { Design = least }).Solve(options: built.Options);
+            GapDesign min = design with { Vents = [gap.Advice.Layout.VentOf(design.Tube, window.Min)] };
+            GapRun closest = (built.Problem with { Design = min }).Solve(options: built.Options);
             end = Math.Max(end, Course(plot, closest, asBuilt: false));
-            plot.Note($"dotted: with {window.Least.SquareMillimeters:F0} mm\u00b2 of vents,\nthe least that light", end, cold + 0.35 * rise, Style.Grey, Alignment.LowerRight);
+            plot.Note($"dotted: with {window.Min.SquareMillimeters:F0} mm\u00b2 of vents,\nthe least that light", end, cold + 0.35 * rise, Style.Grey, Alignment.LowerRight);
         }
 
         plot.Level(cold + rise, $"finish: grain lit at {cold + rise:F0} K, joint open at {engagement:F0} mm", 0, Alignment.LowerLeft, Style.Grey);
@@ -38,7 +39,7 @@ internal static class RaceFigure
         return plot;
     }
 
-    private static bool IsLeast(GapDesign design, VentWindow window) => design.TotalVentArea / window.Least is > 0.95 and < 1.05;
+    private static bool IsLeast(GapDesign design, VentWindow window) => design.TotalVentArea / window.Min is > 0.95 and < 1.05;
 
     private static string Verdict(GapRun run) => run.Outcome.Match(
         lit => lit.MarginToSeparation is { } margin

@@ -7,6 +7,7 @@ using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
+using Staging.Core.Sizing;
 using Staging.Core.Studies;
 using UnitsNet;
 

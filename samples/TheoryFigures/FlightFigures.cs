@@ -48,7 +48,7 @@ internal static class FlightFigures
             [
                 (FailureKind.UnlitAndJoined, "sustainer cold, joined", 1, 11.6, 105),
                 (FailureKind.LitLate, "lit one second late", 2, 22, 570),
-                (FailureKind.NothingEjected, "nothing ejected", 3, 20.4, 220),
+                (FailureKind.EjectionFailure, "nothing ejected", 3, 20.4, 220),
             ])
         {
             BodyFlight body = Run.FailureCases.Single(b => b.Kind == kind).Bodies[0];
@@ -107,7 +107,7 @@ internal static class FlightFigures
 
     private static FlightPlan MakePlan()
     {
-        ThrustCurve curve = ThrustCurve.FromColumns([0, 0.05, 0.15, 0.25, 0.8, 0.85], [0, 6, 20, 9, 8, 0]);
+        ThrustHistory curve = ThrustHistory.FromColumns([0, 0.05, 0.15, 0.25, 0.8, 0.85], [0, 6, 20, 9, 8, 0]);
         var invented = new Provenance { Source = "Invented for this figure", How = Evidence.Invented };
         Motor Of(MotorForwardEnd end) => new()
         {
@@ -160,7 +160,7 @@ internal static class FlightFigures
         Span = Mm(span),
         Sweep = Mm(sweep),
         Thickness = Mm(1.6),
-        Edge = FinEdge.Rounded,
+        EdgeProfile = FinEdgeProfile.RoundNosed,
         Station = Mm(station),
         BodyDiameter = Mm(24.8),
     };

@@ -1,6 +1,7 @@
 using ScottPlot;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Sizing;
 using UnitsNet;
 
 namespace TheoryFigures;
@@ -8,7 +9,7 @@ namespace TheoryFigures;
 /// <summary>The two lumped models beside each other, and what an open side costs: the invented starting gap, its joint held.</summary>
 internal static class GapFigures
 {
-    private static readonly GapModel[] Models = [new GapModel.Displacement(), new GapModel.Stirred()];
+    private static readonly GapModel[] Models = [new GapModel.TwoZone(), new GapModel.WellStirred()];
     private static readonly double[] Lengths = [25, 40, 60, 90, 120, 160, 200, 250, 320, 400, 500, 600, 750, 900];
     private static readonly VentLayout Layout = new() { HoleCount = 4, WallThickness = Length.FromMillimeters(0.5), Land = Length.FromMillimeters(1), Drills = DrillSeries.MetricTenths };
 
@@ -37,7 +38,7 @@ internal static class GapFigures
                 (double X, double Y)[] points = [.. Lengths.Select(l => (X: l, Y: what(Held(l, area).Solve(model)))).Where(p => double.IsFinite(p.Y))];
                 ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(points.Select(p => p.X).ToArray(), points.Select(p => p.Y).ToArray(), Sheet.Colours[colour]);
                 line.LineWidth = 3;
-                line.LinePattern = model is GapModel.Stirred ? LinePattern.Dashed : LinePattern.Solid;
+                line.LinePattern = model is GapModel.WellStirred ? LinePattern.Dashed : LinePattern.Solid;
             }
         }
 
@@ -75,7 +76,7 @@ internal static class GapFigures
                 Tube = tube,
                 Vents = [Layout.VentOf(tube, Area.FromSquareMillimeters(area_mm2))],
                 Joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(2000), SlidingForce = Force.FromNewtons(2000) },
-                Closures = start.Design.Closures with { FreeJetCoreInBores = core },
+                MixingAndHeat = start.Design.MixingAndHeat with { FreeJetCoreInBores = core },
             },
         };
     }

@@ -60,7 +60,7 @@ internal static class ModelMap
                 GapProblem gap = Gap(length, 4);
                 BurnThroughSource slow = StartingGaps.Booster with { OpeningTime = Duration.FromMilliseconds(opening) };
                 gap = gap with { Design = gap.Design with { Source = slow } };
-                GapRun displaced = gap.Solve(), resolved = gap.Solve(new GapModel.Resolved { Cells = Cells });
+                GapRun displaced = gap.Solve(), resolved = gap.Solve(new GapModel.OneDimensional { Cells = Cells });
                 yield return FormattableString.Invariant(
                     $"| {length} | 4 | {opening} | {Peaks(displaced)} | {Peaks(resolved)} | {100 * (resolved.PeakGaugePressure / displaced.PeakGaugePressure - 1):F1} % |");
             }
@@ -102,10 +102,10 @@ internal static class ModelMap
     private static Spot Of(double length, double area)
     {
         GapProblem gap = Gap(length, area);
-        GapClosures without = gap.Design.Closures with { FrontThicknessInBores = ThinFront, DeadEndExchange = 0 };
-        GapProblem still = gap with { Design = gap.Design with { Closures = without } };
-        var resolved = new GapModel.Resolved { Cells = Cells };
-        return new Spot(length, area, gap.Solve(), gap.Solve(new GapModel.Stirred()), gap.Solve(resolved), still.Solve(), still.Solve(resolved));
+        MixingAndHeat without = gap.Design.MixingAndHeat with { FrontThicknessInBores = ThinFront, DeadEndExchange = 0 };
+        GapProblem still = gap with { Design = gap.Design with { MixingAndHeat = without } };
+        var resolved = new GapModel.OneDimensional { Cells = Cells };
+        return new Spot(length, area, gap.Solve(), gap.Solve(new GapModel.WellStirred()), gap.Solve(resolved), still.Solve(), still.Solve(resolved));
     }
 
     private static VentHoles Holes(double area) => new()

@@ -13,19 +13,19 @@ internal static class Refinement
         yield return "| | steps | peak [kPa gauge] | front at 3 ms [mm] | front at last vent [ms] | products at nozzle [ms] | lit [ms] | grain at most [K] |";
         yield return "|---|---|---|---|---|---|---|---|";
         foreach (double tolerance in (double[])[1e-3, 1e-4, 1e-6, 1e-8, 1e-10])
-            yield return Row($"displacement, tolerance {Power(tolerance)}", new GapModel.Displacement(), tolerance);
+            yield return Row($"displacement, tolerance {Power(tolerance)}", new GapModel.TwoZone(), tolerance);
         foreach (double tolerance in (double[])[1e-4, 1e-6, 1e-8])
-            yield return Row($"stirred, tolerance {Power(tolerance)}", new GapModel.Stirred(), tolerance);
+            yield return Row($"stirred, tolerance {Power(tolerance)}", new GapModel.WellStirred(), tolerance);
         foreach (int cells in (int[])[50, 100, 200, 400, 800])
-            yield return Row($"resolved, {cells} cells", new GapModel.Resolved { Cells = cells }, 1e-6);
-        yield return Row("resolved, 400 cells, Courant number 0.4", new GapModel.Resolved { Cells = 400, CourantNumber = 0.4 }, 1e-6);
+            yield return Row($"resolved, {cells} cells", new GapModel.OneDimensional { Cells = cells }, 1e-6);
+        yield return Row("resolved, 400 cells, Courant number 0.4", new GapModel.OneDimensional { Cells = 400, CourantNumber = 0.4 }, 1e-6);
     }
 
     private static string Power(double tolerance) => FormattableString.Invariant($"1e{Math.Log10(tolerance):F0}");
 
     private static string Row(string name, GapModel model, double tolerance)
     {
-        GapRun run = Case().Solve(model, SolverOptions.Default with { RelativeTolerance = tolerance, MostSteps = 10_000_000 });
+        GapRun run = Case().Solve(model, SolverOptions.Default with { RelativeTolerance = tolerance, MaxSteps = 10_000_000 });
         string At(GapEventKind kind) => run.TimeOf(kind) is { } t ? FormattableString.Invariant($"{t.Milliseconds:F4}") : "-";
         return FormattableString.Invariant(
             $"| {name} | {run.Statistics.AcceptedSteps} | {run.PeakGaugePressure.Kilopascals:F3} | {run.At(Duration.FromMilliseconds(3)).Front.Millimeters:F2} | {At(GapEventKind.FrontAtLastVent)} | {At(GapEventKind.ProductsAtNozzle)} | {At(GapEventKind.Lit)} | {run.PeakGrainSurface.Kelvins:F2} |");

@@ -2,7 +2,7 @@ using ScottPlot;
 using ScottPlot.Plottables;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
-using Staging.Core.Gaps.Resolved;
+using Staging.Core.Gaps.OneDimensional;
 using Staging.Core.Gases;
 using UnitsNet;
 
@@ -74,7 +74,7 @@ internal static class ResolvedFigures
                 Joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) },
             },
         };
-        return gap.Solve(new GapModel.Resolved
+        return gap.Solve(new GapModel.OneDimensional
         {
             ProfileTimes = [.. new[] { 0.6, 1.0, 1.4, 3, 5, 8 }.Select(t => Duration.FromMilliseconds(t))],
         });

@@ -6,6 +6,7 @@ using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
+using Staging.Core.Sizing;
 using Staging.Core.Studies;
 using UnitsNet;
 using VentWindowMap;
@@ -39,7 +40,7 @@ Length built = inFlight.Problem.Design.Tube.Length;
 WindowResult vents = inFlight.VentWindow(built, areas);
 WindowResult sureVents = (inFlight with { Uncertain = assured.Uncertain, Asked = assured.Asked }).VentWindow(built, areas);
 WindowResult longest = inFlight.LongestGap(Area.FromSquareMillimeters(113), Axis.Even("gap", "mm", 40, 340, 6));
-WindowResult hold = inFlight.LeastRetention(built, Area.FromSquareMillimeters(28), Axis.Even("breakaway", "N", 5, 60, 12));
+WindowResult hold = inFlight.MinRetention(built, Area.FromSquareMillimeters(28), Axis.Even("breakaway", "N", 5, 60, 12));
 #endregion
 (string Question, WindowResult Answer)[] asked =
 [

@@ -12,13 +12,13 @@ public sealed record SourcedRange
     public required string Unit { get; init => field = Guard.NotBlank(value); }
 
     /// <summary>Least value that can be defended, in [Unit].</summary>
-    public required double Least { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
+    public required double Min { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
 
     /// <summary>The starting value, in [Unit].</summary>
     public required double Nominal { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
 
     /// <summary>Greatest value that can be defended, in [Unit].</summary>
-    public required double Greatest { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
+    public required double Max { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
 
     /// <summary>Where the starting value comes from.</summary>
     public required Provenance NominalSource { get; init => field = Guard.NotNull(value); }
@@ -29,10 +29,10 @@ public sealed record SourcedRange
     /// <summary>Whether a value lies inside the range, ends included.</summary>
     /// <param name="value">A value in [Unit].</param>
     /// <returns>True inside.</returns>
-    public bool Holds(double value) => value >= Least && value <= Greatest;
+    public bool Holds(double value) => value >= Min && value <= Max;
 
     /// <summary>Value and range on one line.</summary>
     /// <returns>For example <c>gas mass fraction 0.65 (0.4 to 0.7) -</c>.</returns>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{Quantity} {Nominal:G6} ({Least:G6} to {Greatest:G6}) {Unit}");
+        string.Create(CultureInfo.InvariantCulture, $"{Quantity} {Nominal:G6} ({Min:G6} to {Max:G6}) {Unit}");
 }

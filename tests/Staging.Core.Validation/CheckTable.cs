@@ -32,7 +32,7 @@ public sealed class CheckTable : IDisposable
             text.Append(CultureInfo.InvariantCulture, $"\n## {floor.Key}: {floor.Count()} checks\n\n");
             text.Append("| quantity | unit | expected | ours | deviation | allowed | source | how |\n|---|---|---|---|---|---|---|---|\n");
             foreach (OutsideCheck c in floor.OrderBy(c => c.Quantity, StringComparer.Ordinal))
-                text.Append(CultureInfo.InvariantCulture, $"| {Cell(c.Quantity)} | {Cell(c.Unit)} | {c.Expected:G9} | {c.Ours:G9} | {Small(c)} | {c.Within.Absolute(c.Expected):0.0e0} | {Cell(Cite(c.Source))} | {How(c.Source.How)} |\n");
+                text.Append(CultureInfo.InvariantCulture, $"| {Cell(c.Quantity)} | {Cell(c.Unit)} | {c.Expected:G9} | {c.Ours:G9} | {Small(c)} | {c.Within.Absolute(c.Expected):0.0e0} | {Cell(Cite(c.Provenance))} | {How(c.Provenance.How)} |\n");
         }
 
         return text.ToString();

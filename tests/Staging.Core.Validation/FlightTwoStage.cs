@@ -17,11 +17,11 @@ internal static class FlightTwoStage
         [0, 0.30, 0.60, 0.80, 0.90, 0.95, 1.00, 1.05, 1.10, 1.30, 1.60, 2.50],
         [0.42, 0.40, 0.41, 0.45, 0.52, 0.60, 0.70, 0.76, 0.78, 0.74, 0.66, 0.55]);
 
-    public static ThrustCurve BoosterCurve { get; } = ThrustCurve.FromColumns(
+    public static ThrustHistory BoosterCurve { get; } = ThrustHistory.FromColumns(
         [0.00, 0.02, 0.05, 0.09, 0.13, 0.17, 0.22, 0.28, 0.36, 0.46, 0.58, 0.70, 0.80, 0.85],
         [0.0, 2.5, 8.0, 17.0, 24.0, 21.0, 14.0, 9.5, 9.2, 8.5, 8.3, 8.1, 6.5, 0.0]);
 
-    public static ThrustCurve SustainerCurve { get; } = ThrustCurve.FromColumns(
+    public static ThrustHistory SustainerCurve { get; } = ThrustHistory.FromColumns(
         [0.00, 0.03, 0.08, 0.14, 0.20, 0.27, 0.36, 0.48, 0.66, 0.90, 1.15, 1.40, 1.62, 1.70],
         [0.0, 3.0, 9.0, 14.5, 12.0, 8.0, 6.0, 5.6, 5.65, 5.4, 5.4, 5.3, 4.8, 0.0]);
 
@@ -67,7 +67,7 @@ internal static class FlightTwoStage
         Site = new LaunchSite { Atmosphere = StandardAtmosphere.Us1976, Elevation = Length.FromMeters(0), Wind = Speed.FromMetersPerSecond(3) },
     };
 
-    private static Motor Motor(string name, ThrustCurve curve, double propellant, double loaded, MotorForwardEnd end) => new()
+    private static Motor Motor(string name, ThrustHistory curve, double propellant, double loaded, MotorForwardEnd end) => new()
     {
         Name = name,
         Thrust = curve,

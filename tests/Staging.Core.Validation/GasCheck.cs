@@ -20,6 +20,6 @@ internal static class GasCheck
         Expected = expected,
         Ours = ours,
         Within = within,
-        Source = source,
+        Provenance = source,
     }.Verify();
 }

@@ -18,7 +18,7 @@ public sealed record OutsideCheck
     public required Tolerance Within { get; init; }
 
     /// <summary>Source and how the expected value was got from it.</summary>
-    public required Provenance Source { get; init; }
+    public required Provenance Provenance { get; init; }
 
     public double Deviation => Math.Abs(Ours - Expected);
 

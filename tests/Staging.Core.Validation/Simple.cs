@@ -69,7 +69,7 @@ internal static class Simple
             Motor = new Motor
             {
                 Name = name + " motor",
-                Thrust = ThrustCurve.FromColumns([0, time], [thrust, thrust]),
+                Thrust = ThrustHistory.FromColumns([0, time], [thrust, thrust]),
                 PropellantMass = Mass.FromKilograms(propellant),
                 LoadedMass = Mass.FromKilograms(propellant),
                 ForwardEnd = new MotorForwardEnd.BurnsThrough(),

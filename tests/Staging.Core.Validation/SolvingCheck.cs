@@ -11,6 +11,6 @@ internal static class SolvingCheck
         Expected = expected,
         Ours = ours,
         Within = within,
-        Source = source,
+        Provenance = source,
     }.Verify();
 }

@@ -106,6 +106,6 @@ internal sealed class TwoVesselGap
         ScaledAbsoluteTolerance = tolerance,
         EventScanParts = 1,
         EventTimeTolerance = Duration.FromSeconds(1e-12),
-        MostSteps = 100_000_000,
+        MaxSteps = 100_000_000,
     };
 }

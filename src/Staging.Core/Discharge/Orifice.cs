@@ -32,8 +32,8 @@ public static class Orifice
         ArgumentNullException.ThrowIfNull(holes);
         ArgumentNullException.ThrowIfNull(law);
         var size = new OrificeSize(holes);
-        OrificeSide sideOne = Lower(one);
-        OrificeSide sideTwo = Lower(two);
+        OrificeSide sideOne = ToSi(one);
+        OrificeSide sideTwo = ToSi(two);
         bool forward = sideOne.P >= sideTwo.P;
         OrificeConditions at = forward
             ? OrificeKernel.Conditions(size, sideOne, sideTwo.P)
@@ -64,13 +64,13 @@ public static class Orifice
     /// <param name="holes">The holes between them.</param>
     /// <param name="law">How much they pass.</param>
     /// <returns>Flow and slopes at fixed temperatures; at equal pressures the slopes of the gas of side one.</returns>
-    public static OrificeSlopes Slopes(GasState one, GasState two, VentHoles holes, IDifferentiableDischargeLaw law)
+    public static OrificeDerivatives Slopes(GasState one, GasState two, VentHoles holes, IDifferentiableDischargeLaw law)
     {
         ArgumentNullException.ThrowIfNull(one);
         ArgumentNullException.ThrowIfNull(two);
         ArgumentNullException.ThrowIfNull(holes);
         ArgumentNullException.ThrowIfNull(law);
-        return OrificeKernel.SignedSlopes(law, new OrificeSize(holes), Lower(one), Lower(two));
+        return OrificeKernel.SignedSlopes(law, new OrificeSize(holes), ToSi(one), ToSi(two));
     }
 
     /// <summary>In what way a case lies outside a range.</summary>
@@ -84,17 +84,17 @@ public static class Orifice
         Guard.In(conditions.PressureRatio, 0, 1, property: nameof(conditions.PressureRatio));
         Guard.In(conditions.ThicknessToDiameter, 0, double.MaxValue, property: nameof(conditions.ThicknessToDiameter));
         DischargeNotes notes = DischargeNotes.None;
-        if (conditions.PressureRatio < range.LeastPressureRatio)
+        if (conditions.PressureRatio < range.MinPressureRatio)
             notes |= DischargeNotes.PressureRatioBelowRange;
-        if (conditions.ThicknessToDiameter < range.LeastThicknessToDiameter)
+        if (conditions.ThicknessToDiameter < range.MinThicknessToDiameter)
             notes |= DischargeNotes.WallThinnerThanRange;
-        if (conditions.ThicknessToDiameter > range.MostThicknessToDiameter)
+        if (conditions.ThicknessToDiameter > range.MaxThicknessToDiameter)
             notes |= DischargeNotes.WallThickerThanRange;
         return notes;
     }
 
     /// <summary>A gas state as plain SI numbers.</summary>
-    internal static OrificeSide Lower(GasState state) =>
+    internal static OrificeSide ToSi(GasState state) =>
         new(state.Pressure.Pascals, state.Temperature.Kelvins, state.Gas.Constants);
 
     // Energy equation, u^2/2 = cp (T0 - T) with T/T0 = r^((gamma-1)/gamma); NACA Report 1135.

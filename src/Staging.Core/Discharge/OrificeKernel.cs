@@ -46,13 +46,13 @@ internal static class OrificeKernel
     }
 
     /// <summary>Signed mass flow with its derivatives by the two pressures [kg/s, kg/(s Pa)], at fixed temperatures.</summary>
-    public static OrificeSlopes SignedSlopes(IDifferentiableDischargeLaw law, in OrificeSize size, in OrificeSide one, in OrificeSide two)
+    public static OrificeDerivatives SignedSlopes(IDifferentiableDischargeLaw law, in OrificeSize size, in OrificeSide one, in OrificeSide two)
     {
         bool forward = one.P >= two.P;
-        FluxSlopes s = law.SlopesAt(forward ? Conditions(size, one, two.P) : Conditions(size, two, one.P));
+        FluxDerivatives s = law.SlopesAt(forward ? Conditions(size, one, two.P) : Conditions(size, two, one.P));
         return forward
-            ? new OrificeSlopes(size.Area * s.MassFlux_kg_per_m2s, size.Area * s.ByUpstreamPressure_s_per_m, size.Area * s.ByDownstreamPressure_s_per_m)
-            : new OrificeSlopes(-size.Area * s.MassFlux_kg_per_m2s, -size.Area * s.ByDownstreamPressure_s_per_m, -size.Area * s.ByUpstreamPressure_s_per_m);
+            ? new OrificeDerivatives(size.Area * s.MassFlux_kg_per_m2s, size.Area * s.ByUpstreamPressure_s_per_m, size.Area * s.ByDownstreamPressure_s_per_m)
+            : new OrificeDerivatives(-size.Area * s.MassFlux_kg_per_m2s, -size.Area * s.ByDownstreamPressure_s_per_m, -size.Area * s.ByUpstreamPressure_s_per_m);
     }
 
     /// <summary>What the law sees from the side of the higher pressure.</summary>

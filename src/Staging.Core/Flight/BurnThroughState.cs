@@ -47,6 +47,6 @@ public sealed record BurnThroughState
     /// <summary>Drag on what is behind the joint [N]: the rest of the drag of the stack; the lower end.</summary>
     public required Force DragBehind { get; init; }
 
-    /// <summary>Thrust the booster still has [N]; zero where burn-through is the end of its thrust curve.</summary>
+    /// <summary>Thrust the booster still has [N]; zero where burn-through is the end of its thrust history.</summary>
     public required Force ThrustBehind { get; init; }
 }

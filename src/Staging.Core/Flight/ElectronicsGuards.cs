@@ -10,15 +10,15 @@ public sealed record ElectronicsGuards
 
     /// <summary>Least speed along the flight direction [m/s], 0 to 5000 m/s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Speed? LeastSpeed { get; init => field = value is { } v ? Guard.In(v, 0, 5000) : null; }
+    public Speed? MinSpeed { get; init => field = value is { } v ? Guard.In(v, 0, 5000) : null; }
 
     /// <summary>Least height above the site [m], 0 to 200 km.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length? LeastHeight { get; init => field = value is { } h ? Guard.In(h, 0, 200_000) : null; }
+    public Length? MinHeight { get; init => field = value is { } h ? Guard.In(h, 0, 200_000) : null; }
 
     /// <summary>Greatest height above the site [m], 0 to 200 km.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length? GreatestHeight { get; init => field = value is { } h ? Guard.In(h, 0, 200_000) : null; }
+    public Length? MaxHeight { get; init => field = value is { } h ? Guard.In(h, 0, 200_000) : null; }
 
     /// <summary>Earliest time from lift-off [s], 0 to 1000 s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -33,5 +33,5 @@ public sealed record ElectronicsGuards
     /// proxy: the path angle of a gravity turn at the speeds of this flight, started at the guide's elevation (see flight.md).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Angle? GreatestTilt { get; init => field = value is { } a ? Guard.In(a, 0, 90) : null; }
+    public Angle? MaxTilt { get; init => field = value is { } a ? Guard.In(a, 0, 90) : null; }
 }

@@ -60,7 +60,7 @@ internal static class FlightPlanCheck
         if (stage.Motor.ForwardEnd is MotorForwardEnd.BurnsThrough { After: { } after } && after > stage.Motor.Thrust.BurnTime)
         {
             findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT014", $"Stages[{i}].Motor.ForwardEnd", Text(
-                $"Burn-through comes {after.Seconds:G6} s after ignition, the thrust curve ends at {stage.Motor.Thrust.BurnTime.Seconds:G6} s; the end of the curve is taken.")));
+                $"Burn-through comes {after.Seconds:G6} s after ignition, the thrust history ends at {stage.Motor.Thrust.BurnTime.Seconds:G6} s; the end of the curve is taken.")));
         }
 
         if (!(stage.BurntMass.Kilograms > 0))

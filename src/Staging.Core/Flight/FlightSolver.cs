@@ -24,36 +24,36 @@ public static class FlightSolver
         ArgumentNullException.ThrowIfNull(plan);
         options ??= FlightOptions.Default;
         InvalidModelException.ThrowOnError(plan.Check());
-        LoweredPlan lowered = FlightLowering.Lower(plan);
-        var flier = new Flier(lowered, options, cancellationToken);
-        ImmutableArray<BodyFlight> bodies = Lift(plan, lowered, flier.FlyNominal());
+        PlanParameters lowered = FlightToSi.ToSi(plan);
+        var flier = new FlightSimulation(lowered, options, cancellationToken);
+        ImmutableArray<BodyFlight> bodies = FromSi(plan, lowered, flier.FlyNominal());
         ImmutableArray<FailureCase> failureCases = FlyFailures(plan, lowered, options, flier, bodies, progress);
         return new FlightRun(plan, options, bodies, [.. flier.Stagings.Select(s => StagingReport.From(plan, s))], failureCases, flier.Statistics);
     }
 
     private static ImmutableArray<FailureCase> FlyFailures(
-        FlightPlan plan, LoweredPlan lowered, FlightOptions options, Flier flier, ImmutableArray<BodyFlight> nominal, IProgress<SolveProgress>? progress)
+        FlightPlan plan, PlanParameters lowered, FlightOptions options, FlightSimulation flier, ImmutableArray<BodyFlight> nominal, IProgress<SolveProgress>? progress)
     {
-        var orders = new List<(FlyingBody Start, FailureOrder Order)>();
+        var orders = new List<(BodyState Start, FailureScenario Order)>();
         if (options.Scope == FlightScope.Everything)
         {
-            foreach (StagingLog staging in flier.Stagings)
+            foreach (StagingRecorder staging in flier.Stagings)
             {
-                orders.Add((staging.Start, new FailureOrder(staging.Stage, FailureKind.UnlitAndJoined, 0)));
-                orders.Add((staging.Start, new FailureOrder(staging.Stage, FailureKind.UnlitAndParted, 0)));
+                orders.Add((staging.Start, new FailureScenario(staging.Stage, FailureKind.UnlitAndJoined, 0)));
+                orders.Add((staging.Start, new FailureScenario(staging.Stage, FailureKind.UnlitAndParted, 0)));
                 if (options.LateIgnition is { } late && staging.Lit)
-                    orders.Add((staging.Start, new FailureOrder(staging.Stage, FailureKind.LitLate, late.Seconds)));
+                    orders.Add((staging.Start, new FailureScenario(staging.Stage, FailureKind.LitLate, late.Seconds)));
             }
 
             if (flier.BeforeRelease is { } before)
-                orders.Add((before, new FailureOrder(plan.Stages.Length - 1, FailureKind.NothingEjected, 0)));
+                orders.Add((before, new FailureScenario(plan.Stages.Length - 1, FailureKind.EjectionFailure, 0)));
         }
 
         var failureCases = ImmutableArray.CreateBuilder<FailureCase>(orders.Count);
         Report(progress, nominal, 1, 1 + orders.Count);
-        foreach ((FlyingBody start, FailureOrder order) in orders)
+        foreach ((BodyState start, FailureScenario order) in orders)
         {
-            ImmutableArray<BodyFlight> bodies = Lift(plan, lowered, flier.FlyFailure(start, order));
+            ImmutableArray<BodyFlight> bodies = FromSi(plan, lowered, flier.FlyFailure(start, order));
             failureCases.Add(new FailureCase(plan.Stages[order.Stage].Name, order.Kind, bodies));
             Report(progress, bodies, 1 + failureCases.Count, 1 + orders.Count);
         }
@@ -61,10 +61,10 @@ public static class FlightSolver
         return failureCases.MoveToImmutable();
     }
 
-    private static ImmutableArray<BodyFlight> Lift(FlightPlan plan, LoweredPlan lowered, List<BodyLog> logs)
+    private static ImmutableArray<BodyFlight> FromSi(FlightPlan plan, PlanParameters lowered, List<BodyRecorder> logs)
     {
         var bodies = ImmutableArray.CreateBuilder<BodyFlight>(logs.Count);
-        foreach (BodyLog log in logs)
+        foreach (BodyRecorder log in logs)
             bodies.Add(new BodyFlight(plan, lowered, log));
         return bodies.MoveToImmutable();
     }

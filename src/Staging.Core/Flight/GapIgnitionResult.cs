@@ -22,7 +22,7 @@ public abstract record GapIgnitionResult
     /// <summary>The upper motor lights.</summary>
     public sealed record Lit : GapIgnitionResult
     {
-        /// <summary>Time from burn-through to the start of the upper thrust curve [s], 0 to 10 s.</summary>
+        /// <summary>Time from burn-through to the start of the upper thrust history [s], 0 to 10 s.</summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public required Duration IgnitionLag { get; init => field = Guard.In(value, 0, 10); }
 

@@ -24,7 +24,7 @@ public abstract record StageIgnition
         _ => byElectronics((ByElectronics)this),
     };
 
-    /// <summary>The launch igniter: thrust curves start at time zero. For the lowest stage, and only for it.</summary>
+    /// <summary>The launch igniter: thrust histories start at time zero. For the lowest stage, and only for it.</summary>
     public sealed record AtLaunch : StageIgnition;
 
     /// <summary>Motor on motor: the burn-through gas goes straight into the upper nozzle. Success is assumed; the unlit case is computed anyway.</summary>
@@ -52,7 +52,7 @@ public abstract record StageIgnition
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public required Duration Timer { get; init => field = Guard.In(value, 0, 1000); }
 
-        /// <summary>Time from the igniter's current to the start of the thrust curve [s], 0 to 10 s.</summary>
+        /// <summary>Time from the igniter's current to the start of the thrust history [s], 0 to 10 s.</summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public required Duration IgniterLag { get; init => field = Guard.In(value, 0, 10); }
 

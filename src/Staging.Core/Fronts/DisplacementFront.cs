@@ -15,7 +15,7 @@ namespace Staging.Core.Fronts;
 /// </remarks>
 public sealed record DisplacementFront
 {
-    private const double LongestTime_s = 100, GreatestStation_m = 100;
+    private const double LongestTime_s = 100, MaxStation_m = 100;
 
     /// <summary>The duct.</summary>
     public required FrontPath Path { get; init => field = Guard.NotNull(value); }
@@ -74,7 +74,7 @@ public sealed record DisplacementFront
     /// <returns>Time since the stream began.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration ArrivalAt(Length station) =>
-        Duration.FromSeconds(Parcel.AgeOfIntegral(Guard.In(station, 0, GreatestStation_m, nameof(station)).Meters / LengthRate));
+        Duration.FromSeconds(Parcel.AgeOfIntegral(Guard.In(station, 0, MaxStation_m, nameof(station)).Meters / LengthRate));
 
     /// <summary>Temperature at which the first products arrive at a station, Tw + (T0 - Tw) exp(-h pi D x/(mdot cp)).</summary>
     /// <param name="station">Distance from the start of the duct [m], 0 to 100.</param>
@@ -82,7 +82,7 @@ public sealed record DisplacementFront
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Temperature ArrivalTemperatureAt(Length station)
     {
-        double x = Guard.In(station, 0, GreatestStation_m, nameof(station)).Meters;
+        double x = Guard.In(station, 0, MaxStation_m, nameof(station)).Meters;
         double h = Path.WallHeatTransfer.WattsPerSquareMeterKelvin, Tw = Path.WallTemperature.Kelvins;
         double transferUnits = h * Math.PI * Path.Bore.Meters * x / (MassFlow.KilogramsPerSecond * Products.Constants.Cp);
         return Temperature.FromKelvins(Tw + (SourceTemperature.Kelvins - Tw) * Math.Exp(-transferUnits));

@@ -29,7 +29,7 @@ public sealed record FrontMixing
     public required double FrictionFactor { get; init => field = Guard.In(value, 0.005, 0.2); }
 
     /// <summary>Where the friction factor comes from.</summary>
-    public required Provenance Source { get; init => field = Guard.NotNull(value); }
+    public required Provenance Provenance { get; init => field = Guard.NotNull(value); }
 
     /// <summary>
     /// Friction factor 0.03, judged: a smooth tube has 0.026 at a Reynolds number of 20000 (cold air at 20 m/s in 18 mm) and 0.040 at 4000
@@ -38,7 +38,7 @@ public sealed record FrontMixing
     public static FrontMixing Judged { get; } = new()
     {
         FrictionFactor = 0.03,
-        Source = new Provenance
+        Provenance = new Provenance
         {
             Source = "Engineering judgement between 0.026 (air) and 0.040 (products) of a smooth tube by the law of Blasius (1913)",
             How = Evidence.Judgement,

@@ -39,10 +39,10 @@ public sealed record HistoryFront
     /// <returns>A warning <c>FRO001</c> when the speed at the greatest flow passes 0.3 of the speed of sound in the air ahead.</returns>
     public ImmutableArray<ModelFinding> Check()
     {
-        double greatest = 0;
+        double max = 0;
         foreach (double m in History.MassFlow_kgs.Span)
-            greatest = Math.Max(greatest, m);
-        return FrontChecks.Speed(Path.Air, LengthOfKelvinKilogram * greatest * SourceTemperature.Kelvins, nameof(History));
+            max = Math.Max(max, m);
+        return FrontChecks.Speed(Path.Air, LengthOfKelvinKilogram * max * SourceTemperature.Kelvins, nameof(History));
     }
 
     /// <summary>Station of the front.</summary>

@@ -6,7 +6,7 @@ namespace Staging.Core.Fronts;
 /// <remarks>Immutable; may be read from any thread. Made by <see cref="FromColumns"/>, which checks both columns together.</remarks>
 public sealed record MassFlowHistory
 {
-    private const double GreatestTime_s = 100, GreatestFlow_kgs = 100;
+    private const double MaxTime_s = 100, MaxFlow_kgs = 100;
 
     private readonly double[] time;
     private readonly double[] flow;
@@ -50,10 +50,10 @@ public sealed record MassFlowHistory
         double most = 0;
         for (int i = 0; i < time_s.Length; i++)
         {
-            Guard.In(time_s[i], 0, GreatestTime_s, "s", $"{nameof(time_s)}[{i}]");
-            most = Math.Max(most, Guard.In(massFlow_kgs[i], 0, GreatestFlow_kgs, "kg/s", $"{nameof(massFlow_kgs)}[{i}]"));
+            Guard.In(time_s[i], 0, MaxTime_s, "s", $"{nameof(time_s)}[{i}]");
+            most = Math.Max(most, Guard.In(massFlow_kgs[i], 0, MaxFlow_kgs, "kg/s", $"{nameof(massFlow_kgs)}[{i}]"));
             if (i > 0 && time_s[i] <= time_s[i - 1])
-                Guard.Above(time_s[i], time_s[i - 1], GreatestTime_s, "s", $"{nameof(time_s)}[{i}]");
+                Guard.Above(time_s[i], time_s[i - 1], MaxTime_s, "s", $"{nameof(time_s)}[{i}]");
         }
 
         if (most == 0)

@@ -12,7 +12,7 @@ namespace Staging.Core.Fronts;
 /// </remarks>
 public static class ParcelCooling
 {
-    private const double LeastTemperature_K = 200, GreatestTemperature_K = 4000;
+    private const double MinTemperature_K = 200, MaxTemperature_K = 4000;
 
     /// <summary>Temperature of a parcel at an age.</summary>
     /// <param name="path">The duct.</param>
@@ -45,7 +45,7 @@ public static class ParcelCooling
     {
         Cooling cooling = Of(path, gas, start);
         double wall = path.WallTemperature.Kelvins;
-        double T = Guard.Above(end.Kelvins, wall, Guard.Above(start.Kelvins, wall, GreatestTemperature_K, "K", nameof(start)), "K", nameof(end));
+        double T = Guard.Above(end.Kelvins, wall, Guard.Above(start.Kelvins, wall, MaxTemperature_K, "K", nameof(start)), "K", nameof(end));
         return cooling.Kappa > 0 ? Duration.FromSeconds(cooling.AgeAt(T)) : null;
     }
 
@@ -53,6 +53,6 @@ public static class ParcelCooling
     {
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(gas);
-        return path.CoolingOf(gas.Constants, Guard.In(start, LeastTemperature_K, GreatestTemperature_K, nameof(start)).Kelvins);
+        return path.CoolingOf(gas.Constants, Guard.In(start, MinTemperature_K, MaxTemperature_K, nameof(start)).Kelvins);
     }
 }

@@ -14,7 +14,7 @@ namespace Staging.Core.Fronts;
 /// </remarks>
 public sealed record ShockTubeFront
 {
-    private const double GreatestStation_m = 100;
+    private const double MaxStation_m = 100;
 
     private readonly ReflectedShock reflection;
 
@@ -93,7 +93,7 @@ public sealed record ShockTubeFront
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length StoppedBefore(Length closedEnd)
     {
-        double L = Guard.Above(closedEnd.Meters, 0, GreatestStation_m, "m", nameof(closedEnd));
+        double L = Guard.Above(closedEnd.Meters, 0, MaxStation_m, "m", nameof(closedEnd));
         double u = ContactSpeed.MetersPerSecond, W = ShockSpeed.MetersPerSecond;
         double w = reflection.ReflectedSpeed * Air.SoundSpeed.MetersPerSecond;
         return Length.FromMeters(L * u * (1 + w / W) / (u + w));
@@ -101,7 +101,7 @@ public sealed record ShockTubeFront
 
     private static Duration? At(Length station, Speed speed)
     {
-        double x = Guard.In(station, 0, GreatestStation_m, nameof(station)).Meters;
+        double x = Guard.In(station, 0, MaxStation_m, nameof(station)).Meters;
         return speed.MetersPerSecond > 0 ? Duration.FromSeconds(x / speed.MetersPerSecond) : null;
     }
 }

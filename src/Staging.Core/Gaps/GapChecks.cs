@@ -60,13 +60,13 @@ internal static class GapChecks
             Add(findings, FindingSeverity.Warning, "GAP002", $"Vents[{i}].Holes", $"{vent.Holes.Count} holes of {diameter * 1e3:G4} mm do not fit side by side over {2e3 * half:G4} mm of a bore of {bore * 1e3:G4} mm; most of the gas leaves before it has passed them, as at an open side.");
         ValidityRange range = design.DischargeLaw.Validity;
         double slenderness = vent.Holes.WallThickness.Meters / diameter;
-        if (slenderness <= design.DischargeLaw.ThicknessToDiameterLimit && (slenderness < range.LeastThicknessToDiameter || slenderness > range.MostThicknessToDiameter))
-            Add(findings, FindingSeverity.Warning, "GAP009", $"Vents[{i}].Holes.WallThickness", $"Wall over diameter is {slenderness:G3}; the discharge law is vouched for from {range.LeastThicknessToDiameter:G3} to {range.MostThicknessToDiameter:G3}.");
+        if (slenderness <= design.DischargeLaw.ThicknessToDiameterLimit && (slenderness < range.MinThicknessToDiameter || slenderness > range.MaxThicknessToDiameter))
+            Add(findings, FindingSeverity.Warning, "GAP009", $"Vents[{i}].Holes.WallThickness", $"Wall over diameter is {slenderness:G3}; the discharge law is vouched for from {range.MinThicknessToDiameter:G3} to {range.MaxThicknessToDiameter:G3}.");
     }
 
     private static void CheckJet(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
     {
-        double free = FreeJet.FreeBores(design), kept = FreeJet.Share(free, design.Closures.FreeJetCoreInBores, HotJet);
+        double free = FreeJet.FreeBores(design), kept = FreeJet.Share(free, design.MixingAndHeat.FreeJetCoreInBores, HotJet);
         if (kept < 1)
             Add(findings, FindingSeverity.Warning, "GAP022", "Vents", $"The openings together are as large as {free:F1} bores of open tube: the stream crosses them as a free jet and keeps about {kept:P0} of its excess temperature. A guide tube across, with small holes, cures that.");
     }

@@ -37,7 +37,7 @@ public sealed record GapDesign
     public required UpperGrain Grain { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Mixing and heat transfer.</summary>
-    public required GapClosures Closures { get; init => field = Guard.NotNull(value); }
+    public required MixingAndHeat MixingAndHeat { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Area of all vents of the tube together.</summary>
     public Area TotalVentArea => Area.FromSquareMeters(Vents.Sum(v => v.Holes.TotalArea.SquareMeters));

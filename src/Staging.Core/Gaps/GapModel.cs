@@ -12,15 +12,15 @@ public abstract record GapModel
 
     /// <summary>Treats every case.</summary>
     /// <typeparam name="T">Type of the answer.</typeparam>
-    /// <param name="displacement">For the displacement model.</param>
-    /// <param name="stirred">For the stirred model.</param>
-    /// <param name="resolved">For flow resolved along the tube.</param>
+    /// <param name="twoZone">For the displacement model.</param>
+    /// <param name="wellStirred">For the stirred model.</param>
+    /// <param name="oneDimensional">For flow resolved along the tube.</param>
     /// <returns>The answer of the case that holds.</returns>
-    public T Match<T>(Func<Displacement, T> displacement, Func<Stirred, T> stirred, Func<Resolved, T> resolved) => this switch
+    public T Match<T>(Func<TwoZone, T> twoZone, Func<WellStirred, T> wellStirred, Func<OneDimensional, T> oneDimensional) => this switch
     {
-        Displacement x => displacement(x),
-        Stirred x => stirred(x),
-        Resolved x => resolved(x),
+        TwoZone x => twoZone(x),
+        WellStirred x => wellStirred(x),
+        OneDimensional x => oneDimensional(x),
         _ => throw new InvalidOperationException($"Unknown model {GetType().Name}."),
     };
 
@@ -28,7 +28,7 @@ public abstract record GapModel
     /// Two zones: hot products push the air ahead of a front without mixing. Optimistic for the temperature that arrives, pessimistic for the
     /// moment of arrival.
     /// </summary>
-    public sealed record Displacement : GapModel;
+    public sealed record TwoZone : GapModel;
 
     /// <summary>
     /// One zone: products and air up to the last vent mix at once. Pessimistic for the temperature that arrives, optimistic for the moment at which
@@ -39,17 +39,17 @@ public abstract record GapModel
     /// temperature of the mixture; and the front is said to be at the last vent when half of the mass that leaves there is products, as in the
     /// displacement model half of what leaves is. The dead end beyond the last vent is a stirred pocket of its own in both models.
     /// </remarks>
-    public sealed record Stirred : GapModel;
+    public sealed record WellStirred : GapModel;
 
     /// <summary>
     /// Compressible flow of products and air resolved along the tube: pressure waves, the front as a contact that spreads over a few cells,
-    /// friction and heat loss where the gas is. About a hundred times the work of <see cref="Displacement"/>, with the number of cells squared.
+    /// friction and heat loss where the gas is. About a hundred times the work of <see cref="TwoZone"/>, with the number of cells squared.
     /// </summary>
     /// <remarks>
     /// Everything along the tube is resolved: vents where they are, the seam of a tape at the booster's end, the annulus of a joint that has opened. Chambers and
     /// jackets are stirred volumes beside it. Dead end and free jet keep the closures of the lumped models.
     /// </remarks>
-    public sealed record Resolved : GapModel
+    public sealed record OneDimensional : GapModel
     {
         /// <summary>Number of cells along the tube [-], 20 to 100000. The default is 400.</summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -17,7 +17,7 @@ public abstract record GapOutcome
     public required string Cause { get; init; }
 
     /// <summary>What change would help; for a lit gap, what keeps the margin.</summary>
-    public required string Cure { get; init; }
+    public required string Remedy { get; init; }
 
     /// <summary>True for <see cref="Lit"/>.</summary>
     public bool IsLit => this is Lit;

@@ -3,7 +3,7 @@ using Staging.Core.Gases;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>A gap problem as plain SI numbers, ready for the right-hand side. See <see cref="GapLowering"/>.</summary>
+/// <summary>A gap problem as plain SI numbers, ready for the right-hand side. See <see cref="GapToSi"/>.</summary>
 internal sealed class GapParameters
 {
     /// <summary>Length of the first slab as a share of the bore [-], thinner than the wall of any tube, and of the tube at most.</summary>
@@ -122,8 +122,8 @@ internal sealed class GapParameters
     public int StateCount => FirstLayer + (Film is null ? 0 : FilmParameters.Layers);
 
     /// <summary>Where parcels of chambers and jackets begin in the state vector; fragments follow them.</summary>
-    public int FirstJacket => GapState.Fixed + GapState.Parcel * Chambers.Length;
+    public int FirstJacket => StateLayout.Fixed + StateLayout.Parcel * Chambers.Length;
 
     /// <summary>Where the unburnt shares of fragments begin in the state vector.</summary>
-    public int FirstFragments => FirstJacket + GapState.Parcel * Jackets.Length;
+    public int FirstFragments => FirstJacket + StateLayout.Parcel * Jackets.Length;
 }

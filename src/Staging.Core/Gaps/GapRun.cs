@@ -50,11 +50,11 @@ public sealed record GapRun
     /// <summary>Work done.</summary>
     public required SolverStatistics Statistics { get; init; }
 
-    /// <summary>The gas along the tube at the times that <see cref="GapModel.Resolved.ProfileTimes"/> asked for and the run reached; empty for other models.</summary>
+    /// <summary>The gas along the tube at the times that <see cref="GapModel.OneDimensional.ProfileTimes"/> asked for and the run reached; empty for other models.</summary>
     public ImmutableArray<GapProfile> Profiles => Course.Profiles;
 
     /// <summary>The whole course of the run.</summary>
-    internal GapCourse Course { get; init; } = null!;
+    internal GapHistory Course { get; init; } = null!;
 
     /// <summary>When something first happened; null when it did not.</summary>
     /// <param name="kind">What.</param>
@@ -65,11 +65,11 @@ public sealed record GapRun
     /// <param name="time">Time since burn-through [s], 0 to <see cref="End"/>.</param>
     /// <returns>The state.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
-    public GapSnapshot At(Duration time) => GapLifting.Snapshot(Course, Guard.In(time, 0, End.Seconds, nameof(time)).Seconds);
+    public GapSnapshot At(Duration time) => GapFromSi.Snapshot(Course, Guard.In(time, 0, End.Seconds, nameof(time)).Seconds);
 
     /// <summary>The course as columns at a fixed interval, the last moment included.</summary>
     /// <param name="interval">Sampling interval [s], 1 ns to 10 s.</param>
     /// <returns>The columns.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public GapColumns Sample(Duration interval) => GapLifting.Columns(Course, End.Seconds, Guard.In(interval, 1e-9, 10, nameof(interval)).Seconds);
+    public GapColumns Sample(Duration interval) => GapFromSi.Columns(Course, End.Seconds, Guard.In(interval, 1e-9, 10, nameof(interval)).Seconds);
 }

@@ -21,7 +21,7 @@ public static class StartingGaps
         NozzleThroatDiameter = Length.FromMillimeters(3.5),
         FragmentMass = Mass.FromGrams(0.19),
         FragmentBurnTime = Duration.FromMilliseconds(25),
-        Source = Judged("Invented booster: chamber of a 12 mm grain of 10.6 g, pressure from thrust and throat; last web of 1 mm at 1700 kg/m3 is 0.19 g (0.10 to 0.30), fragments of 0.75 mm at about 15 mm/s burn in 25 ms (15 to 40)"),
+        Provenance = Judged("Invented booster: chamber of a 12 mm grain of 10.6 g, pressure from thrust and throat; last web of 1 mm at 1700 kg/m3 is 0.19 g (0.10 to 0.30), fragments of 0.75 mm at about 15 mm/s burn in 25 ms (15 to 40)"),
     };
 
     /// <summary>
@@ -51,10 +51,10 @@ public static class StartingGaps
                 BreakawayForce = Force.FromNewtons(20),
                 SlidingForce = Force.FromNewtons(16),
                 Engagement = Length.FromMillimeters(20),
-                Source = Judged("A firm friction fit; 10 to 60 N; sliding friction of board is about 80 % of static"),
+                Provenance = Judged("A firm friction fit; 10 to 60 N; sliding friction of board is about 80 % of static"),
             },
             Grain = Grain(),
-            Closures = GapClosures.Judged,
+            MixingAndHeat = MixingAndHeat.Judged,
         },
         Bodies = new SeparatingBodies
         {
@@ -79,7 +79,7 @@ public static class StartingGaps
         HeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(920),
         IgnitionTemperature = Temperature.FromKelvins(773),
         InitialTemperature = Temperature.FromKelvins(288.15),
-        Source = Judged("Conductivity 0.15 to 0.7 W/(m K), no measurement found; heat capacity of the ingredients by mass; density 1.7 to 1.8 g/cm3; lit at 500 C (450 to 550), from hot-bath tests at a fraction of a second"),
+        Provenance = Judged("Conductivity 0.15 to 0.7 W/(m K), no measurement found; heat capacity of the ingredients by mass; density 1.7 to 1.8 g/cm3; lit at 500 C (450 to 550), from hot-bath tests at a fraction of a second"),
     };
 
     private static Provenance Judged(string reason) => new() { Source = reason, How = Evidence.Judgement };

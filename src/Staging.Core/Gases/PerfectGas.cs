@@ -21,7 +21,7 @@ public sealed record PerfectGas
     public required double HeatCapacityRatio { get; init => field = Guard.In(value, 1.01, 5.0 / 3.0); }
 
     /// <summary>Where the two numbers come from.</summary>
-    public required Provenance Source { get; init => field = Guard.NotNull(value); }
+    public required Provenance Provenance { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Heat capacity at constant pressure, gamma R / (gamma - 1).</summary>
     public SpecificEntropy HeatCapacityAtConstantPressure =>
@@ -40,7 +40,7 @@ public sealed record PerfectGas
         Name = "dry air",
         GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(8314.32 / 28.9644),
         HeatCapacityRatio = 1.4,
-        Source = new Provenance
+        Provenance = new Provenance
         {
             Source = "US Standard Atmosphere, 1976: R* = 8314.32 J/(kmol K), M0 = 28.9644 kg/kmol, gamma = 1.4",
             How = Evidence.SeenInSource,
@@ -59,7 +59,7 @@ public sealed record PerfectGas
         Name = name,
         GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(UniversalGasConstant / Guard.In(molarMass, 0.0016, 0.83, nameof(molarMass)).KilogramsPerMole),
         HeatCapacityRatio = heatCapacityRatio,
-        Source = source,
+        Provenance = source,
     };
 
     /// <summary>Density p / (R T).</summary>

@@ -2,7 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Staging.Core.Plans.Forms;
+using Staging.Core.Plans.Codecs;
 
 namespace Staging.Core.Plans;
 
@@ -14,7 +14,7 @@ internal static class JsonText
     private static readonly JsonWriterOptions Readable = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The values of a text; null when it is not JSON, which is reported with line and column.</summary>
-    public static JsonDocument? Parse(string json, PlanReading reading)
+    public static JsonDocument? Parse(string json, ReadContext reading)
     {
         byte[] text;
         try

@@ -1,6 +1,6 @@
 using System.Text;
 using System.Text.Json;
-using Staging.Core.Plans.Forms;
+using Staging.Core.Plans.Codecs;
 using Staging.Core.Plans.Records;
 using Staging.Core.Reviews;
 
@@ -15,19 +15,19 @@ public static class PlanDocument
 {
     /// <summary>Reads a plan.</summary>
     /// <param name="json">The text.</param>
-    /// <param name="openThrustCurve">
-    /// Opens a thrust curve by the name that the plan gives; the reader is disposed of here. An <see cref="IOException"/> or
+    /// <param name="openThrustHistory">
+    /// Opens a thrust history by the name that the plan gives; the reader is disposed of here. An <see cref="IOException"/> or
     /// <see cref="UnauthorizedAccessException"/> becomes a problem of the plan. Null where the text may name no file.
     /// </param>
     /// <returns>The plan. Rules that join several values are those of <see cref="StagingPlan.Check"/>, and are not checked here.</returns>
     /// <exception cref="PlanFormatException">The text is not a plan; it carries every problem found.</exception>
-    public static StagingPlan Parse(string json, Func<string, TextReader>? openThrustCurve = null)
+    public static StagingPlan Parse(string json, Func<string, TextReader>? openThrustHistory = null)
     {
         ArgumentNullException.ThrowIfNull(json);
-        return Parse(null, json, openThrustCurve);
+        return Parse(null, json, openThrustHistory);
     }
 
-    /// <summary>Reads a plan from a UTF-8 file. Thrust curves are looked for in its folder and the folders below, nowhere else.</summary>
+    /// <summary>Reads a plan from a UTF-8 file. Thrust histories are looked for in its folder and the folders below, nowhere else.</summary>
     /// <param name="path">The file.</param>
     /// <returns>The plan. Rules that join several values are those of <see cref="StagingPlan.Check"/>, and are not checked here.</returns>
     /// <exception cref="PlanFormatException">The file cannot be read, or is not a plan. The message names it; one problem is one line.</exception>
@@ -53,21 +53,21 @@ public static class PlanDocument
         return Parse(path, json, name => Open(Path.Combine(folder, name)));
     }
 
-    /// <summary>Writes a plan, each quantity in its own unit and each thrust curve with its columns.</summary>
+    /// <summary>Writes a plan, each quantity in its own unit and each thrust history with its columns.</summary>
     /// <param name="plan">The plan.</param>
     /// <returns>The text; <see cref="Parse(string, Func{string, TextReader})"/> makes the same plan of it.</returns>
     /// <exception cref="ArgumentException">The plan holds an atmosphere, a discharge law or a gap ignition of a type that a plan file has no words for.</exception>
     public static string Write(StagingPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return JsonText.Of(writer => PlanForms.Plan.Write(writer, plan));
+        return JsonText.Of(writer => PlanCodecs.Plan.Write(writer, plan));
     }
 
-    private static StagingPlan Parse(string? file, string json, Func<string, TextReader>? openThrustCurve)
+    private static StagingPlan Parse(string? file, string json, Func<string, TextReader>? openThrustHistory)
     {
-        var reading = new PlanReading(openThrustCurve);
+        var reading = new ReadContext(openThrustHistory);
         using JsonDocument? document = JsonText.Parse(json, reading);
-        if (document is not null && PlanForms.Plan.TryRead(JsonPlace.Root(document.RootElement, reading), out StagingPlan? plan))
+        if (document is not null && PlanCodecs.Plan.TryRead(JsonCursor.Root(document.RootElement, reading), out StagingPlan? plan))
             return plan;
         throw new PlanFormatException(file, [.. reading.Problems]);
     }

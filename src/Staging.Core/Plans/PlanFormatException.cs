@@ -6,7 +6,7 @@ namespace Staging.Core.Plans;
 /// <remarks>The message of a single problem is one line; of several, a count and a line each, the first twenty at most.</remarks>
 public sealed class PlanFormatException : FormatException
 {
-    private const int MostLines = 20;
+    private const int MaxLines = 20;
 
     /// <summary>Makes an exception without problems.</summary>
     public PlanFormatException()
@@ -50,9 +50,9 @@ public sealed class PlanFormatException : FormatException
         string start = file is null ? "" : file + ": ";
         if (problems.Length == 1)
             return start + problems[0];
-        IEnumerable<string> lines = problems.Take(MostLines).Select(p => "  " + p);
-        if (problems.Length > MostLines)
-            lines = lines.Append($"  and {problems.Length - MostLines} more");
+        IEnumerable<string> lines = problems.Take(MaxLines).Select(p => "  " + p);
+        if (problems.Length > MaxLines)
+            lines = lines.Append($"  and {problems.Length - MaxLines} more");
         return string.Join('\n', lines.Prepend($"{start}{problems.Length} problems"));
     }
 }

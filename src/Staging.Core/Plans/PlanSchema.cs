@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using Staging.Core.Plans.Forms;
+using Staging.Core.Plans.Codecs;
 using Staging.Core.Plans.Records;
 
 namespace Staging.Core.Plans;
@@ -19,7 +19,7 @@ public static class PlanSchema
     private static string Make()
     {
         var definitions = new SchemaDefinitions();
-        JsonObject root = PlanForms.Plan.SchemaOfObject(null, definitions);
+        JsonObject root = PlanCodecs.Plan.SchemaOfObject(null, definitions);
         var schema = new JsonObject
         {
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",

@@ -47,7 +47,7 @@ public static class ReviewDocument
             far => Numbers(w, ("frontRemaining_m", far.FrontRemaining.Meters)),
             _ => null);
         w.WriteString("cause", run.Outcome.Cause);
-        w.WriteString("cure", run.Outcome.Cure);
+        w.WriteString("remedy", run.Outcome.Remedy);
         Number(w, "peakGaugePressure_Pa", run.PeakGaugePressure.Pascals);
         Number(w, "peakGrainSurface_K", run.PeakGrainSurface.Kelvins);
         List(w, "events", run.Events, static (w, e) =>
@@ -60,8 +60,8 @@ public static class ReviewDocument
         w.WriteString("ventReason", gap.Advice.Reason);
         List(w, "ventWindows", gap.Advice.Windows, static (w, v) =>
         {
-            Number(w, "least_m2", v.Least.SquareMeters);
-            Number(w, "greatest_m2", v.Greatest.SquareMeters);
+            Number(w, "least_m2", v.Min.SquareMeters);
+            Number(w, "greatest_m2", v.Max.SquareMeters);
             w.WriteBoolean("reachesScanEnd", v.ReachesScanEnd);
         });
         WriteHoles(w, gap.Advice.Holes);

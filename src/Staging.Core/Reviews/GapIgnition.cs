@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
+using Staging.Core.Sizing;
 using Staging.Core.Solving;
 using UnitsNet;
 
@@ -11,10 +12,10 @@ namespace Staging.Core.Reviews;
 public sealed record GapIgnition : IGapIgnition
 {
     /// <summary>Least pressure at the holes [Pa]: a thousandth of an atmosphere.</summary>
-    private const double LeastPressure = 100;
+    private const double MinPressure = 100;
 
     /// <summary>The gap is watched for twice as long as its source is known to last, within these [s]: by then it has bled down.</summary>
-    private const double LeastHorizon = 0.2, MostHorizon = 10;
+    private const double MinHorizon = 0.2, MaxHorizon = 10;
 
     /// <summary>The gap as built.</summary>
     public required GapDesign Design { get; init => field = Guard.NotNull(value); }
@@ -31,10 +32,10 @@ public sealed record GapIgnition : IGapIgnition
     public required double HolePressureCoefficient { get; init => field = Guard.In(value, -1.5, 1); }
 
     /// <summary>
-    /// How the gas in the gap is modelled: <see cref="GapModel.Displacement"/>, the default, <see cref="GapModel.Stirred"/>, or
-    /// <see cref="GapModel.Resolved"/> at about a hundred times the work, in the run as in the advice of a review.
+    /// How the gas in the gap is modelled: <see cref="GapModel.TwoZone"/>, the default, <see cref="GapModel.WellStirred"/>, or
+    /// <see cref="GapModel.OneDimensional"/> at about a hundred times the work, in the run as in the advice of a review.
     /// </summary>
-    public GapModel Model { get; init => field = Guard.NotNull(value); } = new GapModel.Displacement();
+    public GapModel Model { get; init => field = Guard.NotNull(value); } = new GapModel.TwoZone();
 
     /// <summary>How the gap is integrated.</summary>
     public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.Default;
@@ -48,10 +49,10 @@ public sealed record GapIgnition : IGapIgnition
         double speed = state.Speed.MetersPerSecond;
         double dynamicPressure = 0.5 * state.AirDensity.KilogramsPerCubicMeter * speed * speed;
         // No hole sees less than next to nothing, whatever the coefficient says of fast flight.
-        double hole = Math.Max(LeastPressure, state.AirPressure.Pascals + HolePressureCoefficient * dynamicPressure);
+        double hole = Math.Max(MinPressure, state.AirPressure.Pascals + HolePressureCoefficient * dynamicPressure);
         double lowest = OutletPressure.LowestCoefficient(Design);
-        if (hole + lowest * dynamicPressure < LeastPressure)
-            dynamicPressure = (hole - LeastPressure) / -lowest;
+        if (hole + lowest * dynamicPressure < MinPressure)
+            dynamicPressure = (hole - MinPressure) / -lowest;
         double ahead = state.DragAhead.Newtons / state.MassAhead.Kilograms;
         double behind = (state.ThrustBehind.Newtons - state.DragBehind.Newtons) / state.MassBehind.Kilograms;
         return new GapProblem
@@ -70,7 +71,7 @@ public sealed record GapIgnition : IGapIgnition
                 Temperature = state.AirTemperature,
             },
             DynamicPressure = Pressure.FromPascals(dynamicPressure),
-            Horizon = Duration.FromSeconds(Math.Min(MostHorizon, Math.Max(LeastHorizon, 2 * Design.Source.KnownDuration))),
+            Horizon = Duration.FromSeconds(Math.Min(MaxHorizon, Math.Max(MinHorizon, 2 * Design.Source.KnownDuration))),
         };
     }
 

@@ -6,14 +6,14 @@ namespace Staging.Core.Reviews;
 /// <summary>Cautions about mass, motors, site, wind and the guide.</summary>
 internal static class LaunchCautions
 {
-    private const double MostMass = 1.5;             // kg, clause 7
-    private const double MostPropellant = 0.125;     // kg, clause 7
-    private const double MostImpulse = 320;          // N s, clause 7
-    private const double MostTilt = 30;              // degrees from vertical, clause 6
-    private const double MostTiltHighPower = 20;     // the same, high power code
-    private const double MostWind = 20 * 0.44704;    // m/s, 20 mph, clause 9
-    private const double LeastThrustToWeight = 5;    // -, guidance
-    internal const double LeastGuideExitSpeed = 13;  // m/s, lower end of the 13 to 15 m/s in use
+    private const double MaxMass = 1.5;             // kg, clause 7
+    private const double MaxPropellant = 0.125;     // kg, clause 7
+    private const double MaxImpulse = 320;          // N s, clause 7
+    private const double MaxTilt = 30;              // degrees from vertical, clause 6
+    private const double MaxTiltHighPower = 20;     // the same, high power code
+    private const double MaxWind = 20 * 0.44704;    // m/s, 20 mph, clause 9
+    private const double MinThrustToWeight = 5;    // -, guidance
+    internal const double MinGuideExitSpeed = 13;  // m/s, lower end of the 13 to 15 m/s in use
 
     /// <summary>Total impulse up to [N s] and smallest site dimension [m] of the launch site table, 50 ft to 1500 ft.</summary>
     private static readonly (double Impulse, double Size)[] SiteTable =
@@ -27,12 +27,12 @@ internal static class LaunchCautions
         double mass = stack.LiftOffMass.Kilograms;
         double propellant = stack.Stages.Sum(s => s.PropellantMass.Kilograms);
         double impulse = stack.Stages.Sum(s => s.TotalImpulse.NewtonSeconds);
-        yield return Limit("CAU010", "lift-off mass", mass <= MostMass, Say($"{mass * 1e3:F0} g; the code allows {MostMass * 1e3:F0} g."), "clause 7");
-        yield return Limit("CAU011", "propellant", propellant <= MostPropellant, Say($"{propellant * 1e3:F0} g in all stages; the code allows {MostPropellant * 1e3:F0} g."), "clause 7");
-        yield return Limit("CAU012", "total impulse", impulse <= MostImpulse, Say($"{impulse:F1} N s in all stages; the code allows {MostImpulse:F0} N s."), "clause 7");
+        yield return Limit("CAU010", "lift-off mass", mass <= MaxMass, Say($"{mass * 1e3:F0} g; the code allows {MaxMass * 1e3:F0} g."), "clause 7");
+        yield return Limit("CAU011", "propellant", propellant <= MaxPropellant, Say($"{propellant * 1e3:F0} g in all stages; the code allows {MaxPropellant * 1e3:F0} g."), "clause 7");
+        yield return Limit("CAU012", "total impulse", impulse <= MaxImpulse, Say($"{impulse:F1} N s in all stages; the code allows {MaxImpulse:F0} N s."), "clause 7");
         yield return Site(plan.SiteSize.Meters, impulse);
         double wind = stack.Site.Wind.MetersPerSecond;
-        yield return Limit("CAU014", "wind", wind <= MostWind, Say($"{wind:F1} m/s planned; the code allows {MostWind:F1} m/s. Wind turns the stack before the upper motor burns."), "clause 9");
+        yield return Limit("CAU014", "wind", wind <= MaxWind, Say($"{wind:F1} m/s planned; the code allows {MaxWind:F1} m/s. Wind turns the stack before the upper motor burns."), "clause 9");
         yield return LaunchAngle(90 - stack.Guide.Elevation.Degrees, MotorCautions.HasHighPower(stack));
         yield return ThrustToWeight(stack.Stages[0], mass, stack.Site.Gravity);
         yield return GuideExit(flight);
@@ -56,7 +56,7 @@ internal static class LaunchCautions
 
     private static Caution LaunchAngle(double tilt, bool highPower)
     {
-        double most = highPower ? MostTiltHighPower : MostTilt;
+        double most = highPower ? MaxTiltHighPower : MaxTilt;
         return new Caution
         {
             Code = "CAU015",
@@ -75,20 +75,20 @@ internal static class LaunchCautions
         {
             Code = "CAU016",
             Subject = "thrust to weight",
-            OutsideRule = ratio < LeastThrustToWeight,
-            Text = Say($"average thrust of the lowest stage is {ratio:F1} times the lift-off weight; guidance asks for {LeastThrustToWeight:F0}."),
+            OutsideRule = ratio < MinThrustToWeight,
+            Text = Say($"average thrust of the lowest stage is {ratio:F1} times the lift-off weight; guidance asks for {MinThrustToWeight:F0}."),
             Rule = SafetyCodes.Guidance("thrust to weight of 5 or more at lift-off"),
         };
     }
 
     private static Caution GuideExit(FlightRun flight)
     {
-        string rule = Say($"guidance asks for {LeastGuideExitSpeed:F0} to 15 m/s before the fins steer.");
+        string rule = Say($"guidance asks for {MinGuideExitSpeed:F0} to 15 m/s before the fins steer.");
         return new Caution
         {
             Code = "CAU017",
             Subject = "guide exit speed",
-            OutsideRule = !(flight.GuideExitSpeed?.MetersPerSecond >= LeastGuideExitSpeed),
+            OutsideRule = !(flight.GuideExitSpeed?.MetersPerSecond >= MinGuideExitSpeed),
             Text = flight.GuideExitSpeed is { } speed ? Say($"{speed.MetersPerSecond:F1} m/s at the end of the guide; {rule}") : $"the guide is never left; {rule}",
             Rule = SafetyCodes.Guidance("13 to 15 m/s at the end of rod or rail"),
         };

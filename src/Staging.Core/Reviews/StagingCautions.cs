@@ -118,7 +118,7 @@ internal static class StagingCautions
             Code = "CAU023",
             Subject = "ignition race",
             OutsideRule = !outcome.IsLit || thin,
-            Text = $"{gap.Staging.UpperStage}: {outcome.Cause} {outcome.Cure}{Heat(gap)} Source, retention and ignition temperature are uncertain by tens of per cent: one nominal answer is not a probability.",
+            Text = $"{gap.Staging.UpperStage}: {outcome.Cause} {outcome.Remedy}{Heat(gap)} Source, retention and ignition temperature are uncertain by tens of per cent: one nominal answer is not a probability.",
             Rule = new Provenance
             {
                 Source = Say($"Judgement: a race won by less than {ThinMargin * 1e3:F0} ms, or a surface less than {ThinSurface:F0} K above ignition, is no margin, for the inputs are known no better"),
@@ -145,15 +145,15 @@ internal static class StagingCautions
         {
             Code = "CAU028",
             Subject = "staging speed and height",
-            OutsideRule = speed < LaunchCautions.LeastGuideExitSpeed,
-            Text = Say($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; guidance asks for {LaunchCautions.LeastGuideExitSpeed:F0} to 15 m/s."),
+            OutsideRule = speed < LaunchCautions.MinGuideExitSpeed,
+            Text = Say($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; guidance asks for {LaunchCautions.MinGuideExitSpeed:F0} to 15 m/s."),
             Rule = SafetyCodes.Guidance("13 to 15 m/s before the fins steer, at staging as at the end of the guide"),
         };
     }
 
     private static Caution Failure(FailureCase failure)
     {
-        var landed = failure.Hardest?.Outcome as FlightOutcome.Landed;
+        var landed = failure.HardestLanding?.Outcome as FlightOutcome.Landed;
         return new Caution
         {
             Code = "CAU024",
@@ -161,7 +161,7 @@ internal static class StagingCautions
             OutsideRule = landed is null || landed.KineticEnergy.Joules >= DescentCautions.DebrisLimit,
             Text = landed is null
                 ? $"If {failure.Description}: no landing was found; treat it as unknown."
-                : Say($"If {failure.Description}: {failure.Hardest!.Name} comes down {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F0} m/s with {landed.KineticEnergy.Joules:F1} J ({DescentCautions.DebrisLimit:F1} J counts as debris). Everybody on the field must be told to look up."),
+                : Say($"If {failure.Description}: {failure.HardestLanding!.Name} comes down {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F0} m/s with {landed.KineticEnergy.Joules:F1} J ({DescentCautions.DebrisLimit:F1} J counts as debris). Everybody on the field must be told to look up."),
             Rule = SafetyCodes.DebrisEnergy,
         };
     }

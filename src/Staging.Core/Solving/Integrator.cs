@@ -95,7 +95,7 @@ internal sealed class Integrator<TMethod>
     /// <summary>Integrates one phase from <see cref="Time"/> to <paramref name="stop"/> [s], or to the first event that ends it.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The stop time lies before <see cref="Time"/>, or is not a number.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public PhaseEnd Run<TSystem>(ref TSystem system, double stop, IStepSink? sink = null, CancellationToken cancel = default)
+    public PhaseEnd Run<TSystem>(ref TSystem system, double stop, IStepObserver? sink = null, CancellationToken cancel = default)
         where TSystem : IOdeSystem
     {
         if (!(stop >= Time))
@@ -185,8 +185,8 @@ internal sealed class Integrator<TMethod>
             h = StepSize(stop, out atStop);
             if (!atStop && h < SmallestStep * Math.Max(Math.Abs(Time), Math.Min(stop - Time, longest)))
                 return Stuck(e);
-            if (statistics.AcceptedSteps + statistics.RejectedSteps >= options.MostSteps)
-                return Fail(SolverFailureKind.TooManySteps, Time, Text($"{options.MostSteps} steps were used up at {Time:G9} s."));
+            if (statistics.AcceptedSteps + statistics.RejectedSteps >= options.MaxSteps)
+                return Fail(SolverFailureKind.TooManySteps, Time, Text($"{options.MaxSteps} steps were used up at {Time:G9} s."));
 
             method.Step(ref system, Time, h, state, next, error, ref statistics);
             e = scale.ErrorSquare(error, state, next);

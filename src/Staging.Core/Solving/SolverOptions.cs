@@ -27,5 +27,5 @@ public sealed record SolverOptions
     public Duration LongestStep { get; init => field = Guard.In(value, 1e-9, 3600); } = Duration.FromSeconds(1);
 
     /// <summary>Accepted and rejected steps allowed in one run, 1 to 100 million. The default is 1 million.</summary>
-    public int MostSteps { get; init => field = Guard.In(value, 1, 100_000_000); } = 1_000_000;
+    public int MaxSteps { get; init => field = Guard.In(value, 1, 100_000_000); } = 1_000_000;
 }

@@ -91,7 +91,7 @@ public class DischargeLawTests
             CriticalRatio = 0.528,
             SubsonicIndex = 0.5,
             ReferenceArea = area,
-            Source = new Provenance { Source = "ideal nozzle", How = Evidence.ComputedFromFormula },
+            Provenance = new Provenance { Source = "ideal nozzle", How = Evidence.ComputedFromFormula },
         };
         foreach ((double R, double gamma) in ((double, double)[])[(287, 1.4), (240, 1.15), (2077, 5.0 / 3)])
         {
@@ -111,7 +111,7 @@ public class DischargeLawTests
             CriticalRatio = ChokedFlow.CriticalPressureRatio(1.4),
             SubsonicIndex = 0.5,
             ReferenceArea = area,
-            Source = new Provenance { Source = "ideal nozzle", How = Evidence.ComputedFromFormula },
+            Provenance = new Provenance { Source = "ideal nozzle", How = Evidence.ComputedFromFormula },
         };
         double worst = 0;
         for (double r = 0; r < 0.999; r += 0.001)
@@ -164,7 +164,7 @@ public class DischargeLawTests
         for (double r = 0; r <= 1; r += 0.01)
         {
             atThin = Math.Max(atThin, Math.Abs(ShortTubeLaw.Coefficient(r, 1.4, 0.3) / SharpEdgedLaw.Coefficient(r) - 1));
-            atLimit = Math.Max(atLimit, Math.Abs(ShortTubeLaw.Coefficient(r, 1.4, SharpEdgedLaw.Perry.Validity.MostThicknessToDiameter) / SharpEdgedLaw.Coefficient(r) - 1));
+            atLimit = Math.Max(atLimit, Math.Abs(ShortTubeLaw.Coefficient(r, 1.4, SharpEdgedLaw.Perry.Validity.MaxThicknessToDiameter) / SharpEdgedLaw.Coefficient(r) - 1));
         }
 
         Assert.Equal(0, atThin, 1e-12);
@@ -211,7 +211,7 @@ public class DischargeLawTests
         CriticalRatio = b,
         SubsonicIndex = 0.5,
         ReferenceArea = Area.FromSquareMillimeters(1),
-        Source = new Provenance { Source = "invented for a test", How = Evidence.Invented },
+        Provenance = new Provenance { Source = "invented for a test", How = Evidence.Invented },
     };
 
     private static VentHoles Hole(double d_mm, double wall_mm) => new()

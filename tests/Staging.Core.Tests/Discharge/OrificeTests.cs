@@ -74,8 +74,8 @@ public class OrificeTests
         double psi = NozzleFunction.Value(d, 1.25);
         double root = ChokedFlow.MassFlowFunction(1 - d, 1.25);
         Assert.Equal(root, psi, 1e-8 * root);
-        PhiSlope inside = NozzleFunction.WithSlope(d, 1.25);
-        PhiSlope outside = NozzleFunction.WithSlope(Orifice.BlendWidth * (1 + 1e-12), 1.25);
+        PhiDerivative inside = NozzleFunction.WithSlope(d, 1.25);
+        PhiDerivative outside = NozzleFunction.WithSlope(Orifice.BlendWidth * (1 + 1e-12), 1.25);
         Assert.Equal(outside.ByRatio, inside.ByRatio, 1e-3 * Math.Abs(outside.ByRatio));
     }
 

@@ -12,16 +12,16 @@ public class DelayChooserTests
     public void The_best_delay_is_the_one_nearest_apogee_in_speed()
     {
         Assert.NotNull(Choice.Best);
-        Assert.Equal(Choice.OnOffer.Min(o => o.Speed.MetersPerSecond), Choice.Best.Speed.MetersPerSecond);
+        Assert.Equal(Choice.Candidates.Min(o => o.Speed.MetersPerSecond), Choice.Best.Speed.MetersPerSecond);
         FlightRun run = TwoStages().Flown();
-        double free = run.FailureCases.Single(b => b.Kind == FailureKind.NothingEjected).Bodies[0].ApogeeTime!.Value.Seconds;
+        double free = run.FailureCases.Single(b => b.Kind == FailureKind.EjectionFailure).Bodies[0].ApogeeTime!.Value.Seconds;
         Assert.Equal(free - run.Main.The(FlightEventKind.Burnout, "sustainer").Time.Seconds, Choice.Ideal.Seconds, 6);
     }
 
     [Fact]
     public void An_option_agrees_with_the_flight_that_uses_it()
     {
-        DelayOption option = Choice.OnOffer[1];
+        DelayOption option = Choice.Candidates[1];
         Stage top = Sustainer(Contact()) with { Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(3) }) };
         FlightEvent ejection = Plan(Booster(), top).Flown().Main.The(FlightEventKind.Ejection);
         Assert.Equal(ejection.Before.Velocity.MetersPerSecond, option.Speed.MetersPerSecond, 6);
@@ -37,17 +37,17 @@ public class DelayChooserTests
         Stage top = Sustainer(Contact()) with
         {
             Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(4) }),
-            ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.Plugged(), ThrustCurve.FromColumns([0, 0.1, 1.9, 2], [0, 3, 3, 0])), Count = 1 }],
+            ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.Plugged(), ThrustHistory.FromColumns([0, 0.1, 1.9, 2], [0, 3, 3, 0])), Count = 1 }],
         };
         FlightPlan plan = Plan(Booster(), top);
-        DelayOption option = plan.ChooseDelay([Seconds(4)], cancellationToken: TestContext.Current.CancellationToken)!.OnOffer[0];
+        DelayOption option = plan.ChooseDelay([Seconds(4)], cancellationToken: TestContext.Current.CancellationToken)!.Candidates[0];
         FlightEvent ejection = plan.Flown().Main.The(FlightEventKind.Ejection);
         Assert.Equal(ejection.Before.Velocity.MetersPerSecond, option.Speed.MetersPerSecond, 6);
         Assert.Equal(ejection.Before.Height.Meters, option.Height.Meters, 6);
     }
 
     [Fact]
-    public void Too_long_a_delay_ends_on_the_ground() => Assert.Equal(0, Choice.OnOffer[4].Height.Meters);
+    public void Too_long_a_delay_ends_on_the_ground() => Assert.Equal(0, Choice.Candidates[4].Height.Meters);
 
     [Fact]
     public void A_stage_that_never_lights_has_no_delay() => Assert.Null(

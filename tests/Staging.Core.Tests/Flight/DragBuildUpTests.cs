@@ -65,13 +65,13 @@ public class DragBuildUpTests
 
     /// <summary>The published laws of fins worked by hand, one fin edge at a time, with nothing at the trailing edge and no sweep.</summary>
     [Theory]
-    [InlineData(FinEdge.Square, 0.4, 0.884544 + 0.12 + 0.13 * 0.16)]
-    [InlineData(FinEdge.Rounded, 0.8, 0.531165 + 0.12 + 0.13 * 0.64)]
-    [InlineData(FinEdge.Rounded, 2, 1.09534 + 0.125)]
-    public void Edges_of_fins_by_hand(FinEdge edge, double M, double expected)
+    [InlineData(FinEdgeProfile.Blunt, 0.4, 0.884544 + 0.12 + 0.13 * 0.16)]
+    [InlineData(FinEdgeProfile.RoundNosed, 0.8, 0.531165 + 0.12 + 0.13 * 0.64)]
+    [InlineData(FinEdgeProfile.RoundNosed, 2, 1.09534 + 0.125)]
+    public void Edges_of_fins_by_hand(FinEdgeProfile edge, double M, double expected)
     {
-        FinGroup fins = TestAirframes.Upper.Fins[0] with { Edge = edge, Sweep = Length.Zero };
-        double wave = edge == FinEdge.Square || M < 1.2 ? 0 : 4 * (1.5 / 37.5) * (1.5 / 37.5) / Math.Sqrt(M * M - 1) * fins.PlanformArea.SquareMeters;
+        FinGroup fins = TestAirframes.Upper.Fins[0] with { EdgeProfile = edge, Sweep = Length.Zero };
+        double wave = edge == FinEdgeProfile.Blunt || M < 1.2 ? 0 : 4 * (1.5 / 37.5) * (1.5 / 37.5) / Math.Sqrt(M * M - 1) * fins.PlanformArea.SquareMeters;
         double ours = FinDrag.Pressure(fins, M) / fins.Count;
         Assert.Equal(expected, (ours - wave) / (0.040 * 0.0015), 1e-5);
     }
@@ -106,7 +106,7 @@ public class DragBuildUpTests
     {
         Airframe upper = TestAirframes.Upper;
         Assert.True(upper.DragAt(Coasting with { Roughness = Length.FromMicrometers(200) }, 0.4).Total > upper.DragAt(Coasting, 0.4).Total);
-        Airframe square = upper with { Fins = [upper.Fins[0] with { Edge = FinEdge.Square }] };
+        Airframe square = upper with { Fins = [upper.Fins[0] with { EdgeProfile = FinEdgeProfile.Blunt }] };
         Assert.True(square.DragAt(Coasting, 0.4).Total > upper.DragAt(Coasting, 0.4).Total);
         Assert.True(TestAirframes.Whole.DragAt(Coasting, 0.4).Total > upper.DragAt(Coasting, 0.4).Total);
     }

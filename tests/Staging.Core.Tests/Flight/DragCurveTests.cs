@@ -33,6 +33,6 @@ public class DragCurveTests
     public void Points_on_one_line_make_no_corner()
     {
         var constant = new DragCurve(1, [0, 1, 2], [0.5, 0.5, 0.5]);
-        Assert.Equal(DragLine.Fixed(0.25), constant[0]);
+        Assert.Equal(DragSegment.Fixed(0.25), constant[0]);
     }
 }

@@ -51,7 +51,7 @@ public class ElectronicStagingTests
     [Fact]
     public void A_refusal_before_the_burnout_below_is_reported_with_its_reason()
     {
-        var guards = new ElectronicsGuards { LeastHeight = Length.FromMeters(500) };
+        var guards = new ElectronicsGuards { MinHeight = Length.FromMeters(500) };
         StagingReport staging = Assert.Single(TwoStages(Timer(0.5, guards, from: TimerStart.LiftOff)).Flown().Stagings);
         Assert.False(staging.Lit);
         Assert.Contains("the guard asks for 500.0", staging.Reason, StringComparison.Ordinal);
@@ -63,7 +63,7 @@ public class ElectronicStagingTests
     [InlineData(85)]
     public void A_guard_on_tilt_refuses_past_apogee(double elevation)
     {
-        FlightPlan plan = TwoStages(Timer(7, new ElectronicsGuards { GreatestTilt = Angle.FromDegrees(90) }, from: TimerStart.LiftOff)) with
+        FlightPlan plan = TwoStages(Timer(7, new ElectronicsGuards { MaxTilt = Angle.FromDegrees(90) }, from: TimerStart.LiftOff)) with
         {
             Guide = LaunchGuide.Vertical(Length.FromMeters(1)) with { Elevation = Angle.FromDegrees(elevation) },
         };
@@ -81,7 +81,7 @@ public class ElectronicStagingTests
         FlightPlan plan = Plan(
             Booster(),
             Booster("second", Contact()),
-            Sustainer(Timer(0.2, new ElectronicsGuards { GreatestTilt = Angle.FromDegrees(14) }))) with
+            Sustainer(Timer(0.2, new ElectronicsGuards { MaxTilt = Angle.FromDegrees(14) }))) with
         {
             Guide = LaunchGuide.Vertical(Length.FromMeters(1)) with { Elevation = Angle.FromDegrees(80) },
         };
@@ -106,7 +106,7 @@ public class ElectronicStagingTests
         Stage stage = Sustainer(new StageIgnition.AtLaunch()) with
         {
             Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(10) }),
-            ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.Plugged(), ThrustCurve.FromColumns([0, 0.1, 29, 30], [0, 0.2, 0.2, 0])), Count = 1 }],
+            ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.Plugged(), ThrustHistory.FromColumns([0, 0.1, 29, 30], [0, 0.2, 0.2, 0])), Count = 1 }],
         };
         BodyFlight falling = Assert.Single(Assert.Single(Plan(stage).Flown().FailureCases).Bodies);
         Assert.True(falling.At(falling.Start).Velocity.MetersPerSecond < 0);

@@ -11,7 +11,7 @@ public class FailureCaseTests
 
     [Fact]
     public void Every_failure_has_its_flight() => Assert.Equal(
-        [FailureKind.UnlitAndJoined, FailureKind.UnlitAndParted, FailureKind.LitLate, FailureKind.NothingEjected], Run.FailureCases.Select(b => b.Kind));
+        [FailureKind.UnlitAndJoined, FailureKind.UnlitAndParted, FailureKind.LitLate, FailureKind.EjectionFailure], Run.FailureCases.Select(b => b.Kind));
 
     [Fact]
     public void A_late_stage_parts_in_time_and_lights_later()

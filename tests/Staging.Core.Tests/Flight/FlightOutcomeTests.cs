@@ -37,10 +37,10 @@ public class FlightOutcomeTests
     [Fact]
     public void What_parts_before_lift_off_stays_on_the_guide()
     {
-        var slow = ThrustCurve.FromColumns([0, 0.5, 1], [0, 8, 0]);
+        var slow = ThrustHistory.FromColumns([0, 0.5, 1], [0, 8, 0]);
         FlightRun run = Plan(
             Booster() with { Motor = Motor(new MotorForwardEnd.BurnsThrough(), slow) },
-            Sustainer(Timer(0.01, from: TimerStart.Launch)) with { Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(4) }, ThrustCurve.FromColumns([0, 1], [0.3, 0.3])) }).Flown();
+            Sustainer(Timer(0.01, from: TimerStart.Launch)) with { Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(4) }, ThrustHistory.FromColumns([0, 1], [0.3, 0.3])) }).Flown();
         Assert.IsType<FlightOutcome.NeverLeftGuide>(run.Main.Outcome);
         Assert.All(run.FailureCases, f => Assert.All(f.Bodies, b => Assert.IsNotType<FlightOutcome.NotSolved>(b.Outcome)));
         Assert.InRange(run.Statistics.AcceptedSteps, 1, 5000);
@@ -78,7 +78,7 @@ public class FlightOutcomeTests
     {
         FlightPlan plan = Plan(Sustainer(new StageIgnition.AtLaunch()) with
         {
-            Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(1) }, ThrustCurve.FromColumns([0, 0.05, 0.1], [0, 3, 0]), 0.001),
+            Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(1) }, ThrustHistory.FromColumns([0, 0.05, 0.1], [0, 3, 0]), 0.001),
         });
         double travel = Assert.IsType<FlightOutcome.NeverLeftGuide>(plan.Flown().Main.Outcome).FarthestTravel.Meters;
         Assert.InRange(travel, 1e-4, 1);
@@ -105,7 +105,7 @@ public class FlightOutcomeTests
             Stages = [Sustainer(new StageIgnition.AtLaunch()) with
             {
                 Drag = DragTable.Constant(Area.FromSquareMeters(1), 0),
-                Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(1) }, ThrustCurve.FromColumns([0, 1], [10, 10]), 0),
+                Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(1) }, ThrustHistory.FromColumns([0, 1], [10, 10]), 0),
             }],
             Guide = new LaunchGuide { Length = Length.FromMeters(2), Elevation = Angle.FromDegrees(60), FrictionCoefficient = 0.2, ConstantFriction = Force.FromNewtons(0.5) },
             Site = new LaunchSite
@@ -130,7 +130,7 @@ public class FlightOutcomeTests
         FlightPlan plan = Plan(Sustainer(new StageIgnition.AtLaunch()) with
         {
             Drag = DragTable.Constant(Area.FromSquareMeters(4.9e-4), 0),
-            Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(1) }, ThrustCurve.FromColumns([0, 10], [200, 200]), 0.010),
+            Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(1) }, ThrustHistory.FromColumns([0, 10], [200, 200]), 0.010),
         });
         var left = Assert.IsType<FlightOutcome.LeftAtmosphere>(plan.Flown().Main.Outcome);
         Assert.True(left.Velocity.MetersPerSecond > 100);
@@ -157,7 +157,7 @@ public class FlightOutcomeTests
     [Fact]
     public void A_failed_integration_is_an_outcome()
     {
-        FlightRun run = TwoStages().Flown(new FlightOptions { Solver = new SolverOptions { MostSteps = 10 } });
+        FlightRun run = TwoStages().Flown(new FlightOptions { Solver = new SolverOptions { MaxSteps = 10 } });
         var failed = Assert.IsType<FlightOutcome.NotSolved>(run.Main.Outcome);
         Assert.Equal(SolverFailureKind.TooManySteps, failed.Failure.Kind);
     }

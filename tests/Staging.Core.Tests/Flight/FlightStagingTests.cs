@@ -78,9 +78,9 @@ public class FlightStagingTests
         BodyFlight joined = Assert.Single(run.FailureCases[0].Bodies);
         Assert.Equal("booster + sustainer", joined.Name);
         Assert.Equal(0.85, joined.Start.Seconds);
-        Assert.Equal(joined, run.FailureCases[0].Hardest);
+        Assert.Equal(joined, run.FailureCases[0].HardestLanding);
         Assert.Equal(["sustainer", "booster"], run.FailureCases[1].Bodies.Select(b => b.Name));
-        double unlit = run.FailureCases[1].Hardest!.Landing().KineticEnergy.Joules;
+        double unlit = run.FailureCases[1].HardestLanding!.Landing().KineticEnergy.Joules;
         Assert.True(unlit > 10 * run.Main.Landing().KineticEnergy.Joules);
         Assert.Equal(0.87, run.FailureCases[1].Bodies[0].The(FlightEventKind.Separation).Time.Seconds);
     }
@@ -135,12 +135,12 @@ public class FlightStagingTests
     {
         ElectronicsGuards guards = guard switch
         {
-            "speed" => new() { LeastSpeed = Speed.FromMetersPerSecond(200) },
-            "height" => new() { LeastHeight = Length.FromMeters(500) },
-            "ceiling" => new() { GreatestHeight = Length.FromMeters(20) },
+            "speed" => new() { MinSpeed = Speed.FromMetersPerSecond(200) },
+            "height" => new() { MinHeight = Length.FromMeters(500) },
+            "ceiling" => new() { MaxHeight = Length.FromMeters(20) },
             "early" => new() { Earliest = Seconds(9) },
             "late" => new() { Latest = Seconds(1) },
-            _ => new() { GreatestTilt = Angle.FromDegrees(20) },
+            _ => new() { MaxTilt = Angle.FromDegrees(20) },
         };
         FlightPlan plan = TwoStages(Timer(1, guards)) with
         {
@@ -158,12 +158,12 @@ public class FlightStagingTests
     {
         var guards = new ElectronicsGuards
         {
-            LeastSpeed = Speed.FromMetersPerSecond(20),
-            LeastHeight = Length.FromMeters(20),
-            GreatestHeight = Length.FromMeters(500),
+            MinSpeed = Speed.FromMetersPerSecond(20),
+            MinHeight = Length.FromMeters(20),
+            MaxHeight = Length.FromMeters(500),
             Earliest = Seconds(0.5),
             Latest = Seconds(3),
-            GreatestTilt = Angle.FromDegrees(1),
+            MaxTilt = Angle.FromDegrees(1),
         };
         Assert.True(TwoStages(Timer(1, guards)).Flown().Stagings[0].Lit);
     }
@@ -194,7 +194,7 @@ public class FlightStagingTests
     public void Motors_of_two_kinds_push_together_and_lose_their_own_propellant()
     {
         // A late, short second motor: its curve starts and ends with a jump between the corners of the main one.
-        ThrustCurve other = ThrustCurve.FromColumns([0.1, 0.4], [5, 3]);
+        ThrustHistory other = ThrustHistory.FromColumns([0.1, 0.4], [5, 3]);
         Motor beside = Motor(new MotorForwardEnd.Plugged(), other, 0.004);
         Stage stage = Sustainer(new StageIgnition.AtLaunch()) with { ParallelMotors = [new MotorGroup { Motor = beside, Count = 2 }] };
         FlightRun run = Plan(stage).Flown();
@@ -215,7 +215,7 @@ public class FlightStagingTests
     [Fact]
     public void The_delay_counts_from_the_main_motor_and_burnout_is_that_of_the_last()
     {
-        Motor beside = Motor(new MotorForwardEnd.Plugged(), ThrustCurve.FromColumns([0, 2], [2, 2]), 0.004);
+        Motor beside = Motor(new MotorForwardEnd.Plugged(), ThrustHistory.FromColumns([0, 2], [2, 2]), 0.004);
         FlightRun run = Plan(Sustainer(new StageIgnition.AtLaunch()) with { ParallelMotors = [new MotorGroup { Motor = beside, Count = 1 }] }).Flown();
         Assert.Equal(2, run.Main.The(FlightEventKind.Burnout).Time.Seconds);
         Assert.Equal(0.85 + 4, run.Main.The(FlightEventKind.Ejection).Time.Seconds, 12);

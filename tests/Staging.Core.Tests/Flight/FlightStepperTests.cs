@@ -34,9 +34,9 @@ public class FlightStepperTests
         var site = new SiteColumn(StandardAtmosphere.Us1976, 200, G, Radius);
         Pair pair = new(Options(tolerance));
         pair.Put(plan.Flown().Main.The(FlightEventKind.LiftOff).Time.Seconds, 0, 0);
-        foreach ((FlightPiece piece, double stop, bool guided) in PiecesOf(plan))
+        foreach ((FlightSegment piece, double stop, bool guided) in PiecesOf(plan))
         {
-            FlightWatch watch = guided ? FlightWatch.Guide : piece.ThrustSign > 0 ? FlightWatch.Rising : FlightWatch.Falling;
+            WatchedEvents watch = guided ? WatchedEvents.Guide : piece.ThrustSign > 0 ? WatchedEvents.Rising : WatchedEvents.Falling;
             pair.Run(new TrajectorySystem(site, piece, watch) { GuideHeight = Math.Sin(elevation * Math.PI / 180) }, stop);
         }
 
@@ -54,13 +54,13 @@ public class FlightStepperTests
     public void A_throw_meets_ceiling_top_and_corners_alike(double ceiling, double longest)
     {
         var site = new SiteColumn(new Still { Ceiling_m = ceiling }, 0, G, double.PositiveInfinity);
-        foreach (DragLine line in (ReadOnlySpan<DragLine>)[DragLine.Fixed(0), new DragLine(1e-6, 1e-6, 0.02, 0.05), new DragLine(1e-6, 1e-6, 0.03, 0.2)])
+        foreach (DragSegment line in (ReadOnlySpan<DragSegment>)[DragSegment.Fixed(0), new DragSegment(1e-6, 1e-6, 0.02, 0.05), new DragSegment(1e-6, 1e-6, 0.03, 0.2)])
         {
             Pair pair = new(Options(1e-7, longest));
             pair.Put(0, 0, 30);
-            var piece = new FlightPiece { Push = new Propulsion { Mass0 = 1 }, Line = line, Rise = 1, GravityShare = 1, ThrustSign = 1 };
+            var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1 }, Line = line, Rise = 1, GravityShare = 1, ThrustSign = 1 };
             for (int leg = 0; leg < 4; leg++)
-                pair.Run(new TrajectorySystem(site, piece, FlightWatch.Rising), 20);
+                pair.Run(new TrajectorySystem(site, piece, WatchedEvents.Rising), 20);
         }
     }
 
@@ -71,8 +71,8 @@ public class FlightStepperTests
         var site = new SiteColumn(new Still(), 0, G, double.PositiveInfinity);
         Pair pair = new(Options(1e-8));
         pair.Put(0, 0, 0);
-        var piece = new FlightPiece { Push = new Propulsion { Mass0 = 1, Thrust0 = 30 }, Line = DragLine.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
-        pair.Run(new TrajectorySystem(site, piece, FlightWatch.Guide) { GuideHeight = 5 }, 9);
+        var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1, Thrust0 = 30 }, Line = DragSegment.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        pair.Run(new TrajectorySystem(site, piece, WatchedEvents.Guide) { GuideHeight = 5 }, 9);
         Assert.Equal([0], pair.FiredIndices);
         Assert.Equal(5, pair.Height, 6);
     }
@@ -85,8 +85,8 @@ public class FlightStepperTests
         Pair pair = new(Options(1e-10) with { EventTimeTolerance = Duration.FromSeconds(1e-5) });
         pair.Put(0, 50, 0);
         double impact = Math.Sqrt(2 * G * 50);
-        var piece = new FlightPiece { Push = new Propulsion { Mass0 = 1 }, Line = new DragLine(0, 0, -1, (impact - G * 1e-6) / 340), Rise = 1, GravityShare = 1, ThrustSign = -1 };
-        pair.Run(new TrajectorySystem(site, piece, FlightWatch.Falling), 9);
+        var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1 }, Line = new DragSegment(0, 0, -1, (impact - G * 1e-6) / 340), Rise = 1, GravityShare = 1, ThrustSign = -1 };
+        pair.Run(new TrajectorySystem(site, piece, WatchedEvents.Falling), 9);
         Assert.Equal([0, TrajectorySystem.MachAbove], pair.FiredIndices);
     }
 
@@ -97,8 +97,8 @@ public class FlightStepperTests
         var site = new SiteColumn(new Still(), 0, G, double.PositiveInfinity);
         Pair pair = new(Options(1e-8));
         pair.Put(0, 0, 2 * G);
-        var piece = new FlightPiece { Push = new Propulsion { Mass0 = 1 }, Line = DragLine.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
-        pair.Run(new TrajectorySystem(site, piece, FlightWatch.Rising), 2);
+        var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1 }, Line = DragSegment.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        pair.Run(new TrajectorySystem(site, piece, WatchedEvents.Rising), 2);
         Assert.Equal(2, pair.Time);
     }
 
@@ -109,10 +109,10 @@ public class FlightStepperTests
     public void Both_fail_alike(double density, int steps)
     {
         var site = new SiteColumn(new Still { Density = density }, 0, G, Radius);
-        Pair pair = new(Options(1e-9) with { MostSteps = steps });
+        Pair pair = new(Options(1e-9) with { MaxSteps = steps });
         pair.Put(0, 100, -1);
-        var piece = new FlightPiece { Push = new Propulsion { Mass0 = 1 }, Line = DragLine.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
-        pair.Run(new TrajectorySystem(site, piece, FlightWatch.Falling), 100);
+        var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1 }, Line = DragSegment.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        pair.Run(new TrajectorySystem(site, piece, WatchedEvents.Falling), 100);
         Assert.NotNull(pair.Failure);
     }
 
@@ -136,8 +136,8 @@ public class FlightStepperTests
     public void Drag_goes_on_smoothly_past_the_turning_point(bool rising)
     {
         var site = new SiteColumn(new Still(), 0, G, double.PositiveInfinity);
-        var piece = new FlightPiece { Push = new Propulsion { Mass0 = 1 }, Line = DragLine.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
-        var system = new TrajectorySystem(site, piece, rising ? FlightWatch.Rising : FlightWatch.Falling);
+        var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1 }, Line = DragSegment.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        var system = new TrajectorySystem(site, piece, rising ? WatchedEvents.Rising : WatchedEvents.Falling);
         double atRest = system.Acceleration(0, 10, 0);
         Assert.Equal(-G, atRest);
         Assert.Equal(rising, system.Acceleration(0, 10, 3) < atRest);
@@ -152,14 +152,14 @@ public class FlightStepperTests
     };
 
     /// <summary>The pieces of a flight between its stops; corners of the drag table are left to be found.</summary>
-    private static IEnumerable<(FlightPiece Piece, double Stop, bool Guided)> PiecesOf(FlightPlan plan)
+    private static IEnumerable<(FlightSegment Piece, double Stop, bool Guided)> PiecesOf(FlightPlan plan)
     {
         BodyFlight flight = plan.Flown(new FlightOptions { Scope = FlightScope.UppermostStage }).Main;
-        var log = (BodyLog)typeof(BodyFlight).GetField("log", BindingFlags.NonPublic | BindingFlags.Instance)!.GetValue(flight)!;
+        var log = (BodyRecorder)typeof(BodyFlight).GetField("log", BindingFlags.NonPublic | BindingFlags.Instance)!.GetValue(flight)!;
         double exit = flight.The(FlightEventKind.GuideExit).Time.Seconds, settled = flight.The(FlightEventKind.Apogee).Time.Seconds + 0.3;
         for (int i = 0; i < log.Pieces.Count; i++)
         {
-            FlightPiece piece = log.Pieces[i];
+            FlightSegment piece = log.Pieces[i];
             double stop = i + 1 < log.Pieces.Count ? log.Pieces[i + 1].Start : settled;
             if (!piece.Held && piece.Start < settled)
                 yield return (piece, Math.Min(stop, settled) + (stop == exit ? 0.01 : 0), piece.Start < exit);
@@ -192,7 +192,7 @@ public class FlightStepperTests
         {
             double start = general.Time;
             TrajectorySystem other = system;
-            var log = new BodyLog(keepTrack: true);
+            var log = new BodyRecorder(keepTrack: true);
             var track = new DenseTrack(2, Tsitouras54.DenseDegree);
             PhaseEnd expected = general.Run(ref system, stop, track, TestContext.Current.CancellationToken);
             PhaseEnd ours = special.Run(ref other, stop, log, TestContext.Current.CancellationToken);

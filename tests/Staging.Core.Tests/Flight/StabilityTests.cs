@@ -81,7 +81,7 @@ public class StabilityTests
         StackStability stack = TestAirframes.Stack;
         FailureMargin[] failureCases = [.. stack.FailureMargins()];
         Assert.Equal(
-            [FailureKind.UnlitAndJoined, FailureKind.UnlitAndParted, FailureKind.LitLate, FailureKind.LitLate, FailureKind.NothingEjected], failureCases.Select(b => b.Kind));
+            [FailureKind.UnlitAndJoined, FailureKind.UnlitAndParted, FailureKind.LitLate, FailureKind.LitLate, FailureKind.EjectionFailure], failureCases.Select(b => b.Kind));
         Assert.All(failureCases, b => Assert.Equal("sustainer", b.Stage));
         // The burnt booster with a full, cold sustainer on it; the mass of the sustainer's propellant is not gone.
         double m = 0.040 + 0.021 + 0.022 + 0.011;

@@ -30,7 +30,7 @@ internal static class TestAirframes
         Span = Mm(40),
         Sweep = Mm(25),
         Thickness = Mm(1.5),
-        Edge = FinEdge.Rounded,
+        EdgeProfile = FinEdgeProfile.RoundNosed,
         Station = Length.FromMeters(station),
         BodyDiameter = Mm(24.8),
     };

@@ -9,14 +9,14 @@ internal static class TestFlights
 {
     public static Provenance Invented { get; } = new() { Source = "Invented for this test", How = Evidence.Invented };
 
-    public static ThrustCurve Curve { get; } = ThrustCurve.FromColumns([0, 0.05, 0.15, 0.25, 0.8, 0.85], [0, 6, 20, 9, 8, 0]);
+    public static ThrustHistory Curve { get; } = ThrustHistory.FromColumns([0, 0.05, 0.15, 0.25, 0.8, 0.85], [0, 6, 20, 9, 8, 0]);
 
     public static DragTable Drag { get; } = DragTable.FromColumns(
         Area.FromSquareMeters(4.9e-4), [0, 0.6, 0.9, 1.1, 2], [0.45, 0.45, 0.6, 0.85, 0.6]);
 
     public static Duration Seconds(double value) => Duration.FromSeconds(value);
 
-    public static Motor Motor(MotorForwardEnd end, ThrustCurve? curve = null, double propellant = 0.010) => new()
+    public static Motor Motor(MotorForwardEnd end, ThrustHistory? curve = null, double propellant = 0.010) => new()
     {
         Name = "invented motor",
         Thrust = curve ?? Curve,

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Staging.Core.Fronts;
 using Staging.Core.Gases;
-using Staging.Core.Tests.Hygiene;
+using Staging.Core.Tests.Hygiene.Sources;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Fronts;

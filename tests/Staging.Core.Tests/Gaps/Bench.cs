@@ -30,7 +30,7 @@ internal static class Bench
             NozzleThroatDiameter = Length.FromMillimeters(3.5),
             FragmentMass = Mass.FromGrams(0.2),
             FragmentBurnTime = Duration.FromMilliseconds(25),
-            Source = Invented,
+            Provenance = Invented,
         },
         Joint = Joint(newtons: 20),
         Grain = new UpperGrain
@@ -42,9 +42,9 @@ internal static class Bench
             HeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000),
             IgnitionTemperature = Temperature.FromKelvins(773),
             InitialTemperature = Temperature.FromKelvins(288),
-            Source = Invented,
+            Provenance = Invented,
         },
-        Closures = GapClosures.Judged,
+        MixingAndHeat = MixingAndHeat.Judged,
     };
 
     public static GapProblem Gap { get; } = new()
@@ -75,11 +75,11 @@ internal static class Bench
                 Gas = AirLike,
                 GasMassFraction = 1,
                 ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000),
-                Source = Invented,
+                Provenance = Invented,
             },
             NozzleThroatDiameter = Length.Zero,
         },
-        Closures = GapClosures.Judged with { WallHeatTransfer = HeatTransferCoefficient.Zero },
+        MixingAndHeat = MixingAndHeat.Judged with { WallHeatTransfer = HeatTransferCoefficient.Zero },
     });
 
     /// <summary>The problem with a changed design.</summary>
@@ -104,13 +104,13 @@ internal static class Bench
         BreakawayForce = Force.FromNewtons(newtons),
         SlidingForce = Force.FromNewtons(0.8 * newtons),
         Engagement = Length.FromMillimeters(engagement),
-        Source = Invented,
+        Provenance = Invented,
     };
 
     public static DustyGas Powder(double gasFraction) => new()
     {
         Name = "powder products",
-        Source = Invented,
+        Provenance = Invented,
         Gas = PerfectGas.FromMolarMass("powder gas", MolarMass.FromGramsPerMole(35.5), 1.21, Invented),
         GasMassFraction = gasFraction,
         ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1200),

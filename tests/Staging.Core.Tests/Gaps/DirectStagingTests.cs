@@ -11,7 +11,7 @@ public class DirectStagingTests
     private static readonly GapProblem Contact = Bench.Gap.InContact(JointTape.ThinPlasticFilm with { Strength = Force.FromNewtons(15) });
 
     /// <summary>All models; the resolved one with cells of a tenth of a millimetre.</summary>
-    public static TheoryData<GapModel> Models => [new GapModel.Displacement(), new GapModel.Stirred(), new GapModel.Resolved { Cells = 24 }];
+    public static TheoryData<GapModel> Models => [new GapModel.TwoZone(), new GapModel.WellStirred(), new GapModel.OneDimensional { Cells = 24 }];
 
     [Fact]
     public void The_shortest_legal_gap_runs()
@@ -28,7 +28,7 @@ public class DirectStagingTests
     [Fact]
     public void What_pushes_taped_motors_apart_names_the_tape()
     {
-        GapProblem dark = (Contact with { AfterOpening = Duration.Zero }).With(d => d with { Closures = d.Closures with { ParticleEfficiency = 0 } });
+        GapProblem dark = (Contact with { AfterOpening = Duration.Zero }).With(d => d with { MixingAndHeat = d.MixingAndHeat with { ParticleEfficiency = 0 } });
         Assert.Contains("0.0 N and tape of 15.0 N", Assert.IsType<GapOutcome.PushedApart>(dark.Solve().Outcome).Cause, StringComparison.Ordinal);
     }
 
@@ -73,8 +73,8 @@ public class DirectStagingTests
     public void Whether_the_grain_lights_hangs_on_the_heat_that_it_takes_from_particles(GapModel model)
     {
         // The judged range of the efficiency from end to end, with the judged film.
-        GapRun least = In(0.03).Solve(model), judged = In(0.25).Solve(model), most = In(0.6).Solve(model);
-        Assert.False(least.Outcome.IsLit);
+        GapRun min = In(0.03).Solve(model), judged = In(0.25).Solve(model), most = In(0.6).Solve(model);
+        Assert.False(min.Outcome.IsLit);
         Assert.True(most.TimeOf(GapEventKind.Lit) < judged.TimeOf(GapEventKind.Lit));
         Assert.True(judged.TimeOf(GapEventKind.Lit) < judged.TimeOf(GapEventKind.JointOpens));
     }
@@ -143,6 +143,6 @@ public class DirectStagingTests
 
     /// <summary>The motors of the starting gap in contact under thin plastic film, with an efficiency of the particles.</summary>
     private static GapProblem In(double particleEfficiency) => StartingGaps.Bore18mm
-        .With(d => d with { Closures = d.Closures with { ParticleEfficiency = particleEfficiency } })
+        .With(d => d with { MixingAndHeat = d.MixingAndHeat with { ParticleEfficiency = particleEfficiency } })
         .InContact(JointTape.ThinPlasticFilm);
 }

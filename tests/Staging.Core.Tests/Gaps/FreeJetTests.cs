@@ -13,7 +13,7 @@ public class FreeJetTests
     public void Across_small_holes_nothing_is_lost()
     {
         // To the last bit: the core of the jet does not enter the run.
-        GapRun a = Held.Solve(), b = Held.With(d => d with { Closures = d.Closures with { FreeJetCoreInBores = 1 } }).Solve();
+        GapRun a = Held.Solve(), b = Held.With(d => d with { MixingAndHeat = d.MixingAndHeat with { FreeJetCoreInBores = 1 } }).Solve();
         Assert.Equal(a.PeakGrainSurface, b.PeakGrainSurface);
         Assert.Equal(a.Statistics, b.Statistics);
     }
@@ -30,13 +30,13 @@ public class FreeJetTests
     public void Air_that_crosses_an_opening_is_a_jet_of_its_own_density_and_products_are_lighter()
     {
         GapProblem open = Held.With(d => d with { Vents = [Opening(d.Tube, 11, 200)] });
-        GapParameters p = GapLowering.Lower(open);
+        GapParameters p = GapToSi.ToSi(open);
         var y = new double[p.StateCount];
-        GapLowering.FirstState(p, y);
-        Assert.Equal(0.5, new GapMoment(p, y).JetShare, 1e-9);
-        var course = (LumpedCourse)open.Solve().Course;
+        GapToSi.FirstState(p, y);
+        Assert.Equal(0.5, new GapState(p, y).JetShare, 1e-9);
+        var course = (LumpedHistory)open.Solve().Course;
         course.Track.At(0.01, y);
-        var later = new GapMoment(course.Parameters, y);
+        var later = new GapState(course.Parameters, y);
         Assert.InRange(later.ShareOfHot, 0.99, 1);
         double products = 0.5 * Math.Sqrt(287.05 * 288.15 / (later.Hot.R * later.Hot.Temperature));
         Assert.InRange(products, 0.1, 0.4);
@@ -46,7 +46,7 @@ public class FreeJetTests
     [Fact]
     public void A_long_opening_is_air_and_not_part_of_the_dead_end()
     {
-        GapParameters p = GapLowering.Lower(Held.With(d => d with { Vents = [Opening(d.Tube, 6, 100)] }));
+        GapParameters p = GapToSi.ToSi(Held.With(d => d with { Vents = [Opening(d.Tube, 6, 100)] }));
         double area = Math.PI / 4 * 18e-3 * 18e-3;
         double half = 0.5 * p.Vents[0].Outlet.Size.Diameter;
         Assert.Equal(0.150 + half, p.LastVent, 1e-12);
@@ -61,7 +61,7 @@ public class FreeJetTests
         GapRun open = shorter.With(d => d with { Vents = [Opening(d.Tube, 8, 150)] }).Solve();
         Assert.IsType<GapOutcome.Lit>(guided.Outcome);
         var away = Assert.IsType<GapOutcome.VentedAway>(open.Outcome);
-        Assert.Contains("guide tube across", away.Cure, StringComparison.Ordinal);
+        Assert.Contains("guide tube across", away.Remedy, StringComparison.Ordinal);
         Assert.True(open.PeakGrainSurface.Kelvins < guided.PeakGrainSurface.Kelvins - 100);
         Assert.InRange(open.Ledger.RelativeMassResidual, -1e-12, 1e-12);
         Assert.InRange(open.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);

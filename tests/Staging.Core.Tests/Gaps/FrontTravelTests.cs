@@ -81,9 +81,9 @@ public class FrontTravelTests
 
     private static double EnergyOut(GapRun run)
     {
-        var course = (LumpedCourse)run.Course;
+        var course = (LumpedHistory)run.Course;
         double[] y = new double[course.Parameters.StateCount];
         course.Track.At(run.End.Seconds, y);
-        return y[GapState.EnergyOut];
+        return y[StateLayout.EnergyOut];
     }
 }

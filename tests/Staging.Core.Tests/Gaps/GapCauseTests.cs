@@ -16,7 +16,7 @@ public class GapCauseTests
     {
         GapProblem weak = Bench.Gap with { Bodies = Bench.Gap.Bodies with { ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(closing) } };
         GapOutcome apart = Assert.IsType<GapOutcome.PushedApart>(weak.With(d => d with { Joint = Bench.Joint(5) }).Solve().Outcome);
-        double asked = Asked(apart.Cure);
+        double asked = Asked(apart.Remedy);
         // The joint that slid also made room; the one that holds sees a little more pressure, so the asked force is raised to that of a run that holds.
         GapRun held = weak.With(d => d with { Joint = Bench.Joint(500) }).Solve();
         double need = held.PeakGaugePressure.Pascals * Math.PI / 4 * 0.018 * 0.018 - 0.024 * closing;
@@ -31,7 +31,7 @@ public class GapCauseTests
         GapProblem firm = Bench.Gap.With(d => d with { Tube = Bench.Tube(120), Joint = Bench.Joint(400) });
         GapRun Drilled(double diameter) => firm.With(d => d with { Vents = [Bench.Hole(d.Tube, diameter, 4)] }).Solve();
         GapRun narrow = Drilled(1), wide = Drilled(13);
-        Assert.Contains("more vent area", Assert.IsType<GapOutcome.TooCool>(narrow.Outcome).Cure, StringComparison.Ordinal);
+        Assert.Contains("more vent area", Assert.IsType<GapOutcome.TooCool>(narrow.Outcome).Remedy, StringComparison.Ordinal);
         Assert.True(Drilled(1.3).PeakGrainSurface > narrow.PeakGrainSurface);
         Assert.True(Drilled(12).PeakGrainSurface > wide.PeakGrainSurface);
     }
@@ -41,7 +41,7 @@ public class GapCauseTests
     {
         GapOutcome outcome = Bench.Gap.With(d => d with { Vents = [], Joint = Bench.Joint(2000), Source = d.Motor() with { FragmentMass = Mass.FromGrams(2) } }).Solve().Outcome;
         Assert.DoesNotContain("last vent", outcome.Cause, StringComparison.Ordinal);
-        Assert.StartsWith("Vent the gap", outcome.Cure, StringComparison.Ordinal);
+        Assert.StartsWith("Vent the gap", outcome.Remedy, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -60,7 +60,7 @@ public class GapCauseTests
         GapProblem weak = Holding.With(d => d with { Source = d.Motor() with { FragmentMass = Mass.Zero } });
         GapRun few = weak.With(d => d with { Vents = [Bench.Hole(d.Tube, 12, 4)] }).Solve();
         var reach = Assert.IsType<GapOutcome.DidNotReach>(few.Outcome);
-        Assert.StartsWith("More burn-through gas", reach.Cure, StringComparison.Ordinal);
+        Assert.StartsWith("More burn-through gas", reach.Remedy, StringComparison.Ordinal);
         Assert.IsType<GapOutcome.DidNotReach>(weak.With(d => d with { Vents = [Bench.Hole(d.Tube, 13, 4)] }).Solve().Outcome);
     }
 

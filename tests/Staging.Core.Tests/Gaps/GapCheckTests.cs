@@ -72,7 +72,7 @@ public class GapCheckTests
 
         // 1 mm and 0.3 cm3 of recess are 96.5 mm of bore; a hundred times that, over an area ratio of 22500, is what the message names.
         Assert.Contains("at most 100 times, 0.4289 mm", finding.Message, StringComparison.Ordinal);
-        Assert.Throws<InvalidModelException>(() => gap.Solve(new GapModel.Resolved { Cells = 100_000 }));
+        Assert.Throws<InvalidModelException>(() => gap.Solve(new GapModel.OneDimensional { Cells = 100_000 }));
         GapProblem below = gap.With(d => d with { Joint = d.Joint.Coupler with { PressureDiameter = Length.FromMillimeters(20), Engagement = Length.FromMillimeters(96) } });
         Assert.DoesNotContain(below.Check(), f => f.Code == "GAP031");
     }

@@ -7,13 +7,13 @@ namespace Staging.Core.Tests.Gaps;
 /// <summary>The stirred model beside the displacement model: where they must agree, and which way they differ.</summary>
 public class GapModelTests
 {
-    private static readonly GapModel Stirred = new GapModel.Stirred();
+    private static readonly GapModel Stirred = new GapModel.WellStirred();
     private static readonly GapProblem Closed = Bench.Adiabatic.With(d => d with { Vents = [], Joint = Bench.Joint(2000) });
 
     [Fact]
     public void A_run_says_which_model_made_it_and_displacement_is_usual()
     {
-        Assert.IsType<GapModel.Displacement>(Bench.Gap.Solve().Model);
+        Assert.IsType<GapModel.TwoZone>(Bench.Gap.Solve().Model);
         Assert.Equal(Stirred, Bench.Gap.Solve(Stirred).Model);
     }
 
@@ -43,9 +43,9 @@ public class GapModelTests
             Grain = d.Grain with { RecessVolume = Volume.FromCubicMillimeters(1) },
             Source = new GapSource.Tabulated
             {
-                Gas = new DustyGas { Name = "feed", Gas = gas, GasMassFraction = 1, ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000), Source = Bench.Invented },
+                Gas = new DustyGas { Name = "feed", Gas = gas, GasMassFraction = 1, ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000), Provenance = Bench.Invented },
                 Feed = FeedTable.FromColumns([0, 0.01], [1e-3, 1e-3], [2000, 2000]),
-                Source = Bench.Invented,
+                Provenance = Bench.Invented,
             },
         });
         vessel = vessel with { Surroundings = vessel.Surroundings with { Gas = PerfectGas.FromMolarMass("air", MolarMass.FromGramsPerMole(28.9644), 1.4, Bench.Invented) } };
@@ -68,7 +68,7 @@ public class GapModelTests
             {
                 Gas = d.Source.Products,
                 Feed = FeedTable.FromColumns([0, 0.004, 0.02], [0, 0.001, 0], [288.15, 288.15, 288.15]),
-                Source = Bench.Invented,
+                Provenance = Bench.Invented,
             },
         });
         GapRun apart = cold.Solve(), mixed = cold.Solve(Stirred);

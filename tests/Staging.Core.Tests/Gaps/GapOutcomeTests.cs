@@ -73,7 +73,7 @@ public class GapOutcomeTests
     [Fact]
     public void A_run_that_uses_up_its_steps_says_so_and_carries_no_NaN()
     {
-        GapRun run = Bench.Gap.Solve(options: new Staging.Core.Solving.SolverOptions { MostSteps = 20 });
+        GapRun run = Bench.Gap.Solve(options: new Staging.Core.Solving.SolverOptions { MaxSteps = 20 });
         var failed = Assert.IsType<GapOutcome.NotSolved>(run.Outcome);
         Assert.Equal(Staging.Core.Solving.SolverFailureKind.TooManySteps, failed.Failure.Kind);
         Assert.True(double.IsFinite(run.PeakGaugePressure.Pascals));

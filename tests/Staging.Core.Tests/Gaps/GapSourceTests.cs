@@ -84,7 +84,7 @@ public class GapSourceTests
     public void A_table_gives_its_mass_whatever_the_pressure_and_may_jump()
     {
         FeedTable feed = FeedTable.FromColumns([0.002, 0.004, 0.0041, 0.02], [0.01, 0.03, 0.005, 0.002], [1900, 1800, 1700, 1500]);
-        GapRun run = Held.With(d => d with { Source = new GapSource.Tabulated { Gas = d.Source.Products, Feed = feed, Source = Bench.Invented } }).Solve();
+        GapRun run = Held.With(d => d with { Source = new GapSource.Tabulated { Gas = d.Source.Products, Feed = feed, Provenance = Bench.Invented } }).Solve();
         Assert.InRange(run.Ledger.Burnt / feed.TotalMass - 1, -1e-12, 1e-12);
         Assert.Equal(20, run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-9);
         Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
@@ -105,7 +105,7 @@ public class GapSourceTests
     public void A_cluster_of_tables_or_of_different_products_is_refused()
     {
         BurnThroughSource motor = Bench.Gap.Motor();
-        var table = new GapSource.Tabulated { Gas = motor.Products, Feed = FeedTable.FromColumns([0, 1], [0, 0], [300, 300]), Source = Bench.Invented };
+        var table = new GapSource.Tabulated { Gas = motor.Products, Feed = FeedTable.FromColumns([0, 1], [0, 0], [300, 300]), Provenance = Bench.Invented };
         Assert.Contains(Bench.Gap.With(d => d with { Source = Pair(motor, table, 0) }).Check(), f => f.Code == "GAP028" && f.Path == "Source.Motors[1].Source");
         Assert.Contains(Bench.Gap.With(d => d with { Source = Pair(motor, motor with { Products = Bench.Powder(0.5) }, 0) }).Check(), f => f.Code == "GAP029");
         Assert.Throws<ArgumentException>(() => new GapSource.Cluster { Motors = [] });
@@ -125,8 +125,8 @@ public class GapSourceTests
         Chamber = Bench.Gap.Motor().Chamber,
         Mass = Mass.FromGrams(0.2),
         Thickness = Length.FromMillimeters(millimetres),
-        Rate = new BurnRateLaw { RateAtOneAtmosphere = Speed.FromMillimetersPerSecond(rate), PressureExponent = exponent, Source = Bench.Invented },
-        Source = Bench.Invented,
+        Rate = new BurnRateLaw { RateAtOneAtmosphere = Speed.FromMillimetersPerSecond(rate), PressureExponent = exponent, Provenance = Bench.Invented },
+        Provenance = Bench.Invented,
     };
 
     private static GapSource.Cluster Pair(GapSource first, GapSource second, double delay) => new()

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
-using Staging.Core.Tests.Hygiene;
+using Staging.Core.Tests.Hygiene.Sources;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps;
@@ -55,7 +55,7 @@ public class GrainIgnitionTests
     [Fact]
     public void Conductivity_density_and_heat_capacity_count_alike()
     {
-        ImmutableArray<LitTimeSlope> slopes = Lighting.SensitivityOfLitTime(0.02);
+        ImmutableArray<IgnitionTimeSlope> slopes = Lighting.SensitivityOfIgnitionTime(0.02);
         double Of(string name) => Assert.Single(slopes, s => s.Input == name).Slope;
         // Only their product is felt; what differs is the error of the differences.
         Assert.Equal(Of("Grain.Conductivity"), Of("Grain.Density"), 1e-5);
@@ -71,8 +71,8 @@ public class GrainIgnitionTests
     [Fact]
     public void Slopes_do_not_depend_on_the_step()
     {
-        ImmutableArray<LitTimeSlope> wide = Lighting.SensitivityOfLitTime(0.02), narrow = Lighting.SensitivityOfLitTime(0.01);
-        foreach (LitTimeSlope slope in wide)
+        ImmutableArray<IgnitionTimeSlope> wide = Lighting.SensitivityOfIgnitionTime(0.02), narrow = Lighting.SensitivityOfIgnitionTime(0.01);
+        foreach (IgnitionTimeSlope slope in wide)
         {
             double other = Assert.Single(narrow, s => s.Input == slope.Input).Slope;
             // Extrapolated, each errs by far less than the halving of the step changed it. A lit time is good to 1e-6 (flux linear over 20
@@ -83,7 +83,7 @@ public class GrainIgnitionTests
 
     [Fact]
     public void A_gap_that_does_not_light_has_no_slopes() =>
-        Assert.Empty(Bench.Gap.With(d => d with { Joint = Bench.Joint(1) }).SensitivityOfLitTime(0.02));
+        Assert.Empty(Bench.Gap.With(d => d with { Joint = Bench.Joint(1) }).SensitivityOfIgnitionTime(0.02));
 
     [Fact]
     public void The_table_and_the_shares_of_the_page_are_those_of_the_run()
@@ -94,7 +94,7 @@ public class GrainIgnitionTests
         FrictionJoint joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(60), SlidingForce = Force.FromNewtons(48) };
         GapProblem gap = start.With(d => d with { Tube = tube, Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))], Joint = joint });
         string page = Assert.Single(Repository.Files("docs", "ignition.md")).Text;
-        ImmutableArray<LitTimeSlope> slopes = gap.SensitivityOfLitTime(0.02);
+        ImmutableArray<IgnitionTimeSlope> slopes = gap.SensitivityOfIgnitionTime(0.02);
         Assert.Equal(13, slopes.Length);
         Assert.All(slopes, s => Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"| `{s.Input}` | {s.Slope:F2} |\n"), page, StringComparison.Ordinal));
         GrainHeat heat = gap.Solve().HeatAtLighting()!;

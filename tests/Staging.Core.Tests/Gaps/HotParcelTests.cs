@@ -15,7 +15,7 @@ public class HotParcelTests
         Tube = Bench.Tube(20),
         Vents = [Hole(14, 3, 2.3), Hole(4, 6, 16) with { To = new VentTarget.Outside { PressureCoefficient = 0.1 } }],
         Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(1.5), OpeningTime = Duration.FromMilliseconds(480) },
-        Closures = d.Closures with { FrontThicknessInBores = 4 },
+        MixingAndHeat = d.MixingAndHeat with { FrontThicknessInBores = 4 },
     }));
 
     [Fact]
@@ -24,7 +24,7 @@ public class HotParcelTests
         Tube = Bench.Tube(160),
         Vents = [Hole(33, 3, 28) with { To = new VentTarget.Outside { PressureCoefficient = -0.2 } }],
         Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(0.5), OpeningTime = Duration.FromMilliseconds(80) },
-        Closures = d.Closures with { FrontThicknessInBores = 5 },
+        MixingAndHeat = d.MixingAndHeat with { FrontThicknessInBores = 5 },
     }));
 
     [Fact]
@@ -63,15 +63,15 @@ public class HotParcelTests
         GapRun run = gap.Solve();
         Assert.IsNotType<GapOutcome.NotSolved>(run.Outcome);
         Assert.InRange(run.Ledger.RelativeMassResidual, -1e-10, 1e-10);
-        var course = Assert.IsType<LumpedCourse>(run.Course);
+        var course = Assert.IsType<LumpedHistory>(run.Course);
         var y = new double[course.Parameters.StateCount];
         course.Track.At(0, y);
-        double slab = y[GapState.Hot + 1];
+        double slab = y[StateLayout.Hot + 1];
         for (int k = 0; k <= 400; k++)
         {
             course.Track.At(run.End.Seconds * k / 400, y);
-            Assert.True(y[GapState.Hot] + y[GapState.Hot + 1] > 0.01 * slab, $"{y[GapState.Hot] + y[GapState.Hot + 1]:E3} kg of {slab:E3} at {run.End.Milliseconds * k / 400:F3} ms");
-            Assert.InRange(new GapMoment(course.Parameters, y).Hot.Temperature, 200, 2500);
+            Assert.True(y[StateLayout.Hot] + y[StateLayout.Hot + 1] > 0.01 * slab, $"{y[StateLayout.Hot] + y[StateLayout.Hot + 1]:E3} kg of {slab:E3} at {run.End.Milliseconds * k / 400:F3} ms");
+            Assert.InRange(new GapState(course.Parameters, y).Hot.Temperature, 200, 2500);
         }
     }
 

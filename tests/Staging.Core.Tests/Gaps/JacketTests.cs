@@ -73,7 +73,7 @@ public class JacketTests
             ],
         }) with
         { DynamicPressure = Pressure.FromPascals(2000) };
-        foreach (GapModel model in (GapModel[])[new GapModel.Displacement(), new GapModel.Stirred()])
+        foreach (GapModel model in (GapModel[])[new GapModel.TwoZone(), new GapModel.WellStirred()])
         {
             GapRun run = gap.Solve(model);
             Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);

@@ -42,7 +42,7 @@ public class JointTapeTests
             Thickness = Length.FromMicrometers(micrometres),
             GasContact = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h),
         };
-        FilmParameters film = FilmLowering.Lower(tape, Air);
+        FilmParameters film = FilmToSi.ToSi(tape, Air);
         double[] T = new double[FilmParameters.Layers], slope = new double[FilmParameters.Layers];
         Array.Fill(T, 288);
         double exact = tape.TimeToSoften(Gas, Air)!.Value.Seconds, dt = 0.2 / (film.LayerRate + film.FirstRate), t = 0;

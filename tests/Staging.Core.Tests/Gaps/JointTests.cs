@@ -44,7 +44,7 @@ public class JointTests
     {
         GapProblem warm = Bench.Gap with { Surroundings = Bench.Gap.Surroundings with { Temperature = Temperature.FromKelvins(330) } };
         JointTape soft = JointTape.ThinPlasticFilm with { SofteningTemperature = Temperature.FromKelvins(softening) };
-        foreach (GapModel model in (GapModel[])[new GapModel.Displacement(), new GapModel.Resolved { Cells = 40 }])
+        foreach (GapModel model in (GapModel[])[new GapModel.TwoZone(), new GapModel.OneDimensional { Cells = 40 }])
         {
             GapRun plain = warm.With(d => d with { Joint = Coupler }).Solve(model), taped = warm.With(d => d with { Joint = new StageJoint.Taped { Coupler = Coupler, Tape = soft } }).Solve(model);
             Same(plain, taped, GapEventKind.JointMoves, 1e-6);
@@ -56,11 +56,11 @@ public class JointTests
     [Fact]
     public void Half_out_a_joint_asks_for_half_the_force()
     {
-        GapParameters p = GapLowering.Lower(Bench.Gap.With(d => d with { Joint = Coupler }));
+        GapParameters p = GapToSi.ToSi(Bench.Gap.With(d => d with { Joint = Coupler }));
         var held = new JointMechanics(p, JointPhase.Held);
         double[] y = new double[p.StateCount];
-        GapLowering.FirstState(p, y);
-        y[GapState.Slide] = 0.5 * p.Engagement;
+        GapToSi.FirstState(p, y);
+        y[StateLayout.Slide] = 0.5 * p.Engagement;
         Assert.Equal(0.5 * p.Breakaway, held.Breakaway(0.5 * p.Engagement), 1e-12);
         double threshold = p.OutsidePressure + (0.5 * p.Breakaway + p.ReducedMass * p.ClosingAcceleration) / p.JointArea;
         Assert.True(held.Moving(1.001 * threshold, y) > 0);
@@ -76,11 +76,11 @@ public class JointTests
             Joint = new StageJoint.FreeMotorTube { Coupler = Bench.Joint(2000), MovingMass = Mass.FromGrams(20), RearPassages = Holes(2, 4), RearPressureCoefficient = coefficient },
         }) with
         { DynamicPressure = Pressure.FromKilopascals(10), Horizon = Duration.FromMilliseconds(15) };
-        foreach (GapModel model in (GapModel[])[new GapModel.Displacement(), new GapModel.Resolved { Cells = 40 }])
+        foreach (GapModel model in (GapModel[])[new GapModel.TwoZone(), new GapModel.OneDimensional { Cells = 40 }])
             Assert.InRange(Flying(-0.2).Solve(model).PeakGaugePressure / Flying(0).Solve(model).PeakGaugePressure, 0.9, 0.999);
         // Air that blows in at the booster's end before it has opened, in a tube of next to no length.
         GapProblem ram = Flying(1).With(d => d with { Tube = Bench.Tube(2), Vents = [] });
-        Assert.All((GapModel[])[new GapModel.Displacement(), new GapModel.Stirred()], m => Assert.IsNotType<GapOutcome.NotSolved>(ram.Solve(m).Outcome));
+        Assert.All((GapModel[])[new GapModel.TwoZone(), new GapModel.WellStirred()], m => Assert.IsNotType<GapOutcome.NotSolved>(ram.Solve(m).Outcome));
         Assert.Contains((Flying(-1.5) with { DynamicPressure = Pressure.FromKilopascals(80) }).Check(), f => f.Code == "GAP030" && f.Path == "Joint.RearPressureCoefficient");
     }
 

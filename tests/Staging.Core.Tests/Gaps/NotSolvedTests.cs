@@ -10,7 +10,7 @@ public class NotSolvedTests
 {
     private static readonly GapProblem Held = Bench.Gap.With(d => d with { Joint = Bench.Joint(2000), DischargeLaw = new Undefined() }) with { Horizon = Duration.FromMilliseconds(20) };
 
-    public static TheoryData<GapModel> Models => [new GapModel.Displacement(), new GapModel.Stirred(), new GapModel.Resolved { Cells = 60 }];
+    public static TheoryData<GapModel> Models => [new GapModel.TwoZone(), new GapModel.WellStirred(), new GapModel.OneDimensional { Cells = 60 }];
 
     [Theory]
     [MemberData(nameof(Models))]

@@ -17,7 +17,7 @@ public class OpeningTests
         AxialLength = Length.FromMillimeters(95),
     };
 
-    public static TheoryData<GapModel> Models => [new GapModel.Displacement(), new GapModel.Stirred(), new GapModel.Resolved { Cells = 60 }];
+    public static TheoryData<GapModel> Models => [new GapModel.TwoZone(), new GapModel.WellStirred(), new GapModel.OneDimensional { Cells = 60 }];
 
     /// <summary>A hole of 0.5 mm has a four-hundredth of the area of the slot; where it begins must not decide where the dead end is.</summary>
     [Theory]
@@ -73,13 +73,13 @@ public class OpeningTests
     [Fact]
     public void A_stretch_under_a_few_holes_holds_gas()
     {
-        GapParameters slotted = GapLowering.Lower(Held.With(d => d with { Vents = [Slot] }));
+        GapParameters slotted = GapToSi.ToSi(Held.With(d => d with { Vents = [Slot] }));
         double whole = Held.Design.Tube.Volume.CubicMeters + Held.Design.Grain.RecessVolume.CubicMeters;
         double open = Slot.Holes.TotalArea.SquareMeters / (Math.PI * 18e-3 * 90e-3);
         Assert.Equal(whole - open * Math.PI / 4 * 18e-3 * 18e-3 * 90e-3, slotted.TubeVolume + slotted.DeadEndVolume, 1e-15);
 
         // The lumped front then comes as late as the resolved one: both to the middle of the slot.
-        double lumped = Arrival(new GapModel.Displacement()), resolved = Arrival(new GapModel.Resolved { Cells = 120 });
+        double lumped = Arrival(new GapModel.TwoZone()), resolved = Arrival(new GapModel.OneDimensional { Cells = 120 });
         Assert.InRange(lumped / resolved, 0.85, 1.1);
 
         static double Arrival(GapModel model) => Held.With(d => d with { Vents = [Slot] }).Solve(model).TimeOf(GapEventKind.FrontAtLastVent)!.Value.Milliseconds;
@@ -152,6 +152,6 @@ public class OpeningTests
         Vents = [Side(Held.With(e => e with { Tube = Bench.Tube(200) }), 0, 1) with { To = VentTarget.Jacket("jacket") }],
         Jackets = [new Jacket { Name = "jacket", Volume = Volume.FromCubicCentimeters(60), WallArea = Area.Zero, Openings = [] }],
         Source = d.Motor() with { NozzleThroatDiameter = Length.Zero },
-        Closures = d.Closures with { WallHeatTransfer = HeatTransferCoefficient.Zero },
+        MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero },
     });
 }

@@ -8,7 +8,7 @@ public class SourceJetTests
 {
     private const double Flow = 0.02, Diameter = 0.010, Chamber = 1900;
 
-    private static readonly GapParameters Contact = GapLowering.Lower(StartingGaps.Bore18mm.InContact(JointTape.PaperTape));
+    private static readonly GapParameters Contact = GapToSi.ToSi(StartingGaps.Bore18mm.InContact(JointTape.PaperTape));
 
     private static readonly double R = Contact.Products.R;
 
@@ -80,18 +80,18 @@ public class SourceJetTests
     public void A_gap_of_25_mm_heats_its_grain_by_its_vents_alone()
     {
         GapProblem shortGap = Bench.Gap.With(d => d with { Tube = Bench.Tube(25), Vents = [Bench.Hole(Bench.Tube(25), 6, 4)] });
-        var course = (LumpedCourse)shortGap.Solve().Course;
+        var course = (LumpedHistory)shortGap.Solve().Course;
         GapParameters p = course.Parameters;
         var y = new double[p.StateCount];
         foreach (double t in (double[])[1e-4, 3e-4, 1e-3, 3e-3, 5e-3])
         {
             course.Track.At(t, y);
-            var now = new GapMoment(p, y);
+            var now = new GapState(p, y);
             var vents = new GrainHeating(now.DeadEnd, now.Pressure, now.SpeedAtNozzle, p);
             Assert.Equal(vents.Total(300), now.HeatingAt(t).Total(300));
         }
     }
 
     private static GapParameters Lowered(double millimetres) =>
-        GapLowering.Lower(StartingGaps.Bore18mm.With(d => d with { Tube = d.Tube with { Length = Length.FromMillimeters(millimetres) } }));
+        GapToSi.ToSi(StartingGaps.Bore18mm.With(d => d with { Tube = d.Tube with { Length = Length.FromMillimeters(millimetres) } }));
 }

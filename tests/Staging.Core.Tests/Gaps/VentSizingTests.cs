@@ -1,4 +1,5 @@
 using Staging.Core.Gaps;
+using Staging.Core.Sizing;
 using Staging.Core.Tests.Reviews;
 using UnitsNet;
 
@@ -16,7 +17,7 @@ public class VentSizingTests
     [Fact]
     public void Just_below_the_window_it_stays_dark()
     {
-        Area below = 0.98 * Advice.Widest!.Least;
+        Area below = 0.98 * Advice.Widest!.Min;
         Assert.False(Gap.With(d => d with { Vents = [TestPlans.Layout.VentOf(d.Tube, below)] }).Solve().Outcome.IsLit);
     }
 
@@ -31,8 +32,8 @@ public class VentSizingTests
         });
         VentLayout layout = TestPlans.Layout with { Land = Length.FromMillimeters(0.5) };
         VentAdvice alone = shortGap.SizeVents(layout), followed = (shortGap with { AfterOpening = Duration.FromMilliseconds(10) }).SizeVents(layout);
-        Assert.Equal(alone.Widest!.Least.SquareMillimeters, followed.Widest!.Least.SquareMillimeters, 0.02 * alone.Widest.Least.SquareMillimeters);
-        Assert.All(followed.Trials.Where(t => t.TotalArea < 0.9 * followed.Widest.Least), t => Assert.False(t.Outcome.IsLitBeforeParting));
+        Assert.Equal(alone.Widest!.Min.SquareMillimeters, followed.Widest!.Min.SquareMillimeters, 0.02 * alone.Widest.Min.SquareMillimeters);
+        Assert.All(followed.Trials.Where(t => t.TotalArea < 0.9 * followed.Widest.Min), t => Assert.False(t.Outcome.IsLitBeforeParting));
     }
 
     [Fact]
@@ -57,7 +58,7 @@ public class VentSizingTests
     public void A_stronger_joint_never_narrows_the_window()
     {
         VentAdvice stronger = Gap.With(d => d with { Joint = Bench.Joint(60) }).SizeVents(TestPlans.Layout);
-        Assert.True(stronger.Widest!.Least.SquareMillimeters <= Advice.Widest!.Least.SquareMillimeters * 1.02);
-        Assert.True(stronger.Widest.Greatest.SquareMillimeters >= Advice.Widest.Greatest.SquareMillimeters / 1.02);
+        Assert.True(stronger.Widest!.Min.SquareMillimeters <= Advice.Widest!.Min.SquareMillimeters * 1.02);
+        Assert.True(stronger.Widest.Max.SquareMillimeters >= Advice.Widest.Max.SquareMillimeters / 1.02);
     }
 }

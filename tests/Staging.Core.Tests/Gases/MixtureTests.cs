@@ -87,7 +87,7 @@ public class MixtureTests
     {
         DustyGas cooled = BlackPowderProducts.Nominal with { GasMassFraction = 0.43 };
         Assert.InRange(cooled.Equivalent().HeatCapacityRatio, 1.08, 1.10);
-        Assert.True(cooled.ImpetusAt(Temperature.FromKelvins(BlackPowderProducts.FlameTemperature.Greatest)).MegajoulesPerKilogram < 0.24);
+        Assert.True(cooled.ImpetusAt(Temperature.FromKelvins(BlackPowderProducts.FlameTemperature.Max)).MegajoulesPerKilogram < 0.24);
     }
 
     [Fact]
@@ -121,7 +121,7 @@ public class MixtureTests
     private static GasMixture Mixed(params (PerfectGas Gas, double Share)[] parts) => new()
     {
         Name = "mixture",
-        Shares = [.. parts.Select(p => new GasShare { Gas = p.Gas, MassFraction = p.Share })],
+        Shares = [.. parts.Select(p => new GasComponent { Gas = p.Gas, MassFraction = p.Share })],
     };
 
     private static DustyGas Dusty(double f, double c_s) => new()
@@ -130,6 +130,6 @@ public class MixtureTests
         Gas = Heavy,
         GasMassFraction = f,
         ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(c_s),
-        Source = Invented,
+        Provenance = Invented,
     };
 }

@@ -13,7 +13,7 @@ public class RangeTests
     [MemberData(nameof(Gammas))]
     public void Isentropic_ratios_are_normal_up_to_the_greatest_Mach_number_and_lead_back(double gamma)
     {
-        double M = Argument.GreatestMachAt(gamma);
+        double M = Argument.MaxMachAt(gamma);
         AllNormal(IsentropicFlow.TemperatureRatio(M, gamma), IsentropicFlow.PressureRatio(M, gamma), IsentropicFlow.DensityRatio(M, gamma), IsentropicFlow.MassFlowFunction(M, gamma));
         Assert.Equal(M, IsentropicFlow.MachFromTemperatureRatio(IsentropicFlow.TemperatureRatio(M, gamma), gamma), 1e-9 * M);
         Assert.Equal(M, IsentropicFlow.MachFromPressureRatio(IsentropicFlow.PressureRatio(M, gamma), gamma), 1e-9 * M);
@@ -28,7 +28,7 @@ public class RangeTests
     [MemberData(nameof(Gammas))]
     public void Area_ratios_are_normal_at_both_ends_and_lead_back(double gamma)
     {
-        double M = Argument.GreatestMachAt(gamma), wide = AreaRatio.At(M, gamma), still = AreaRatio.At(Slowest, gamma);
+        double M = Argument.MaxMachAt(gamma), wide = AreaRatio.At(M, gamma), still = AreaRatio.At(Slowest, gamma);
         AllNormal(wide, still);
         Assert.Equal(M, AreaRatio.SupersonicMach(wide, gamma), 1e-9 * M);
         Assert.Equal(Slowest, AreaRatio.SubsonicMach(still, gamma), 1e-9 * Slowest);
@@ -42,7 +42,7 @@ public class RangeTests
     [MemberData(nameof(Gammas))]
     public void Shock_ratios_are_normal_up_to_the_greatest_Mach_number_and_lead_back(double gamma)
     {
-        double M = Argument.GreatestMachAt(gamma), p21 = NormalShock.PressureRatio(M, gamma), u2 = PistonShock.GasSpeed(M, gamma);
+        double M = Argument.MaxMachAt(gamma), p21 = NormalShock.PressureRatio(M, gamma), u2 = PistonShock.GasSpeed(M, gamma);
         ReflectedShock r = ShockReflection.At(M, gamma);
         AllNormal(
             p21, u2, NormalShock.DownstreamMach(M, gamma), NormalShock.DensityRatio(M, gamma), NormalShock.StagnationPressureRatio(M, gamma),
@@ -63,7 +63,7 @@ public class RangeTests
     [MemberData(nameof(Gammas))]
     public void Friction_numbers_are_normal_at_both_ends_and_lead_back(double gamma)
     {
-        double M = Argument.GreatestMachAt(gamma), slow = FannoFlow.FrictionToSonic(Slowest, gamma), fast = FannoFlow.FrictionToSonic(M, gamma);
+        double M = Argument.MaxMachAt(gamma), slow = FannoFlow.FrictionToSonic(Slowest, gamma), fast = FannoFlow.FrictionToSonic(M, gamma);
         AllNormal(
             slow, fast, FannoFlow.PressureRatio(Slowest, gamma), FannoFlow.DensityRatio(Slowest, gamma), FannoFlow.StagnationPressureRatio(Slowest, gamma),
             FannoFlow.PressureRatio(M, gamma), FannoFlow.StagnationPressureRatio(M, gamma), FannoFlow.ChokedFlowReduction(slow, gamma), FannoFlow.ChokedPressureRatio(slow, gamma));
@@ -124,7 +124,7 @@ public class RangeTests
     /// <summary>The greatest shock that is not refused: halved in on from 1.</summary>
     private static double StrongestAnswered(double gamma, double driver, double soundSpeedRatio)
     {
-        double low = 1, high = Argument.GreatestMachAt(gamma) * 1.01;
+        double low = 1, high = Argument.MaxMachAt(gamma) * 1.01;
         for (int i = 0; i < 60; i++)
         {
             double middle = 0.5 * (low + high);

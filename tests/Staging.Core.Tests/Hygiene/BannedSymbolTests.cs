@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Reflection;
+using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Hygiene;
 

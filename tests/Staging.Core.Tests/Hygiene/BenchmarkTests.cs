@@ -1,3 +1,5 @@
+using Staging.Core.Tests.Hygiene.Sources;
+
 namespace Staging.Core.Tests.Hygiene;
 
 /// <summary>Every benchmark answers a question that benchmarks/README.md states.</summary>

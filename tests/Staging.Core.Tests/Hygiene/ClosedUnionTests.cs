@@ -1,3 +1,5 @@
+using Staging.Core.Tests.Hygiene.Sources;
+
 namespace Staging.Core.Tests.Hygiene;
 
 /// <summary>Every outcome type names all its cases in one Match, so that a forgotten case does not compile.</summary>

@@ -1,5 +1,6 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
+using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Hygiene;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Hygiene;
 

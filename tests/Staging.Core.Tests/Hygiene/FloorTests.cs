@@ -1,6 +1,7 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
 using Staging.Core.Gases;
+using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Hygiene;
 
@@ -26,6 +27,9 @@ public partial class FloorTests
     [InlineData("Studies", "Gaps")]
     [InlineData("Studies", "Reviews")]
     [InlineData("Gaps", "Studies")]
+    [InlineData("Gaps", "Sizing")]
+    [InlineData("Sizing", "Flight")]
+    [InlineData("Sizing", "Reviews")]
     public void The_arrow_refuses_what_points_up_or_sideways(string user, string used)
     {
         Assert.False(Floors.MayUse("Staging.Core." + user, "Staging.Core." + used));

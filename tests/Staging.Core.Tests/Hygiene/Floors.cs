@@ -14,9 +14,10 @@ internal static class Floors
         ["Fronts"] = ["", "Solving", "Gases", "Discharge"],
         ["Gaps"] = ["", "Solving", "Gases", "Discharge", "Fronts"],
         ["Flight"] = ["", "Solving", "Gases", "Discharge", "Fronts"],
-        ["Reviews"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Studies"],
-        ["Plans"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Reviews", "Studies"],
         ["Studies"] = ["", "Solving"],
+        ["Sizing"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Studies"],
+        ["Reviews"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Studies", "Sizing"],
+        ["Plans"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Studies", "Sizing", "Reviews"],
     };
 
     public static IEnumerable<string> Names => Below.Keys.Where(k => k.Length > 0);

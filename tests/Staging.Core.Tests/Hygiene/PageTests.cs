@@ -1,3 +1,5 @@
+using Staging.Core.Tests.Hygiene.Sources;
+
 namespace Staging.Core.Tests.Hygiene;
 
 /// <summary>Every page of the documentation can be reached: the table of contents of its folder lists it.</summary>

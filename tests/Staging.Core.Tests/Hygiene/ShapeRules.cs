@@ -1,6 +1,7 @@
 using System.Collections.ObjectModel;
 using System.Reflection;
 using System.Runtime.CompilerServices;
+using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Hygiene;
 
@@ -24,7 +25,7 @@ internal static class ShapeRules
         ["Staging.Core.Flight.BodyFlight"] = "a result that only the solver makes: there is no changed copy of a flight",
         ["Staging.Core.Flight.FlightRun"] = "a result that only the solver makes",
         ["Staging.Core.Flight.DragTable"] = "its columns are checked together, so it comes whole from a factory",
-        ["Staging.Core.Flight.ThrustCurve"] = "its columns are checked together, so it comes whole from a factory",
+        ["Staging.Core.Flight.ThrustHistory"] = "its columns are checked together, so it comes whole from a factory",
     };
 
     /// <summary>

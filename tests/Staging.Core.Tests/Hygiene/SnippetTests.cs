@@ -1,3 +1,5 @@
+using Staging.Core.Tests.Hygiene.Sources;
+
 namespace Staging.Core.Tests.Hygiene;
 
 /// <summary>The C# of README and docs is taken from samples and tests that compile and run.</summary>

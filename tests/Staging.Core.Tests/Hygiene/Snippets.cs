@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Hygiene;
 

@@ -1,6 +1,6 @@
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
-using Staging.Core.Tests.Hygiene;
+using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Plans;
 

@@ -93,7 +93,7 @@ public class PlanDocumentTests
 
     [Theory]
     [InlineData("\"name\": \"booster\"", "\"\\ud800\": \"booster\"")]
-    [InlineData("\"thrustCurveFile\"", "\"\\ud800\"")]
+    [InlineData("\"thrustHistoryFile\"", "\"\\ud800\"")]
     [InlineData("\"kind\": \"atLaunch\"", "\"\\ud800\": \"atLaunch\"")]
     [InlineData("\"name\": \"booster\"", "\"name\": \"\\ud800\"")]
     public void Half_a_character_is_refused(string passage, string instead) => Assert.NotEmpty(DemoPlan.ProblemsOf(DemoPlan.With(passage, instead)));

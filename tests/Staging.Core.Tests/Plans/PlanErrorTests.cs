@@ -23,7 +23,7 @@ public class PlanErrorTests
         { "{ \"value\": 800, \"unit\": \"kPa\" }", "{ \"value\": 0.5, \"unit\": \"psi\" }", Gap + ".design.source.chamberPressure", "0.5 psi is outside the range; it must be between 1.45038 and 2900.75 psi." },
         { "{ \"value\": 800, \"unit\": \"kPa\" }", "null", Gap + ".design.source.chamberPressure", "null is not accepted; pressure with its unit, { \"value\": ..., \"unit\": \"Pa\" }, is wanted here, and what does not apply is left out." },
         { "{ \"value\": 1890, \"unit\": \"K\" }", "{ \"value\": 5000, \"unit\": \"degC\" }", Gap + ".design.source.flameTemperature", "5000 degC is outside the range; it must be between 526.85 and 3226.85 degC." },
-        { "\"particleEfficiency\": 0.25", "\"particleEfficiency\": 1.5", Gap + ".design.closures.particleEfficiency", "1.5 is outside the range; it must be between 0 and 1." },
+        { "\"particleEfficiency\": 0.25", "\"particleEfficiency\": 1.5", Gap + ".design.mixingAndHeat.particleEfficiency", "1.5 is outside the range; it must be between 0 and 1." },
         { "\"motorCount\": 1,", "\"motorCount\": 1.5,", "$.flight.stages[0].motorCount", "1.5 is not a count; a whole number is wanted here." },
         { "\"motorCount\": 1,", "\"motorCount\": 0,", "$.flight.stages[0].motorCount", "0 is outside the range; it must be between 1 and 100." },
         { "\"motorCount\": 1,", "\"motorCount\": 1, \"motorCount\": 1,", "$.flight.stages[0].motorCount", "the key stands here more than once." },
@@ -42,11 +42,11 @@ public class PlanErrorTests
         { "\"mach\": [0, 0.6, 0.9, 1.1]", "\"mach\": [0, 0.6, 0.9, 0.9]", "$.flight.stages[0].drag.mach", "Point 4: the Mach number is 0.9; it must rise from point to point, between 0 and 50." },
         { "\"mach\": [0, 0.6, 0.9, 1.1]", "\"mach\": [0, 0.6, 0.9]", "$.flight.stages[0].drag.mach", "A drag table needs two points or more and equal columns; it has 3 and 4." },
         { "\"mach\": [0, 0.6, 0.9, 1.1]", "\"mach\": [0, \"x\", 0.9, 1.1]", "$.flight.stages[0].drag.mach[1]", "a number is wanted here; this is a text." },
-        { "\"thrustCurveFile\": \"booster-motor.csv\"", "\"time_s\": [0, 1], \"thrust_N\": [0, 0]", "$.flight.stages[0].motor.thrust.thrust_N", "Point 1, thrust_N: the thrust is zero throughout; some point must be above 0 N." },
-        { "\"thrustCurveFile\": \"booster-motor.csv\"", "\"thrustCurveFile\": \"../plan.json\"", "$.flight.stages[0].motor.thrust.thrustCurveFile", "'../plan.json' is not accepted as a file name; wanted: a file beside the plan or in a folder below it, with / between folders." },
-        { "\"thrustCurveFile\": \"booster-motor.csv\"", "\"thrustCurveFile\": \"/etc/hostname\"", "$.flight.stages[0].motor.thrust.thrustCurveFile", "'/etc/hostname' is not accepted as a file name" },
-        { "\"thrustCurveFile\": \"booster-motor.csv\"", "\"thrustCurveFile\": \"none.csv\"", "$.flight.stages[0].motor.thrust.thrustCurveFile", "none.csv: there is no such file" },
-        { "\"thrustCurveFile\": \"booster-motor.csv\"", "\"thrustCurveFile\": \"plan.json\"", "$.flight.stages[0].motor.thrust.thrustCurveFile", "plan.json: Line 1: the header must read 'time_s,thrust_N'; it reads '{'." },
+        { "\"thrustHistoryFile\": \"booster-motor.csv\"", "\"time_s\": [0, 1], \"thrust_N\": [0, 0]", "$.flight.stages[0].motor.thrust.thrust_N", "Point 1, thrust_N: the thrust is zero throughout; some point must be above 0 N." },
+        { "\"thrustHistoryFile\": \"booster-motor.csv\"", "\"thrustHistoryFile\": \"../plan.json\"", "$.flight.stages[0].motor.thrust.thrustHistoryFile", "'../plan.json' is not accepted as a file name; wanted: a file beside the plan or in a folder below it, with / between folders." },
+        { "\"thrustHistoryFile\": \"booster-motor.csv\"", "\"thrustHistoryFile\": \"/etc/hostname\"", "$.flight.stages[0].motor.thrust.thrustHistoryFile", "'/etc/hostname' is not accepted as a file name" },
+        { "\"thrustHistoryFile\": \"booster-motor.csv\"", "\"thrustHistoryFile\": \"none.csv\"", "$.flight.stages[0].motor.thrust.thrustHistoryFile", "none.csv: there is no such file" },
+        { "\"thrustHistoryFile\": \"booster-motor.csv\"", "\"thrustHistoryFile\": \"plan.json\"", "$.flight.stages[0].motor.thrust.thrustHistoryFile", "plan.json: Line 1: the header must read 'time_s,thrust_N'; it reads '{'." },
     };
 
     [Theory]
@@ -126,20 +126,20 @@ public class PlanErrorTests
     [Fact]
     public void A_gap_is_modelled_as_the_plan_says_and_by_displacement_where_it_says_nothing()
     {
-        Assert.IsType<GapModel.Displacement>(GapOf(DemoPlan.Plan).Model);
-        Assert.IsType<GapModel.Stirred>(GapOf(DemoPlan.Parse(Modelled("{ \"kind\": \"stirred\" }"))).Model);
-        var usual = Assert.IsType<GapModel.Resolved>(GapOf(DemoPlan.Parse(Modelled("{ \"kind\": \"resolved\" }"))).Model);
-        Assert.Equal(new GapModel.Resolved(), usual);
-        var coarse = Assert.IsType<GapModel.Resolved>(GapOf(DemoPlan.Parse(Modelled("{ \"kind\": \"resolved\", \"cells\": 60 }"))).Model);
+        Assert.IsType<GapModel.TwoZone>(GapOf(DemoPlan.Plan).Model);
+        Assert.IsType<GapModel.WellStirred>(GapOf(DemoPlan.Parse(Modelled("{ \"kind\": \"wellStirred\" }"))).Model);
+        var usual = Assert.IsType<GapModel.OneDimensional>(GapOf(DemoPlan.Parse(Modelled("{ \"kind\": \"oneDimensional\" }"))).Model);
+        Assert.Equal(new GapModel.OneDimensional(), usual);
+        var coarse = Assert.IsType<GapModel.OneDimensional>(GapOf(DemoPlan.Parse(Modelled("{ \"kind\": \"oneDimensional\", \"cells\": 60 }"))).Model);
         Assert.Equal(60, coarse.Cells);
     }
 
     [Theory]
-    [InlineData("{ \"kind\": \"reslved\" }", ".model.kind", "'resolved'")]
-    [InlineData("{ \"kind\": \"magic\" }", ".model.kind", "displacement, stirred, resolved")]
-    [InlineData("{ \"kind\": \"resolved\", \"cells\": 12 }", ".model.cells", "20")]
-    [InlineData("{ \"kind\": \"stirred\", \"cells\": 60 }", ".model.cells", "not a known key")]
-    [InlineData("\"resolved\"", ".model", "an object is wanted")]
+    [InlineData("{ \"kind\": \"oneDimensionl\" }", ".model.kind", "'oneDimensional'")]
+    [InlineData("{ \"kind\": \"magic\" }", ".model.kind", "twoZone, wellStirred, oneDimensional")]
+    [InlineData("{ \"kind\": \"oneDimensional\", \"cells\": 12 }", ".model.cells", "20")]
+    [InlineData("{ \"kind\": \"wellStirred\", \"cells\": 60 }", ".model.cells", "not a known key")]
+    [InlineData("\"oneDimensional\"", ".model", "an object is wanted")]
     public void A_model_that_is_not_there_is_refused_with_those_that_are(string model, string path, string says)
     {
         PlanProblem problem = Assert.Single(DemoPlan.ProblemsOf(Modelled(model)));
@@ -155,9 +155,9 @@ public class PlanErrorTests
     [Fact]
     public void Solver_numbers_may_be_left_out_and_physics_not()
     {
-        string named = DemoPlan.With("\"holePressureCoefficient\"", "\"solver\": { \"mostSteps\": 1234 }, \"holePressureCoefficient\"");
+        string named = DemoPlan.With("\"holePressureCoefficient\"", "\"solver\": { \"maxSteps\": 1234 }, \"holePressureCoefficient\"");
         GapIgnition gap = GapOf(DemoPlan.Parse(named));
-        Assert.Equal(1234, gap.Solver.MostSteps);
+        Assert.Equal(1234, gap.Solver.MaxSteps);
         Assert.Equal(1e-8, gap.Solver.RelativeTolerance);
     }
 

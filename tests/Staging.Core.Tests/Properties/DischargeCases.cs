@@ -60,7 +60,7 @@ public static class DischargeCases
         select new AreaCase(count * Math.PI / 4 * d * d, count, wall, drills)).ToArbitrary();
 
     private static Gen<IDifferentiableDischargeLaw> Law => Gen.OneOf(
-        Between(0.1, 1).Select(cd => (IDifferentiableDischargeLaw)new ConstantCoefficientLaw { Coefficient = cd, Source = Invented }),
+        Between(0.1, 1).Select(cd => (IDifferentiableDischargeLaw)new ConstantCoefficientLaw { Coefficient = cd, Provenance = Invented }),
         Between(0.9, 1.18).Select(k => (IDifferentiableDischargeLaw)new SharpEdgedLaw { EdgeFactor = k }),
         Between(0.5, 0.9).Select(ci => (IDifferentiableDischargeLaw)new JobsonLaw { IncompressibleContraction = ci }),
         Gen.Constant((IDifferentiableDischargeLaw)ShortTubeLaw.SquareInlet),
@@ -73,7 +73,7 @@ public static class DischargeCases
             CriticalRatio = b,
             SubsonicIndex = m,
             ReferenceArea = Area.FromSquareMillimeters(10),
-            Source = Invented,
+            Provenance = Invented,
         });
 
     private static Gen<VentHoles> Holes =>
@@ -95,7 +95,7 @@ public static class DischargeCases
     private static Gen<PerfectGas> Gas =>
         from R in Between(180, 600)
         from gamma in Between(1.05, 5.0 / 3)
-        select new PerfectGas { Name = "test gas", GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(R), HeatCapacityRatio = gamma, Source = Invented };
+        select new PerfectGas { Name = "test gas", GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(R), HeatCapacityRatio = gamma, Provenance = Invented };
 
     // Half of the cases anywhere, half within or just outside the blend near equal pressures.
     private static Gen<double> Ratio => Gen.OneOf(Between(0.001, 1), Logarithmic(1e-9, 1e-2).Select(d => 1 - d));

@@ -64,9 +64,9 @@ public class DischargeProperties
     public bool Flow_and_slope_are_continuous_through_equal_pressures(DischargeCase c)
     {
         double p = c.P1;
-        OrificeSlopes middle = Slopes(c, p, p);
-        OrificeSlopes above = Slopes(c, p, p * (1 - 1e-9));
-        OrificeSlopes below = Slopes(c, p, p * (1 + 1e-9));
+        OrificeDerivatives middle = Slopes(c, p, p);
+        OrificeDerivatives above = Slopes(c, p, p * (1 - 1e-9));
+        OrificeDerivatives below = Slopes(c, p, p * (1 + 1e-9));
         return middle.MassFlow_kg_per_s == 0 && middle.ByPressureOne_kg_per_sPa > 0
             && Close(above.ByPressureOne_kg_per_sPa, middle.ByPressureOne_kg_per_sPa, 1e-5)
             && Close(below.ByPressureOne_kg_per_sPa, middle.ByPressureOne_kg_per_sPa, 1e-5)
@@ -84,7 +84,7 @@ public class DischargeProperties
     [Property(Arbitrary = [typeof(DischargeCases)], MaxTest = 1000)]
     public bool Slopes_match_finite_differences(DischargeCase c)
     {
-        OrificeSlopes s = Slopes(c, c.P1, c.P2);
+        OrificeDerivatives s = Slopes(c, c.P1, c.P2);
         double h = 1e-6 * Math.Max(Math.Abs(c.P1 - c.P2), 1e-5 * c.P1);
         double byOne = (c.Flow(c.P1 + h, c.P2) - c.Flow(c.P1 - h, c.P2)) / (2 * h);
         double byTwo = (c.Flow(c.P1, c.P2 + h) - c.Flow(c.P1, c.P2 - h)) / (2 * h);
@@ -99,9 +99,9 @@ public class DischargeProperties
     {
         (GasState one, GasState two) = States(c);
         OpeningsFlow all = c.Series.Flow(one, two);
-        double least = c.Series.Openings.Min(o => Math.Abs(Orifice.Flow(one, two, o.Holes, o.Law).MassFlow.KilogramsPerSecond));
+        double min = c.Series.Openings.Min(o => Math.Abs(Orifice.Flow(one, two, o.Holes, o.Law).MassFlow.KilogramsPerSecond));
         double q = all.MassFlow.KilogramsPerSecond;
-        return Math.Abs(q) <= least * (1 + 1e-12) && Math.Sign(q) == Math.Sign(c.P1 - c.P2);
+        return Math.Abs(q) <= min * (1 + 1e-12) && Math.Sign(q) == Math.Sign(c.P1 - c.P2);
     }
 
     [Property(Arbitrary = [typeof(DischargeCases)], MaxTest = 300)]
@@ -117,7 +117,7 @@ public class DischargeProperties
         double[] slopes = [.. Enumerable.Range(0, all.Members.Length).Select(i =>
         {
             Opening o = c.Series.Openings[i];
-            OrificeSlopes s = Orifice.Slopes(State(c, p[i]), State(c, p[i + 1]), o.Holes, (IDifferentiableDischargeLaw)o.Law);
+            OrificeDerivatives s = Orifice.Slopes(State(c, p[i]), State(c, p[i + 1]), o.Holes, (IDifferentiableDischargeLaw)o.Law);
             return s.ByPressureOne_kg_per_sPa - s.ByPressureTwo_kg_per_sPa;
         }).OrderDescending()];
         double gamma = c.Gas.HeatCapacityRatio, lastPlace = Math.BitIncrement(Math.Max(c.P1, c.P2)) - Math.Max(c.P1, c.P2);
@@ -142,8 +142,8 @@ public class DischargeProperties
         MassFlow q = parallel.Flow(one, two).MassFlow;
         double sum = parallel.Openings.Sum(o => Orifice.Flow(one, two, o.Holes, o.Law).MassFlow.KilogramsPerSecond);
         // Two pinholes may pass less than the smallest hole that an answer may have.
-        double least = Math.Abs(Orifice.Flow(one, two, Pinhole, ConstantCoefficientLaw.Ideal).MassFlow.KilogramsPerSecond);
-        if (Math.Abs(sum) < least)
+        double min = Math.Abs(Orifice.Flow(one, two, Pinhole, ConstantCoefficientLaw.Ideal).MassFlow.KilogramsPerSecond);
+        if (Math.Abs(sum) < min)
             return Close(q.KilogramsPerSecond, sum, 1e-12) && Refused(q, one, two);
         VentHoles hole = EquivalentHole.ForFlow(q, one, two, ConstantCoefficientLaw.Ideal, Length.FromMillimeters(0.5));
         return Close(q.KilogramsPerSecond, sum, 1e-12) && Close(Orifice.Flow(one, two, hole, ConstantCoefficientLaw.Ideal).MassFlow.KilogramsPerSecond, sum, 1e-10);
@@ -174,15 +174,15 @@ public class DischargeProperties
         if (ratio <= 0)
             return true;
         double p = Math.Max(c.P1, c.P2);
-        OrificeSlopes above = Slopes(c, p, p * (ratio + 1e-10));
-        OrificeSlopes below = Slopes(c, p, p * (ratio - 1e-10));
+        OrificeDerivatives above = Slopes(c, p, p * (ratio + 1e-10));
+        OrificeDerivatives below = Slopes(c, p, p * (ratio - 1e-10));
         double scale = above.MassFlow_kg_per_s / p;
         return Close(above.MassFlow_kg_per_s, below.MassFlow_kg_per_s, 1e-6)
             && Math.Abs(above.ByPressureOne_kg_per_sPa - below.ByPressureOne_kg_per_sPa) <= 1e-5 * (scale + above.ByPressureOne_kg_per_sPa)
             && Math.Abs(above.ByPressureTwo_kg_per_sPa - below.ByPressureTwo_kg_per_sPa) <= 1e-5 * (scale - above.ByPressureTwo_kg_per_sPa);
     }
 
-    private static OrificeSlopes Slopes(DischargeCase c, double p1, double p2) =>
+    private static OrificeDerivatives Slopes(DischargeCase c, double p1, double p2) =>
         OrificeKernel.SignedSlopes(c.Law, c.Size, c.Side(p1, c.T1), c.Side(p2, c.T1));
 
     private static GasState State(DischargeCase c, double p, double T) => new()

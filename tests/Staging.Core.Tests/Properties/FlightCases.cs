@@ -24,9 +24,9 @@ public sealed record FlightCase(double Payload, double Thrust, double Drag, doub
     }
 
     /// <summary>The curve of the lowest stage, later by a shift.</summary>
-    private static ThrustCurve Shifted(ThrustCurve curve, Stage stage, double shift) => shift == 0 || stage.Ignition is not StageIgnition.AtLaunch
+    private static ThrustHistory Shifted(ThrustHistory curve, Stage stage, double shift) => shift == 0 || stage.Ignition is not StageIgnition.AtLaunch
         ? curve
-        : ThrustCurve.FromColumns([0, .. curve.Time_s.ToArray().Select(t => t + shift)], [0, .. curve.Thrust_N.ToArray()]);
+        : ThrustHistory.FromColumns([0, .. curve.Time_s.ToArray().Select(t => t + shift)], [0, .. curve.Thrust_N.ToArray()]);
 }
 
 public static class FlightCases

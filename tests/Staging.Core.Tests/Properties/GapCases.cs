@@ -4,6 +4,7 @@ using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
 using Staging.Core.Reviews;
+using Staging.Core.Sizing;
 using Staging.Core.Solving;
 using UnitsNet;
 using static Staging.Core.Tests.Properties.QuantityCases;
@@ -23,10 +24,10 @@ internal static class GapCases
         select new DustyGas
         {
             Name = name,
-            Gas = new PerfectGas { Name = name + " gas", GasConstant = gasConstant, HeatCapacityRatio = gamma, Source = source },
+            Gas = new PerfectGas { Name = name + " gas", GasConstant = gasConstant, HeatCapacityRatio = gamma, Provenance = source },
             GasMassFraction = share,
             ParticleHeatCapacity = particles,
-            Source = source,
+            Provenance = source,
         };
 
     private static readonly Gen<BurnThroughSource> Burnings =
@@ -53,7 +54,7 @@ internal static class GapCases
             NozzleThroatDiameter = throat,
             FragmentMass = fragments,
             FragmentBurnTime = burnTime,
-            Source = source,
+            Provenance = source,
         };
 
     private static readonly Gen<GapSource> BoosterMotors = Gen.OneOf(
@@ -69,8 +70,8 @@ internal static class GapCases
             Chamber = motor.Chamber,
             Mass = mass,
             Thickness = thickness,
-            Rate = new BurnRateLaw { RateAtOneAtmosphere = rate, PressureExponent = exponent, Source = source },
-            Source = source,
+            Rate = new BurnRateLaw { RateAtOneAtmosphere = rate, PressureExponent = exponent, Provenance = source },
+            Provenance = source,
         });
 
     private static readonly Gen<GapSource> GapSources = Gen.OneOf(
@@ -79,7 +80,7 @@ internal static class GapCases
         from flow in Number(0, 10)
         from temperature in Number(250, 3500)
         from source in Sources
-        select (GapSource)new GapSource.Tabulated { Gas = gas, Feed = FeedTable.FromColumns([0, 0.5, 1], [0, flow, 0], [300, temperature, 300]), Source = source },
+        select (GapSource)new GapSource.Tabulated { Gas = gas, Feed = FeedTable.FromColumns([0, 0.5, 1], [0, flow, 0], [300, temperature, 300]), Provenance = source },
         from first in BoosterMotors
         from second in BoosterMotors
         from delay in Durations(0, 10)
@@ -108,7 +109,7 @@ internal static class GapCases
             HeatCapacity = heat,
             IgnitionTemperature = ignition,
             InitialTemperature = initial,
-            Source = source,
+            Provenance = source,
         };
 
     private static readonly Gen<VentHoles?> Passages =
@@ -149,14 +150,14 @@ internal static class GapCases
         Number(0.9, 1.18).Select(x => (IDischargeLaw)new SharpEdgedLaw { EdgeFactor = x }),
         from x in Number(0.1, 1)
         from s in Sources
-        select (IDischargeLaw)new ConstantCoefficientLaw { Coefficient = x, Source = s },
+        select (IDischargeLaw)new ConstantCoefficientLaw { Coefficient = x, Provenance = s },
         Number(0.5, 0.9).Select(x => (IDischargeLaw)new JobsonLaw { IncompressibleContraction = x }),
         Gen.Constant<IDischargeLaw>(ShortTubeLaw.SquareInlet),
         from c in Number(1e-13, 1e-5)
         from b in Number(0, 0.7)
         from m in Number(0.4, 1)
         from s in Sources
-        select (IDischargeLaw)new SonicConductanceLaw { SonicConductance_m3_per_sPa = c, CriticalRatio = b, SubsonicIndex = m, ReferenceArea = Area.FromSquareMillimeters(20), Source = s });
+        select (IDischargeLaw)new SonicConductanceLaw { SonicConductance_m3_per_sPa = c, CriticalRatio = b, SubsonicIndex = m, ReferenceArea = Area.FromSquareMillimeters(20), Provenance = s });
 
     private static readonly Gen<Vent> Vents =
         from station in Lengths(0, 5)
@@ -195,9 +196,9 @@ internal static class GapCases
             Jackets = [.. jackets],
             DischargeLaw = law,
             Source = burning,
-            Joint = joint(new FrictionJoint { PressureDiameter = bore, BreakawayForce = force, SlidingForce = force, Engagement = engagement, Source = source }),
+            Joint = joint(new FrictionJoint { PressureDiameter = bore, BreakawayForce = force, SlidingForce = force, Engagement = engagement, Provenance = source }),
             Grain = grain,
-            Closures = GapClosures.Judged with { Emissivity = share, ParticleEfficiency = 1 - share, Source = source },
+            MixingAndHeat = MixingAndHeat.Judged with { Emissivity = share, ParticleEfficiency = 1 - share, Provenance = source },
         };
 
     public static readonly Gen<GapIgnition> Gaps =
@@ -208,11 +209,11 @@ internal static class GapCases
         from drills in Gen.Elements(Enum.GetValues<DrillSeries>())
         from coefficient in Number(-1.5, 1)
         from model in Gen.Elements<GapModel>(
-            new GapModel.Displacement(),
-            new GapModel.Stirred(),
-            new GapModel.Resolved(),
-            new GapModel.Resolved { Cells = 77, CourantNumber = 0.6, ProfileTimes = [Duration.FromMicroseconds(300), Duration.FromMilliseconds(2)] })
-        from solver in Gen.Elements(SolverOptions.Default, SolverOptions.Default with { RelativeTolerance = 1e-6, MostSteps = 1000, LongestStep = Duration.FromMilliseconds(2) })
+            new GapModel.TwoZone(),
+            new GapModel.WellStirred(),
+            new GapModel.OneDimensional(),
+            new GapModel.OneDimensional { Cells = 77, CourantNumber = 0.6, ProfileTimes = [Duration.FromMicroseconds(300), Duration.FromMilliseconds(2)] })
+        from solver in Gen.Elements(SolverOptions.Default, SolverOptions.Default with { RelativeTolerance = 1e-6, MaxSteps = 1000, LongestStep = Duration.FromMilliseconds(2) })
         select new GapIgnition
         {
             Design = design,

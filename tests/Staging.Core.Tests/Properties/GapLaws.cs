@@ -84,7 +84,7 @@ public class GapLaws
 
     /// <summary>Without wall heat, whose coefficient does not scale with density.</summary>
     private static GapProblem Ideal(GapProblem gap) =>
-        gap.With(d => d with { Closures = d.Closures with { WallHeatTransfer = HeatTransferCoefficient.Zero } });
+        gap.With(d => d with { MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero } });
 }
 
 /// <summary>Random gaps within the sizes of small model rockets.</summary>

@@ -14,7 +14,7 @@ public class GapNetworkLaws
     [Property(Arbitrary = [typeof(LegalNetwork)], MaxTest = 60)]
     public void Ledgers_close_and_every_number_is_finite(GapProblem gap)
     {
-        foreach (GapModel model in (GapModel[])[new GapModel.Displacement(), new GapModel.Stirred()])
+        foreach (GapModel model in (GapModel[])[new GapModel.TwoZone(), new GapModel.WellStirred()])
         {
             GapRun run = gap.Solve(model);
             Assert.InRange(run.Ledger.RelativeMassResidual, -1e-10, 1e-10);
@@ -93,8 +93,8 @@ public static class LegalNetwork
             Chamber = motor.Chamber,
             Mass = motor.FragmentMass,
             Thickness = Length.FromMillimeters(thickness),
-            Rate = new BurnRateLaw { RateAtOneAtmosphere = Speed.FromMillimetersPerSecond(rate), PressureExponent = exponent, Source = Bench.Invented },
-            Source = Bench.Invented,
+            Rate = new BurnRateLaw { RateAtOneAtmosphere = Speed.FromMillimetersPerSecond(rate), PressureExponent = exponent, Provenance = Bench.Invented },
+            Provenance = Bench.Invented,
         }
         select kind switch
         {
@@ -108,7 +108,7 @@ public static class LegalNetwork
             {
                 Gas = motor.Products,
                 Feed = FeedTable.FromColumns([0, 0.003, 0.02], [0, flow, 0.1 * flow], [1900, 1900, 1500]),
-                Source = Bench.Invented,
+                Provenance = Bench.Invented,
             },
         };
 

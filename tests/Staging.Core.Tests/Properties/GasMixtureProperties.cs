@@ -40,7 +40,7 @@ public class GasMixtureProperties
     private static GasMixture Mixed(PerfectGas first, PerfectGas second, double y) => new()
     {
         Name = "mixture",
-        Shares = [new GasShare { Gas = first, MassFraction = y }, new GasShare { Gas = second, MassFraction = 1 - y }],
+        Shares = [new GasComponent { Gas = first, MassFraction = y }, new GasComponent { Gas = second, MassFraction = 1 - y }],
     };
 
     private static PerfectGas Dusty(double f, double gamma) => new DustyGas
@@ -49,6 +49,6 @@ public class GasMixtureProperties
         Gas = Gas(35, gamma),
         GasMassFraction = f,
         ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000),
-        Source = Invented,
+        Provenance = Invented,
     }.Equivalent();
 }

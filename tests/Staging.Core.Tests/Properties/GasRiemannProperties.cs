@@ -31,18 +31,18 @@ public class GasRiemannProperties
     public void Star_pressure_lies_where_the_signs_say(RiemannCase c)
     {
         RiemannSolution s = RiemannProblem.Solve(c.Left, c.Right);
-        double least = Math.Min(c.Left.Pressure, c.Right.Pressure);
+        double min = Math.Min(c.Left.Pressure, c.Right.Pressure);
         double most = Math.Max(c.Left.Pressure, c.Right.Pressure);
         double du = c.Right.Velocity - c.Left.Velocity;
-        double atLeast = Change(c.Left, least) + Change(c.Right, least) + du;
+        double atLeast = Change(c.Left, min) + Change(c.Right, min) + du;
         double atMost = Change(c.Left, most) + Change(c.Right, most) + du;
         double noise = 1e-12 * Scale(c);
         if (atLeast > noise)
-            Assert.True(s.StarPressure <= least);
+            Assert.True(s.StarPressure <= min);
         else if (atMost < -noise)
             Assert.True(s.StarPressure >= most);
         else
-            Assert.InRange(s.StarPressure, least * (1 - 1e-6), most * (1 + 1e-6));
+            Assert.InRange(s.StarPressure, min * (1 - 1e-6), most * (1 + 1e-6));
     }
 
     [Property(Arbitrary = [typeof(GasGenerators)], MaxTest = 500)]

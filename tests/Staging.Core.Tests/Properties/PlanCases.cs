@@ -21,7 +21,7 @@ public static class PlanCases
         from time in Durations(0, 1000)
         from tilt in Gen.Elements(Angle.FromDegrees(30), Angle.FromRadians(0.5))
         select all
-            ? new ElectronicsGuards { LeastSpeed = Speed.FromMetersPerSecond(speed), LeastHeight = height, GreatestHeight = height, Earliest = time, Latest = time, GreatestTilt = tilt }
+            ? new ElectronicsGuards { MinSpeed = Speed.FromMetersPerSecond(speed), MinHeight = height, MaxHeight = height, Earliest = time, Latest = time, MaxTilt = tilt }
             : ElectronicsGuards.None;
 
     private static readonly Gen<StageIgnition> Ignitions = Gen.OneOf(
@@ -58,11 +58,11 @@ public static class PlanCases
         from coefficient in Number(0, 100)
         select DragTable.FromColumns(area, [0, .. machs.Order().Select((m, i) => m + i)], [coefficient, .. machs]);
 
-    private static readonly Gen<ThrustCurve> Curves =
+    private static readonly Gen<ThrustHistory> Curves =
         from steps in Number(1e-3, 10).ListOf(5)
         from peak in Number(1, 1e7)
         let times = steps.Select((_, i) => steps.Take(i + 1).Sum()).ToArray()
-        select ThrustCurve.FromColumns([0, .. times, 999], [peak, .. times, 0]);
+        select ThrustHistory.FromColumns([0, .. times, 999], [peak, .. times, 0]);
 
     private static readonly Gen<MotorForwardEnd> Ends = Gen.OneOf(
         Durations(1e-3, 1000).Select(t => (MotorForwardEnd)new MotorForwardEnd.BurnsThrough { After = t }),

@@ -14,10 +14,10 @@ public class SourceJetLaws
     [Property(MaxTest = 200)]
     public void Farther_away_it_never_heats_more(byte length, byte opening, byte kelvins, byte flow, byte efficiency)
     {
-        GapParameters p = GapLowering.Lower(StartingGaps.Bore18mm.With(d => d with
+        GapParameters p = GapToSi.ToSi(StartingGaps.Bore18mm.With(d => d with
         {
             Tube = d.Tube with { Length = Length.FromMillimeters(1 + 0.1 * length) },
-            Closures = d.Closures with { ParticleEfficiency = efficiency / 255.0 },
+            MixingAndHeat = d.MixingAndHeat with { ParticleEfficiency = efficiency / 255.0 },
         }));
         double diameter = 1e-3 * (1 + opening / 15.0), area = Math.PI / 4 * diameter * diameter, T = 400 + 10 * kelvins, m = 1e-4 * flow;
         var still = new GrainHeating(p.Outside, p.OutsidePressure, 0, p);

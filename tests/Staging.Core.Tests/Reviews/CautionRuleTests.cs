@@ -89,7 +89,7 @@ public class CautionRuleTests
         foreach ((Caution caution, BodyFlight body) in review.Cautions.Where(c => c.Code == "CAU030").Zip(review.Flight.Bodies))
             Assert.Equal(((FlightOutcome.Landed)body.Outcome).KineticEnergy.Joules >= limit, caution.OutsideRule);
         foreach ((Caution caution, FailureCase failure) in review.Cautions.Where(c => c.Code == "CAU024").Zip(review.Flight.FailureCases))
-            Assert.Equal(((FlightOutcome.Landed)failure.Hardest!.Outcome).KineticEnergy.Joules >= limit, caution.OutsideRule);
+            Assert.Equal(((FlightOutcome.Landed)failure.HardestLanding!.Outcome).KineticEnergy.Joules >= limit, caution.OutsideRule);
         Assert.Contains(review.Cautions, c => c.Code == "CAU024" && c.OutsideRule);
         Assert.Contains(review.Cautions, c => c.Code == "CAU030" && !c.OutsideRule);
     }
@@ -128,8 +128,8 @@ public class CautionRuleTests
     private static FlightPlan Motors(Func<Motor, Motor> change) =>
         Two with { Stages = [.. Two.Stages.Select(s => s with { Motor = change(s.Motor) })] };
 
-    private static ThrustCurve Scaled(double factor) =>
-        ThrustCurve.FromColumns([0, 0.05, 0.15, 0.25, 0.8, 0.85], [0, 6 * factor, 20 * factor, 9 * factor, 8 * factor, 0]);
+    private static ThrustHistory Scaled(double factor) =>
+        ThrustHistory.FromColumns([0, 0.05, 0.15, 0.25, 0.8, 0.85], [0, 6 * factor, 20 * factor, 9 * factor, 8 * factor, 0]);
 
     private static Caution GuideExit(double length, out Speed? exit)
     {

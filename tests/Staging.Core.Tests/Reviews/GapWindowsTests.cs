@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
-using Staging.Core.Reviews;
+using Staging.Core.Sizing;
 using Staging.Core.Studies;
 using Staging.Core.Tests.Gaps;
 using UnitsNet;
@@ -48,7 +48,7 @@ public class GapWindowsTests
     {
         // A little below the vent window the joint decides: a firmer one lights what twenty newtons push apart.
         Assert.IsType<GapOutcome.PushedApart>(Runs(120, 34).Outcome);
-        Window window = Nominal.LeastRetention(Length.FromMillimeters(120), Area.FromSquareMillimeters(34), Axis.Even("breakaway", "N", 5, 60, 5)).Widest!;
+        Window window = Nominal.MinRetention(Length.FromMillimeters(120), Area.FromSquareMillimeters(34), Axis.Even("breakaway", "N", 5, 60, 5)).Widest!;
         Assert.InRange(window.Low, 20, 60);
         Assert.False(window.LowIsEndOfSearch);
     }
@@ -82,7 +82,7 @@ public class GapWindowsTests
         // Asked for a probability it is refused as well: cases that all fail for that are no answer.
         GapQuestion slipsSurely = slips with { Uncertain = [GapInputs.FragmentMass(Spread.Uniform(0.1, 0.3))], Asked = new Assurance { Probability = 0.5, Confidence = 0.8, Cases = 20 } };
         Assert.Equal(error.Message, Refusal(() => slipsSurely.VentWindows(Axis.Even("gap", "mm", 100, 200, 2), Areas)).Message);
-        Assert.Contains("a joint of 5 N", Refusal(() => Nominal.LeastRetention(Length.FromMillimeters(120), Area.FromSquareMillimeters(1e-4), Axis.Even("breakaway", "N", 5, 60, 5))).Message, StringComparison.Ordinal);
+        Assert.Contains("a joint of 5 N", Refusal(() => Nominal.MinRetention(Length.FromMillimeters(120), Area.FromSquareMillimeters(1e-4), Axis.Even("breakaway", "N", 5, 60, 5))).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -93,11 +93,11 @@ public class GapWindowsTests
         Length gap = Length.FromMillimeters(120);
         Area total = Area.FromSquareMillimeters(60);
         Axis gaps = Axis.Even("gap", "mm", 100, 400, 4), forces = Axis.Even("breakaway", "N", 5, 60, 5);
-        Action[] questions = [() => certain.VentWindow(gap, Areas), () => certain.VentWindows(gaps, Areas), () => certain.LongestGap(total, gaps), () => certain.LeastRetention(gap, total, forces)];
+        Action[] questions = [() => certain.VentWindow(gap, Areas), () => certain.VentWindows(gaps, Areas), () => certain.LongestGap(total, gaps), () => certain.MinRetention(gap, total, forces)];
         Assert.All(questions, q => Assert.Equal(("STU001", "Uncertain"), (Refusal(q).Code, Refusal(q).Path)));
         // Asked for the retention, an uncertain retention is left out, and nothing remains.
         GapQuestion joint = certain with { Uncertain = [GapInputs.Breakaway(Spread.Triangular(10, 20, 30))] };
-        Assert.Equal("STU001", Refusal(() => joint.LeastRetention(gap, total, forces)).Code);
+        Assert.Equal("STU001", Refusal(() => joint.MinRetention(gap, total, forces)).Code);
         Assert.Equal("STU008", Refusal(() => (joint with { Asked = asked with { Probability = 0.99 } }).VentWindow(gap, Areas)).Code);
     }
 
@@ -109,9 +109,9 @@ public class GapWindowsTests
         GapDesign changed = judged.At([30, 0.2, 20, 9, 2, 0.6, 750, 0.5, 0.3, 300, 0.4, 2, 0.7, 1.2, 6]).Design;
         Assert.Equal((30, 24), (changed.Joint.Coupler.BreakawayForce.Newtons, Math.Round(changed.Joint.Coupler.SlidingForce.Newtons, 9)));
         Assert.Equal((0.2, 20, 0.6), (Math.Round(changed.Motor().FragmentMass.Grams, 9), Math.Round(changed.Motor().FragmentBurnTime.Milliseconds, 9), changed.Source.Products.GasMassFraction));
-        Assert.Equal((750, 0.5, 0.3), (changed.Grain.IgnitionTemperature.Kelvins, changed.Grain.Conductivity.WattsPerMeterKelvin, changed.Closures.ParticleEfficiency));
+        Assert.Equal((750, 0.5, 0.3), (changed.Grain.IgnitionTemperature.Kelvins, changed.Grain.Conductivity.WattsPerMeterKelvin, changed.MixingAndHeat.ParticleEfficiency));
         Assert.Equal((9, 2), (Math.Round(changed.Motor().OpeningDiameter.Millimeters, 9), Math.Round(changed.Motor().OpeningTime.Milliseconds, 9)));
-        GapClosures closures = changed.Closures;
+        MixingAndHeat closures = changed.MixingAndHeat;
         Assert.Equal((300, 0.4, 2), (closures.WallHeatTransfer.WattsPerSquareMeterKelvin, closures.Emissivity, closures.FrontThicknessInBores));
         Assert.Equal((0.7, 1.2, 6), (closures.DeadEndExchange, closures.StirringReachInBores, closures.FreeJetCoreInBores));
         Assert.Equal(900, GapInputs.ChamberPressure(Spread.Uniform(800, 1000)).With(start, 900).Motor().ChamberPressure.Kilopascals, 1e-9);
@@ -120,13 +120,13 @@ public class GapWindowsTests
     [Fact]
     public void Judged_inputs_hold_every_closure_and_the_starting_value_of_each()
     {
-        string[] numbers = [.. typeof(GapClosures).GetProperties().Where(p => p.PropertyType == typeof(double) || p.PropertyType == typeof(HeatTransferCoefficient)).Select(p => p.Name)];
+        string[] numbers = [.. typeof(MixingAndHeat).GetProperties().Where(p => p.PropertyType == typeof(double) || p.PropertyType == typeof(HeatTransferCoefficient)).Select(p => p.Name)];
         Assert.Equal(numbers.Length, GapInputs.Judged.Count(i => i.Path.StartsWith("closures.", StringComparison.Ordinal)));
         // The likeliest value of every triangle is the one of the starting gap: put in, it changes nothing.
         foreach (StudyInput<GapProblem> input in GapInputs.Judged.Where(i => i.Spread is Distribution.Triangular))
             Assert.Equal(Told(StartingGaps.Bore18mm), Told(input.With(StartingGaps.Bore18mm, ((Distribution.Triangular)input.Spread).Mode)));
 
-        static string Told(GapProblem p) => string.Join("|", p.Design.Closures, p.Design.Motor(), p.Design.Grain, p.Design.Joint.Coupler);
+        static string Told(GapProblem p) => string.Join("|", p.Design.MixingAndHeat, p.Design.Motor(), p.Design.Grain, p.Design.Joint.Coupler);
     }
 
     private static ModelFinding Refusal(Action act) => Assert.Throws<InvalidModelException>(act).Findings[0];

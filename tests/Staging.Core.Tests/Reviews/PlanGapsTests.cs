@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Reviews;
+using Staging.Core.Sizing;
 using Staging.Core.Studies;
 using Staging.Core.Tests.Flight;
 using Staging.Core.Tests.Gaps;
@@ -38,7 +39,7 @@ public class PlanGapsTests
             Design = TestPlans.Lighting,
             Layout = TestPlans.Layout,
             HolePressureCoefficient = -0.2,
-            Model = new GapModel.Stirred(),
+            Model = new GapModel.WellStirred(),
             Solver = new() { RelativeTolerance = 1e-5 },
         };
         GapQuestion question = TestPlans.Through(gap).QuestionBelow();
@@ -77,22 +78,22 @@ public class PlanGapsTests
             Uncertain = [GapInputs.Breakaway(Spread.Triangular(10, 20, 30))],
             Asked = new Assurance { Probability = 0.8, Confidence = 0.8, Cases = 20 },
         };
-        PointStudy<SweepLine<WindowResult>> map = question.VentWindowsInParts(
+        PartitionedStudy<SweepLine<WindowResult>> map = question.VentWindowsInParts(
             Axis.Even("gap", "mm", 100, 340, 3), Axis.Factors("vent area", "mm2", 20, 200, 4));
-        PointRun[] parts = [.. Enumerable.Range(1, count).Select(k => map.Run(new StudyOptions { Shard = new StudyShard(k, count) }))];
-        SweepLine<WindowResult> windows = map.Of(PointRun.Merge([.. parts]));
+        PartResult[] parts = [.. Enumerable.Range(1, count).Select(k => map.Run(new StudyOptions { Part = new StudyPart(k, count) }))];
+        SweepLine<WindowResult> windows = map.Of(PartResult.Merge([.. parts]));
         #endregion
         SweepLine<WindowResult> whole = question.VentWindows(windows.Axis, windows.Results[0].Axis, new StudyOptions { Threads = 1 });
         Assert.Equal(whole.Results.Select(Edges), windows.Results.Select(Edges));
         Assert.Contains(windows.Results, r => r.Widest is { LowIsEndOfSearch: false });
         Assert.IsType<WindowResult.None>(windows.Results[^1]);
         GapQuestion surer = question with { Asked = question.Asked! with { Seed = 1 } };
-        string refusal = Assert.Throws<ArgumentException>(() => PointRun.Merge(parts[0], surer.VentWindowsInParts(windows.Axis, windows.Results[0].Axis).Run(new StudyOptions { Shard = new StudyShard(2, 999) }))).Message;
+        string refusal = Assert.Throws<ArgumentException>(() => PartResult.Merge(parts[0], surer.VentWindowsInParts(windows.Axis, windows.Results[0].Axis).Run(new StudyOptions { Part = new StudyPart(2, 999) }))).Message;
         Assert.Contains("20 cases of seed 1", refusal, StringComparison.Ordinal);
         Assert.Contains("over joint.breakaway", refusal, StringComparison.Ordinal);
-        GapQuestion stirred = question with { Model = new GapModel.Stirred() };
-        Assert.Contains("Displacement", Assert.Throws<ArgumentException>(
-            () => PointRun.Merge(parts[0], stirred.VentWindowsInParts(windows.Axis, windows.Results[0].Axis).Run(new StudyOptions { Shard = new StudyShard(2, 999) }))).Message, StringComparison.Ordinal);
+        GapQuestion stirred = question with { Model = new GapModel.WellStirred() };
+        Assert.Contains("TwoZone", Assert.Throws<ArgumentException>(
+            () => PartResult.Merge(parts[0], stirred.VentWindowsInParts(windows.Axis, windows.Results[0].Axis).Run(new StudyOptions { Part = new StudyPart(2, 999) }))).Message, StringComparison.Ordinal);
         static ImmutableArray<Window> Windows(WindowResult result) => result is WindowResult.Found found ? found.Windows : [];
         static string Edges(WindowResult result) => string.Join(";", Windows(result).Select(w => FormattableString.Invariant($"{w.Low:R} {w.High:R} {w.LowIsEndOfSearch} {w.HighIsEndOfSearch}")));
     }

@@ -1,5 +1,6 @@
 using Staging.Core.Gaps;
 using Staging.Core.Reviews;
+using Staging.Core.Sizing;
 using Staging.Core.Studies;
 using Staging.Core.Tests.Plans;
 using UnitsNet;

@@ -74,7 +74,7 @@ public class StagingReviewTests
     public void Every_body_and_every_failure_has_a_caution_with_its_energy()
     {
         Assert.All(Lit.Flight.Bodies, body => Assert.Contains(Lit.Cautions, c => c.Code == "CAU030" && Tells(c, body, "F2")));
-        Assert.All(Lit.Flight.FailureCases, failure => Assert.Contains(Lit.Cautions, c => c.Code == "CAU024" && Tells(c, failure.Hardest!, "F1")));
+        Assert.All(Lit.Flight.FailureCases, failure => Assert.Contains(Lit.Cautions, c => c.Code == "CAU024" && Tells(c, failure.HardestLanding!, "F1")));
         Assert.All(Lit.Cautions, c => Assert.False(string.IsNullOrWhiteSpace(c.Rule.Source)));
 
         // Mass and speed at the ground by the body's own course.
@@ -215,9 +215,9 @@ public class StagingReviewTests
     {
         BurnThroughState state = Assert.Single(Lit.Gaps).Staging.State;
         var gap = new GapIgnition { Design = TestPlans.Lighting, Layout = TestPlans.Layout, HolePressureCoefficient = 0 };
-        var stirred = new GapModel.Stirred();
-        var resolved = new GapModel.Resolved { Cells = 40 };
-        foreach (GapModel model in (GapModel[])[new GapModel.Displacement(), stirred, resolved])
+        var stirred = new GapModel.WellStirred();
+        var resolved = new GapModel.OneDimensional { Cells = 40 };
+        foreach (GapModel model in (GapModel[])[new GapModel.TwoZone(), stirred, resolved])
         {
             GapIgnition with = gap with { Model = model };
             var lit = Assert.IsType<GapIgnitionResult.Lit>(with.Ignite(state, TestContext.Current.CancellationToken));

@@ -1,4 +1,4 @@
-using Staging.Core.Tests.Hygiene;
+using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Samples;
 

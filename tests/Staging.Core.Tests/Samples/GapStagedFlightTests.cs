@@ -2,7 +2,7 @@ using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
-using Staging.Core.Tests.Hygiene;
+using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Samples;
 
@@ -75,7 +75,7 @@ public sealed class GapStagedFlightTests : IDisposable
         Assert.Equal(start.Source, demo.Source);
         Assert.Equal(start.Grain, demo.Grain);
         Assert.Equal(start.Joint, demo.Joint);
-        Assert.Equal(start.Closures, demo.Closures);
+        Assert.Equal(start.MixingAndHeat, demo.MixingAndHeat);
         Assert.Empty(plan.Check());
     }
 
@@ -88,7 +88,7 @@ public sealed class GapStagedFlightTests : IDisposable
 
     private Task<Ran> Run(params string[] arguments) => Ran.Sample("GapStagedFlight", scratch.Folder, arguments);
 
-    /// <summary>A copy of the demo plan with changed text, beside its thrust curves.</summary>
+    /// <summary>A copy of the demo plan with changed text, beside its thrust histories.</summary>
     private string Changed(params (string Old, string New)[] changes)
     {
         foreach (string curve in Directory.GetFiles(Demo, "*.csv"))

@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using Staging.Core.Tests.Hygiene;
+using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Samples;
 

@@ -39,12 +39,12 @@ public class BracketedRootTests
             (double low, double high) = BracketedRoot.Shrink(ref f, 0, fa, 1, fb, Width);
             Assert.True(low <= root && root <= high, $"{name}: {low:R} {root:R} {high:R}");
             Assert.InRange(high - low, 0, Width);
-            Assert.InRange(f.Calls, 0, BracketedRoot.MostEvaluations(0, 1, Width));
+            Assert.InRange(f.Calls, 0, BracketedRoot.MaxEvaluations(0, 1, Width));
         }
     }
 
     [Fact]
-    public void The_bound_is_that_of_bisection_plus_one() => Assert.Equal(40 + 1, BracketedRoot.MostEvaluations(0, 1, Width));
+    public void The_bound_is_that_of_bisection_plus_one() => Assert.Equal(40 + 1, BracketedRoot.MaxEvaluations(0, 1, Width));
 
     [Fact]
     public void A_simple_root_takes_a_fraction_of_bisection()
@@ -96,8 +96,8 @@ public class BracketedRootTests
         Counted f = new(x => Math.CopySign(Math.Pow(Math.Abs(x - b.Root), b.Power), x - b.Root));
         double fa = f.Inner(b.Low), fb = f.Inner(b.High);
         (double low, double high) = BracketedRoot.Shrink(ref f, b.Low, fa, b.High, fb, b.Width);
-        double least = Math.Max(b.Width, 9e-16 * Math.Max(Math.Abs(b.Low), Math.Abs(b.High)));
-        return low <= b.Root && b.Root <= high && high - low <= least && f.Calls <= BracketedRoot.MostEvaluations(b.Low, b.High, b.Width);
+        double min = Math.Max(b.Width, 9e-16 * Math.Max(Math.Abs(b.Low), Math.Abs(b.High)));
+        return low <= b.Root && b.Root <= high && high - low <= min && f.Calls <= BracketedRoot.MaxEvaluations(b.Low, b.High, b.Width);
     }
 
     public sealed record Bracket(double Low, double High, double Root, double Power, double Width);

@@ -9,7 +9,7 @@ public class FailureTests
     [Fact]
     public void Too_many_steps()
     {
-        var integrator = new Integrator<Tsitouras54>(SolverOptions.Default with { MostSteps = 7 }, [1.0]);
+        var integrator = new Integrator<Tsitouras54>(SolverOptions.Default with { MaxSteps = 7 }, [1.0]);
         integrator.State[0] = 1;
         var system = default(CosineGrowth);
         Assert.Equal(PhaseEnd.Failed, integrator.Go(ref system, 5));
@@ -22,7 +22,7 @@ public class FailureTests
     [Fact]
     public void The_count_of_steps_runs_through_all_phases()
     {
-        var integrator = new Integrator<Tsitouras54>(SolverOptions.Default with { MostSteps = 10 }, [1.0]);
+        var integrator = new Integrator<Tsitouras54>(SolverOptions.Default with { MaxSteps = 10 }, [1.0]);
         var system = new ConstantSlope(1);
         int phases = 0;
         while (integrator.Go(ref system, integrator.Time + 1e-3) == PhaseEnd.StopTime)

@@ -12,8 +12,8 @@ public class Rodas43Tests
 
     // With c = diag(1/gamma) - Gamma^-1 and a = alpha Gamma^-1 (Hairer and Wanner 1996, equation IV.7.25) the matrices of the
     // textbook form follow from the coefficients of the programmed form.
-    private static readonly double[][] GammaMatrix = Inverse(Lower(Rodas43.StageWeights, -1, 1 / Rodas43.Gamma));
-    private static readonly double[][] Alpha = Product(Lower(Rodas43.StateWeights, 1, 0), GammaMatrix);
+    private static readonly double[][] GammaMatrix = Inverse(ToSi(Rodas43.StageWeights, -1, 1 / Rodas43.Gamma));
+    private static readonly double[][] Alpha = Product(ToSi(Rodas43.StateWeights, 1, 0), GammaMatrix);
     private static readonly double[][] Beta = [.. Alpha.Zip(GammaMatrix, (a, g) => a.Zip(g, (x, y) => x + y).ToArray())];
 
     public static TheoryData<double> Fractions => [0.1, 0.25, 0.5, 0.75, 0.9, 1.0];
@@ -91,7 +91,7 @@ public class Rodas43Tests
 
     private static double[] Weights() => Row(NewState());
 
-    private static double[] NewState() => [.. Lower(Rodas43.StateWeights, 1, 0)[Stages - 1][..(Stages - 1)], 1];
+    private static double[] NewState() => [.. ToSi(Rodas43.StateWeights, 1, 0)[Stages - 1][..(Stages - 1)], 1];
 
     private static double[] Row(double[] weightsOfStages) => Product([weightsOfStages], GammaMatrix)[0];
 
@@ -115,7 +115,7 @@ public class Rodas43Tests
         return r;
     }
 
-    private static double[][] Lower(ReadOnlySpan<double> entries, double factor, double diagonal)
+    private static double[][] ToSi(ReadOnlySpan<double> entries, double factor, double diagonal)
     {
         var m = new double[Stages][];
         int at = 0;

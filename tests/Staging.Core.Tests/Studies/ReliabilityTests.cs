@@ -26,7 +26,7 @@ public class ReliabilityTests
         string whole = Everything(study.Run());
         foreach (int parts in new[] { 1, 3, 7 })
         {
-            ReliabilityRun[] runs = [.. Enumerable.Range(1, parts).Reverse().Select(k => study.Run(new StudyOptions { Shard = new StudyShard(k, parts), Threads = k % 2 + 1 }))];
+            ReliabilityRun[] runs = [.. Enumerable.Range(1, parts).Reverse().Select(k => study.Run(new StudyOptions { Part = new StudyPart(k, parts), Threads = k % 2 + 1 }))];
             ReliabilityRun merged = Reliability.Merge([.. runs]);
             Assert.True(merged.IsWhole);
             Assert.Equal(whole, Everything(merged));
@@ -38,7 +38,7 @@ public class ReliabilityTests
     public void Parts_merge_in_steps_too()
     {
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(100);
-        ReliabilityRun[] parts = [.. Enumerable.Range(1, 4).Select(k => study.Run(new StudyOptions { Shard = new StudyShard(k, 4) }))];
+        ReliabilityRun[] parts = [.. Enumerable.Range(1, 4).Select(k => study.Run(new StudyOptions { Part = new StudyPart(k, 4) }))];
         ReliabilityRun odd = Reliability.Merge(parts[0], parts[2]), even = Reliability.Merge(parts[3], parts[1]);
         Assert.False(odd.IsWhole);
         Assert.Equal(Text(study.Run()), Text(Reliability.Merge(even, odd)));
@@ -48,7 +48,7 @@ public class ReliabilityTests
     public void Kept_cases_are_in_order_after_a_merge_in_steps()
     {
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(100) with { KeepCases = true };
-        ReliabilityRun[] parts = [.. Enumerable.Range(1, 4).Select(k => study.Run(new StudyOptions { Shard = new StudyShard(k, 4) }))];
+        ReliabilityRun[] parts = [.. Enumerable.Range(1, 4).Select(k => study.Run(new StudyOptions { Part = new StudyPart(k, 4) }))];
         ReliabilityRun merged = Reliability.Merge(Reliability.Merge(parts[0], parts[2]), Reliability.Merge(parts[3], parts[1]));
         Assert.Equal(Enumerable.Range(0, 100).Select(i => (long)i), merged.Columns().Index.ToArray());
         Assert.Equal(Everything(study.Run()), Everything(merged));
@@ -58,18 +58,18 @@ public class ReliabilityTests
     public void Parts_that_overlap_or_belong_elsewhere_are_refused()
     {
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(100);
-        ReliabilityRun first = study.Run(new StudyOptions { Shard = new StudyShard(1, 2) });
+        ReliabilityRun first = study.Run(new StudyOptions { Part = new StudyPart(1, 2) });
         Assert.Contains("Case 0 is in two", Assert.Throws<ArgumentException>(() => Reliability.Merge(first, first)).Message, StringComparison.Ordinal);
-        ReliabilityRun stranger = (study with { Seed = 12 }).Run(new StudyOptions { Shard = new StudyShard(2, 2) });
+        ReliabilityRun stranger = (study with { Seed = 12 }).Run(new StudyOptions { Part = new StudyPart(2, 2) });
         Assert.Contains("seeds 11 and 12", Assert.Throws<ArgumentException>(() => Reliability.Merge(first, stranger)).Message, StringComparison.Ordinal);
         ReliabilityRun wider = (study with { Inputs = InputSet.Of(Oscillator.Inputs.Nominal, [Oscillator.Inputs.Inputs[0] with { Spread = Spread.Triangular(0.5, 1, 2.1) }, Oscillator.Inputs.Inputs[1]]) })
-            .Run(new StudyOptions { Shard = new StudyShard(2, 2) });
+            .Run(new StudyOptions { Part = new StudyPart(2, 2) });
         Assert.Contains("have spreads mass triangular from 0.5 over 1 to 2 and mass triangular from 0.5 over 1 to 2.1.", Assert.Throws<ArgumentException>(() => Reliability.Merge(first, wider)).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => Reliability.Merge());
         Assert.Contains("Part 2 is null", Assert.Throws<ArgumentException>("parts", () => Reliability.Merge(first, null!)).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>("parts", () => Reliability.Merge(first, first));
         ReliabilityRun stopped = (study with { Cases = 1000, Stop = new StopRule { Outcome = "Slow", HalfWidth = 0.1 } }).Run();
-        ReliabilityRun rest = (study with { Cases = 1000 }).Run(new StudyOptions { Shard = new StudyShard(2, 2) });
+        ReliabilityRun rest = (study with { Cases = 1000 }).Run(new StudyOptions { Part = new StudyPart(2, 2) });
         Assert.True(stopped.StoppedEarly);
         Assert.Contains("stopped early", Assert.Throws<ArgumentException>(() => Reliability.Merge(stopped, rest)).Message, StringComparison.Ordinal);
         Assert.Equal(Text(stopped), Text(Reliability.Merge(stopped)));
@@ -79,7 +79,7 @@ public class ReliabilityTests
     public void Parts_without_a_case_merge_with_any_others()
     {
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(3);
-        ReliabilityRun[] parts = [.. Enumerable.Range(1, 7).Select(k => Read(Text(study.Run(new StudyOptions { Shard = new StudyShard(k, 7) }))))];
+        ReliabilityRun[] parts = [.. Enumerable.Range(1, 7).Select(k => Read(Text(study.Run(new StudyOptions { Part = new StudyPart(k, 7) }))))];
         Assert.Equal([0, 0, 1, 0, 1, 0, 1], parts.Select(p => (int)p.Cases));
         Assert.Equal(Text(study.Run()), Text(Reliability.Merge([.. parts])));
         Assert.Equal(Text(study.Run()), Text(Reliability.Merge(study.Run(), parts[3])));
@@ -89,7 +89,7 @@ public class ReliabilityTests
     public void A_part_survives_its_text_bit_by_bit()
     {
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(500);
-        ReliabilityRun[] home = [.. Enumerable.Range(1, 3).Select(k => Read(Text(study.Run(new StudyOptions { Shard = new StudyShard(k, 3) }))))];
+        ReliabilityRun[] home = [.. Enumerable.Range(1, 3).Select(k => Read(Text(study.Run(new StudyOptions { Part = new StudyPart(k, 3) }))))];
         Assert.Equal(Text(study.Run()), Text(Reliability.Merge([.. home])));
         Assert.Contains("Line 1", Assert.Throws<FormatException>(() => Read("something else")).Message, StringComparison.Ordinal);
         Assert.Contains("Line 3", Assert.Throws<FormatException>(() => Read(Text(home[0]).Replace("seed 11", "seed x", StringComparison.Ordinal))).Message, StringComparison.Ordinal);
@@ -107,7 +107,7 @@ public class ReliabilityTests
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(50) with { Measures = [Measure.Of<double>("period", unit, p => p)] };
         Assert.Equal(unit, Read(Text(study.Run())).Measures[0].Name.Unit);
         // So that a part run here and one that came home as text still belong to one study.
-        ReliabilityRun[] parts = [.. Enumerable.Range(1, 2).Select(k => study.Run(new StudyOptions { Shard = new StudyShard(k, 2) }))];
+        ReliabilityRun[] parts = [.. Enumerable.Range(1, 2).Select(k => study.Run(new StudyOptions { Part = new StudyPart(k, 2) }))];
         Assert.Equal(Text(study.Run()), Text(Reliability.Merge(parts[0], Read(Text(parts[1])))));
     }
 
@@ -159,7 +159,7 @@ public class ReliabilityTests
         var rule = new StopRule { Outcome = "Slow", HalfWidth = 0.03 };
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study() with { Stop = rule };
         Assert.Equal("STU004", Code(() => (study with { Design = DesignKind.LatinHypercube }).Run()));
-        Assert.Equal("STU006", Code(() => study.Run(new StudyOptions { Shard = new StudyShard(1, 2) })));
+        Assert.Equal("STU006", Code(() => study.Run(new StudyOptions { Part = new StudyPart(1, 2) })));
         Assert.Equal("STU002", Code(() => (Oscillator.Study() with { Measures = [Measure.Of<double>("a", "s", p => p), Measure.Of<double>("a", "s", p => p)] }).Run()));
     }
 
@@ -230,7 +230,7 @@ public class ReliabilityTests
         Assert.Equal(present.Length, summary.Count);
         Assert.Equal(present.Average(), summary.Mean!.Value, 1e-12);
         Assert.Equal(Math.Sqrt(present.Sum(x => Math.Pow(x - present.Average(), 2)) / (present.Length - 1)), summary.StandardDeviation!.Value, 1e-12);
-        Assert.Equal((present[0], present[^1]), (summary.Least!.Value, summary.Greatest!.Value));
+        Assert.Equal((present[0], present[^1]), (summary.Min!.Value, summary.Max!.Value));
         foreach (double percent in new[] { 1.0, 50, 97.5 })
         {
             double exact = present[(int)Math.Ceiling(percent / 100 * present.Length) - 1];
@@ -247,7 +247,7 @@ public class ReliabilityTests
         // What a study keeps is its tally: exact sums of a fixed size, and bins, of which a measure within a factor of 30 has at most 5 x 1024.
         int few = Oscillator.Study(20_000).Run().Tally.Measures.Sum(m => m.Bins.Bins);
         ReliabilityRun many = Oscillator.Study(400_000).Run();
-        Assert.True(many.Measure("period").Greatest / many.Measure("period").Least < 30);
+        Assert.True(many.Measure("period").Max / many.Measure("period").Min < 30);
         Assert.All(many.Tally.Measures, m => Assert.InRange(m.Bins.Bins, 1, 5 * 1024));
         Assert.True(many.Tally.Measures.Sum(m => m.Bins.Bins) < 2 * few);
         Assert.Null(many.Tally.Columns);

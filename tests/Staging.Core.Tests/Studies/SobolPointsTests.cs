@@ -33,7 +33,7 @@ public class SobolPointsTests
     [InlineData(10, 3072)]
     public void Each_dimension_visits_each_equal_part_once(int m, long start)
     {
-        for (int d = 0; d < SobolPoints.MostDimensions; d++)
+        for (int d = 0; d < SobolPoints.MaxDimensions; d++)
             Assert.Equal(1 << m, Enumerable.Range(0, 1 << m).Select(i => SobolPoints.Shifted(start + i, d, 17)).Select(u => (int)(u * (1 << m))).Distinct().Count());
     }
 

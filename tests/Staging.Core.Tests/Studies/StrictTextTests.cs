@@ -81,7 +81,7 @@ public class StrictTextTests
     [Fact]
     public void A_refused_case_lies_in_the_part()
     {
-        ReliabilityRun half = Odds.Run(new StudyOptions { Shard = new StudyShard(1, 2) });
+        ReliabilityRun half = Odds.Run(new StudyOptions { Part = new StudyPart(1, 2) });
         string text = Text("odds", half);
         (long last, string reason) = half.Refusals.Last();
         string other = text.Replace($"refusal {last} {reason}", $"refusal 45 {reason}", StringComparison.Ordinal);
@@ -126,10 +126,10 @@ public class StrictTextTests
         if (form == "odds")
             ((ReliabilityRun)run).Write(writer);
         else
-            ((PointRun)run).Write(writer);
+            ((PartResult)run).Write(writer);
         return writer.ToString();
     }
 
     private static string Read(string form, string text) =>
-        Text(form, form == "odds" ? ReliabilityText.Read(new StringReader(text)) : PointText.Read(new StringReader(text)));
+        Text(form, form == "odds" ? ReliabilityText.Read(new StringReader(text)) : PartText.Read(new StringReader(text)));
 }

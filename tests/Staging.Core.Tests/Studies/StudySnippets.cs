@@ -64,7 +64,7 @@ public class StudySnippets
         Assert.Equal(odds.Outcomes.GetValueOrDefault("Lit"), odds.Measure("lit time").Count);
 
         #region study-shards
-        ReliabilityRun[] parts = [.. Enumerable.Range(1, 3).Select(k => study.Run(new StudyOptions { Shard = new StudyShard(k, 3) }))];
+        ReliabilityRun[] parts = [.. Enumerable.Range(1, 3).Select(k => study.Run(new StudyOptions { Part = new StudyPart(k, 3) }))];
         ReliabilityRun whole = Reliability.Merge([.. parts]);
         #endregion
         Assert.Equal(ReliabilityTests.Text(odds), ReliabilityTests.Text(whole));
@@ -83,23 +83,23 @@ public class StudySnippets
             Model = (p, stop) => p.Solve(cancellationToken: stop).PeakGrainSurface.Kelvins - p.Design.Grain.IgnitionTemperature.Kelvins,
         };
         #region study-parts
-        PointStudy<ImmutableArray<SobolIndex>> shares = study.VarianceSharesInParts(rows: 4, repetitions: 4);
+        PartitionedStudy<ImmutableArray<SobolIndex>> shares = study.VarianceSharesInParts(rows: 4, repetitions: 4);
 
         void RunPart(int k) // on any machine, for example part 2 of 7
         {
             using StreamWriter file = File.CreateText(Path.Combine(folder, $"part-{k}.txt"));
-            shares.Run(new StudyOptions { Shard = new StudyShard(k, 7) }).Write(file);
+            shares.Run(new StudyOptions { Part = new StudyPart(k, 7) }).Write(file);
         }
 
         ImmutableArray<SobolIndex> Indices() // at home, when seven files have come in
         {
-            return shares.Of(PointRun.Merge([.. Directory.GetFiles(folder, "part-*.txt").Select(PartOf)]));
+            return shares.Of(PartResult.Merge([.. Directory.GetFiles(folder, "part-*.txt").Select(PartOf)]));
         }
 
-        PointRun PartOf(string path)
+        PartResult PartOf(string path)
         {
             using StreamReader file = File.OpenText(path);
-            return PointText.Read(file);
+            return PartText.Read(file);
         }
         #endregion
         for (int k = 1; k <= 7; k++)
@@ -112,10 +112,10 @@ public class StudySnippets
     {
         #region study-sweep-parts
         Axis length = Axis.Even("length", "m", 0.1, 1, 10), gravity = Axis.Even("gravity", "m/s2", 1.6, 9.8, 5);
-        PointStudy<SweepMap<double>> periods = Sweep.OverInParts(
-            length, gravity, (metres, g, _) => 2 * Math.PI * Math.Sqrt(metres / g), PointForm.Number("period", "s"));
-        PointRun[] parts = [.. Enumerable.Range(1, 7).Select(k => periods.Run(new StudyOptions { Shard = new StudyShard(k, 7) }))];
-        SweepMap<double> map = periods.Of(PointRun.Merge([.. parts]));
+        PartitionedStudy<SweepMap<double>> periods = Sweep.OverInParts(
+            length, gravity, (metres, g, _) => 2 * Math.PI * Math.Sqrt(metres / g), PartCodec.Number("period", "s"));
+        PartResult[] parts = [.. Enumerable.Range(1, 7).Select(k => periods.Run(new StudyOptions { Part = new StudyPart(k, 7) }))];
+        SweepMap<double> map = periods.Of(PartResult.Merge([.. parts]));
         #endregion
         Assert.Equal(Sweep.Over(length, gravity, (metres, g, _) => 2 * Math.PI * Math.Sqrt(metres / g)).Results, map.Results);
     }

@@ -47,7 +47,7 @@ public class SweepTests
         using var source = new CancellationTokenSource();
         Axis axis = Axis.Even("x", "-", 0, 1, 1000);
         Assert.ThrowsAny<OperationCanceledException>(() => Sweep.Along(axis, (x, _) => x, null, _ => source.Cancel(), source.Token));
-        InvalidModelException refusal = Assert.Throws<InvalidModelException>(() => Sweep.Along(axis, (x, _) => x, new StudyOptions { Shard = new StudyShard(1, 2) }));
+        InvalidModelException refusal = Assert.Throws<InvalidModelException>(() => Sweep.Along(axis, (x, _) => x, new StudyOptions { Part = new StudyPart(1, 2) }));
         Assert.Equal("STU007", refusal.Findings[0].Code);
     }
 

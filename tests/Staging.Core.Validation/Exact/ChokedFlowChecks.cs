@@ -29,6 +29,6 @@ public class ChokedFlowChecks
         Expected = expected,
         Ours = ours,
         Within = Tolerance.ClosedForm,
-        Source = Naca1135,
+        Provenance = Naca1135,
     }.Verify();
 }

@@ -109,7 +109,7 @@ public class DischargeChecks
             CriticalRatio = b,
             SubsonicIndex = 0.5,
             ReferenceArea = UnitsNet.Area.FromSquareMillimeters(1),
-            Source = new Provenance { Source = "invented component", How = Evidence.Invented },
+            Provenance = new Provenance { Source = "invented component", How = Evidence.Invented },
         };
         double R = SonicConductanceLaw.ReferencePressure_Pa / (SonicConductanceLaw.ReferenceDensity_kg_per_m3 * SonicConductanceLaw.ReferenceTemperature_K);
         double ours = 1e-6 * law.MassFlux_kg_per_m2s(new OrificeConditions(p1, T1, p2, R, 1.4, 1e-3, 1e-3));
@@ -144,6 +144,6 @@ public class DischargeChecks
         Expected = expected,
         Ours = ours,
         Within = within,
-        Source = new Provenance { Source = source, How = Evidence.ComputedFromFormula },
+        Provenance = new Provenance { Source = source, How = Evidence.ComputedFromFormula },
     }.Verify();
 }

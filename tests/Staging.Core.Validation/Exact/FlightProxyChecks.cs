@@ -75,7 +75,7 @@ public class FlightProxyChecks
             From = TimerStart.LiftOff,
             Timer = Duration.FromSeconds(timer),
             IgniterLag = Duration.FromSeconds(0),
-            Guards = new ElectronicsGuards { GreatestTilt = Angle.FromDegrees(guard) },
+            Guards = new ElectronicsGuards { MaxTilt = Angle.FromDegrees(guard) },
             Separation = new SeparationRule.AtIgnition(),
         };
         FlightPlan plan = Simple.Plan(0,

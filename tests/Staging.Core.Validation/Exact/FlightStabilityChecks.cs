@@ -72,7 +72,7 @@ public class FlightStabilityChecks
         Expected = share,
         Ours = (new Airframe { Nose = Ogive(0.1, 0.1 / fineness), Body = [], Fins = [] }).Stability().CentreOfPressure.Meters / 0.1,
         Within = Tolerance.FixedAmount(0.0095, "the source takes 0.466 for every fineness, right in the limit of slender noses"),
-        Source = new Provenance { Source = "Slender-body theory: X = L - V/A, volume of a tangent ogive", How = Evidence.ComputedFromFormula },
+        Provenance = new Provenance { Source = "Slender-body theory: X = L - V/A, volume of a tangent ogive", How = Evidence.ComputedFromFormula },
     }.Verify();
 
     [Theory]
@@ -92,7 +92,7 @@ public class FlightStabilityChecks
             Expected = at,
             Ours = airframe.Stability().Parts[1].CentreOfPressure.Meters - 0.3,
             Within = Tolerance.ClosedForm,
-            Source = new Provenance { Source = "Quarter chord of the mean aerodynamic chord of a trapezoid", How = Evidence.ComputedFromFormula },
+            Provenance = new Provenance { Source = "Quarter chord of the mean aerodynamic chord of a trapezoid", How = Evidence.ComputedFromFormula },
         }.Verify();
     }
 
@@ -117,7 +117,7 @@ public class FlightStabilityChecks
         Span = M(S),
         Sweep = M(XR),
         Thickness = M(.002),
-        Edge = FinEdge.Square,
+        EdgeProfile = FinEdgeProfile.Blunt,
         Station = M(XB),
         BodyDiameter = M(2 * R),
     };

@@ -41,7 +41,7 @@ public class FlightVacuumChecks
             Expected = 1064.24,
             Ours = run.Main.Find(FlightEventKind.Burnout)!.Value.After.Velocity.MetersPerSecond,
             Within = Tolerance.Printed(2),
-            Source = new Provenance { Source = "P. Murugaperumal, textbook on rocket propulsion, worked example", Locator = "Ex. 7.6, g = 9.81 m/s2", How = Evidence.SeenInSource },
+            Provenance = new Provenance { Source = "P. Murugaperumal, textbook on rocket propulsion, worked example", Locator = "Ex. 7.6, g = 9.81 m/s2", How = Evidence.SeenInSource },
         }.Verify();
     }
 

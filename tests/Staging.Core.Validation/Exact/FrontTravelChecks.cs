@@ -119,7 +119,7 @@ public class FrontTravelChecks
         Name = "check gas",
         GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(R),
         HeatCapacityRatio = gamma,
-        Source = new Provenance { Source = "Given with the check", How = Evidence.ComputedFromFormula },
+        Provenance = new Provenance { Source = "Given with the check", How = Evidence.ComputedFromFormula },
     };
 
     private static void Verify(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck
@@ -130,6 +130,6 @@ public class FrontTravelChecks
         Expected = expected,
         Ours = ours,
         Within = within,
-        Source = source,
+        Provenance = source,
     }.Verify();
 }

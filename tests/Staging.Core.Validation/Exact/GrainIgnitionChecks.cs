@@ -64,7 +64,7 @@ public class GrainIgnitionChecks
         HeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000),
         IgnitionTemperature = Temperature.FromKelvins(ignition),
         InitialTemperature = Temperature.FromKelvins(300),
-        Source = new Provenance { Source = "Given with the check", How = Evidence.ComputedFromFormula },
+        Provenance = new Provenance { Source = "Given with the check", How = Evidence.ComputedFromFormula },
     };
 
     private static void Verify(string quantity, string unit, double expected, double ours, Tolerance within) => new OutsideCheck
@@ -75,6 +75,6 @@ public class GrainIgnitionChecks
         Expected = expected,
         Ours = ours,
         Within = within,
-        Source = CarslawJaeger,
+        Provenance = CarslawJaeger,
     }.Verify();
 }

@@ -55,6 +55,6 @@ public class HeatedSurfaceChecks
         Expected = expected,
         Ours = ours,
         Within = within,
-        Source = source,
+        Provenance = source,
     }.Verify();
 }

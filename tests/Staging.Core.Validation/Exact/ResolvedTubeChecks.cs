@@ -1,4 +1,4 @@
-using Staging.Core.Gaps.Resolved;
+using Staging.Core.Gaps.OneDimensional;
 using Staging.Core.Gases;
 
 namespace Staging.Core.Validation.Exact;
@@ -72,7 +72,7 @@ public class ResolvedTubeChecks
         Expected = expected,
         Ours = ours,
         Within = within,
-        Source = source,
+        Provenance = source,
     }.Verify();
 
     private static TubeFlow Tube(in FlowState left, in FlowState right, double leftR)

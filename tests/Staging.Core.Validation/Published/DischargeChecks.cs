@@ -47,7 +47,7 @@ public class DischargeChecks
     public void Relief_valve_area(double back, double expected, double within, string reason)
     {
         double R = 8.31446261815324 / 0.051 * 0.90;
-        var law = new ConstantCoefficientLaw { Coefficient = 0.975, Source = new Provenance { Source = "API 520", How = Evidence.SeenInSource } };
+        var law = new ConstantCoefficientLaw { Coefficient = 0.975, Provenance = new Provenance { Source = "API 520", How = Evidence.SeenInSource } };
         double flux = law.MassFlux_kg_per_m2s(new OrificeConditions(670e3, 348, back, R, 1.11, 0.05, 0.001));
         Check($"relief area, 24270 kg/h, M 51, k 1.11, Z 0.9, 348 K, 670 kPa to {back / 1e3:0} kPa", "m2", expected, 24270 / 3600.0 / flux,
             Tolerance.Relative(within, reason), FluidLibrary + "API 520 part I", back == 0 ? "example 1, critical" : "example 2, subcritical");
@@ -136,7 +136,7 @@ public class DischargeChecks
             CriticalRatio = 0.35,
             SubsonicIndex = 0.5,
             ReferenceArea = Area.FromSquareMillimeters(1),
-            Source = new Provenance { Source = "the exercise", How = Evidence.SeenInSource },
+            Provenance = new Provenance { Source = "the exercise", How = Evidence.SeenInSource },
         };
         double R = SonicConductanceLaw.ReferencePressure_Pa / (SonicConductanceLaw.ReferenceDensity_kg_per_m3 * SonicConductanceLaw.ReferenceTemperature_K);
         double ours = 1e-6 * law.MassFlux_kg_per_m2s(new OrificeConditions(700e3, 293.15, 100e3, R, 1.4, 1e-3, 1e-3));
@@ -179,7 +179,7 @@ public class DischargeChecks
             Name = "gas of the example",
             GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(R),
             HeatCapacityRatio = gamma,
-            Source = new Provenance { Source = "the example", How = Evidence.SeenInSource },
+            Provenance = new Provenance { Source = "the example", How = Evidence.SeenInSource },
         },
         Pressure = Pressure.FromPascals(p),
         Temperature = Temperature.FromKelvins(T),
@@ -194,6 +194,6 @@ public class DischargeChecks
             Expected = expected,
             Ours = ours,
             Within = within,
-            Source = new Provenance { Source = source, Locator = locator, How = how },
+            Provenance = new Provenance { Source = source, Locator = locator, How = how },
         }.Verify();
 }

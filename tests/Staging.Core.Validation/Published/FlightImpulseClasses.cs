@@ -19,9 +19,9 @@ public class FlightImpulseClasses
         Quantity = $"greatest total impulse of class {name}",
         Unit = "N s",
         Expected = impulse,
-        Ours = ImpulseClass.All.Single(c => c.Name == name).Greatest.NewtonSeconds,
+        Ours = ImpulseClass.All.Single(c => c.Name == name).Max.NewtonSeconds,
         Within = Tolerance.Printed(2),
-        Source = new Provenance
+        Provenance = new Provenance
         {
             Source = "NFPA 1122, Code for Model Rocketry, 2018 (archived excerpt), and the national model rocket safety code",
             Locator = "launch-site table, installed total impulse",

@@ -38,7 +38,7 @@ public class FlightSoundingRocket
             Expected = account,
             Ours = ours,
             Within = Tolerance.FixedAmount(Mile, "the account gives heights as 'almost 1 mile' and 'nearly 7 miles'; the difference is 0.7 % of apogee"),
-            Source = Account,
+            Provenance = Account,
         }.Verify();
 
         // The path speed then was over 3500 mph; the path leans more than the 75 degrees of launch, as gravity bends it, and not absurdly so.

@@ -62,6 +62,6 @@ public class GasAtmosphereChecks
         Expected = expected,
         Ours = ours,
         Within = within,
-        Source = source,
+        Provenance = source,
     }.Verify();
 }

@@ -75,7 +75,7 @@ public class GasFlowChecks
             Name = "air of the example",
             GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(287),
             HeatCapacityRatio = 1.4,
-            Source = Murugaperumal,
+            Provenance = Murugaperumal,
         };
         Duration unit = VesselTime.Unit(Volume.FromCubicMeters(5), Area.FromSquareCentimeters(10), gas, Temperature.FromKelvins(333));
         double t = unit.Seconds * VesselBlowdown.ChokedTime(2.0 / 40, 1.4, VesselHeat.Isothermal);
@@ -90,7 +90,7 @@ public class GasFlowChecks
             Name = "air of the example",
             GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(287.05),
             HeatCapacityRatio = 1.4,
-            Source = BalmerTyre,
+            Provenance = BalmerTyre,
         };
         Area hole = Area.FromSquareInches(Math.PI / 4 * 0.0938 * 0.0938);
         Duration unit = VesselTime.Unit(Volume.FromCubicFeet(1), hole, gas, Temperature.FromDegreesFahrenheit(70));

@@ -57,7 +57,7 @@ public class StudiesChecks
         Expected = expected,
         Ours = ours,
         Within = within,
-        Source = new Provenance { Source = source, How = how },
+        Provenance = new Provenance { Source = source, How = how },
     }.Verify();
 
     private static uint[] Words(string text) => [.. text.Split(' ').Select(w => uint.Parse(w, NumberStyles.HexNumber, CultureInfo.InvariantCulture))];

@@ -39,7 +39,7 @@ public class DuhamelTwin
     }
 
     /// <summary>Interval of the march [s].</summary>
-    private const double Mark = GapWatch.Interval;
+    private const double Mark = IgnitionTracker.Interval;
 
     /// <summary>1/sqrt(pi) times the integral of q(s)/sqrt(t - s): with u = sqrt(t - s) a smooth integrand, by Simpson's rule on 4000 pieces.</summary>
     private static double Direct(Func<double, double> q, double t)

@@ -84,7 +84,7 @@ public class GasHeatCapacityStudy
     /// temperature at which it left. Times (in chamber volume over opening area) at which the front has swept half and nine tenths of
     /// the volume that it sweeps with constant values until the chamber is down to 1.05 times ambient.
     /// </summary>
-    private static (double Half, double Most) AmbientFront(HeatTable gas)
+    private static (double Half, double Max) AmbientFront(HeatTable gas)
     {
         const double p0 = 10 * p_a, step = 2e-3;
         double whole = 0.96 * Swept(Hot.FrozenAt(Flame), double.MaxValue).Volume;

@@ -1,0 +1,139 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using UnitsNet;
+
+namespace Staging.Core.Flight;
+
+/// <summary>Mass and balance of a plan, with the airframe of each body that can fly by itself.</summary>
+public sealed record StackStability
+{
+    /// <summary>The plan.</summary>
+    public required FlightPlan Plan { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Where the masses sit, one entry a stage, lowest first.</summary>
+    public required ImmutableArray<StageBalance> Balance { get; init => field = Guard.Set(value); }
+
+    /// <summary>Airframe of the stack while stage i is its lowest, one entry a stage, lowest first: the whole stack, ..., the uppermost stage alone.</summary>
+    public required ImmutableArray<Airframe> Airframes { get; init => field = Guard.Set(value); }
+
+    /// <summary>Looks whether the lists fit the plan and the airframes hang together.</summary>
+    /// <returns>Errors <c>FLT040</c> for lists of the wrong length, and the findings of plan and airframes.</returns>
+    public ImmutableArray<ModelFinding> Check()
+    {
+        int n = Plan.Stages.Length;
+        var findings = ImmutableArray.CreateBuilder<ModelFinding>();
+        findings.AddRange(Plan.Check());
+        if (Balance.Length != n || Airframes.Length != n)
+        {
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT040", "Balance", string.Create(CultureInfo.InvariantCulture,
+                $"The plan has {n} stages; there are {Balance.Length} balances and {Airframes.Length} airframes, and there must be one of each a stage.")));
+        }
+
+        foreach (Airframe airframe in Airframes)
+            findings.AddRange(airframe.Check());
+        return findings.ToImmutable();
+    }
+
+    /// <summary>
+    /// Margins where they matter: each body with its own motors full and burnt, motors above it full. Those of the failure cases
+    /// are in <see cref="FailureMargins"/>.
+    /// </summary>
+    /// <returns>Two margins a stage, lowest first.</returns>
+    /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
+    public ImmutableArray<MarginReport> Margins()
+    {
+        InvalidModelException.ThrowOnError(Check());
+        var margins = ImmutableArray.CreateBuilder<MarginReport>();
+        for (int k = 0; k < Plan.Stages.Length; k++)
+        {
+            margins.Add(MarginOf(k, burnt: false));
+            margins.Add(MarginOf(k, burnt: true));
+        }
+
+        return margins.ToImmutable();
+    }
+
+    /// <summary>
+    /// Margins of what flies on in each failure case of <see cref="FailureCase"/>: for every staging the burnt booster with the cold stage on it, the cold
+    /// stage alone, and the stage that lights late, full and burnt; for the uppermost stage, burnt, with nothing ejected.
+    /// </summary>
+    /// <returns>The margins, lowest staging first.</returns>
+    /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
+    /// <remarks>Mass and outline only: what tumbles, or hangs under a device, has no margin. A dropped booster is taken to tumble.</remarks>
+    public ImmutableArray<FailureMargin> FailureMargins()
+    {
+        InvalidModelException.ThrowOnError(Check());
+        var margins = ImmutableArray.CreateBuilder<FailureMargin>();
+        int top = Plan.Stages.Length - 1;
+        for (int k = 1; k <= top; k++)
+        {
+            string name = Plan.Stages[k].Name;
+            margins.Add(new FailureMargin(name, FailureKind.UnlitAndJoined, MarginOf(k - 1, burnt: true)));
+            margins.Add(new FailureMargin(name, FailureKind.UnlitAndParted, MarginOf(k, burnt: false)));
+            margins.Add(new FailureMargin(name, FailureKind.LitLate, MarginOf(k, burnt: false)));
+            margins.Add(new FailureMargin(name, FailureKind.LitLate, MarginOf(k, burnt: true)));
+        }
+
+        margins.Add(new FailureMargin(Plan.Stages[top].Name, FailureKind.EjectionFailure, MarginOf(top, burnt: true)));
+        return margins.ToImmutable();
+    }
+
+    private MarginReport MarginOf(int lowest, bool burnt)
+    {
+        string body = string.Join(" + ", Plan.Stages.Skip(lowest).Select(s => s.Name));
+        Length centre = CentreOfGravity(lowest, burnt ? 0 : 1);
+        StabilityReport stability = Airframes[lowest].Stability();
+        return new MarginReport(body, burnt, centre, stability.CentreOfPressure, stability.Margin(centre));
+    }
+
+    /// <summary>Centre of gravity of the stack while a stage is its lowest, motors above full.</summary>
+    /// <param name="lowest">Index of the lowest stage.</param>
+    /// <param name="propellantLeft">Share of the propellant of that stage left [-], 0 to 1.</param>
+    /// <returns>Station from the nose tip [m].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such stage, or a share outside its range.</exception>
+    public Length CentreOfGravity(int lowest, double propellantLeft)
+    {
+        Guard.In(lowest, 0, Plan.Stages.Length - 1, nameof(lowest));
+        Guard.In(propellantLeft, 0, 1, property: nameof(propellantLeft));
+        double mass = 0, moment = 0;
+        for (int k = lowest; k < Plan.Stages.Length; k++)
+        {
+            Stage stage = Plan.Stages[k];
+            double propellant = stage.PropellantMass.Kilograms;
+            double motorCase = stage.LoadedMass.Kilograms - stage.StructureMass.Kilograms - propellant;
+            double structure = stage.StructureMass.Kilograms + (k == Plan.Stages.Length - 1 ? Plan.Payload.Kilograms : 0);
+            double left = propellant * (k == lowest ? propellantLeft : 1);
+            mass += structure + motorCase + left;
+            moment += structure * Balance[k].Structure.Meters + motorCase * Balance[k].MotorCase.Meters + left * Balance[k].Propellant.Meters;
+        }
+
+        return Length.FromMeters(moment / mass);
+    }
+
+    /// <summary>Centre of gravity against time from ignition, until the propellant of a stage is gone.</summary>
+    /// <param name="lowest">Index of the stage that burns, the lowest of its body.</param>
+    /// <param name="sinceIgnition">Time from its ignition [s].</param>
+    /// <returns>Station from the nose tip [m].</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such stage.</exception>
+    public Length CentreOfGravityAt(int lowest, Duration sinceIgnition)
+    {
+        Guard.In(lowest, 0, Plan.Stages.Length - 1, nameof(lowest));
+        Stage stage = Plan.Stages[lowest];
+        double propellant = stage.PropellantMass.Kilograms;
+        return CentreOfGravity(lowest, propellant > 0 ? Math.Max(0, 1 - stage.PropellantBurntBy(sinceIgnition).Kilograms / propellant) : 0);
+    }
+}
+
+/// <summary>Static margin of one body.</summary>
+/// <param name="Body">Its stages as one name.</param>
+/// <param name="Burnt">Whether the propellant of its lowest stage is gone.</param>
+/// <param name="CentreOfGravity">Station from the nose tip [m].</param>
+/// <param name="CentreOfPressure">Station from the nose tip [m].</param>
+/// <param name="Calibres">Margin in largest diameters [-]; negative is unstable, 1 to 2 is usual practice.</param>
+public sealed record MarginReport(string Body, bool Burnt, Length CentreOfGravity, Length CentreOfPressure, double Calibres);
+
+/// <summary>Static margin of what flies on in a failure case.</summary>
+/// <param name="Stage">Name of the stage that fails.</param>
+/// <param name="Kind">What goes wrong.</param>
+/// <param name="Margin">The margin.</param>
+public sealed record FailureMargin(string Stage, FailureKind Kind, MarginReport Margin);

@@ -1,0 +1,106 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using UnitsNet;
+
+namespace Staging.Core.Flight;
+
+/// <summary>
+/// The trade's open motor code: impulse class, average thrust in newtons, and after a dash the delay in seconds; delay 0 is a booster
+/// motor that burns through, P a plugged one. <c>C6-5</c>, <c>1/2A3-2</c>, <c>D12-0</c>, <c>F25-P</c>.
+/// </summary>
+public sealed record MotorDesignation
+{
+    /// <summary>How far a motor's average thrust may lie from its code [-] (NFPA 1125; from memory).</summary>
+    private const double ThrustBand = 0.2;
+
+    private const double MaxThrust = 100_000;
+    private const double LongestDelay = 100;
+
+    private MotorDesignation(ImpulseClass impulseClass, Force averageThrust, MotorForwardEnd forwardEnd) =>
+        (ImpulseClass, AverageThrust, ForwardEnd) = (impulseClass, averageThrust, forwardEnd);
+
+    /// <summary>Class of total impulse.</summary>
+    public ImpulseClass ImpulseClass { get; }
+
+    /// <summary>Average thrust that the code states [N].</summary>
+    public Force AverageThrust { get; }
+
+    /// <summary>What the part after the dash says about the forward end.</summary>
+    public MotorForwardEnd ForwardEnd { get; }
+
+    /// <summary>Reads a code.</summary>
+    /// <param name="text">The code; capital letters, point as decimal mark, blanks around it are passed over.</param>
+    /// <returns>What it says.</returns>
+    /// <exception cref="FormatException">It is not a code; the message names the part that fails.</exception>
+    public static MotorDesignation Parse(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return Read(text.Trim(), out string? fault) ?? throw new FormatException($"'{text}' is not a motor code: {fault}");
+    }
+
+    /// <summary>Reads a code if it is one.</summary>
+    /// <param name="text">The code.</param>
+    /// <param name="designation">What it says; null where it is none.</param>
+    /// <returns>Whether it is one.</returns>
+    public static bool TryParse(string? text, [NotNullWhen(true)] out MotorDesignation? designation)
+    {
+        designation = text is null ? null : Read(text.Trim(), out _);
+        return designation is not null;
+    }
+
+    /// <summary>Whether a motor agrees with the code: total impulse in the class, average thrust within 20 %.</summary>
+    /// <param name="motor">The motor.</param>
+    /// <returns>Warnings <c>FLT020</c> (impulse) and <c>FLT021</c> (average thrust); empty where it agrees.</returns>
+    public IEnumerable<ModelFinding> Compare(Motor motor)
+    {
+        ArgumentNullException.ThrowIfNull(motor);
+        double impulse = motor.Thrust.TotalImpulse.NewtonSeconds, thrust = motor.Thrust.AverageThrust.Newtons;
+        if (!(impulse > ImpulseClass.Min.NewtonSeconds && impulse <= ImpulseClass.Max.NewtonSeconds))
+        {
+            yield return new ModelFinding(FindingSeverity.Warning, "FLT020", "Motor.Thrust", Text(
+                $"The curve has {impulse:F2} N s; class {ImpulseClass.Name} holds more than {ImpulseClass.Min.NewtonSeconds:G6} and at most {ImpulseClass.Max.NewtonSeconds:G6} N s."));
+        }
+
+        if (Math.Abs(thrust / AverageThrust.Newtons - 1) > ThrustBand)
+        {
+            yield return new ModelFinding(FindingSeverity.Warning, "FLT021", "Motor.Thrust", Text(
+                $"The curve averages {thrust:F2} N to its last point; the code says {AverageThrust.Newtons:G4} N, and 20 % either way is usual."));
+        }
+    }
+
+    /// <summary>The code.</summary>
+    /// <returns>For example <c>C6-5</c>.</returns>
+    public override string ToString() => Text($"{ImpulseClass.Name}{AverageThrust.Newtons:0.####}-{ForwardEnd.Match(_ => "0", e => Text($"{e.Delay.Seconds:0.##}"), _ => "P")}");
+
+    private static MotorDesignation? Read(string text, out string? fault)
+    {
+        int letter = text.AsSpan().IndexOfAnyInRange('A', 'Z');
+        ImpulseClass? impulseClass = letter < 0 ? null : ImpulseClass.All.FirstOrDefault(c => text.AsSpan(0, letter + 1).SequenceEqual(c.Name));
+        if (impulseClass is null)
+            return Fail("it must begin with an impulse class, 1/8A to O.", out fault);
+        int dash = text.IndexOf('-', StringComparison.Ordinal);
+        if (dash < 0)
+            return Fail("a dash and the delay must follow the thrust.", out fault);
+        if (!Number(text.AsSpan(letter + 1, dash - letter - 1), out double thrust) || !(thrust > 0 && thrust <= MaxThrust))
+            return Fail("the average thrust [N] must stand between class and dash.", out fault);
+        ReadOnlySpan<char> end = text.AsSpan(dash + 1);
+        double delay = 0;
+        if (end is not "P" && !(Number(end, out delay) && delay is >= 0 and <= LongestDelay))
+            return Fail("after the dash must come the delay [s], at most 100, or P.", out fault);
+        fault = null;
+        return new MotorDesignation(impulseClass, Force.FromNewtons(thrust), end is "P"
+            ? new MotorForwardEnd.Plugged()
+            : delay == 0 ? new MotorForwardEnd.BurnsThrough() : new MotorForwardEnd.Ejects { Delay = Duration.FromSeconds(delay) });
+    }
+
+    private static MotorDesignation? Fail(string why, out string? fault)
+    {
+        fault = why;
+        return null;
+    }
+
+    private static bool Number(ReadOnlySpan<char> text, out double value) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

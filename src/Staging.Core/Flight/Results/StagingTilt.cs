@@ -1,0 +1,64 @@
+using UnitsNet;
+
+namespace Staging.Core.Flight;
+
+/// <summary>How long staging may wait before the flight path has bent too far.</summary>
+public static class StagingTilt
+{
+    /// <summary>Length of the pieces over which g/v is integrated by Simpson's rule [s].</summary>
+    private const double Piece = 0.005;
+
+    /// <summary>
+    /// The latest ignition of a stage at which the path still stands within a limit from vertical. The flight is a straight line, so the
+    /// bend is a proxy: a gravity turn at the speeds of the flight with the stage cold and joined, started with a given tilt at the end of the
+    /// guide, asinh(tan gamma) = asinh(tan gamma0) - integral of g/v dt.
+    /// </summary>
+    /// <param name="run">A run of the scope <see cref="FlightScope.Everything"/> with its tracks kept.</param>
+    /// <param name="upperStage">Name of the stage to be lit.</param>
+    /// <param name="tiltAtGuideExit">Tilt from vertical at the end of the guide, wind and lean together [deg], 0.1 to 60.</param>
+    /// <param name="maxTilt">Limit of tilt from vertical [deg], 0.1 to 89.</param>
+    /// <returns>Time from ignition of the lowest stage [s]; null where the tilt is beyond the limit before the stage could light, or the cold stack never leaves the guide.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An angle outside its range.</exception>
+    /// <exception cref="ArgumentException">The run has no such staging, or no course to follow.</exception>
+    public static Duration? LatestIgnition(this FlightRun run, string upperStage, Angle tiltAtGuideExit, Angle maxTilt)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        double start = Guard.In(tiltAtGuideExit, 0.1, 60, nameof(tiltAtGuideExit)).Radians;
+        double limit = Guard.In(maxTilt, 0.1, 89, nameof(maxTilt)).Radians;
+        FailureCase cold = run.FailureCases.FirstOrDefault(b => b.Stage == upperStage && b.Kind == FailureKind.UnlitAndJoined)
+            ?? throw new ArgumentException($"The run has no case in which '{upperStage}' stays cold.", nameof(upperStage));
+        if (!run.Main.HasHistory)
+            throw new ArgumentException("The run keeps no course.", nameof(run));
+        double bend = Math.Asinh(1 / Math.Tan(start)) - Math.Asinh(1 / Math.Tan(limit));
+        BodyFlight coast = cold.Bodies[0];
+        double parting = coast.Start.Seconds;
+        // Lit on the guide or not, the cold stack leaves it in its own time.
+        if ((coast.Find(FlightEventKind.GuideExit) ?? run.Main.Find(FlightEventKind.GuideExit)) is not { } exit || exit.Time > coast.End)
+            return null;
+        double t = exit.Time.Seconds, end = coast.ApogeeTime?.Seconds ?? coast.End.Seconds;
+        double rate = Rate(run, coast, parting, t);
+        while (t < end)
+        {
+            double next = Math.Min(t + Piece, end), rateNext = Rate(run, coast, parting, next);
+            double part = (next - t) / 6 * (rate + 4 * Rate(run, coast, parting, 0.5 * (t + next)) + rateNext);
+            if (part >= bend)
+            {
+                double at = t + (next - t) * Math.Max(0, bend / part);
+                return at >= parting ? Duration.FromSeconds(at) : null;
+            }
+
+            bend -= part;
+            (t, rate) = (next, rateNext);
+        }
+
+        return Duration.FromSeconds(end);
+    }
+
+    /// <summary>g/v [1/s].</summary>
+    private static double Rate(FlightRun run, BodyFlight coast, double parting, double t)
+    {
+        FlightState state = (t < parting ? run.Main : coast).At(Duration.FromSeconds(t));
+        double g = run.Plan.Site.Gravity.At(run.Plan.Site.Elevation + state.Height).MetersPerSecondSquared;
+        return g / Math.Max(state.Velocity.MetersPerSecond, GravityTurn.Slowest);
+    }
+}

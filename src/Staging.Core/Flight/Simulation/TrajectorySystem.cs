@@ -1,0 +1,142 @@
+using System.Runtime.CompilerServices;
+using Staging.Core.Gases;
+using Staging.Core.Solving;
+
+namespace Staging.Core.Flight;
+
+/// <summary>
+/// Motion along a straight line: dh/dt = v sin(theta), m dv/dt = F - D - m g sin(theta) - friction, D = rho/2 v|v| Cd(M) A.
+/// State 0 is the height above the site [m], state 1 the velocity [m/s].
+/// </summary>
+/// <remarks>
+/// Events 0 and 1 are those of the watch; 2 and 3 are the upper and the lower end of the line of the drag table in use.
+/// A piece is flown one way, up or down, and drag opposes that way. Where a step reaches past the turning point before the event cuts it off, drag goes on smoothly as
+/// v^2: with v |v| its curvature would jump there, and the error estimate of that step would mean nothing.
+/// </remarks>
+internal struct TrajectorySystem(SiteColumn site, in FlightSegment piece, WatchedEvents watch) : IOdeSystem
+{
+    /// <summary>Event of a Mach number that rises above the line of the drag table in use.</summary>
+    public const int MachAbove = 2;
+
+    /// <summary>Event of a Mach number that falls below it.</summary>
+    public const int MachBelow = 3;
+
+    private readonly FlightSegment piece = piece;
+    private readonly double way = watch == WatchedEvents.Falling ? -1 : 1;
+    private double[] cell = [];
+    private int cellIndex = int.MinValue;
+    private double cellMiddle = double.NaN;
+
+    /// <summary>Height of the guide's end [m]; for <see cref="WatchedEvents.Guide"/>.</summary>
+    public double GuideHeight { get; init; }
+
+    public readonly int Dimension => 2;
+
+    public readonly int EventCount => 4;
+
+    /// <summary>dh/dt over velocity [-].</summary>
+    public readonly double Rise => piece.Rise;
+
+    /// <summary>The line of the drag table in use.</summary>
+    public readonly DragSegment Line => piece.Line;
+
+    /// <summary>Reciprocal speed of sound at the last acceleration asked for [s/m].</summary>
+    public double LastReciprocalSound { get; private set; }
+
+    public readonly EventRule Rule(int index) => index switch
+    {
+        MachAbove => new EventRule(Crossing.Rising, true),
+        MachBelow => new EventRule(Crossing.Falling, true),
+        0 => new EventRule(watch == WatchedEvents.Guide ? Crossing.Rising : Crossing.Falling, true),
+        _ => new EventRule(watch == WatchedEvents.Rising ? Crossing.Rising : Crossing.Falling, true),
+    };
+
+    public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt)
+    {
+        dydt[0] = y[1] * piece.Rise;
+        dydt[1] = Acceleration(t, y[0], y[1]);
+    }
+
+    public void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
+    {
+        (values[0], values[1]) = Watched(y[0], y[1]);
+        double M = Math.Abs(y[1]) * Around(y[0]).ReciprocalSound;
+        (values[MachAbove], values[MachBelow]) = (M - piece.Line.High, M - piece.Line.Low);
+    }
+
+    /// <summary>Whether an event can happen while height, velocity and Mach number stay within bounds on one side of which they start.</summary>
+    public readonly bool MayFire(double lowest, double highest, double slowest, double fastest, double minMach, double maxMach) => watch switch
+    {
+        WatchedEvents.Guide => highest >= GuideHeight || slowest <= 0,
+        WatchedEvents.Rising => slowest <= 0 || highest >= site.Ceiling,
+        _ => lowest <= 0,
+    } || maxMach >= piece.Line.High || minMach <= piece.Line.Low;
+
+    private readonly (double First, double Second) Watched(double h, double v) => watch switch
+    {
+        WatchedEvents.Guide => (h - GuideHeight, v),
+        WatchedEvents.Rising => (v, h - site.Ceiling),
+        _ => (h, 1),
+    };
+
+    /// <summary>dv/dt [m/s2].</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public double Acceleration(double t, double h, double v)
+    {
+        // Thrust and mass depend on time alone: the processor works them out beside the air.
+        double tau = t - piece.Push.Start;
+        double perMass = 1 / (piece.Push.Mass0 - tau * (piece.Push.MassFlow + piece.Push.HalfMassFlowSlope * tau));
+        double F = piece.ThrustSign * (piece.Push.Thrust0 + piece.Push.ThrustSlope * tau) - piece.Friction;
+        (double rho, double reciprocalSound, double g) = Around(h);
+        double speed = way * v, M = speed * reciprocalSound;
+        LastReciprocalSound = reciprocalSound;
+        double dragPerArea = rho * (v * speed * perMass);
+        return Math.FusedMultiplyAdd(-dragPerArea, piece.Line.HalfArea(M), Math.FusedMultiplyAdd(F, perMass, -g * piece.GravityShare));
+    }
+
+    /// <summary>Gravity at a height [m/s2].</summary>
+    public readonly double Gravity(double h) => site.Gravity(h);
+
+    /// <summary>Density [kg/m3], reciprocal speed of sound [s/m] and gravity [m/s2] at a height.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private (double Density, double ReciprocalSound, double Gravity) Around(double h)
+    {
+        double u = (h - cellMiddle) * (2 / SiteColumn.CellHeight);
+        if (!(Math.Abs(u) <= 1))
+        {
+            Enter(h);
+            u = (h - cellMiddle) * (2 / SiteColumn.CellHeight);
+        }
+
+        double[] c = cell;
+        if (c.Length != SiteColumn.CellLength)
+            return Direct(h);
+        // Estrin's scheme: short chains for the processor.
+        double u2 = u * u, u4 = u2 * u2;
+        return (Math.FusedMultiplyAdd(Cubic(c, 4, u, u2), u4, Cubic(c, 0, u, u2)),
+            Math.FusedMultiplyAdd(Cubic(c, SiteColumn.Terms + 4, u, u2), u4, Cubic(c, SiteColumn.Terms, u, u2)),
+            Cubic(c, SiteColumn.GravityAt, u, u2));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Cubic(double[] c, int at, double u, double u2) =>
+        Math.FusedMultiplyAdd(Math.FusedMultiplyAdd(c[at + 3], u, c[at + 2]), u2, Math.FusedMultiplyAdd(c[at + 1], u, c[at]));
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void Enter(double h)
+    {
+        int index = SiteColumn.CellOf(h);
+        if (index == cellIndex)
+            return;
+        cellIndex = index;
+        cell = site.Cell(index);
+        cellMiddle = SiteColumn.MiddleOf(index);
+    }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private readonly (double Density, double ReciprocalSound, double Gravity) Direct(double h)
+    {
+        AirSample sample = site.At(h);
+        return (sample.Density_kg_per_m3, 1 / sample.SoundSpeed_m_per_s, site.Gravity(h));
+    }
+}

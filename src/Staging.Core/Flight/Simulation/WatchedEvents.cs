@@ -1,0 +1,14 @@
+namespace Staging.Core.Flight;
+
+/// <summary>Which events a stretch of flight looks out for.</summary>
+internal enum WatchedEvents
+{
+    /// <summary>The end of the guide, or sliding back.</summary>
+    Guide,
+
+    /// <summary>Apogee, or the top of the atmosphere.</summary>
+    Rising,
+
+    /// <summary>The ground.</summary>
+    Falling,
+}

@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using Staging.Core.Discharge;
+using Staging.Core.Gases;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>Turns a gap problem into plain SI numbers, and makes its first state.</summary>
+internal static class GapToSi
+{
+    /// <summary>Free length, over the core, below which no jet in a gap is so light as to lose anything [-]: density ratio 0.09, air of some 3200 K.</summary>
+    private const double ShortestFreeLength = 0.3;
+
+    public static GapParameters ToSi(GapProblem problem, bool stirred = false)
+    {
+        GapDesign design = problem.Design;
+        UpperGrain grain = design.Grain;
+        MixingAndHeat closures = design.MixingAndHeat;
+        BoreProfile profile = design.Tube.Profile;
+        double length = design.Tube.Length.Meters;
+        Vent? lastVent = VentReach.Last(design.Vents);
+        double last = lastVent?.Passed(profile) ?? length;
+        double deadEnd = lastVent?.Ends() ?? length;
+        double free = FreeJet.FreeBores(design);
+        double FrontOver(Vent vent) => closures.FrontThicknessInBores * profile.BoreBelow(vent.Draws()) + vent.Passed(profile) - vent.Draws();
+        double bore = profile.BoreBelow(last), area = profile.AreaBelow(last), recess = grain.RecessVolume.CubicMeters;
+        double endBore = profile.BoreBelow(length), reach = closures.StirringReachInBores * endBore;
+        ImmutableArray<Jacket> jackets = design.Jackets;
+        (ChamberParameters[] chambers, FeedParameters? feed) = SourceToSi.ToSi(design.Source, jackets.Length);
+        int firstJacket = StateLayout.Fixed + StateLayout.Parcel * chambers.Length;
+        int fragments = chambers.Count(c => c.Fragments >= 0);
+        OutletParameters Outlet(VentHoles holes, VentTarget target) => new(
+            new OrificeSize(holes),
+            target.Match(_ => -1, into => jackets.IndexOf(jackets.First(j => j.Name == into.Name))),
+            problem.Behind(target.Match(o => o.PressureCoefficient, _ => 0)));
+        GasConstants air = problem.Surroundings.Gas.Constants;
+        double outsideTemperature = problem.Surroundings.Temperature.Kelvins;
+        return new GapParameters
+        {
+            Stirred = stirred,
+            Products = design.Source.Products.Equivalent().Constants,
+            ParticleFraction = 1 - design.Source.Products.GasMassFraction,
+            ParticleHeatCapacity = design.Source.Products.ParticleHeatCapacity.JoulesPerKilogramKelvin,
+            Chambers = chambers,
+            Feed = feed,
+            Profile = profile,
+            TubeLength = length,
+            Bore = bore,
+            BoreArea = area,
+            LastVent = last,
+            LastStirring = lastVent?.Stirring(length, reach) ?? 0,
+            TubeVolume = profile.VolumeTo(last),
+            DeadEndDepth = length - deadEnd,
+            DeadEndVolume = profile.VolumeTo(length) - profile.VolumeTo(deadEnd) + recess,
+            DeadEndWall = profile.WallTo(length) - profile.WallTo(deadEnd) + 4 * recess / endBore + Math.PI / 4 * endBore * endBore,
+            DeadEndExchange = closures.DeadEndExchange,
+            FreeLength = free > ShortestFreeLength * closures.FreeJetCoreInBores ? free : 0,
+            JetCore = closures.FreeJetCoreInBores,
+            FrontThickness = lastVent is null ? closures.FrontThicknessInBores * bore : FrontOver(lastVent),
+            WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
+            Vents = [.. design.Vents.Select(v => new VentParameters(
+                Math.Min(v.Passed(profile), last), FrontOver(v), v.Station.Meters, v.Spread, Outlet(v.Holes, v.To), v.Stirring(length, reach))),
+                .. JointToSi.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem)],
+            Jackets = [.. jackets.Select((j, i) => new JacketParameters(
+                j.Volume.CubicMeters, j.WallArea.SquareMeters, firstJacket + StateLayout.Parcel * i, [.. j.Openings.Select(o => Outlet(o.Holes, o.To))]))],
+            Law = design.DischargeLaw,
+            JointArea = design.Joint.Coupler.PressureArea.SquareMeters,
+            Breakaway = design.Joint.Coupler.BreakawayForce.Newtons,
+            Sliding = design.Joint.Coupler.SlidingForce.Newtons,
+            Engagement = design.Joint.Coupler.Engagement.Meters,
+            ReducedMass = JointToSi.ReducedMass(design.Joint, problem.Bodies),
+            Film = JointToSi.Film(design.Joint, problem.Surroundings.Temperature),
+            AfterOpening = problem.AfterOpening.Seconds,
+            ClosingAcceleration = problem.Bodies.ClosingAcceleration.MetersPerSecondSquared,
+            OutsidePressure = problem.Surroundings.Pressure.Pascals,
+            OutsideTemperature = outsideTemperature,
+            Air = air,
+            Outside = new Zone(air, outsideTemperature),
+            Horizon = problem.Horizon.Seconds,
+            Grain = new GrainParameters(
+                grain.Effusivity,
+                grain.InitialTemperature.Kelvins,
+                grain.IgnitionTemperature.Kelvins,
+                grain.NozzleThroatDiameter.Meters,
+                closures.Emissivity,
+                closures.ParticleEfficiency),
+            KnownSourceEnd = Math.Max(
+                chambers.Select(c => c.Start + (c.Fragments < 0 ? c.FragmentBurnTime : 0)).DefaultIfEmpty(0).Max(), feed is null ? 0 : feed.Times[^1]),
+            FirstLayer = firstJacket + StateLayout.Parcel * jackets.Length + fragments,
+        };
+    }
+
+    /// <summary>Writes the state at burn-through: products in the chamber, still air everywhere else.</summary>
+    public static void FirstState(GapParameters p, Span<double> y)
+    {
+        y.Clear();
+        double slab = p.Stirred ? p.TubeVolume : p.FirstReach * p.Profile.FirstArea;
+        Fill(y[StateLayout.Hot..], p.Air, p.OutsidePressure, p.OutsideTemperature, slab, isAir: true);
+        Fill(y[StateLayout.Cold..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.TubeVolume - slab, isAir: true);
+        Fill(y[StateLayout.DeadEnd..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.DeadEndVolume, isAir: true);
+        foreach (ChamberParameters c in p.Chambers)
+        {
+            Fill(y[c.At..], p.Products, c.Pressure, c.FlameTemperature, c.Volume, isAir: false);
+            if (c.Fragments >= 0)
+                y[c.Fragments] = c.FragmentMass > 0 ? 1 : 0;
+        }
+
+        foreach (JacketParameters jacket in p.Jackets)
+            Fill(y[jacket.At..], p.Air, p.OutsidePressure, p.OutsideTemperature, jacket.Volume, isAir: true);
+        y[p.FirstLayer..].Fill(p.OutsideTemperature);
+    }
+
+    /// <summary>Natural size of each state: the air and the energy that the gap holds at rest, the engaged length, a few metres per second.</summary>
+    public static double[] Scales(GapParameters p)
+    {
+        double volume = p.TubeVolume + p.DeadEndVolume;
+        double mass = p.OutsidePressure * volume / (p.Air.R * p.OutsideTemperature);
+        double energy = p.OutsidePressure * volume / (p.Air.Gamma - 1);
+        double burnt = p.Chambers.Sum(c => c.FragmentMass), heat = p.Chambers.Sum(c => c.FragmentMass * p.Products.Cp * c.FlameTemperature);
+        var scales = new double[p.StateCount];
+        Array.Fill(scales, 1);
+        for (int at = 0; at < StateLayout.Slide; at += StateLayout.Parcel)
+            ((ReadOnlySpan<double>)[mass, mass, energy]).CopyTo(scales.AsSpan(at));
+        for (int at = StateLayout.Fixed; at < p.FirstFragments; at += StateLayout.Parcel)
+            ((ReadOnlySpan<double>)[mass, mass, energy]).CopyTo(scales.AsSpan(at));
+        scales[StateLayout.Slide] = p.Engagement;
+        scales[StateLayout.SlideSpeed] = 1;
+        scales[StateLayout.Burnt] = Math.Max(burnt, mass);
+        scales[StateLayout.MassOut] = Math.Max(burnt, mass);
+        scales[StateLayout.BurntEnergy] = energy + heat;
+        scales[StateLayout.EnergyOut] = energy + heat;
+        scales.AsSpan(p.FirstLayer).Fill(p.OutsideTemperature);
+        return scales;
+    }
+
+    private static void Fill(Span<double> zone, in GasConstants gas, double pressure, double temperature, double volume, bool isAir)
+    {
+        zone[isAir ? 1 : 0] = pressure * volume / (gas.R * temperature);
+        zone[2] = pressure * volume / (gas.Gamma - 1);
+    }
+}

@@ -1,0 +1,30 @@
+using UnitsNet;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>A coupler held by friction: it breaks away, slides over its engaged length and opens.</summary>
+/// <remarks>The sliding force falls in proportion to the length still engaged, because less surface rubs.</remarks>
+public sealed record FrictionJoint
+{
+    /// <summary>Diameter over which the gap pressure pushes the stages apart [m], 2 mm to 300 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length PressureDiameter { get; init => field = Guard.In(value, 0.002, 0.3); }
+
+    /// <summary>Force that starts the joint sliding [N], 0 to 2000.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Force BreakawayForce { get; init => field = Guard.In(value, 0, 2000); }
+
+    /// <summary>Friction while sliding at full engagement [N], 0 to 2000; at most the breakaway force.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Force SlidingForce { get; init => field = Guard.In(value, 0, 2000); }
+
+    /// <summary>Engaged length: travel after which the joint opens [m], 0.5 mm to 500 mm.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Length Engagement { get; init => field = Guard.In(value, 5e-4, 0.5); }
+
+    /// <summary>Where these numbers come from.</summary>
+    public required Provenance Provenance { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Area over which the gap pressure acts.</summary>
+    public Area PressureArea => Area.FromSquareMeters(Math.PI / 4 * PressureDiameter.Meters * PressureDiameter.Meters);
+}

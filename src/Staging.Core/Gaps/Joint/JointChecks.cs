@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>Rules across the fields of a joint.</summary>
+internal static class JointChecks
+{
+    /// <summary>
+    /// How often the tube may lie in what the joint lengthens it by [-]: a judgement. Gas that has expanded a hundredfold pushes nothing, and the
+    /// resolved model carries a cell for each of its lengths.
+    /// </summary>
+    private const double MaxStretch = 100;
+
+    public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapDesign design, SeparatingBodies bodies)
+    {
+        StageJoint joint = design.Joint;
+        AddStretch(findings, design);
+        double breakaway = joint.Coupler.BreakawayForce.Newtons, sliding = joint.Coupler.SlidingForce.Newtons;
+        if (sliding > breakaway)
+            Error("GAP004", "Joint.Coupler.SlidingForce", $"The sliding force {sliding:G4} N exceeds the breakaway force {breakaway:G4} N; it may be at most that.");
+        double all = bodies.MassAhead.Kilograms + bodies.MassBehind.Kilograms;
+        if (joint is StageJoint.FreeMotorTube tube && tube.MovingMass.Kilograms >= all)
+            Error("GAP040", "Joint.MovingMass", $"The motor tube of {tube.MovingMass.Kilograms:G4} kg weighs no less than both bodies, {all:G4} kg; it must be less than that.");
+
+        void Error(string code, string path, FormattableString text) =>
+            findings.Add(new ModelFinding(FindingSeverity.Error, code, path, text.ToString(CultureInfo.InvariantCulture)));
+    }
+
+    /// <summary>Longest engagement that a gap may have [m].</summary>
+    public static double MaxEngagement(GapDesign design) => MaxStretch * Gap(design) / Widening(design);
+
+    /// <summary>Length of the gap, its recess as bore [m].</summary>
+    private static double Gap(GapDesign design)
+    {
+        double length = design.Tube.Length.Meters;
+        return length + design.Grain.RecessVolume.CubicMeters / design.Tube.Profile.AreaBelow(length);
+    }
+
+    /// <summary>Area of the joint over that of the bore [-].</summary>
+    private static double Widening(GapDesign design) => design.Joint.Coupler.PressureArea.SquareMeters / design.Tube.Profile.FirstArea;
+
+    private static void AddStretch(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
+    {
+        FrictionJoint coupler = design.Joint.Coupler;
+        double ratio = Widening(design), gap = Gap(design), engagement = coupler.Engagement.Meters, most = MaxEngagement(design);
+        if (engagement > most)
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP031", "Joint.Coupler.Engagement", $"{engagement * 1e3:G4} mm of a joint of {coupler.PressureDiameter.Millimeters:G4} mm hold as much as {engagement * ratio:G4} m of a bore of {design.Tube.Bore.Millimeters:G4} mm, {engagement * ratio / gap:F0} times the gap with its recess; it may be at most {MaxStretch:F0} times, {most * 1e3:G4} mm.");
+    }
+}

@@ -1,0 +1,51 @@
+using Staging.Core.Solving;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>An explicit and an implicit integrator that take turns, phase by phase, on one state.</summary>
+internal sealed class GapStepper(SolverOptions options, double[] scales)
+{
+    private readonly Integrator<Tsitouras54> quick = new(options, scales);
+    private Integrator<Rodas43>? stiff;
+    private int callsForJacobians;
+
+    /// <summary>Degree of the dense output that holds the steps of either.</summary>
+    public static int DenseDegree => Math.Max(Tsitouras54.DenseDegree, Rodas43.DenseDegree);
+
+    /// <summary>Time reached [s].</summary>
+    public double Time => quick.Time;
+
+    /// <summary>The state there; may be changed between phases.</summary>
+    public Span<double> State => quick.State;
+
+    /// <summary>Events of the phase just run.</summary>
+    public ReadOnlySpan<FiredEvent> Fired => RanStiff ? stiff!.Fired : quick.Fired;
+
+    /// <summary>Why the last phase failed; null when it did not.</summary>
+    public SolverFailure? Failure => RanStiff ? stiff!.Failure : quick.Failure;
+
+    /// <summary>Whether the last phase was run implicitly.</summary>
+    public bool RanStiff { get; private set; }
+
+    /// <summary>Work of both, the evaluations of Jacobians included.</summary>
+    public SolverStatistics Statistics => stiff is null
+        ? quick.Statistics
+        : quick.Statistics + stiff.Statistics + new SolverStatistics(0, 0, callsForJacobians, 0);
+
+    /// <summary>Runs one phase.</summary>
+    public PhaseEnd Run(ref GapSystem system, double stop, bool implicitly, IStepObserver sink, CancellationToken cancel)
+    {
+        RanStiff = implicitly;
+        if (!implicitly)
+            return quick.Run(ref system, stop, sink, cancel);
+        stiff ??= new Integrator<Rodas43>(options, scales);
+        stiff.Time = quick.Time;
+        quick.State.CopyTo(stiff.State);
+        int before = stiff.Statistics.JacobianCalls;
+        PhaseEnd end = stiff.Run(ref system, stop, sink, cancel);
+        callsForJacobians += (stiff.Statistics.JacobianCalls - before) * system.CallsPerJacobian;
+        quick.Time = stiff.Time;
+        stiff.State.CopyTo(quick.State);
+        return end;
+    }
+}

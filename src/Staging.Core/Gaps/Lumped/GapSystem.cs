@@ -1,0 +1,64 @@
+using Staging.Core.Solving;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>Right-hand side and events of the lumped models during one phase.</summary>
+internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
+{
+    /// <summary>Events, by index; fragments whose burning follows the pressure come after these, one event each.</summary>
+    public const int JointMoves = 0;
+    public const int Spent = 1;
+    public const int FrontAtLastVent = 2;
+    public const int ProductsAtNozzle = 3;
+    public const int JointRests = 4;
+    public const int FirstFragments = 5;
+
+    /// <summary>Share of products at which a place counts as reached [-]; half-way by definition of a front.</summary>
+    public const double Reached = 0.5;
+
+    /// <summary>Gauge pressure, as a share of the outside pressure, below which a gap is spent [-]; a judgement, it only ends the run.</summary>
+    public const double SpentShare = 0.01;
+
+    private readonly GapParameters p = parameters;
+    private readonly GapPhase phase = phase;
+    private readonly JointMechanics joint = new(parameters, phase.Joint);
+
+    public static bool HasJacobian => true;
+
+    public readonly int Dimension => p.StateCount;
+
+    public readonly int EventCount => FirstFragments + p.FirstLayer - p.FirstFragments;
+
+    public readonly EventRule Rule(int index) => index switch
+    {
+        JointMoves => new EventRule(Crossing.Rising, true),
+        Spent => new EventRule(Crossing.Rising, true),
+        FrontAtLastVent or ProductsAtNozzle => new EventRule(Crossing.Rising, false),
+        _ => new EventRule(Crossing.Falling, true),
+    };
+
+    /// <summary>Evaluations of the right-hand side that one Jacobian takes.</summary>
+    public readonly int CallsPerJacobian => GapJacobian.Calls(p, phase);
+
+    public readonly void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt)
+    {
+        double pressure = GapBalance.Write(p, phase, t, y, joint.VolumeRate(y), dydt);
+        joint.Slopes(pressure, y, dydt);
+    }
+
+    public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
+    {
+        var now = new GapState(p, y);
+        values[JointMoves] = joint.Moving(now.Pressure, y);
+        values[Spent] = phase.Start >= p.KnownSourceEnd && now.FragmentsAreBurnt
+            ? (1 + SpentShare) * p.OutsidePressure - now.MaxPressure
+            : -p.OutsidePressure;
+        values[FrontAtLastVent] = now.ProductsAtLastVent - Reached;
+        values[ProductsAtNozzle] = now.DeadEnd.ProductFraction - Reached;
+        values[JointRests] = phase.Joint == JointPhase.Slides ? y[StateLayout.SlideSpeed] : 1;
+        y[p.FirstFragments..p.FirstLayer].CopyTo(values[FirstFragments..]);
+    }
+
+    public readonly void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope) =>
+        GapJacobian.Write(this, p, phase, t, y, jacobian, timeSlope);
+}

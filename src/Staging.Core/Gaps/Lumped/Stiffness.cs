@@ -1,0 +1,64 @@
+using Staging.Core.Discharge;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>Tells before a phase whether an explicit or an implicit method will take less work.</summary>
+/// <remarks>
+/// A volume V behind holes of area A follows the pressure beyond them at the rate gamma sqrt(R T) k A/V once both pressures are nearly equal, where k is the
+/// slope of the blended root, 45 sqrt(2)/(32 sqrt(w)). An explicit step may be no longer than some 3.3 of that time, however little happens; an
+/// implicit one is bound by its accuracy only, but costs a Jacobian. Choosing wrongly costs time, never accuracy.
+/// </remarks>
+internal static class Stiffness
+{
+    /// <summary>Rate times step at the edge of stability of the explicit method on the negative real axis [-].</summary>
+    private const double EdgeOfStability = 3.3;
+
+    /// <summary>Evaluations of an explicit step.</summary>
+    private const int ExplicitCalls = 6;
+
+    /// <summary>Evaluations of an implicit step besides those of its Jacobian: seven, and what the solution of its linear systems takes, as much as some eighteen.</summary>
+    private const int ImplicitCalls = 25;
+
+    /// <summary>
+    /// Implicit steps of a phase at the tolerance <see cref="ReferenceTolerance"/>: 160 to 400 were counted here, from a usual gap to one that is wide open or
+    /// has a small jacket; the explicit method does better than its edge of stability while pressures differ, so it is given twice that ahead.
+    /// </summary>
+    private const double ImplicitSteps = 800;
+    private const double ReferenceTolerance = 1e-6;
+
+    private static readonly double RootSlope = 45 * Math.Sqrt(2) / (32 * Math.Sqrt(Orifice.BlendWidth));
+
+    /// <summary>Whether the implicit method is the cheaper one over a phase of a length [s].</summary>
+    public static bool PaysImplicit(GapParameters p, ReadOnlySpan<double> y, double length, double tolerance)
+    {
+        double explicitCalls = FastestRate(p, y) * length / EdgeOfStability * ExplicitCalls;
+        double implicitCalls = ImplicitSteps * Math.Pow(ReferenceTolerance / tolerance, 0.25) * (p.StateCount + ImplicitCalls);
+        return explicitCalls > implicitCalls;
+    }
+
+    /// <summary>Fastest rate at which a pressure settles [1/s].</summary>
+    private static double FastestRate(GapParameters p, ReadOnlySpan<double> y)
+    {
+        var now = new GapState(p, y);
+        double vents = 0;
+        foreach (VentParameters vent in p.Vents)
+            vents += vent.Outlet.Size.Area;
+        double most = RateOf(now.Hot, vents, p.TubeVolume + p.DeadEndVolume);
+        foreach (ChamberParameters c in p.Chambers)
+            most = Math.Max(most, RateOf(now.ZoneAt(c.At), c.Opening.Area + c.Nozzle.Area, c.Volume));
+        for (int i = 0; i < p.Jackets.Length; i++)
+        {
+            double area = 0;
+            foreach (VentParameters vent in p.Vents)
+                area += vent.Outlet.Jacket == i ? vent.Outlet.Size.Area : 0;
+            foreach (OutletParameters opening in p.Jackets[i].Openings)
+                area += opening.Size.Area;
+            most = Math.Max(most, RateOf(now.ZoneAt(p.Jackets[i].At), area, p.Jackets[i].Volume));
+        }
+
+        return most;
+    }
+
+    private static double RateOf(in Zone zone, double area, double volume) =>
+        zone.Gamma * Math.Sqrt(zone.R * zone.Temperature) * RootSlope * area / volume;
+}

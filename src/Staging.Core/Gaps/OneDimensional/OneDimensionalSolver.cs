@@ -1,0 +1,183 @@
+using System.Globalization;
+using Staging.Core.Solving;
+
+namespace Staging.Core.Gaps.OneDimensional;
+
+/// <summary>One resolved run: steps, joint, events, looks at the grain.</summary>
+internal sealed class OneDimensionalSolver
+{
+    private readonly GapProblem problem;
+    private readonly GapModel.OneDimensional model;
+    private readonly SolverOptions options;
+    private readonly GapParameters p;
+    private readonly OneDimensionalGap gap;
+    private readonly OneDimensionalTracker watch;
+    private readonly JointMechanics joint;
+    private readonly ProgressReport? progress;
+    private readonly double[] profileTimes;
+    private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
+    private readonly GapTotals first;
+    private SolverFailure? failure;
+
+    /// <summary>The books as they stood when the run was last looked at: all that is left of a run whose gas has become no gas.</summary>
+    private (double Time, GapLedger Ledger) books;
+    private int profilesKept;
+    private JointPhase phase = JointPhase.Held;
+    private double last = double.PositiveInfinity;
+    private bool burnt;
+    private double pressure;
+    private double atVent;
+    private double atNozzle;
+
+    public OneDimensionalSolver(GapProblem problem, GapModel.OneDimensional model, SolverOptions options, IProgress<SolveProgress>? progress)
+    {
+        this.problem = problem;
+        this.model = model;
+        this.options = options;
+        p = GapToSi.ToSi(problem);
+        double length = problem.Design.Tube.Length.Meters;
+        double reach = problem.Design.MixingAndHeat.StirringReachInBores * p.Profile.BoreBelow(length);
+        gap = new OneDimensionalGap(p, model, length, reach);
+        watch = new OneDimensionalTracker(p, gap);
+        joint = new JointMechanics(p, JointPhase.Slides);
+        this.progress = progress is null ? null : new ProgressReport(progress, p.Horizon);
+        profileTimes = [.. model.ProfileTimes.Select(t => t.Seconds).Where(t => t >= 0 && t <= p.Horizon).Order()];
+        pressure = p.OutsidePressure;
+        first = gap.Totals;
+        books = Books;
+    }
+
+    private (double Time, GapLedger Ledger) Books => (gap.Time, GapFromSi.Ledger(first, gap.Given, gap.Left, gap.Totals));
+
+    public GapRun Run(CancellationToken cancel)
+    {
+        KeepProfiles();
+        while (gap.Time < Math.Min(p.Horizon, last))
+        {
+            cancel.ThrowIfCancellationRequested();
+            if (!Step() || Happens())
+                break;
+        }
+
+        if (failure?.Kind != SolverFailureKind.NonFiniteState)
+        {
+            watch.Finish();
+            books = Books;
+        }
+
+        if (!double.IsNaN(watch.LitTime))
+            events.Add((GapEventKind.Lit, watch.LitTime));
+        progress?.Done(books.Time);
+        TubeFlow tube = gap.Tube;
+        return GapFromSi.Run(problem, model, options, new GapRunData
+        {
+            Parameters = p,
+            Course = watch.Course,
+            Extremes = watch,
+            Happened = events,
+            End = books.Time,
+            Ledger = books.Ledger,
+            Statistics = new SolverStatistics(tube.Steps, tube.Repeats, tube.Steps + tube.Repeats, tube.Steps),
+            Failure = failure,
+        });
+    }
+
+    private bool Step()
+    {
+        if (gap.Tube.Steps + gap.Tube.Repeats >= options.MaxSteps)
+            return Fail(SolverFailureKind.TooManySteps, $"All {options.MaxSteps} steps were used up at {gap.Time * 1e3:G4} ms.");
+        if (phase == JointPhase.Held && joint.Acceleration(pressure, joint.Breakaway(gap.Slide) + gap.TapeHolds) > 0)
+        {
+            phase = JointPhase.Slides;
+            events.Add((GapEventKind.JointMoves, gap.Time));
+        }
+
+        double until = Math.Min(Math.Min(watch.Next, Math.Min(p.Horizon, last)), profilesKept < profileTimes.Length ? profileTimes[profilesKept] : p.Horizon);
+        double acceleration = phase == JointPhase.Held ? 0 : joint.Acceleration(pressure, joint.Friction(gap.Slide));
+        bool taken = gap.Step(until, phase, acceleration);
+        if (!gap.HoldsGas)
+            return Fail(SolverFailureKind.NonFiniteState, $"Tube, chamber or jacket has no finite density and pressure above zero any more at {gap.Time * 1e3:G4} ms; the run is given up to {books.Time * 1e3:G4} ms.");
+        return taken || Fail(SolverFailureKind.StepTooSmall, $"A cell lost its gas at {gap.Time * 1e3:G4} ms however short the step.");
+    }
+
+    private bool Fail(SolverFailureKind kind, FormattableString message)
+    {
+        failure = SolverFailure.At(kind, gap.Time, message.ToString(CultureInfo.InvariantCulture));
+        return false;
+    }
+
+    /// <summary>What the step has brought; true when the run is over.</summary>
+    private bool Happens()
+    {
+        double time = gap.Time, before = time - gap.LastStep;
+        pressure = gap.Pressure;
+        double vent = gap.ProductsAtLastVent, nozzle = gap.Nozzle(out _).ProductFraction;
+        if (phase != JointPhase.Open)
+        {
+            Reached(GapEventKind.FrontAtLastVent, atVent, vent, before, time);
+            Reached(GapEventKind.ProductsAtNozzle, atNozzle, nozzle, before, time);
+        }
+
+        if (!burnt && time >= gap.SourceEnd)
+        {
+            burnt = true;
+            events.Add((GapEventKind.FragmentsBurnt, gap.SourceEnd));
+        }
+
+        (atVent, atNozzle) = (vent, nozzle);
+        watch.Stepped(pressure, nozzle);
+        if (time >= watch.Next)
+        {
+            watch.Mark();
+            books = Books;
+        }
+
+        KeepProfiles();
+        progress?.Reached(time);
+
+        if (JointChanges(before, time))
+            return true;
+        if (!burnt || gap.HighestPressure(pressure) > (1 + GapSystem.SpentShare) * p.OutsidePressure)
+            return false;
+        events.Add((GapEventKind.Spent, time));
+        return true;
+    }
+
+    /// <summary>Lets a sliding joint open or come to rest; true when the run ends with that.</summary>
+    private bool JointChanges(double before, double time)
+    {
+        if (phase != JointPhase.Slides)
+            return false;
+        if (gap.Slide >= p.Engagement)
+        {
+            double late = gap.SlideSpeed > 0 ? (gap.Slide - p.Engagement) / gap.SlideSpeed : 0, opens = Math.Max(before, time - late);
+            phase = JointPhase.Open;
+            last = opens + p.AfterOpening;
+            events.Add((GapEventKind.JointOpens, opens));
+            watch.Open();
+            return last <= time;
+        }
+
+        if (gap.SlideSpeed < 0)
+        {
+            phase = JointPhase.Held;
+            gap.Rest();
+            events.Add((GapEventKind.JointRests, time));
+        }
+
+        return false;
+    }
+
+    /// <summary>Enters the first time at which half of the gas somewhere is products, on a straight line over the step.</summary>
+    private void Reached(GapEventKind kind, double from, double to, double before, double time)
+    {
+        if (from < GapSystem.Reached && to >= GapSystem.Reached && !events.Exists(e => e.Kind == kind))
+            events.Add((kind, before + (time - before) * (GapSystem.Reached - from) / (to - from)));
+    }
+
+    private void KeepProfiles()
+    {
+        for (; profilesKept < profileTimes.Length && profileTimes[profilesKept] <= gap.Time; profilesKept++)
+            watch.KeepProfile();
+    }
+}

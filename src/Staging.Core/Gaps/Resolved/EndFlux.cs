@@ -1,4 +1,0 @@
-namespace Staging.Core.Gaps.Resolved;
-
-/// <summary>What enters the tube through an end, a unit of area and time: mass, momentum along the inward direction, energy, mass of products.</summary>
-internal readonly record struct EndFlux(double Mass, double Momentum, double Energy, double Products);

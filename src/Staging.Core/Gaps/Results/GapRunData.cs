@@ -1,0 +1,24 @@
+using Staging.Core.Solving;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>What a model hands over at the end of a run, to be lifted into quantities.</summary>
+internal readonly record struct GapRunData
+{
+    public required GapParameters Parameters { get; init; }
+
+    public required GapHistory Course { get; init; }
+
+    public required IGapExtremes Extremes { get; init; }
+
+    public required IEnumerable<(GapEventKind Kind, double Time)> Happened { get; init; }
+
+    /// <summary>Time at which the run ended [s].</summary>
+    public required double End { get; init; }
+
+    public required GapLedger Ledger { get; init; }
+
+    public required SolverStatistics Statistics { get; init; }
+
+    public required SolverFailure? Failure { get; init; }
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace Staging.Core.Plans.Codecs;
+
+/// <summary>A list of things of one form; it may be empty, unless a record asks for more.</summary>
+/// <param name="item">The form of one thing.</param>
+/// <param name="min">How many a record asks for at least.</param>
+internal sealed class ListCodec<T>(Codec<T> item, int min = 0) : Codec<ImmutableArray<T>>
+{
+    /// <inheritdoc/>
+    public override ImmutableArray<T> Sample => [.. Enumerable.Repeat(0, min).Select(_ => item.Sample)];
+
+    /// <inheritdoc/>
+    public override bool TryRead(JsonCursor place, out ImmutableArray<T> value)
+    {
+        value = [];
+        if (!place.IsOf(JsonValueKind.Array, "a list"))
+            return false;
+        var items = ImmutableArray.CreateBuilder<T>(place.Element.GetArrayLength());
+        int index = 0;
+        foreach (JsonElement element in place.Element.EnumerateArray())
+        {
+            if (item.TryRead(place.Item(index++, element), out T? read))
+                items.Add(read);
+        }
+
+        value = items.ToImmutable();
+        return value.Length == index;
+    }
+
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter writer, ImmutableArray<T> value)
+    {
+        writer.WriteStartArray();
+        foreach (T each in value)
+            item.Write(writer, each);
+        writer.WriteEndArray();
+    }
+
+    /// <inheritdoc/>
+    public override JsonObject Schema(SchemaDefinitions definitions)
+    {
+        var schema = new JsonObject { ["type"] = "array", ["items"] = item.Schema(definitions) };
+        if (min > 0)
+            schema["minItems"] = min;
+        return schema;
+    }
+}

@@ -1,0 +1,129 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace Staging.Core.Plans.Codecs;
+
+/// <summary>A record as a JSON object: its keys in order, and how their values are joined to the record.</summary>
+/// <remarks>
+/// The joining is an object initialiser, so the compiler sees to it that no required property is forgotten. The ranges are not repeated here:
+/// the record itself is asked for them (see <see cref="AcceptedRanges{T}"/>).
+/// </remarks>
+internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
+{
+    private readonly string name;
+    private readonly string description;
+    private readonly ImmutableArray<Field<T>> fields;
+    private readonly ImmutableArray<string> keys;
+    private readonly Func<FieldValues, T> join;
+    private readonly Lazy<AcceptedRanges<T>> ranges;
+
+    /// <summary>Describes a record.</summary>
+    /// <param name="name">Name of its definition in the schema.</param>
+    /// <param name="description">What it is, in words.</param>
+    /// <param name="layout">Lists the keys and returns the function that joins their values.</param>
+    public RecordCodec(string name, string description, Func<FieldList<T>, Func<FieldValues, T>> layout)
+    {
+        (this.name, this.description) = (name, description);
+        var list = new FieldList<T>();
+        join = layout(list);
+        fields = list.All;
+        keys = [.. fields.Select(f => f.Key)];
+        ranges = new Lazy<AcceptedRanges<T>>(() => AcceptedRanges<T>.Ask(fields, join));
+    }
+
+    /// <inheritdoc/>
+    public override T Sample => ranges.Value.Sample;
+
+    /// <inheritdoc/>
+    public Type Record => typeof(T);
+
+    /// <inheritdoc/>
+    public ImmutableArray<KeyDescription> Facts =>
+        [.. fields.Select((f, i) => new KeyDescription(f.Key, f.Property, f.Description, f.Required, f.BaseUnit, ranges.Value.Range[i]))];
+
+    /// <inheritdoc/>
+    public override bool TryRead(JsonCursor place, [MaybeNullWhen(false)] out T value) => TryRead(place, null, out value);
+
+    /// <summary>Reads the record from an object that may also hold the key that names its kind.</summary>
+    public bool TryRead(JsonCursor place, string? kindKey, [MaybeNullWhen(false)] out T value)
+    {
+        value = default;
+        if (!place.IsOf(JsonValueKind.Object, "an object"))
+            return false;
+        int before = place.Reading.Problems.Count;
+        KeySet.TryRead(place, kindKey is null ? keys : [kindKey, .. keys], out KeySet found);
+        var values = new FieldValues(fields.Length);
+        for (int i = 0; i < fields.Length; i++)
+            fields[i].Read(found, ranges.Value.Range[i], values);
+        return place.Reading.Problems.Count == before && TryJoin(place, values, out value);
+    }
+
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter writer, T value)
+    {
+        writer.WriteStartObject();
+        WriteFields(writer, value);
+        writer.WriteEndObject();
+    }
+
+    /// <summary>Writes the keys and values without the braces.</summary>
+    public void WriteFields(Utf8JsonWriter writer, T value)
+    {
+        foreach (Field<T> field in fields)
+            field.Write(writer, value);
+    }
+
+    /// <inheritdoc/>
+    public override JsonObject Schema(SchemaDefinitions definitions) =>
+        definitions.Reference(name, () => SchemaOfObject(null, definitions));
+
+    /// <summary>The schema of the object itself, with the word that names its kind where it has one.</summary>
+    public JsonObject SchemaOfObject(KeyValuePair<string, string>? kind, SchemaDefinitions definitions)
+    {
+        var properties = new JsonObject();
+        var required = new List<string>();
+        if (kind is { } k)
+        {
+            properties[k.Key] = new JsonObject { ["const"] = k.Value };
+            required.Add(k.Key);
+        }
+
+        for (int i = 0; i < fields.Length; i++)
+            properties[keys[i]] = fields[i].Schema(ranges.Value.Range[i], definitions);
+        required.AddRange(fields.Where(f => f.Required).Select(f => f.Key));
+
+        return new JsonObject
+        {
+            ["description"] = description,
+            ["type"] = "object",
+            ["properties"] = properties,
+            ["required"] = SchemaDefinitions.Texts(required),
+            ["additionalProperties"] = false,
+        };
+    }
+
+    /// <summary>Joins the values; what the record still refuses (columns that do not fit each other) is reported where it belongs.</summary>
+    private bool TryJoin(JsonCursor place, FieldValues values, [MaybeNullWhen(false)] out T value)
+    {
+        try
+        {
+            value = join(values);
+            return true;
+        }
+        catch (ArgumentException refusal)
+        {
+            value = default;
+            Field<T>? field = fields.FirstOrDefault(f => AcceptedRanges<T>.Names(refusal, f));
+            (field is null ? place : place.Under(field.Key)).Report(MessageOf(refusal));
+            return false;
+        }
+    }
+
+    private static string MessageOf(ArgumentException refusal)
+    {
+        int tail = refusal.Message.LastIndexOf(" (Parameter '", StringComparison.Ordinal);
+        return tail < 0 ? refusal.Message : refusal.Message[..tail];
+    }
+}

@@ -1,0 +1,32 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace Staging.Core.Plans.Codecs;
+
+/// <summary>A text that is not blank.</summary>
+internal sealed class TextCodec : Codec<string>
+{
+    /// <summary>The form; it has no parameters.</summary>
+    public static TextCodec NotBlank { get; } = new();
+
+    /// <inheritdoc/>
+    public override string Sample => "text";
+
+    /// <inheritdoc/>
+    public override bool TryRead(JsonCursor place, [NotNullWhen(true)] out string? value)
+    {
+        if (!place.TryText(out value))
+            return false;
+        bool blank = string.IsNullOrWhiteSpace(value);
+        if (blank)
+            place.Report("the text is blank; some words are wanted here.");
+        return !blank;
+    }
+
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter writer, string value) => writer.WriteStringValue(value);
+
+    /// <inheritdoc/>
+    public override JsonObject Schema(SchemaDefinitions definitions) => new() { ["type"] = "string", ["pattern"] = "\\S" };
+}

@@ -1,0 +1,58 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace Staging.Core.Plans.Codecs;
+
+/// <summary>One case of a union: the word that names it and the form of its record.</summary>
+internal abstract class UnionCase<T>(string kind)
+    where T : class
+{
+    /// <summary>The word that names it.</summary>
+    public string Kind => kind;
+
+    /// <summary>Some legal value.</summary>
+    public abstract T Sample { get; }
+
+    /// <summary>Whether a value is to be written as this case.</summary>
+    public abstract bool Holds(T value);
+
+    /// <summary>Reads the case from an object that also holds its kind.</summary>
+    public abstract bool TryRead(JsonCursor place, string kindKey, [NotNullWhen(true)] out T? value);
+
+    /// <summary>Writes its keys and values.</summary>
+    public abstract void WriteFields(Utf8JsonWriter writer, T value);
+
+    /// <summary>Its schema.</summary>
+    public abstract JsonObject Schema(string kindKey, SchemaDefinitions definitions);
+}
+
+/// <summary>A case of a union that is held by one type.</summary>
+/// <param name="kind">The word that names it.</param>
+/// <param name="form">The form of its record.</param>
+/// <param name="when">Which values of the type are written as this case; null takes all.</param>
+internal sealed class UnionCase<T, TCase>(string kind, RecordCodec<TCase> form, Func<TCase, bool>? when = null) : UnionCase<T>(kind)
+    where T : class
+    where TCase : class, T
+{
+    /// <inheritdoc/>
+    public override T Sample => form.Sample;
+
+    /// <inheritdoc/>
+    public override bool Holds(T value) => value is TCase x && (when is null || when(x));
+
+    /// <inheritdoc/>
+    public override bool TryRead(JsonCursor place, string kindKey, [NotNullWhen(true)] out T? value)
+    {
+        bool good = form.TryRead(place, kindKey, out TCase? read);
+        value = read;
+        return good;
+    }
+
+    /// <inheritdoc/>
+    public override void WriteFields(Utf8JsonWriter writer, T value) => form.WriteFields(writer, (TCase)value);
+
+    /// <inheritdoc/>
+    public override JsonObject Schema(string kindKey, SchemaDefinitions definitions) =>
+        form.SchemaOfObject(KeyValuePair.Create(kindKey, Kind), definitions);
+}

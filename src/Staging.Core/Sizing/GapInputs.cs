@@ -1,0 +1,166 @@
+using System.Collections.Immutable;
+using Staging.Core.Gaps;
+using Staging.Core.Studies;
+using UnitsNet;
+
+namespace Staging.Core.Sizing;
+
+/// <summary>Uncertain inputs of a gap, by name, for studies. Each is one lambda: write your own in the same way where one is missing.</summary>
+public static class GapInputs
+{
+    /// <summary>Name of the breakaway force.</summary>
+    internal const string BreakawayPath = "joint.breakaway";
+
+    /// <summary>
+    /// Every input that <see cref="StartingGaps.Bore18mm"/> and <see cref="MixingAndHeat.Judged"/> tell with a judged range, over that range: a start, to be
+    /// narrowed by what you measure.
+    /// </summary>
+    /// <remarks>
+    /// Held are the density of the grain, whose published range is narrow, and temperature and heat capacities of the products: they belong to one composition, and their
+    /// ranges do not combine freely with that of the gas fraction (see <see cref="Gases.BlackPowderProducts"/>).
+    /// </remarks>
+    public static ImmutableArray<StudyInput<GapProblem>> Judged { get; } =
+    [
+        Breakaway(Spread.Triangular(10, 20, 60)),
+        FragmentMass(Spread.Triangular(0.1, 0.19, 0.3)),
+        FragmentBurnTime(Spread.Triangular(15, 25, 40)),
+        OpeningDiameter(Spread.Triangular(6, 10, 12)),
+        OpeningTime(Spread.Triangular(0.3, 1, 3)),
+        GasFraction(Spread.Triangular(0.55, 0.65, 0.7)),
+        IgnitionTemperature(Spread.Uniform(723, 823)),
+        Conductivity(Spread.Triangular(0.15, 0.3, 0.7)),
+        ParticleEfficiency(Spread.Triangular(0.03, 0.25, 0.6)),
+        WallHeatTransfer(Spread.Triangular(100, 200, 500)),
+        Emissivity(Spread.Triangular(0.2, 0.5, 0.9)),
+        FrontThickness(Spread.Triangular(0.5, 1, 3)),
+        DeadEndExchange(Spread.Triangular(0.1, 0.5, 1)),
+        StirringReach(Spread.Triangular(1, 1.5, 2)),
+        FreeJetCore(Spread.Triangular(5, 5.5, 6.2)),
+    ];
+
+    /// <summary>Why those ranges.</summary>
+    public static Provenance JudgedSource { get; } = new()
+    {
+        Source = "Retention 10 to 60 N: not published; fragments: published burn rates differ by 40 %, the last web by as much; opening 6 to 12 mm within 0.3 to 3 ms: most of "
+            + "the grain, at once; gas fraction 0.55 to 0.7: hot products by equilibrium; ignition 723 to 823 K: hot-bath tests; conductivity 0.15 to 0.7 W/(m K): no measurement "
+            + "found; particle efficiency: a guess over its whole range; wall, emissivity, front, dead end and free jet: the ranges of GapClosures.Judged",
+        How = Evidence.Judgement,
+    };
+
+    /// <summary>The breakaway force of the joint; the sliding force keeps its ratio to it.</summary>
+    /// <param name="spread">How it scatters [N].</param>
+    /// <returns>The input <c>joint.breakaway</c>.</returns>
+    public static StudyInput<GapProblem> Breakaway(Distribution spread) => StudyInput.Of<GapProblem>(BreakawayPath, "N", spread, WithBreakaway);
+
+    /// <summary>Mass of the fragments that burn after burn-through.</summary>
+    /// <param name="spread">How it scatters [g].</param>
+    /// <returns>The input <c>source.fragment-mass</c>.</returns>
+    public static StudyInput<GapProblem> FragmentMass(Distribution spread) =>
+        Source("source.fragment-mass", "g", spread, (s, v) => s with { FragmentMass = Mass.FromGrams(v) });
+
+    /// <summary>Time over which the fragments burn.</summary>
+    /// <param name="spread">How it scatters [ms].</param>
+    /// <returns>The input <c>source.burn-time</c>.</returns>
+    public static StudyInput<GapProblem> FragmentBurnTime(Distribution spread) =>
+        Source("source.burn-time", "ms", spread, (s, v) => s with { FragmentBurnTime = Duration.FromMilliseconds(v) });
+
+    /// <summary>Chamber pressure at burn-through.</summary>
+    /// <param name="spread">How it scatters [kPa], absolute.</param>
+    /// <returns>The input <c>source.chamber-pressure</c>.</returns>
+    public static StudyInput<GapProblem> ChamberPressure(Distribution spread) =>
+        Source("source.chamber-pressure", "kPa", spread, (s, v) => s with { ChamberPressure = Pressure.FromKilopascals(v) });
+
+    /// <summary>Diameter of the opening that burns through.</summary>
+    /// <param name="spread">How it scatters [mm].</param>
+    /// <returns>The input <c>source.opening</c>.</returns>
+    public static StudyInput<GapProblem> OpeningDiameter(Distribution spread) =>
+        Source("source.opening", "mm", spread, (s, v) => s with { OpeningDiameter = Length.FromMillimeters(v) });
+
+    /// <summary>Time within which it opens.</summary>
+    /// <param name="spread">How it scatters [ms].</param>
+    /// <returns>The input <c>source.opening-time</c>.</returns>
+    public static StudyInput<GapProblem> OpeningTime(Distribution spread) =>
+        Source("source.opening-time", "ms", spread, (s, v) => s with { OpeningTime = Duration.FromMilliseconds(v) });
+
+    /// <summary>Share of gas in the products.</summary>
+    /// <param name="spread">How it scatters [-].</param>
+    /// <returns>The input <c>source.gas-fraction</c>.</returns>
+    public static StudyInput<GapProblem> GasFraction(Distribution spread) =>
+        Source("source.gas-fraction", "-", spread, (s, v) => s with { Products = s.Products with { GasMassFraction = v } });
+
+    /// <summary>Ignition temperature of the grain.</summary>
+    /// <param name="spread">How it scatters [K].</param>
+    /// <returns>The input <c>grain.ignition</c>.</returns>
+    public static StudyInput<GapProblem> IgnitionTemperature(Distribution spread) =>
+        Grain("grain.ignition", "K", spread, (g, v) => g with { IgnitionTemperature = Temperature.FromKelvins(v) });
+
+    /// <summary>Thermal conductivity of the grain.</summary>
+    /// <param name="spread">How it scatters [W/(m K)].</param>
+    /// <returns>The input <c>grain.conductivity</c>.</returns>
+    public static StudyInput<GapProblem> Conductivity(Distribution spread) =>
+        Grain("grain.conductivity", "W/(m K)", spread, (g, v) => g with { Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(v) });
+
+    /// <summary>How much heat the particles bring to the grain.</summary>
+    /// <param name="spread">How it scatters [-].</param>
+    /// <returns>The input <c>closures.particle-efficiency</c>.</returns>
+    public static StudyInput<GapProblem> ParticleEfficiency(Distribution spread) =>
+        Closure("closures.particle-efficiency", "-", spread, (c, v) => c with { ParticleEfficiency = v });
+
+    /// <summary>Heat transfer from the hot gas to the tube wall.</summary>
+    /// <param name="spread">How it scatters [W/(m2 K)].</param>
+    /// <returns>The input <c>closures.wall-heat</c>.</returns>
+    public static StudyInput<GapProblem> WallHeatTransfer(Distribution spread) =>
+        Closure("closures.wall-heat", "W/(m2 K)", spread, (c, v) => c with { WallHeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(v) });
+
+    /// <summary>Emissivity of the products at the grain.</summary>
+    /// <param name="spread">How it scatters [-].</param>
+    /// <returns>The input <c>closures.emissivity</c>.</returns>
+    public static StudyInput<GapProblem> Emissivity(Distribution spread) =>
+        Closure("closures.emissivity", "-", spread, (c, v) => c with { Emissivity = v });
+
+    /// <summary>Length over which a hole changes from drawing air to drawing products, in bores.</summary>
+    /// <param name="spread">How it scatters [-].</param>
+    /// <returns>The input <c>closures.front-thickness</c>.</returns>
+    public static StudyInput<GapProblem> FrontThickness(Distribution spread) =>
+        Closure("closures.front-thickness", "-", spread, (c, v) => c with { FrontThicknessInBores = v });
+
+    /// <summary>Turbulent exchange with the dead end beyond the last vent.</summary>
+    /// <param name="spread">How it scatters [-].</param>
+    /// <returns>The input <c>closures.dead-end-exchange</c>.</returns>
+    public static StudyInput<GapProblem> DeadEndExchange(Distribution spread) =>
+        Closure("closures.dead-end-exchange", "-", spread, (c, v) => c with { DeadEndExchange = v });
+
+    /// <summary>Depth over which the stirring of a dead end falls by e, in bores.</summary>
+    /// <param name="spread">How it scatters [-].</param>
+    /// <returns>The input <c>closures.stirring-reach</c>.</returns>
+    public static StudyInput<GapProblem> StirringReach(Distribution spread) =>
+        Closure("closures.stirring-reach", "-", spread, (c, v) => c with { StirringReachInBores = v });
+
+    /// <summary>Core of the free jet across an opening, in bores.</summary>
+    /// <param name="spread">How it scatters [-].</param>
+    /// <returns>The input <c>closures.free-jet-core</c>.</returns>
+    public static StudyInput<GapProblem> FreeJetCore(Distribution spread) =>
+        Closure("closures.free-jet-core", "-", spread, (c, v) => c with { FreeJetCoreInBores = v });
+
+    /// <summary>A gap with another breakaway force [N]; the sliding force keeps its ratio to it.</summary>
+    internal static GapProblem WithBreakaway(GapProblem problem, double newtons) => Design(problem, d =>
+    {
+        FrictionJoint coupler = d.Joint.Coupler;
+        double before = coupler.BreakawayForce.Newtons, ratio = before > 0 ? coupler.SlidingForce.Newtons / before : 1;
+        coupler = coupler with { BreakawayForce = Force.FromNewtons(newtons), SlidingForce = Force.FromNewtons(ratio * newtons) };
+        return d with { Joint = d.Joint with { Coupler = coupler } };
+    });
+
+    private static GapProblem Design(GapProblem problem, Func<GapDesign, GapDesign> change) => problem with { Design = change(problem.Design) };
+
+    private static StudyInput<GapProblem> Source(string path, string unit, Distribution spread, Func<BurnThroughSource, double, BurnThroughSource> with) =>
+        StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d.Source is GapSource.Afterburn { Motor: { } motor }
+            ? d with { Source = with(motor, v) }
+            : throw new ArgumentException($"The input {path} belongs to one motor with an afterburn; the source of this gap is of another kind.", nameof(p))));
+
+    private static StudyInput<GapProblem> Closure(string path, string unit, Distribution spread, Func<MixingAndHeat, double, MixingAndHeat> with) =>
+        StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d with { MixingAndHeat = with(d.MixingAndHeat, v) }));
+
+    private static StudyInput<GapProblem> Grain(string path, string unit, Distribution spread, Func<UpperGrain, double, UpperGrain> with) =>
+        StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d with { Grain = with(d.Grain, v) }));
+}

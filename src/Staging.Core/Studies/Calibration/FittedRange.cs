@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using MathNet.Numerics.LinearAlgebra;
+
+namespace Staging.Core.Studies;
+
+/// <summary>Maps each fitted input to 0 ... 1 between the ends of its distribution, so that steps and tolerances mean the same for all.</summary>
+internal sealed class FittedRange(ImmutableArray<Distribution> spreads)
+{
+    private const double Nearest = 0.5 / (1UL << 52);
+
+    public int Count => spreads.Length;
+
+    public double Width(int d) => High(d) - Low(d);
+
+    public double[] Values(Vector<double> z) => [.. spreads.Select((_, d) => Low(d) + Width(d) * Math.Clamp(z[d], 0, 1))];
+
+    public Vector<double> Start() => Vector<double>.Build.Dense(Count, d => (spreads[d].Median - Low(d)) / Width(d));
+
+    /// <summary>Central differences; at an end of a range the step is taken to the inside alone.</summary>
+    public Matrix<double> Slopes(
+        Vector<double> z, CalibrationOptions options, Func<Vector<double>, CancellationToken, Vector<double>> course, CancellationToken cancel)
+    {
+        double[] low = [.. z.Select(v => Math.Max(Math.Clamp(v, 0, 1) - options.SlopeStep, 0))], high = [.. z.Select(v => Math.Min(Math.Clamp(v, 0, 1) + options.SlopeStep, 1))];
+        ImmutableArray<Vector<double>> courses = PointEvaluator.All(
+            2 * Count,
+            (i, stop) =>
+            {
+                Vector<double> at = z.Clone();
+                int d = (int)(i / 2);
+                at[d] = i % 2 == 0 ? low[d] : high[d];
+                return course(at, stop);
+            },
+            new StudyOptions { Threads = options.Threads },
+            null,
+            cancel);
+        return Matrix<double>.Build.DenseOfColumnVectors(Enumerable.Range(0, Count).Select(d => (courses[2 * d + 1] - courses[2 * d]) / (high[d] - low[d])));
+    }
+
+    private double Low(int d) => spreads[d].At(Nearest);
+
+    private double High(int d) => spreads[d].At(1 - Nearest);
+}

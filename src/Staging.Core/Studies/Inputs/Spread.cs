@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+
+namespace Staging.Core.Studies;
+
+/// <summary>Makes distributions; the unit is that of the input they are given to.</summary>
+public static class Spread
+{
+    private const double Max = 1e300;
+
+    /// <summary>Every value between two ends, equally likely.</summary>
+    /// <param name="low">Lowest value [Unit].</param>
+    /// <param name="high">Highest value [Unit], above the lowest.</param>
+    /// <returns>The distribution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The ends are not in order.</exception>
+    public static Distribution Uniform(double low, double high) =>
+        new Distribution.Uniform(Finite(low, nameof(low)), Guard.Above(high, low, Max, "-", nameof(high)));
+
+    /// <summary>The normal distribution.</summary>
+    /// <param name="mean">Mean [Unit].</param>
+    /// <param name="standardDeviation">Standard deviation [Unit], above 0.</param>
+    /// <returns>The distribution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The standard deviation is not above 0.</exception>
+    public static Distribution Normal(double mean, double standardDeviation) =>
+        new Distribution.Normal(Finite(mean, nameof(mean)), Guard.Above(standardDeviation, 0, Max, "-", nameof(standardDeviation)));
+
+    /// <summary>The normal distribution between two ends, for quantities that have physical limits.</summary>
+    /// <param name="mean">Mean before it is cut [Unit]; at most 8 standard deviations outside the ends.</param>
+    /// <param name="standardDeviation">Standard deviation before it is cut [Unit], above 0.</param>
+    /// <param name="low">Lowest value [Unit].</param>
+    /// <param name="high">Highest value [Unit], above the lowest.</param>
+    /// <returns>The distribution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static Distribution TruncatedNormal(double mean, double standardDeviation, double low, double high)
+    {
+        Guard.Above(standardDeviation, 0, Max, "-", nameof(standardDeviation));
+        Guard.Above(high, Finite(low, nameof(low)), Max, "-", nameof(high));
+        Guard.In(mean, low - 8 * standardDeviation, high + 8 * standardDeviation, "-", nameof(mean));
+        return new Distribution.TruncatedNormal(mean, standardDeviation, low, high);
+    }
+
+    /// <summary>A spread by factors: as likely half as twice.</summary>
+    /// <param name="median">Median [Unit], above 0.</param>
+    /// <param name="factor">The factor of one standard deviation [-], above 1 and at most 1000.</param>
+    /// <returns>The distribution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static Distribution LogNormal(double median, double factor) =>
+        new Distribution.LogNormal(Guard.Above(median, 0, Max, "-", nameof(median)), Guard.Above(factor, 1, 1000, "-", nameof(factor)));
+
+    /// <summary>Least, likeliest and greatest value: what can honestly be said of most judged inputs.</summary>
+    /// <param name="low">Lowest value [Unit].</param>
+    /// <param name="mode">Likeliest value [Unit], between the ends.</param>
+    /// <param name="high">Highest value [Unit], above the lowest.</param>
+    /// <returns>The distribution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The values are not in order.</exception>
+    public static Distribution Triangular(double low, double mode, double high)
+    {
+        Guard.Above(high, Finite(low, nameof(low)), Max, "-", nameof(high));
+        return new Distribution.Triangular(low, Guard.In(mode, low, high, "-", nameof(mode)), high);
+    }
+
+    /// <summary>Listed values, each with its weight.</summary>
+    /// <param name="values">Values [Unit] and weights [-]; weights above 0, only their ratios count.</param>
+    /// <returns>The distribution.</returns>
+    /// <exception cref="ArgumentException">There is no value, or one is listed twice.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A weight is not above 0.</exception>
+    public static Distribution Discrete(params ImmutableArray<(double Value, double Weight)> values)
+    {
+        if (values.IsDefaultOrEmpty)
+            throw new ArgumentException("At least one value is needed.", nameof(values));
+        foreach ((double value, double weight) in values)
+        {
+            Finite(value, nameof(values));
+            Guard.Above(weight, 0, Max, "-", nameof(values));
+        }
+
+        ImmutableArray<(double Value, double Weight)> sorted = [.. values.OrderBy(v => v.Value)];
+        if (sorted.Zip(sorted.Skip(1)).Any(pair => pair.First.Value.Equals(pair.Second.Value)))
+            throw new ArgumentException("A value is listed twice; add its weights up.", nameof(values));
+        return new Distribution.Discrete([.. sorted.Select(v => v.Value)], [.. sorted.Select(v => v.Weight)]);
+    }
+
+    /// <summary>A sourced range as least, likeliest and greatest value.</summary>
+    /// <param name="range">The range; its nominal value is taken as the likeliest.</param>
+    /// <returns>A triangular distribution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The range is empty, or its nominal value lies outside it.</exception>
+    public static Distribution Of(SourcedRange range)
+    {
+        ArgumentNullException.ThrowIfNull(range);
+        return Triangular(range.Min, range.Nominal, range.Max);
+    }
+
+    private static double Finite(double value, string name) => Guard.In(value, -Max, Max, "-", name);
+}

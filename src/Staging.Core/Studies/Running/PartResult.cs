@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace Staging.Core.Studies;
+
+/// <summary>The numbers of a study in the order of its cases: of all of them, or of some parts. It is what a part sends home; <see cref="PartitionedStudy{TAnswer}.Of"/> makes the answer.</summary>
+/// <remarks>Immutable; may be read from any thread.</remarks>
+public sealed record PartResult
+{
+    internal PartResult(StudyHeading heading, ImmutableArray<CaseRange> ranges, ImmutableArray<ImmutableArray<double>> rows) =>
+        (Heading, Ranges, Rows) = (heading, ranges, rows);
+
+    /// <summary>Cases that were asked for: points of a sweep, paths of a screening, rows of variance shares, runs of a tornado.</summary>
+    public long CasesAsked => Heading.Cases;
+
+    /// <summary>Cases that are here.</summary>
+    public long Cases => Rows.Length;
+
+    /// <summary>Whether every case asked for is here.</summary>
+    public bool IsWhole => Cases == CasesAsked;
+
+    /// <summary>Which of the cases asked for are not here, in words: for example <c>3 to 5, 9</c>; empty when none is missing.</summary>
+    public string Missing => CaseRange.Missing(Ranges, CasesAsked);
+
+    /// <summary>The seed; 0 where nothing is drawn.</summary>
+    public ulong Seed => Heading.Seed;
+
+    /// <summary>What was run, in words that are equal for all parts of one study.</summary>
+    public string Design => Heading.Design;
+
+    /// <summary>Names and units of the inputs.</summary>
+    public ImmutableArray<ColumnName> Inputs => Heading.Inputs;
+
+    /// <summary>Names and units of the numbers of a case.</summary>
+    public ImmutableArray<ColumnName> Measures => Heading.Measures;
+
+    internal StudyHeading Heading { get; }
+
+    /// <summary>Which cases are here, in order.</summary>
+    internal ImmutableArray<CaseRange> Ranges { get; }
+
+    /// <summary>Their numbers; not-a-number stands for one that is absent.</summary>
+    internal ImmutableArray<ImmutableArray<double>> Rows { get; }
+
+    /// <summary>The numbers of the cases that are here.</summary>
+    internal IEnumerable<(long Case, ImmutableArray<double> Row)> Numbered => Ranges.SelectMany(r => CasesOf(r)).Zip(Rows);
+
+    /// <summary>Puts parts together; the parts may come in any order, and in steps.</summary>
+    /// <param name="parts">Parts of one study that do not overlap.</param>
+    /// <returns>Their union: with all parts, the bits of the study run whole.</returns>
+    /// <exception cref="ArgumentException">There is no part, one is null, they belong to different studies, or two hold the same case.</exception>
+    public static PartResult Merge(params ImmutableArray<PartResult> parts)
+    {
+        StudyHeading heading = StudyHeading.Common(parts, p => p.Heading);
+        ImmutableArray<CaseRange> ranges = CaseRange.Joined(parts.SelectMany(p => p.Ranges));
+        return new PartResult(heading, ranges, [.. parts.SelectMany(p => p.Numbered).OrderBy(n => n.Case).Select(n => n.Row)]);
+    }
+
+    /// <summary>How many cases are here, and of what, on one line.</summary>
+    /// <returns>For example <c>20 of 143 cases: screening on 8 levels</c>.</returns>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Cases} of {CasesAsked} cases: {Design}");
+
+    private static IEnumerable<long> CasesOf(CaseRange range)
+    {
+        for (long i = range.First; i < range.End; i++)
+            yield return i;
+    }
+}

@@ -1,0 +1,105 @@
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using Staging.Core.Sizing;
+using Staging.Core.Tests.Reviews;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Gaps;
+
+/// <summary>One call says what to build, and what it says lights in the model.</summary>
+public class RecommendationTests
+{
+    private static readonly GapProblem Gap = Bench.Gap.With(d => d with { Tube = Bench.Tube(120), Vents = [], Joint = Bench.Joint(30) });
+    private static readonly GapRecommendation Built = Gap.Recommend(TestPlans.Layout);
+
+    [Fact]
+    public void What_is_recommended_lights_with_the_drills_named()
+    {
+        Assert.IsType<GapOutcome.Lit>(Built.Run!.Outcome);
+        WallHoles tube = Assert.Single(Built.Walls);
+        Assert.Equal("guide tube", tube.Wall);
+        Assert.Equal(tube.Drilled!.Holes.Diameter.Millimeters, Built.Run.Problem.Design.Vents[0].Holes.Diameter.Millimeters, 1e-9);
+        Assert.Equal(Built.Station, Built.Run.Problem.Design.Vents[0].Station);
+    }
+
+    /// <summary>A guide tube far narrower than the joint: no engagement is tried that would hold more than a hundred times the gap.</summary>
+    [Theory]
+    [InlineData(6, 25)]
+    [InlineData(5, 40)]
+    [InlineData(18, 3)]
+    public void Narrow_and_short_tubes_are_answered_too(double bore, double length)
+    {
+        var tube = new GuideTube { Bore = Length.FromMillimeters(bore), Length = Length.FromMillimeters(length) };
+        GapRecommendation asked = Gap.With(d => d with { Tube = tube, Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(Math.Min(bore, 10)) } })
+            .Recommend(TestPlans.Layout with { HoleCount = 2, Land = Length.FromMillimeters(0.5) });
+        Assert.NotEmpty(asked.Text);
+        Assert.True(asked.Engagement is not { } engagement || engagement.Millimeters is >= 0.5 and <= 500);
+    }
+
+    [Fact]
+    public void The_engagement_leaves_the_margin_and_a_step_less_does_not()
+    {
+        // A joint of 5 N moves early, so that the engagement decides.
+        GapRecommendation weak = Gap.With(d => d with { Joint = Bench.Joint(5) }).Recommend(TestPlans.Layout);
+        GapRun run = weak.Run!;
+        Assert.NotNull(run.TimeOf(GapEventKind.JointMoves));
+        double until = 1.5 * run.Outcome.Time.Seconds;
+        Assert.True((run.TimeOf(GapEventKind.JointOpens)?.Seconds ?? double.PositiveInfinity) >= until * (1 - 1e-9));
+        GapRun shorter = run.Problem.With(d => d with { Joint = d.Joint.Coupler with { Engagement = weak.Engagement!.Value - Length.FromMillimeters(0.5) } }).Solve();
+        Assert.True(shorter.TimeOf(GapEventKind.JointOpens)!.Value.Seconds < until);
+        Assert.Contains("should engage", weak.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nested_tubes_get_holes_in_both_walls_and_more_of_them_than_one_wall()
+    {
+        GapProblem nested = Gap.With(d => d with
+        {
+            Jackets = [Jacket.Between("outer tube", Length.FromMillimeters(19), Length.FromMillimeters(24), Length.FromMillimeters(100), Opening(4, 6))],
+        });
+        GapRecommendation both = nested.Recommend(TestPlans.Layout);
+        Assert.Equal(["guide tube", "outer tube"], both.Walls.Select(w => w.Wall));
+        Assert.All(both.Walls, w => Assert.Equal(both.Advice.Recommended!.Value.SquareMillimeters, w.Pattern.Exact.TotalArea.SquareMillimeters, 1e-6));
+        Assert.IsType<GapOutcome.Lit>(both.Run!.Outcome);
+        Assert.True(both.Advice.Widest!.Min > Built.Advice.Widest!.Min);
+    }
+
+    [Fact]
+    public void A_gap_that_never_lights_gets_its_reason_and_nothing_to_drill()
+    {
+        GapRecommendation none = Gap.With(d => d with { Grain = d.Grain with { IgnitionTemperature = Temperature.FromKelvins(1200) } }).Recommend(TestPlans.Layout);
+        Assert.Empty(none.Walls);
+        Assert.Null(none.Run);
+        Assert.Contains("No vent area lights", none.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_side_wide_open_is_the_upper_edge_of_a_long_gap_and_the_ring_bounds_what_is_asked()
+    {
+        GapProblem held = Gap.With(d => d with { Tube = Bench.Tube(200), Joint = Bench.Joint(60), Source = d.Motor() with { FragmentMass = Mass.FromGrams(0.3) } });
+        VentAdvice advice = held.SizeVents(TestPlans.Layout);
+        Area ring = TestPlans.Layout.LargestRing(held.Design.Tube);
+        Assert.False(advice.Widest!.ReachesScanEnd);
+        Assert.True(advice.Widest.Max > ring && advice.Recommended < ring);
+        GapOutcome beyond = advice.Trials.First(t => t.TotalArea > advice.Widest.Max).Outcome;
+        Assert.Contains("guide tube across", beyond.Remedy, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_area_beyond_one_ring_is_laid_along_the_tube_without_a_gap_in_area_or_place()
+    {
+        GuideTube tube = Bench.Tube(200);
+        Area ring = TestPlans.Layout.LargestRing(tube);
+        Vent one = TestPlans.Layout.VentOf(tube, ring), more = TestPlans.Layout.VentOf(tube, 3 * ring);
+        Assert.Null(one.AxialLength);
+        Assert.Equal(3 * ring.SquareMillimeters, more.Holes.TotalArea.SquareMillimeters, 1e-6);
+        Assert.Equal(199, (more.Station + 0.5 * more.AxialLength!.Value).Millimeters, 1e-9);
+        Assert.InRange(TestPlans.Layout.LargestOpening(tube).SquareMillimeters / (0.8 * Math.PI * 18 * 0.9 * 199) - 1, -1e-9, 1e-9);
+    }
+
+    private static JacketOpening Opening(int count, double millimetres) => new()
+    {
+        Holes = new VentHoles { Diameter = Length.FromMillimeters(millimetres), WallThickness = Length.FromMillimeters(0.5), Count = count },
+        To = VentTarget.Air,
+    };
+}
