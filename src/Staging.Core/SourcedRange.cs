@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core;
 
 /// <summary>A starting value with the range that its sources allow.</summary>
@@ -34,5 +32,5 @@ public sealed record SourcedRange
     /// <summary>Value and range on one line.</summary>
     /// <returns>For example <c>gas mass fraction 0.65 (0.4 to 0.7) -</c>.</returns>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{Quantity} {Nominal:G6} ({Min:G6} to {Max:G6}) {Unit}");
+        Invariant.Text($"{Quantity} {Nominal:G6} ({Min:G6} to {Max:G6}) {Unit}");
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace Staging.Core.Flight;
 
@@ -25,7 +24,7 @@ internal static class FlightPlanCheck
         double ceiling = plan.Site.Atmosphere.Ceiling_m;
         if (elevation < floor || elevation >= ceiling)
         {
-            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT003", "Site.Elevation", Text(
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT003", "Site.Elevation", Invariant.Text(
                 $"The site lies at {elevation:G6} m, the atmosphere runs from {floor:G6} to {ceiling:G6} m; the site must lie within it.")));
         }
 
@@ -59,7 +58,7 @@ internal static class FlightPlanCheck
 
         if (stage.Motor.ForwardEnd is MotorForwardEnd.BurnsThrough { After: { } after } && after > stage.Motor.Thrust.BurnTime)
         {
-            findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT014", $"Stages[{i}].Motor.ForwardEnd", Text(
+            findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT014", $"Stages[{i}].Motor.ForwardEnd", Invariant.Text(
                 $"Burn-through comes {after.Seconds:G6} s after ignition, the thrust history ends at {stage.Motor.Thrust.BurnTime.Seconds:G6} s; the end of the curve is taken.")));
         }
 
@@ -75,7 +74,7 @@ internal static class FlightPlanCheck
         double loaded = motor.LoadedMass.Kilograms, propellant = motor.PropellantMass.Kilograms;
         if (propellant > loaded)
         {
-            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT004", parallel < 0 ? $"Stages[{stage}].Motor.PropellantMass" : $"Stages[{stage}].ParallelMotors[{parallel}].Motor.PropellantMass", Text(
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT004", parallel < 0 ? $"Stages[{stage}].Motor.PropellantMass" : $"Stages[{stage}].ParallelMotors[{parallel}].Motor.PropellantMass", Invariant.Text(
                 $"The propellant weighs {propellant:G6} kg, the loaded motor {loaded:G6} kg; the propellant must weigh less.")));
         }
     }
@@ -131,6 +130,4 @@ internal static class FlightPlanCheck
                 $"'{stage.Name}' comes down ballistic, nose first at full speed; safety codes ask for a recovery device."));
         }
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

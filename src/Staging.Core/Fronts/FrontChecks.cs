@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Staging.Core.Gases;
 
 namespace Staging.Core.Fronts;
@@ -18,9 +17,7 @@ internal static class FrontChecks
         double mach = speed / air.SoundSpeed.MetersPerSecond;
         if (!(mach > MaxMach))
             return [];
-        string text = string.Create(
-            CultureInfo.InvariantCulture,
-            $"The front moves at {speed:F0} m/s, {mach:F2} of the speed of sound in the air ahead; the pressure there is the air's own up to {MaxMach:F1}. The shock tube is the other limit.");
+        string text = Invariant.Text($"The front moves at {speed:F0} m/s, {mach:F2} of the speed of sound in the air ahead; the pressure there is the air's own up to {MaxMach:F1}. The shock tube is the other limit.");
         return [new ModelFinding(FindingSeverity.Warning, "FRO001", path, text)];
     }
 }

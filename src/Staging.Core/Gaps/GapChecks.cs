@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Staging.Core.Discharge;
 
 namespace Staging.Core.Gaps;
@@ -78,6 +77,6 @@ internal static class GapChecks
     private const double FullRing = Math.PI / 4;
 
     internal static void Add(
-        ImmutableArray<ModelFinding>.Builder findings, FindingSeverity severity, string code, string path, FormattableString message) =>
-        findings.Add(new ModelFinding(severity, code, path, message.ToString(CultureInfo.InvariantCulture)));
+        ImmutableArray<ModelFinding>.Builder findings, FindingSeverity severity, string code, string path, Invariant.Handler message) =>
+        findings.Add(new ModelFinding(severity, code, path, message.ToStringAndClear()));
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Staging.Core.Flight;
 
 namespace Staging.Core.Reviews;
@@ -16,7 +15,6 @@ internal static class CautionRules
     ];
 
     /// <summary>Says a number in the culture of no country.</summary>
-    public static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     private static Caution Authority() => new()
     {

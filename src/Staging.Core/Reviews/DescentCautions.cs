@@ -1,5 +1,4 @@
 using Staging.Core.Flight;
-using static Staging.Core.Reviews.CautionRules;
 
 namespace Staging.Core.Reviews;
 
@@ -26,7 +25,7 @@ internal static class DescentCautions
             Subject = "drift",
             OutsideRule = !(away <= size / 2),
             Text = away is { } metres
-                ? Say($"{body.Name} lands {(leaning ? "at least" : "about")} {metres:F0} m off, by constant wind{(leaning ? " and a leaning guide; bending over, it flies farther than that" : "")}; the edge of the site is {size / 2:F0} m from its middle.")
+                ? Invariant.Text($"{body.Name} lands {(leaning ? "at least" : "about")} {metres:F0} m off, by constant wind{(leaning ? " and a leaning guide; bending over, it flies farther than that" : "")}; the edge of the site is {size / 2:F0} m from its middle.")
                 : $"{body.Name}: no landing was found, so no drift; treat it as unknown.",
             Rule = SafetyCodes.ModelRocketCode("clause 9, launch site table; that the rocket should land on the site is our reading"),
         };
@@ -38,7 +37,7 @@ internal static class DescentCautions
             Code = "CAU030",
             Subject = "landing",
             OutsideRule = landed.KineticEnergy.Joules >= DebrisLimit,
-            Text = Say($"{body.Name} lands {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F1} m/s with {landed.KineticEnergy.Joules:F2} J; {DebrisLimit:F1} J counts as debris."),
+            Text = Invariant.Text($"{body.Name} lands {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F1} m/s with {landed.KineticEnergy.Joules:F2} J; {DebrisLimit:F1} J counts as debris."),
             Rule = SafetyCodes.DebrisEnergy,
         }
         : new Caution

@@ -1,5 +1,4 @@
 using Staging.Core.Flight;
-using static Staging.Core.Reviews.CautionRules;
 
 namespace Staging.Core.Reviews;
 
@@ -20,7 +19,7 @@ internal static class MotorCautions
                 Code = "CAU018",
                 Subject = "motor class",
                 OutsideRule = true,
-                Text = Say($"{motor.Name} has {motor.Thrust.TotalImpulse.NewtonSeconds:F0} N s, {motor.Thrust.AverageThrust.Newtons:F0} N average and {motor.PropellantMass.Grams:F1} g of propellant: a high power motor, for certified fliers, at the greater distances that code asks for multistage rockets."),
+                Text = Invariant.Text($"{motor.Name} has {motor.Thrust.TotalImpulse.NewtonSeconds:F0} N s, {motor.Thrust.AverageThrust.Newtons:F0} N average and {motor.PropellantMass.Grams:F1} g of propellant: a high power motor, for certified fliers, at the greater distances that code asks for multistage rockets."),
                 Rule = SafetyCodes.HighPowerCode,
             };
         }
@@ -33,7 +32,7 @@ internal static class MotorCautions
                 Code = "CAU019",
                 Subject = "federal class",
                 OutsideRule = true,
-                Text = Say($"{mass * 1e3:F0} g with {propellant * 1e3:F0} g of propellant and {impulse:F1} N s is not class 1: {name}. Ask which authorisation of the airspace that needs."),
+                Text = Invariant.Text($"{mass * 1e3:F0} g with {propellant * 1e3:F0} g of propellant and {impulse:F1} N s is not class 1: {name}. Ask which authorisation of the airspace that needs."),
                 Rule = SafetyCodes.AmateurClasses,
             };
         }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
-using static Staging.Core.Reviews.CautionRules;
 
 namespace Staging.Core.Reviews;
 
@@ -85,7 +84,7 @@ internal static class StagingCautions
             Code = "CAU022",
             Subject = "gap length",
             OutsideRule = length > DependableGap,
-            Text = Say($"{length * 1e3:F0} mm between the motors; up to about {DependableGap * 1e3:F0} mm is called dependable, {FlownGap * 1e3:F0} mm has been flown, 900 mm is reported but doubtful."),
+            Text = Invariant.Text($"{length * 1e3:F0} mm between the motors; up to about {DependableGap * 1e3:F0} mm is called dependable, {FlownGap * 1e3:F0} mm has been flown, 900 mm is reported but doubtful."),
             Rule = SafetyCodes.Practice("gap lengths that have been flown"),
         };
     }
@@ -104,7 +103,7 @@ internal static class StagingCautions
             OutsideRule = none || depth > DeepDeadEnd,
             Text = none
                 ? "The gap has no vents: the air ahead of the hot gas has nowhere to go."
-                : Say($"{area * 1e6:F0} mm2 in all, the last {depth:F1} bores below the upper nozzle; practice puts them right below it, and calls {CustomaryVent * 1e6:F0} mm2, one hole of 6 mm, enough for ordinary small models."),
+                : Invariant.Text($"{area * 1e6:F0} mm2 in all, the last {depth:F1} bores below the upper nozzle; practice puts them right below it, and calls {CustomaryVent * 1e6:F0} mm2, one hole of 6 mm, enough for ordinary small models."),
             Rule = SafetyCodes.Practice("vents go right below the upper nozzle; a total area like one 6 mm hole serves ordinary small models"),
         };
     }
@@ -121,7 +120,7 @@ internal static class StagingCautions
             Text = $"{gap.Staging.UpperStage}: {outcome.Cause} {outcome.Remedy}{Heat(gap)} Source, retention and ignition temperature are uncertain by tens of per cent: one nominal answer is not a probability.",
             Rule = new Provenance
             {
-                Source = Say($"Judgement: a race won by less than {ThinMargin * 1e3:F0} ms, or a surface less than {ThinSurface:F0} K above ignition, is no margin, for the inputs are known no better"),
+                Source = Invariant.Text($"Judgement: a race won by less than {ThinMargin * 1e3:F0} ms, or a surface less than {ThinSurface:F0} K above ignition, is no margin, for the inputs are known no better"),
                 How = Evidence.Judgement,
             },
         };
@@ -134,7 +133,7 @@ internal static class StagingCautions
             return "";
         GapSnapshot at = gap.Run.At(lit.Time);
         double share = at.Particles / (at.Particles + at.Convection + at.Radiation);
-        return Say($" At that moment {share:P0} of the heat comes from impinging particles, whose efficiency nobody has published.");
+        return Invariant.Text($" At that moment {share:P0} of the heat comes from impinging particles, whose efficiency nobody has published.");
     }
 
     private static Caution SpeedAndHeight(StagingReport staging)
@@ -146,7 +145,7 @@ internal static class StagingCautions
             Code = "CAU028",
             Subject = "staging speed and height",
             OutsideRule = speed < LaunchCautions.MinGuideExitSpeed,
-            Text = Say($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; guidance asks for {LaunchCautions.MinGuideExitSpeed:F0} to 15 m/s."),
+            Text = Invariant.Text($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; guidance asks for {LaunchCautions.MinGuideExitSpeed:F0} to 15 m/s."),
             Rule = SafetyCodes.Guidance("13 to 15 m/s before the fins steer, at staging as at the end of the guide"),
         };
     }
@@ -161,7 +160,7 @@ internal static class StagingCautions
             OutsideRule = landed is null || landed.KineticEnergy.Joules >= DescentCautions.DebrisLimit,
             Text = landed is null
                 ? $"If {failure.Description}: no landing was found; treat it as unknown."
-                : Say($"If {failure.Description}: {failure.HardestLanding!.Name} comes down {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F0} m/s with {landed.KineticEnergy.Joules:F1} J ({DescentCautions.DebrisLimit:F1} J counts as debris). Everybody on the field must be told to look up."),
+                : Invariant.Text($"If {failure.Description}: {failure.HardestLanding!.Name} comes down {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F0} m/s with {landed.KineticEnergy.Joules:F1} J ({DescentCautions.DebrisLimit:F1} J counts as debris). Everybody on the field must be told to look up."),
             Rule = SafetyCodes.DebrisEnergy,
         };
     }

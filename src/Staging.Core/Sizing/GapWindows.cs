@@ -1,4 +1,3 @@
-using System.Globalization;
 using Staging.Core.Gaps;
 using Staging.Core.Studies;
 using UnitsNet;
@@ -116,7 +115,7 @@ public static class GapWindows
     private static string ModelInWords(GapModel model) => model.Match(
         _ => nameof(GapModel.TwoZone),
         _ => nameof(GapModel.WellStirred),
-        resolved => string.Create(CultureInfo.InvariantCulture, $"{nameof(GapModel.OneDimensional)} in {resolved.Cells} cells at a Courant number of {resolved.CourantNumber:R}"));
+        resolved => Invariant.Text($"{nameof(GapModel.OneDimensional)} in {resolved.Cells} cells at a Courant number of {resolved.CourantNumber:R}"));
 
     private static string AskedInWords(GapQuestion question) =>
         question.Asked is { } asked ? $", {asked.InWords} over {string.Join("; ", question.Uncertain.Select(i => i.InWords))}" : "";
@@ -160,6 +159,6 @@ public static class GapWindows
         }
     }
 
-    private static string Point(Length gap, Area total, double? breakaway_N) => string.Create(CultureInfo.InvariantCulture, $"At a gap of {gap.Millimeters:G6} mm with {total.SquareMillimeters:G6} mm2 of vents")
-        + (breakaway_N is { } newtons ? string.Create(CultureInfo.InvariantCulture, $" and a joint of {newtons:G6} N") : "");
+    private static string Point(Length gap, Area total, double? breakaway_N) => Invariant.Text($"At a gap of {gap.Millimeters:G6} mm with {total.SquareMillimeters:G6} mm2 of vents")
+        + (breakaway_N is { } newtons ? Invariant.Text($" and a joint of {newtons:G6} N") : "");
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Solving;
@@ -142,16 +141,14 @@ public static class RecommendationSearch
     private static string Say(VentAdvice advice, ImmutableArray<WallHoles> walls, GuideTube tube, Length station, double? engagement, GapRun run)
     {
         string holes = string.Join("; ", walls.Select(w => w.Drilled is { } drilled
-            ? Text($"{w.Wall}: {drilled.Holes.Count} holes, drill {drilled.Drill.Label} (exact {w.Pattern.Exact.Diameter.Millimeters:F2} mm)")
-            : Text($"{w.Wall}: {w.Pattern.Exact.Count} holes of {w.Pattern.Exact.Diameter.Millimeters:F2} mm")));
-        string place = Text($"Hole centres of the tube {(tube.Length - station).Millimeters:F1} mm below the nozzle plane.");
+            ? Invariant.Text($"{w.Wall}: {drilled.Holes.Count} holes, drill {drilled.Drill.Label} (exact {w.Pattern.Exact.Diameter.Millimeters:F2} mm)")
+            : Invariant.Text($"{w.Wall}: {w.Pattern.Exact.Count} holes of {w.Pattern.Exact.Diameter.Millimeters:F2} mm")));
+        string place = Invariant.Text($"Hole centres of the tube {(tube.Length - station).Millimeters:F1} mm below the nozzle plane.");
         string joint = run.TimeOf(GapEventKind.JointMoves) is null && engagement is not null
-            ? Text($"The joint does not move before the motor is lit: any engagement from {engagement.Value * 1e3:F1} mm holds, and a coupler engages by about its diameter to stay straight.")
+            ? Invariant.Text($"The joint does not move before the motor is lit: any engagement from {engagement.Value * 1e3:F1} mm holds, and a coupler engages by about its diameter to stay straight.")
             : engagement is { } length
-                ? Text($"The joint should engage {length * 1e3:F1} mm or more, to stay closed for half as long again as the grain needs.")
-                : Text($"No engagement up to {run.Problem.Design.Joint.Coupler.Engagement.Millimeters:F0} mm keeps the joint closed for half as long again as the grain needs: it must hold more force.");
+                ? Invariant.Text($"The joint should engage {length * 1e3:F1} mm or more, to stay closed for half as long again as the grain needs.")
+                : Invariant.Text($"No engagement up to {run.Problem.Design.Joint.Coupler.Engagement.Millimeters:F0} mm keeps the joint closed for half as long again as the grain needs: it must hold more force.");
         return $"{advice.Reason} {holes}. {place} {joint} {run.Outcome.Cause}";
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Staging.Core.Gaps;
 using Staging.Core.Solving;
 using UnitsNet;
@@ -100,17 +99,15 @@ public static class VentSizing
     private static string Why(VentWindow w, Area asked, Area ring)
     {
         double below = asked / w.Min, above = w.Max / asked;
-        string window = Say($"{w.Min.SquareMillimeters:F1} to {w.Max.SquareMillimeters:F1} mm2 light{(w.ReachesScanEnd ? " (the larger is the side wide open)" : "")}");
+        string window = Invariant.Text($"{w.Min.SquareMillimeters:F1} to {w.Max.SquareMillimeters:F1} mm2 light{(w.ReachesScanEnd ? " (the larger is the side wide open)" : "")}");
         return below < 0.99 * above
-            ? Say($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from the lower edge and from the most that one ring of holes holds, {ring.SquareMillimeters:F0} mm2.")
-            : Say($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from either edge.");
+            ? Invariant.Text($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from the lower edge and from the most that one ring of holes holds, {ring.SquareMillimeters:F0} mm2.")
+            : Invariant.Text($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from either edge.");
     }
 
     private static string WhyNone(ImmutableArray<VentTrial> trials)
     {
         VentTrial best = trials.MaxBy(t => t.PeakGrainSurface.Kelvins)!;
-        return Say($"No vent area lights this gap. {best.TotalArea.SquareMillimeters:F1} mm2 comes nearest: {best.Outcome.Cause} No area cures it: a shorter gap, a joint that holds more, or a booster with more burn-through gas.");
+        return Invariant.Text($"No vent area lights this gap. {best.TotalArea.SquareMillimeters:F1} mm2 comes nearest: {best.Outcome.Cause} No area cures it: a shorter gap, a joint that holds more, or a booster with more burn-through gas.");
     }
-
-    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

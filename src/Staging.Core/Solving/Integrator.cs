@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Solving;
 
 /// <summary>
@@ -99,7 +97,7 @@ internal sealed class Integrator<TMethod>
         where TSystem : IOdeSystem
     {
         if (!(stop >= Time))
-            throw new ArgumentOutOfRangeException(nameof(stop), stop, Text($"The stop time lies before the time reached, {Time:G9} s."));
+            throw new ArgumentOutOfRangeException(nameof(stop), stop, Invariant.Text($"The stop time lies before the time reached, {Time:G9} s."));
         if (system.Dimension != state.Length)
             throw new ArgumentException($"The system has {system.Dimension} states, the integrator {state.Length}.", nameof(system));
         Failure = null;
@@ -150,12 +148,12 @@ internal sealed class Integrator<TMethod>
     {
         int bad = ErrorScale.FirstNotFinite(state);
         if (bad >= 0)
-            return Fail(SolverFailureKind.NonFiniteState, Time, Text($"State {bad} is {state[bad]} at the start of a phase, at {Time:G9} s."));
+            return Fail(SolverFailureKind.NonFiniteState, Time, Invariant.Text($"State {bad} is {state[bad]} at the start of a phase, at {Time:G9} s."));
         method.Begin(ref system, Time, state, ref statistics);
         bad = ErrorScale.FirstNotFinite(method.StartSlope);
         if (bad >= 0)
         {
-            string slope = Text($"The derivative of state {bad} is {method.StartSlope[bad]} at the start of a phase, at {Time:G9} s.");
+            string slope = Invariant.Text($"The derivative of state {bad} is {method.StartSlope[bad]} at the start of a phase, at {Time:G9} s.");
             return Fail(SolverFailureKind.NonFiniteState, Time, slope);
         }
 
@@ -186,7 +184,7 @@ internal sealed class Integrator<TMethod>
             if (!atStop && h < SmallestStep * Math.Max(Math.Abs(Time), Math.Min(stop - Time, longest)))
                 return Stuck(e);
             if (statistics.AcceptedSteps + statistics.RejectedSteps >= options.MaxSteps)
-                return Fail(SolverFailureKind.TooManySteps, Time, Text($"{options.MaxSteps} steps were used up at {Time:G9} s."));
+                return Fail(SolverFailureKind.TooManySteps, Time, Invariant.Text($"{options.MaxSteps} steps were used up at {Time:G9} s."));
 
             method.Step(ref system, Time, h, state, next, error, ref statistics);
             e = scale.ErrorSquare(error, state, next);
@@ -221,22 +219,20 @@ internal sealed class Integrator<TMethod>
     private bool Stuck(double e)
     {
         if (double.IsFinite(e))
-            return Fail(SolverFailureKind.StepTooSmall, Time, Text($"The step fell below the spacing of times at {Time:G9} s."));
+            return Fail(SolverFailureKind.StepTooSmall, Time, Invariant.Text($"The step fell below the spacing of times at {Time:G9} s."));
         int bad = ErrorScale.FirstNotFinite(next);
-        string where = bad >= 0 ? Text($"State {bad}") : "A derivative";
-        return Fail(SolverFailureKind.NonFiniteState, Time, Text($"{where} is not finite just after {Time:G9} s, however small the step."));
+        string where = bad >= 0 ? Invariant.Text($"State {bad}") : "A derivative";
+        return Fail(SolverFailureKind.NonFiniteState, Time, Invariant.Text($"{where} is not finite just after {Time:G9} s, however small the step."));
     }
 
     private bool FailUndefined() => Fail(
         SolverFailureKind.NonFiniteState,
         events.UndefinedAt,
-        Text($"Event function {events.Undefined} is not a number at {events.UndefinedAt:G9} s."));
+        Invariant.Text($"Event function {events.Undefined} is not a number at {events.UndefinedAt:G9} s."));
 
     private bool Fail(SolverFailureKind kind, double time, string message)
     {
         Failure = SolverFailure.At(kind, time, message);
         return false;
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

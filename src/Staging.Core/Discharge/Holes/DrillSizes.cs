@@ -58,8 +58,8 @@ public static class DrillSizes
         int denominator = 64 / shared;
         int numerator = sixtyFourths / shared;
         string label = denominator == 1
-            ? string.Create(CultureInfo.InvariantCulture, $"{numerator} in")
-            : string.Create(CultureInfo.InvariantCulture, $"{numerator}/{denominator} in");
+            ? Invariant.Text($"{numerator} in")
+            : Invariant.Text($"{numerator}/{denominator} in");
         return new DrillSize(label, Length.FromMillimeters(25.4 * sixtyFourths / 64));
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace Staging.Core.Discharge;
 
@@ -25,8 +24,7 @@ public sealed record Opening
         {
             return
             [
-                new ModelFinding(FindingSeverity.Error, "DIS002", path, string.Create(CultureInfo.InvariantCulture,
-                    $"The wall is {ratio:G3} hole diameters thick; the discharge law has no answer beyond {Law.ThicknessToDiameterLimit:G3}.")),
+                new ModelFinding(FindingSeverity.Error, "DIS002", path, Invariant.Text($"The wall is {ratio:G3} hole diameters thick; the discharge law has no answer beyond {Law.ThicknessToDiameterLimit:G3}.")),
             ];
         }
 
@@ -35,8 +33,7 @@ public sealed record Opening
             return [];
         return
         [
-            new ModelFinding(FindingSeverity.Warning, "DIS001", path, string.Create(CultureInfo.InvariantCulture,
-                $"The wall is {ratio:G3} hole diameters thick; the discharge law holds from {range.MinThicknessToDiameter:G3} to {range.MaxThicknessToDiameter:G3} ({range.Basis.Source}).")),
+            new ModelFinding(FindingSeverity.Warning, "DIS001", path, Invariant.Text($"The wall is {ratio:G3} hole diameters thick; the discharge law holds from {range.MinThicknessToDiameter:G3} to {range.MaxThicknessToDiameter:G3} ({range.Basis.Source}).")),
         ];
     }
 }

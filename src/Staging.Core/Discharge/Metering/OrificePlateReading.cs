@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using UnitsNet;
 
 namespace Staging.Core.Discharge;
@@ -47,10 +46,10 @@ public sealed record OrificePlateReading
         Add(OrificePlateNotes.PressureRatioTooLow, "DIS016", "PressureRatio", $"the pressure ratio is {PressureRatio:G4}; the expansibility fit holds from 0.75");
         return list.ToImmutable();
 
-        void Add(OrificePlateNotes note, string code, string path, FormattableString text)
+        void Add(OrificePlateNotes note, string code, string path, Invariant.Handler text)
         {
             if (Notes.HasFlag(note))
-                list.Add(new ModelFinding(FindingSeverity.Warning, code, path, text.ToString(CultureInfo.InvariantCulture) + "; the coefficient is an extrapolation."));
+                list.Add(new ModelFinding(FindingSeverity.Warning, code, path, text.ToStringAndClear() + "; the coefficient is an extrapolation."));
         }
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using UnitsNet;
 
 namespace Staging.Core.Flight;
@@ -53,7 +52,7 @@ public sealed record Airframe
         {
             if (Math.Abs(Body[i].ForeDiameter.Meters - diameter) > Mismatch)
             {
-                findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT030", $"Body[{i}].ForeDiameter", Text(
+                findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT030", $"Body[{i}].ForeDiameter", Invariant.Text(
                     $"The part begins with {Body[i].ForeDiameter.Millimeters:F2} mm, the one before it ends with {diameter * 1e3:F2} mm; the step is left out of drag and lift.")));
             }
 
@@ -65,14 +64,14 @@ public sealed record Airframe
             double end = Fins[i].Station.Meters + Fins[i].RootChord.Meters;
             if (end > Length.Meters + Mismatch)
             {
-                findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT031", $"Fins[{i}].Station", Text(
+                findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT031", $"Fins[{i}].Station", Invariant.Text(
                     $"The root chord ends at {end * 1e3:F1} mm, the body at {Length.Millimeters:F1} mm; the root should lie on the body.")));
             }
 
             double named = Fins[i].BodyDiameter.Meters, under = DiameterAt(0.5 * (Fins[i].Station.Meters + end));
             if (Math.Abs(named - under) > FinMismatch * under)
             {
-                findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT033", $"Fins[{i}].BodyDiameter", Text(
+                findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT033", $"Fins[{i}].BodyDiameter", Invariant.Text(
                     $"The fins name a body of {named * 1e3:F2} mm; under the middle of their root it is {under * 1e3:F2} mm. Interference takes what the fins name.")));
             }
         }
@@ -95,6 +94,4 @@ public sealed record Airframe
 
         return diameter;
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

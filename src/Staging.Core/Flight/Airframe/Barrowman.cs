@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using UnitsNet;
 
 namespace Staging.Core.Flight;
@@ -44,8 +43,7 @@ public static class Barrowman
         double slope = parts.Sum(p => p.Slope), moment = parts.Sum(p => p.Slope * p.CentreOfPressure.Meters);
         if (!(slope > MinSlope))
         {
-            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "FLT032", "Airframe", string.Create(
-                CultureInfo.InvariantCulture, $"The slope of the normal force is {slope:G4} a radian; there is a centre of pressure only above {MinSlope}. Fins make it positive."))]);
+            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "FLT032", "Airframe", Invariant.Text($"The slope of the normal force is {slope:G4} a radian; there is a centre of pressure only above {MinSlope}. Fins make it positive."))]);
         }
 
         return new StabilityReport(slope, Length.FromMeters(moment / slope), airframe.Diameter, parts.ToImmutable());

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace Staging.Core.Flight;
@@ -48,9 +47,9 @@ public sealed class DragTable
         for (int i = 0; i < mach.Length; i++)
         {
             if (!(mach[i] >= 0 && mach[i] <= LargestMach) || (i > 0 && !(mach[i] > mach[i - 1])))
-                throw new ArgumentException(Text($"Point {i + 1}: the Mach number is {mach[i]:G9}; it must rise from point to point, between 0 and {LargestMach}."), nameof(mach));
+                throw new ArgumentException(Invariant.Text($"Point {i + 1}: the Mach number is {mach[i]:G9}; it must rise from point to point, between 0 and {LargestMach}."), nameof(mach));
             if (!(coefficient[i] >= 0 && coefficient[i] <= LargestCoefficient))
-                throw new ArgumentException(Text($"Point {i + 1}: the drag coefficient is {coefficient[i]:G9}; it must be between 0 and {LargestCoefficient}."), nameof(coefficient));
+                throw new ArgumentException(Invariant.Text($"Point {i + 1}: the drag coefficient is {coefficient[i]:G9}; it must be between 0 and {LargestCoefficient}."), nameof(coefficient));
         }
 
         return new DragTable(referenceArea, mach.ToArray(), coefficient.ToArray());
@@ -81,6 +80,4 @@ public sealed class DragTable
         Guard.In(factor, 0, LargestCoefficient, property: nameof(factor));
         return FromColumns(ReferenceArea, mach, Array.ConvertAll(coefficient, c => c * factor));
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

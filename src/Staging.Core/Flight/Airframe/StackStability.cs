@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using UnitsNet;
 
 namespace Staging.Core.Flight;
@@ -25,8 +24,7 @@ public sealed record StackStability
         findings.AddRange(Plan.Check());
         if (Balance.Length != n || Airframes.Length != n)
         {
-            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT040", "Balance", string.Create(CultureInfo.InvariantCulture,
-                $"The plan has {n} stages; there are {Balance.Length} balances and {Airframes.Length} airframes, and there must be one of each a stage.")));
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT040", "Balance", Invariant.Text($"The plan has {n} stages; there are {Balance.Length} balances and {Airframes.Length} airframes, and there must be one of each a stage.")));
         }
 
         foreach (Airframe airframe in Airframes)

@@ -57,20 +57,20 @@ public sealed record MotorDesignation
         double impulse = motor.Thrust.TotalImpulse.NewtonSeconds, thrust = motor.Thrust.AverageThrust.Newtons;
         if (!(impulse > ImpulseClass.Min.NewtonSeconds && impulse <= ImpulseClass.Max.NewtonSeconds))
         {
-            yield return new ModelFinding(FindingSeverity.Warning, "FLT020", "Motor.Thrust", Text(
+            yield return new ModelFinding(FindingSeverity.Warning, "FLT020", "Motor.Thrust", Invariant.Text(
                 $"The curve has {impulse:F2} N s; class {ImpulseClass.Name} holds more than {ImpulseClass.Min.NewtonSeconds:G6} and at most {ImpulseClass.Max.NewtonSeconds:G6} N s."));
         }
 
         if (Math.Abs(thrust / AverageThrust.Newtons - 1) > ThrustBand)
         {
-            yield return new ModelFinding(FindingSeverity.Warning, "FLT021", "Motor.Thrust", Text(
+            yield return new ModelFinding(FindingSeverity.Warning, "FLT021", "Motor.Thrust", Invariant.Text(
                 $"The curve averages {thrust:F2} N to its last point; the code says {AverageThrust.Newtons:G4} N, and 20 % either way is usual."));
         }
     }
 
     /// <summary>The code.</summary>
     /// <returns>For example <c>C6-5</c>.</returns>
-    public override string ToString() => Text($"{ImpulseClass.Name}{AverageThrust.Newtons:0.####}-{ForwardEnd.Match(_ => "0", e => Text($"{e.Delay.Seconds:0.##}"), _ => "P")}");
+    public override string ToString() => Invariant.Text($"{ImpulseClass.Name}{AverageThrust.Newtons:0.####}-{ForwardEnd.Match(_ => "0", e => Invariant.Text($"{e.Delay.Seconds:0.##}"), _ => "P")}");
 
     private static MotorDesignation? Read(string text, out string? fault)
     {
@@ -101,6 +101,4 @@ public sealed record MotorDesignation
 
     private static bool Number(ReadOnlySpan<char> text, out double value) =>
         double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -62,23 +62,21 @@ public sealed partial class ThrustHistory
     private static CurveFault? Fault(ReadOnlySpan<double> time, ReadOnlySpan<double> thrust)
     {
         if (time.Length < 2)
-            return new CurveFault(0, TimeColumn, string.Create(CultureInfo.InvariantCulture, $"a thrust history needs two points or more; it has {time.Length}."));
+            return new CurveFault(0, TimeColumn, Invariant.Text($"a thrust history needs two points or more; it has {time.Length}."));
         bool pushes = false;
         for (int i = 0; i < time.Length; i++)
         {
             if (!(time[i] >= 0 && time[i] <= LongestTime))
-                return new CurveFault(i, TimeColumn, Text($"the time is {time[i]:G9} s; it must be between 0 and {LongestTime:G6} s."));
+                return new CurveFault(i, TimeColumn, Invariant.Text($"the time is {time[i]:G9} s; it must be between 0 and {LongestTime:G6} s."));
             if (i > 0 && !(time[i] > time[i - 1]))
-                return new CurveFault(i, TimeColumn, Text($"the time is {time[i]:G9} s after {time[i - 1]:G9} s; times must rise."));
+                return new CurveFault(i, TimeColumn, Invariant.Text($"the time is {time[i]:G9} s after {time[i - 1]:G9} s; times must rise."));
             if (!(thrust[i] >= 0 && thrust[i] <= LargestThrust))
-                return new CurveFault(i, ThrustColumn, Text($"the thrust is {thrust[i]:G9} N; it must be between 0 and {LargestThrust:G6} N."));
+                return new CurveFault(i, ThrustColumn, Invariant.Text($"the thrust is {thrust[i]:G9} N; it must be between 0 and {LargestThrust:G6} N."));
             pushes |= thrust[i] > 0;
         }
 
         return pushes ? null : new CurveFault(0, ThrustColumn, "the thrust is zero throughout; some point must be above 0 N.");
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     private readonly record struct CurveFault(int Point, string Column, string Message);
 }

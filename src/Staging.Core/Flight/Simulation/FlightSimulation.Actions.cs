@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Flight;
 
 /// <summary>What happens at known times.</summary>
@@ -152,6 +150,4 @@ internal sealed partial class FlightSimulation
         FlightState state = Snapshot(body);
         Note(log, FlightEventKind.DeviceOpens, k, state, state);
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

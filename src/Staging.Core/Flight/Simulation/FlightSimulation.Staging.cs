@@ -84,14 +84,14 @@ internal sealed partial class FlightSimulation
     {
         double sinceLiftOff = time - body.LiftOff;
         if (body.Velocity < guards.MinSpeed)
-            return Text($"The speed is {body.Velocity:F2} m/s; the guard asks for {guards.MinSpeed:F2} m/s or more.");
+            return Invariant.Text($"The speed is {body.Velocity:F2} m/s; the guard asks for {guards.MinSpeed:F2} m/s or more.");
         if (body.Height < guards.MinHeight || body.Height > guards.MaxHeight)
-            return Text($"The height is {body.Height:F1} m; the guard asks for {guards.MinHeight:F1} to {guards.MaxHeight:F1} m.");
+            return Invariant.Text($"The height is {body.Height:F1} m; the guard asks for {guards.MinHeight:F1} to {guards.MaxHeight:F1} m.");
         if (sinceLiftOff < guards.Earliest || sinceLiftOff > guards.Latest)
-            return Text($"The time from lift-off is {sinceLiftOff:F3} s; the guard asks for {guards.Earliest:F3} to {guards.Latest:F3} s.");
+            return Invariant.Text($"The time from lift-off is {sinceLiftOff:F3} s; the guard asks for {guards.Earliest:F3} to {guards.Latest:F3} s.");
         double tilt = body.Motion == BodyMotion.Falling ? Math.PI : Tilt(log);
         return tilt > guards.MaxTilt
-            ? Text($"The tilt by the gravity-turn proxy is {tilt * 180 / Math.PI:F1} deg; the guard asks for {guards.MaxTilt * 180 / Math.PI:F1} deg or less.")
+            ? Invariant.Text($"The tilt by the gravity-turn proxy is {tilt * 180 / Math.PI:F1} deg; the guard asks for {guards.MaxTilt * 180 / Math.PI:F1} deg or less.")
             : null;
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Staging.Core.Solving;
 
 namespace Staging.Core.Flight;
@@ -117,7 +116,7 @@ internal sealed class FlightStepper
         calls++;
         double climb = system.Rise * Velocity;
         if (!double.IsFinite(Height) || !double.IsFinite(climb) || !double.IsFinite(step.A1))
-            return Fail(SolverFailureKind.NonFiniteState, Time, Text($"Height, velocity or acceleration is not finite at the start of a phase, at {Time:G9} s."));
+            return Fail(SolverFailureKind.NonFiniteState, Time, Invariant.Text($"Height, velocity or acceleration is not finite at the start of a phase, at {Time:G9} s."));
         if (!(control.Suggested > 0) || Jumps(climb, step.A1))
         {
             (state[0], state[1], slope[0], slope[1]) = (Height, Velocity, climb, step.A1);
@@ -155,7 +154,7 @@ internal sealed class FlightStepper
             if (!atStop && h < SmallestStep * Math.Max(Math.Abs(Time), Math.Min(remaining, longest)))
                 return Stuck();
             if (accepted + rejected >= options.MaxSteps)
-                return Fail(SolverFailureKind.TooManySteps, Time, Text($"{options.MaxSteps} steps were used up at {Time:G9} s."));
+                return Fail(SolverFailureKind.TooManySteps, Time, Invariant.Text($"{options.MaxSteps} steps were used up at {Time:G9} s."));
             step.Advance(ref system, h);
             calls += FlightStep.NewCalls;
             double e = ErrorSquare();
@@ -212,12 +211,12 @@ internal sealed class FlightStepper
     }
 
     private bool Stuck() => double.IsFinite(ErrorSquare())
-        ? Fail(SolverFailureKind.StepTooSmall, Time, Text($"The step fell below the spacing of times at {Time:G9} s."))
-        : Fail(SolverFailureKind.NonFiniteState, Time, Text($"Height, velocity or acceleration is not finite just after {Time:G9} s, however small the step."));
+        ? Fail(SolverFailureKind.StepTooSmall, Time, Invariant.Text($"The step fell below the spacing of times at {Time:G9} s."))
+        : Fail(SolverFailureKind.NonFiniteState, Time, Invariant.Text($"Height, velocity or acceleration is not finite just after {Time:G9} s, however small the step."));
 
     private PhaseEnd FailUndefined()
     {
-        Fail(SolverFailureKind.NonFiniteState, events.UndefinedAt, Text($"Event function {events.Undefined} is not a number at {events.UndefinedAt:G9} s."));
+        Fail(SolverFailureKind.NonFiniteState, events.UndefinedAt, Invariant.Text($"Event function {events.Undefined} is not a number at {events.UndefinedAt:G9} s."));
         return PhaseEnd.Failed;
     }
 
@@ -226,6 +225,4 @@ internal sealed class FlightStepper
         Failure = FlightFromSi.Failure(kind, time, message);
         return false;
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace Staging.Core.Gaps;
 
@@ -23,8 +22,8 @@ internal static class JointChecks
         if (joint is StageJoint.FreeMotorTube tube && tube.MovingMass.Kilograms >= all)
             Error("GAP040", "Joint.MovingMass", $"The motor tube of {tube.MovingMass.Kilograms:G4} kg weighs no less than both bodies, {all:G4} kg; it must be less than that.");
 
-        void Error(string code, string path, FormattableString text) =>
-            findings.Add(new ModelFinding(FindingSeverity.Error, code, path, text.ToString(CultureInfo.InvariantCulture)));
+        void Error(string code, string path, Invariant.Handler text) =>
+            findings.Add(new ModelFinding(FindingSeverity.Error, code, path, text.ToStringAndClear()));
     }
 
     /// <summary>Longest engagement that a gap may have [m].</summary>

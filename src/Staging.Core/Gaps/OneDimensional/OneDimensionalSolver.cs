@@ -1,4 +1,3 @@
-using System.Globalization;
 using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps.OneDimensional;
@@ -100,9 +99,9 @@ internal sealed class OneDimensionalSolver
         return taken || Fail(SolverFailureKind.StepTooSmall, $"A cell lost its gas at {gap.Time * 1e3:G4} ms however short the step.");
     }
 
-    private bool Fail(SolverFailureKind kind, FormattableString message)
+    private bool Fail(SolverFailureKind kind, Invariant.Handler message)
     {
-        failure = SolverFailure.At(kind, gap.Time, message.ToString(CultureInfo.InvariantCulture));
+        failure = SolverFailure.At(kind, gap.Time, message.ToStringAndClear());
         return false;
     }
 

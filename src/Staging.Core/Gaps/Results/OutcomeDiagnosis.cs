@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Staging.Core.Solving;
 using UnitsNet;
 
@@ -37,7 +36,7 @@ internal sealed class OutcomeDiagnosis(
 
     private bool HorizonEndedIt => end >= p.Horizon;
 
-    private string Watched => HorizonEndedIt ? Say($" The gap was watched for {end * 1e3:F0} ms only.") : "";
+    private string Watched => HorizonEndedIt ? Invariant.Text($" The gap was watched for {end * 1e3:F0} ms only.") : "";
 
     public GapOutcome Outcome =>
         !double.IsNaN(watch.LitTime) ? Lit()
@@ -55,41 +54,41 @@ internal sealed class OutcomeDiagnosis(
     {
         double? margin = TimeOf(GapEventKind.JointOpens) - watch.LitTime;
         string parted = margin < 0
-            ? Say($" The joint had opened {-margin * 1e3:F2} ms before; the core of the booster's jet still reached the throat.")
+            ? Invariant.Text($" The joint had opened {-margin * 1e3:F2} ms before; the core of the booster's jet still reached the throat.")
             : "";
         return new GapOutcome.Lit
         {
             Time = Duration.FromSeconds(watch.LitTime),
             MarginToSeparation = margin is double m ? Duration.FromSeconds(m) : null,
             SurfaceMargin = TemperatureDelta.FromKelvins(watch.PeakSurface - p.Grain.Ignition),
-            Cause = Say($"The grain surface passed {p.Grain.Ignition:F0} K {watch.LitTime * 1e3:F2} ms after burn-through; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{parted}"),
+            Cause = Invariant.Text($"The grain surface passed {p.Grain.Ignition:F0} K {watch.LitTime * 1e3:F2} ms after burn-through; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{parted}"),
             Remedy = margin < 0
                 ? "Tape or a joint that holds until the grain is lit: what a jet lights across an open gap hangs on its aim."
                 : margin is double left
-                ? Say($"The joint opens {left * 1e3:F2} ms later by gap pressure alone; more holding force or engagement widens that margin.")
-                : Say($"The joint had not opened by {end * 1e3:F1} ms; the upper motor must push it apart itself."),
+                ? Invariant.Text($"The joint opens {left * 1e3:F2} ms later by gap pressure alone; more holding force or engagement widens that margin.")
+                : Invariant.Text($"The joint had not opened by {end * 1e3:F1} ms; the upper motor must push it apart itself."),
         };
     }
 
     private string Holding() => p.Film is { } film
-        ? Say($"a joint of {p.Breakaway:F1} N and tape of {film.Strength:F1} N")
-        : Say($"a joint of {p.Breakaway:F1} N");
+        ? Invariant.Text($"a joint of {p.Breakaway:F1} N and tape of {film.Strength:F1} N")
+        : Invariant.Text($"a joint of {p.Breakaway:F1} N");
 
     private GapOutcome.PushedApart PushedApart(double opened)
     {
         double push = PeakGauge * p.JointArea, pressed = p.ReducedMass * p.ClosingAcceleration;
         double need = push - pressed;
         string helped = pressed >= 0
-            ? Say($"drag and thrust pressed the bodies together with {pressed:F1} N")
-            : Say($"drag and thrust pulled with {-pressed:F1} N more");
+            ? Invariant.Text($"drag and thrust pressed the bodies together with {pressed:F1} N")
+            : Invariant.Text($"drag and thrust pulled with {-pressed:F1} N more");
         return new GapOutcome.PushedApart
         {
             Time = Duration.FromSeconds(opened),
             PeakGaugePressure = Pressure.FromPascals(PeakGauge),
             FrontRemaining = Length.FromMeters(Math.Max(0, watch.MinFrontRemaining)),
             SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
-            Cause = Say($"The gap peaked at {PeakGauge / 1e3:F0} kPa gauge and pushed with {push:F1} N against {Holding()}; {helped}; it opened {opened * 1e3:F2} ms after burn-through, the grain surface {Shortfall:F0} K short."),
-            Remedy = Say($"Vent more, so that the pressure stays lower, or hold longer: a joint that must not move needs more than {need:F1} N; greater engagement than {p.Engagement * 1e3:F1} mm delays the opening."),
+            Cause = Invariant.Text($"The gap peaked at {PeakGauge / 1e3:F0} kPa gauge and pushed with {push:F1} N against {Holding()}; {helped}; it opened {opened * 1e3:F2} ms after burn-through, the grain surface {Shortfall:F0} K short."),
+            Remedy = Invariant.Text($"Vent more, so that the pressure stays lower, or hold longer: a joint that must not move needs more than {need:F1} N; greater engagement than {p.Engagement * 1e3:F1} mm delays the opening."),
         };
     }
 
@@ -99,8 +98,8 @@ internal sealed class OutcomeDiagnosis(
         ProductsAtNozzle = watch.PeakProducts,
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
         Cause = Closed
-            ? Say($"The front came to the end of the closed tube, but no stream stirs the gas before the nozzle; {watch.PeakProducts:P0} of it was products at most.{Watched}")
-            : Say($"The front reached the last vent and left through it; {watch.PeakProducts:P0} of the gas at the nozzle was products at most. The last vent is {DepthInBores:F1} bores short of the nozzle plane.{Watched}"),
+            ? Invariant.Text($"The front came to the end of the closed tube, but no stream stirs the gas before the nozzle; {watch.PeakProducts:P0} of it was products at most.{Watched}")
+            : Invariant.Text($"The front reached the last vent and left through it; {watch.PeakProducts:P0} of the gas at the nozzle was products at most. The last vent is {DepthInBores:F1} bores short of the nozzle plane.{Watched}"),
         Remedy = CrossesAsJet ? GuideAcross
             : OpensEarly ? GuideToNozzle
             : Closed ? "Vent the gap directly below the upper nozzle."
@@ -113,7 +112,7 @@ internal sealed class OutcomeDiagnosis(
         Time = Duration.FromSeconds(end),
         ProductsAtNozzle = watch.PeakProducts,
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
-        Cause = Say($"The products left through vents below the last, {VentsPassed} in number; the front came no nearer to the last vent than {Math.Max(0, watch.MinFrontRemaining) * 1e3:F0} mm.{Watched}"),
+        Cause = Invariant.Text($"The products left through vents below the last, {VentsPassed} in number; the front came no nearer to the last vent than {Math.Max(0, watch.MinFrontRemaining) * 1e3:F0} mm.{Watched}"),
         Remedy = "Close the vents below the last, or put a guide tube across them: all the area belongs directly below the upper nozzle.",
     };
 
@@ -122,7 +121,7 @@ internal sealed class OutcomeDiagnosis(
         Time = Duration.FromSeconds(end),
         PeakSurface = Temperature.FromKelvins(watch.PeakSurface),
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
-        Cause = Say($"Products came to the nozzle, but the grain surface reached {watch.PeakSurface:F0} K at most, {Shortfall:F0} K short; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
+        Cause = Invariant.Text($"Products came to the nozzle, but the grain surface reached {watch.PeakSurface:F0} K at most, {Shortfall:F0} K short; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
         Remedy = CrossesAsJet ? GuideAcross : OpensEarly ? GuideToNozzle : "A shorter gap, a narrower guide tube or a booster with more burn-through gas"
             + (Crowding > Crowded ? "; more vent area, for a stronger stream heats more." : Crowding < Slack ? "; less vent area, for denser gas heats more." : "."),
     };
@@ -131,7 +130,7 @@ internal sealed class OutcomeDiagnosis(
     {
         Time = Duration.FromSeconds(end),
         FrontRemaining = Length.FromMeters(Math.Max(0, watch.MinFrontRemaining)),
-        Cause = Say($"The front came no nearer to {(Closed ? "the end of the tube" : "the last vent")} than {Math.Max(0, watch.MinFrontRemaining) * 1e3:F0} mm; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
+        Cause = Invariant.Text($"The front came no nearer to {(Closed ? "the end of the tube" : "the last vent")} than {Math.Max(0, watch.MinFrontRemaining) * 1e3:F0} mm; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
         Remedy = Closed ? "Vent the gap: the air in a closed tube has nowhere to go."
             : Crowding < Slack ? "More burn-through gas, or a gap shorter by at least that distance: it is not the vent that holds the front back."
             : "Let more air out (more vent area at the last station, none before it) or shorten the gap by at least that distance.",
@@ -155,6 +154,4 @@ internal sealed class OutcomeDiagnosis(
 
     /// <summary>Density of hot products over that of air [-], to judge whether a jet lost anything.</summary>
     private const double HotJet = 0.36;
-
-    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Gaps;
 
 /// <summary>A history of mass flow and temperature: straight lines between points, nothing before the first and after the last.</summary>
@@ -50,7 +48,7 @@ public sealed record FeedTable
         for (int i = 1; i < n; i++)
         {
             if (!(time_s[i] > time_s[i - 1]))
-                throw new ArgumentException(Text($"Point {i + 1}: {time_s[i]:G6} s does not come after {time_s[i - 1]:G6} s."), nameof(time_s));
+                throw new ArgumentException(Invariant.Text($"Point {i + 1}: {time_s[i]:G6} s does not come after {time_s[i - 1]:G6} s."), nameof(time_s));
         }
 
         return new FeedTable(time_s.ToArray(), massFlow_kg_per_s.ToArray(), temperature_K.ToArray());
@@ -65,9 +63,7 @@ public sealed record FeedTable
         for (int i = 0; i < count; i++)
         {
             if (!(column[i] >= low && column[i] <= high))
-                throw new ArgumentException(Text($"Point {i + 1} is {column[i]:G6} {unit}; it must be between {low:G6} and {high:G6} {unit}."), name);
+                throw new ArgumentException(Invariant.Text($"Point {i + 1} is {column[i]:G6} {unit}; it must be between {low:G6} and {high:G6} {unit}."), name);
         }
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace Staging.Core.Gases;
@@ -41,9 +40,7 @@ public static class MoistAir
         double f = 1.00062 + 3.14e-8 * p + 5.6e-7 * t * t;
         double saturated = f * Math.Exp(A * T * T + B * T + C + D / T);
         double x_v = Guard.In(relativeHumidity, 0, 1, "-", nameof(relativeHumidity)) * saturated / p;
-        return x_v <= 1 ? x_v : throw new ArgumentOutOfRangeException(nameof(relativeHumidity), relativeHumidity, string.Create(
-            CultureInfo.InvariantCulture,
-            $"relativeHumidity is {relativeHumidity:G4} at pressure {p:G6} Pa and temperature {T:G6} K, where saturated vapour alone has {saturated:G6} Pa; it must be between 0 and {p / saturated:G4} there."));
+        return x_v <= 1 ? x_v : throw new ArgumentOutOfRangeException(nameof(relativeHumidity), relativeHumidity, Invariant.Text($"relativeHumidity is {relativeHumidity:G4} at pressure {p:G6} Pa and temperature {T:G6} K, where saturated vapour alone has {saturated:G6} Pa; it must be between 0 and {p / saturated:G4} there."));
     }
 
     /// <summary>Density rho = p Ma/(Z R T) (1 - x_v (1 - Mv/Ma)) (CIPM-2007, equation 1).</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using UnitsNet;
 
 namespace Staging.Core.Gases;
@@ -40,9 +39,7 @@ public sealed record SiteConditions
             return [];
         return
         [
-            new ModelFinding(FindingSeverity.Warning, "GAS001", nameof(Pressure), string.Create(
-                CultureInfo.InvariantCulture,
-                $"Pressure is {given / 100:F1} hPa; at {Elevation.Meters:F0} m the standard atmosphere has {standard / 100:F1} hPa. Enter the pressure at the site, not the one reduced to sea level.")),
+            new ModelFinding(FindingSeverity.Warning, "GAS001", nameof(Pressure), Invariant.Text($"Pressure is {given / 100:F1} hPa; at {Elevation.Meters:F0} m the standard atmosphere has {standard / 100:F1} hPa. Enter the pressure at the site, not the one reduced to sea level.")),
         ];
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using UnitsNet;
 
 namespace Staging.Core.Gases;
@@ -41,9 +40,7 @@ public sealed record DustyGas
             return [];
         return
         [
-            new ModelFinding(FindingSeverity.Error, "GAS003", nameof(GasMassFraction), string.Create(
-                CultureInfo.InvariantCulture,
-                $"{Name} would have a gas constant of {R:G4} J/(kg K) and a ratio of heat capacities of {gamma:G4}; a perfect gas here needs at least 10 J/(kg K) and 1.01. A greater gas mass fraction would fit.")),
+            new ModelFinding(FindingSeverity.Error, "GAS003", nameof(GasMassFraction), Invariant.Text($"{Name} would have a gas constant of {R:G4} J/(kg K) and a ratio of heat capacities of {gamma:G4}; a perfect gas here needs at least 10 J/(kg K) and 1.01. A greater gas mass fraction would fit.")),
         ];
     }
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using UnitsNet;
 
 namespace Staging.Core.Gases;
@@ -29,8 +28,7 @@ public sealed record GasMixture
             return [];
         return
         [
-            new ModelFinding(FindingSeverity.Error, "GAS002", nameof(Shares), string.Create(
-                CultureInfo.InvariantCulture, $"The mass fractions of {Name} add up to {sum:G9}; they must add up to 1.")),
+            new ModelFinding(FindingSeverity.Error, "GAS002", nameof(Shares), Invariant.Text($"The mass fractions of {Name} add up to {sum:G9}; they must add up to 1.")),
         ];
     }
 

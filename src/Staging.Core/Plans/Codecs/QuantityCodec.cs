@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
@@ -44,7 +43,7 @@ internal sealed class QuantityCodec<T, TUnit>(
     public override string Say(T value)
     {
         (string symbol, TUnit unit) = Own(value);
-        return string.Create(CultureInfo.InvariantCulture, $"{numberIn(value, unit)} {symbol}");
+        return Invariant.Text($"{numberIn(value, unit)} {symbol}");
     }
 
     /// <inheritdoc/>
@@ -86,7 +85,7 @@ internal sealed class QuantityCodec<T, TUnit>(
     public override void Write(Utf8JsonWriter writer, T value)
     {
         (string symbol, TUnit unit) = Own(value);
-        writer.WriteRawValue(string.Create(CultureInfo.InvariantCulture, $"{{ \"{ValueKey}\": {numberIn(value, unit)}, \"{UnitKey}\": \"{symbol}\" }}"));
+        writer.WriteRawValue(Invariant.Text($"{{ \"{ValueKey}\": {numberIn(value, unit)}, \"{UnitKey}\": \"{symbol}\" }}"));
     }
 
     /// <inheritdoc/>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Solving;
 
 /// <summary>
@@ -94,7 +92,7 @@ internal sealed class DenseTrack(int dimension, int degree) : IStepObserver
         if (!(time >= start - roundOff && time <= starts[i] + lengths[i] + roundOff))
         {
             throw new ArgumentOutOfRangeException(
-                nameof(time), time, string.Create(CultureInfo.InvariantCulture, $"Nothing is recorded at {time:G9} s; the record runs from {start:G9} s to {End:G9} s."));
+                nameof(time), time, Invariant.Text($"Nothing is recorded at {time:G9} s; the record runs from {start:G9} s to {End:G9} s."));
         }
 
         InStep(i, time, y);

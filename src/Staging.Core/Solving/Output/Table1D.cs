@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Solving;
 
 /// <summary>A piecewise linear table y(x) with a stated rule for both ends.</summary>
@@ -21,7 +19,7 @@ internal sealed class Table1D
             if (!double.IsFinite(x[i]) || !double.IsFinite(y[i]))
                 throw new ArgumentException($"Point {i} of the table is not finite.", double.IsFinite(x[i]) ? nameof(y) : nameof(x));
             if (i > 0 && !(x[i] > x[i - 1]))
-                throw new ArgumentException(Text($"Abscissa {i} of the table does not rise: {x[i - 1]:G6}, {x[i]:G6}."), nameof(x));
+                throw new ArgumentException(Invariant.Text($"Abscissa {i} of the table does not rise: {x[i - 1]:G6}, {x[i]:G6}."), nameof(x));
         }
 
         this.x = x.ToArray();
@@ -59,7 +57,5 @@ internal sealed class Table1D
     };
 
     private ArgumentOutOfRangeException Refusal(double at) => new(
-        nameof(at), at, Text($"The table runs from {x[0]:G6} to {x[^1]:G6}; it was asked at {at:G6}."));
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+        nameof(at), at, Invariant.Text($"The table runs from {x[0]:G6} to {x[^1]:G6}; it was asked at {at:G6}."));
 }

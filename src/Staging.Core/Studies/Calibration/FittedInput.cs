@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Studies;
 
 /// <summary>One input as fitted.</summary>
@@ -12,5 +10,5 @@ public sealed record FittedInput(ColumnName Input, double Value, double Standard
 {
     /// <summary>Value and standard error on one line.</summary>
     /// <returns>For example <c>source.fragment-mass: 0.192 +- 0.004 g</c>.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Input.Name}: {Value:G5} +- {StandardError:G2} {Input.Unit}");
+    public override string ToString() => Invariant.Text($"{Input.Name}: {Value:G5} +- {StandardError:G2} {Input.Unit}");
 }

@@ -31,7 +31,7 @@ public sealed record MeasuredTrace
         for (int i = 0; i < times.Length; i++)
         {
             if (!double.IsFinite(times[i]) || !double.IsFinite(values[i]) || (i > 0 && times[i] <= times[i - 1]))
-                throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"Row {i + 1}: time {times[i]:G6} s and value {values[i]:G6} have to be finite, and times have to rise."), nameof(times));
+                throw new ArgumentException(Invariant.Text($"Row {i + 1}: time {times[i]:G6} s and value {values[i]:G6} have to be finite, and times have to rise."), nameof(times));
         }
 
         return new MeasuredTrace(name, times, values);

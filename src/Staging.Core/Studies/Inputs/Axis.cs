@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace Staging.Core.Studies;
 
@@ -25,8 +24,7 @@ public sealed record Axis
     public bool ByFactors { get; }
 
     /// <summary>All that tells this axis from others, on one line.</summary>
-    internal string InWords => string.Create(
-        CultureInfo.InvariantCulture, $"{Name.Name} [{LineWord.Of(Name.Unit)}] from {Low:R} to {High:R} in {Values.Length} values by {(ByFactors ? "factors" : "steps")}");
+    internal string InWords => Invariant.Text($"{Name.Name} [{LineWord.Of(Name.Unit)}] from {Low:R} to {High:R} in {Values.Length} values by {(ByFactors ? "factors" : "steps")}");
 
     /// <summary>Values at equal steps.</summary>
     /// <param name="name">What is varied.</param>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace Staging.Core.Studies;
 
@@ -51,17 +50,15 @@ public abstract record Distribution
 
     /// <summary>Kind and numbers as they were given, to the bit: equal for equal spreads alone, and on every machine.</summary>
     internal string InWords => Match(
-        x => Words($"uniform from {x.Low:R} to {x.High:R}"),
-        x => Words($"normal about {x.Mean:R} by {x.StandardDeviation:R}"),
-        x => Words($"normal about {x.Mean:R} by {x.StandardDeviation:R} from {x.Low:R} to {x.High:R}"),
-        x => Words($"log-normal about {x.MedianValue:R} by a factor of {x.Factor:R}"),
-        x => Words($"triangular from {x.Low:R} over {x.Mode:R} to {x.High:R}"),
-        x => "listed " + string.Join(' ', x.Values.Zip(x.Weights, (value, weight) => Words($"{value:R}:{weight:R}"))));
+        x => Invariant.Text($"uniform from {x.Low:R} to {x.High:R}"),
+        x => Invariant.Text($"normal about {x.Mean:R} by {x.StandardDeviation:R}"),
+        x => Invariant.Text($"normal about {x.Mean:R} by {x.StandardDeviation:R} from {x.Low:R} to {x.High:R}"),
+        x => Invariant.Text($"log-normal about {x.MedianValue:R} by a factor of {x.Factor:R}"),
+        x => Invariant.Text($"triangular from {x.Low:R} over {x.Mode:R} to {x.High:R}"),
+        x => "listed " + string.Join(' ', x.Values.Zip(x.Weights, (value, weight) => Invariant.Text($"{value:R}:{weight:R}"))));
 
     /// <summary>The quantile, unchecked.</summary>
     internal abstract double At(double u);
-
-    private static string Words(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Every value between two ends is equally likely.</summary>
     public sealed record Uniform : Distribution

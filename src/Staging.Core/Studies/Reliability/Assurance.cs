@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Studies;
 
 /// <summary>
@@ -37,7 +35,7 @@ public sealed record Assurance
     }
 
     /// <summary>All that is asked for, so that parts with other cases are told apart.</summary>
-    internal string InWords => string.Create(CultureInfo.InvariantCulture, $"{Probability:R} assured at {Confidence:R} by {Cases} cases of seed {Seed}");
+    internal string InWords => Invariant.Text($"{Probability:R} assured at {Confidence:R} by {Cases} cases of seed {Seed}");
 
     /// <summary>Whether an outcome is assured. Cases are run in order until the count cannot turn any more.</summary>
     /// <typeparam name="T">The model.</typeparam>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace Staging.Core.Studies;
 
@@ -35,7 +34,7 @@ public sealed record CaseColumns
         writer.Write($"case,outcome{string.Concat(columns.Select(c => $",{Csv.Head(c.Name)}"))}\n");
         for (int i = 0; i < Index.Length; i++)
         {
-            writer.Write(string.Create(CultureInfo.InvariantCulture, $"{Index.Span[i]},{Csv.Cell(Outcome[i])}"));
+            writer.Write(Invariant.Text($"{Index.Span[i]},{Csv.Cell(Outcome[i])}"));
             foreach (NumberColumn column in columns)
                 writer.Write($",{Csv.Cell(column.At(i))}");
             writer.Write('\n');

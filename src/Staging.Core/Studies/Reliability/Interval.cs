@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Studies;
 
 /// <summary>An interval of confidence.</summary>
@@ -18,5 +16,5 @@ public sealed record Interval(double Low, double High, double Confidence)
 
     /// <summary>Both ends and the confidence.</summary>
     /// <returns>For example <c>0.81 to 0.85 at 95 %</c>.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Low:G4} to {High:G4} at {100 * Confidence:G4} %");
+    public override string ToString() => Invariant.Text($"{Low:G4} to {High:G4} at {100 * Confidence:G4} %");
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Studies;
 
 /// <summary>How a measure scatters over the cases that have it.</summary>
@@ -63,7 +61,7 @@ public sealed record MeasureSummary
     /// <returns>For example <c>lit time [ms]: 812 cases, mean 12.1, s 0.8, 5 % 10.9, 95 % 13.4</c>.</returns>
     public override string ToString() => tally.Count == 0
         ? $"{Name}: no case"
-        : string.Create(CultureInfo.InvariantCulture, $"{Name}: {Count} cases, mean {Mean:G4}, s {StandardDeviation ?? 0:G3}, 5 % {Percentile(5).Value:G4}, 95 % {Percentile(95).Value:G4}");
+        : Invariant.Text($"{Name}: {Count} cases, mean {Mean:G4}, s {StandardDeviation ?? 0:G3}, 5 % {Percentile(5).Value:G4}, 95 % {Percentile(95).Value:G4}");
 
     /// <summary>The least rank at or below which the share p of n cases lies. A product that round-off lifts above a whole number counts as that number.</summary>
     private static long Rank(double p, long n) => Math.Clamp((long)Math.Ceiling(p * n * (1 - 1e-12)), 1, n);

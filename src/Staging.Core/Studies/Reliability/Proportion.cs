@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Studies;
 
 /// <summary>How many of a number of independent cases came out a certain way.</summary>
@@ -51,7 +49,7 @@ public sealed record Proportion
 
     /// <summary>Share, counts and the exact interval at 95 %.</summary>
     /// <returns>For example <c>0.8300 (83 of 100; 0.7418 to 0.8977 at 95 %)</c>.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Estimate:F4} ({Hits} of {Cases}; {ClopperPearson()})");
+    public override string ToString() => Invariant.Text($"{Estimate:F4} ({Hits} of {Cases}; {ClopperPearson()})");
 
     private static double Tail(double confidence) => (1 - Guard.In(confidence, 0.5, 0.999999, "-", nameof(confidence))) / 2;
 }

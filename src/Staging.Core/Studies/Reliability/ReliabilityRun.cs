@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace Staging.Core.Studies;
 
@@ -78,7 +77,5 @@ public sealed record ReliabilityRun
 
     /// <summary>Outcomes, most frequent first, on one line.</summary>
     /// <returns>For example <c>1000 cases: Lit 0.812, TooCool 0.188</c>.</returns>
-    public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{Cases} cases: {string.Join(", ", Outcomes.OrderByDescending(o => o.Value).Select(o => string.Create(CultureInfo.InvariantCulture, $"{o.Key} {(double)o.Value / Cases:F3}")))}");
+    public override string ToString() => Invariant.Text($"{Cases} cases: {string.Join(", ", Outcomes.OrderByDescending(o => o.Value).Select(o => Invariant.Text($"{o.Key} {(double)o.Value / Cases:F3}")))}");
 }

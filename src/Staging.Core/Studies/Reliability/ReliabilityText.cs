@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Studies;
 
 /// <summary>The result of a study, or of a part, as text: what a part on another machine sends home. Writing and reading keep every bit.</summary>
@@ -15,7 +13,7 @@ public static class ReliabilityText
     {
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(writer);
-        void Line(FormattableString text) => writer.Write(text.ToString(CultureInfo.InvariantCulture) + "\n");
+        void Line(Invariant.Handler text) => writer.Write(text.ToStringAndClear() + "\n");
 
         new PartHead(run.Heading, run.Ranges).Write(writer, Title);
         Line($"stopped-early {(run.StoppedEarly ? 1 : 0)}");

@@ -10,7 +10,7 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
 
     public void Write(TextWriter writer, string title)
     {
-        void Line(FormattableString text) => writer.Write(text.ToString(CultureInfo.InvariantCulture) + "\n");
+        void Line(Invariant.Handler text) => writer.Write(text.ToStringAndClear() + "\n");
 
         Line($"{title}");
         Line($"cases {Heading.Cases}");
@@ -58,7 +58,7 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
         long count = StudyLines.Count(lines.Take(word + "s"), $"the number of {word}s");
         var members = ImmutableArray.CreateBuilder<T>();
         while (members.Count < count)
-            members.Add(read(lines.Take(string.Create(CultureInfo.InvariantCulture, $"{word} {members.Count + 1}"))));
+            members.Add(read(lines.Take(Invariant.Text($"{word} {members.Count + 1}"))));
         return members.ToImmutable();
     }
 

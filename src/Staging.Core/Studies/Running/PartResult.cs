@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace Staging.Core.Studies;
 
@@ -58,7 +57,7 @@ public sealed record PartResult
 
     /// <summary>How many cases are here, and of what, on one line.</summary>
     /// <returns>For example <c>20 of 143 cases: screening on 8 levels</c>.</returns>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Cases} of {CasesAsked} cases: {Design}");
+    public override string ToString() => Invariant.Text($"{Cases} of {CasesAsked} cases: {Design}");
 
     private static IEnumerable<long> CasesOf(CaseRange range)
     {

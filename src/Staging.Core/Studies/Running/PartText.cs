@@ -18,7 +18,7 @@ public static class PartText
         ArgumentNullException.ThrowIfNull(writer);
         new PartHead(run.Heading, run.Ranges).Write(writer, Title);
         foreach ((long index, ImmutableArray<double> row) in run.Numbered)
-            writer.Write(string.Create(CultureInfo.InvariantCulture, $"case {index} {string.Join(' ', row.Select(Word))}\n"));
+            writer.Write(Invariant.Text($"case {index} {string.Join(' ', row.Select(Word))}\n"));
         StudyLines.WriteEnd(writer);
     }
 

@@ -49,7 +49,7 @@ public static class Morris
         Guard.In(levels, 4, 100, nameof(levels));
         if (levels % 2 != 0)
             throw new ArgumentOutOfRangeException(nameof(levels), levels, "levels has to be even: then every level is visited equally often.");
-        StudyHeading heading = study.Heading(paths, seed, FormattableString.Invariant($"screening on {levels} levels"), study.Inputs.Inputs.Select(i => i.Path));
+        StudyHeading heading = study.Heading(paths, seed, Invariant.Text($"screening on {levels} levels"), study.Inputs.Inputs.Select(i => i.Path));
         return new PartitionedStudy<ImmutableArray<MorrisEffect>>(
             heading,
             (path, cancel) => Effects(study, path, levels, seed, cancel),

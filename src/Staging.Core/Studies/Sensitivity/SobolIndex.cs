@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Studies;
 
 /// <summary>The share of one input in the variance of a result.</summary>
@@ -12,7 +10,5 @@ public sealed record SobolIndex(ColumnName Input, double First, Interval FirstIn
 {
     /// <summary>Both shares with their half widths, on one line.</summary>
     /// <returns>For example <c>joint.breakaway: alone 0.314 +- 0.004, with others 0.558 +- 0.003</c>.</returns>
-    public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{Input.Name}: alone {First:F3} +- {FirstInterval.HalfWidth:F3}, with others {Total:F3} +- {TotalInterval.HalfWidth:F3}");
+    public override string ToString() => Invariant.Text($"{Input.Name}: alone {First:F3} +- {FirstInterval.HalfWidth:F3}, with others {Total:F3} +- {TotalInterval.HalfWidth:F3}");
 }

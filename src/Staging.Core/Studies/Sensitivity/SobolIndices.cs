@@ -59,7 +59,7 @@ public static class SobolIndices
         StudyHeading heading = study.Heading(
             (long)repetitions * rows,
             seed,
-            FormattableString.Invariant($"variance shares, {repetitions} times {rows} rows"),
+            Invariant.Text($"variance shares, {repetitions} times {rows} rows"),
             ["a", "b", .. study.Inputs.Inputs.Select(i => $"a with {i.Path} of b")]);
         return new PartitionedStudy<ImmutableArray<SobolIndex>>(
             heading,

@@ -34,7 +34,7 @@ public static class Tornado
         ImmutableArray<StudyInput<T>> inputs = study.Inputs.Inputs;
         double[] quantiles = [tail, SlopeFrom, SlopeTo, 1 - tail];
         double[] centre = [.. inputs.Select(i => i.Spread.Median)];
-        StudyHeading heading = study.Heading(1 + quantiles.Length * inputs.Length, 0, FormattableString.Invariant($"tornado with tails of {tail:R}"), ["result"]);
+        StudyHeading heading = study.Heading(1 + quantiles.Length * inputs.Length, 0, Invariant.Text($"tornado with tails of {tail:R}"), ["result"]);
         return new PartitionedStudy<ImmutableArray<TornadoBar>>(
             heading,
             (i, cancel) => [study.At(i == 0 ? centre : With(centre, (int)(i - 1) / quantiles.Length, d => inputs[d].Spread.At(quantiles[(i - 1) % quantiles.Length])), cancel)],

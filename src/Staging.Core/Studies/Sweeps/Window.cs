@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Staging.Core.Studies;
 
 /// <summary>A stretch of an axis on which something holds. Both edges are values at which it was seen to hold.</summary>
@@ -19,7 +17,5 @@ public sealed record Window
 
     /// <summary>Both edges; an end of the search is marked.</summary>
     /// <returns>For example <c>39.1 to 411 (end of the search)</c>.</returns>
-    public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{Low:G4}{(LowIsEndOfSearch ? " (end of the search)" : "")} to {High:G4}{(HighIsEndOfSearch ? " (end of the search)" : "")}");
+    public override string ToString() => Invariant.Text($"{Low:G4}{(LowIsEndOfSearch ? " (end of the search)" : "")} to {High:G4}{(HighIsEndOfSearch ? " (end of the search)" : "")}");
 }
