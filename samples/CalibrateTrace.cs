@@ -2,7 +2,8 @@
 #:property PublishAot=false
 // A script for a researcher: fit the source to a gauge trace of the gap, and see whether the intervals can be believed.
 //   dotnet run samples/CalibrateTrace.cs [-- trace.csv | -- SEEDS]     (default: 25 synthetic traces)
-// trace.csv has the head time_s,gauge_Pa. Without one, traces are made from planted values with the noise of an invented gauge.
+// trace.csv has the head time_s,gauge_Pa. Without one, traces are made from planted values with the noise of an
+// invented gauge.
 using System.Collections.Immutable;
 using System.Globalization;
 using Staging.Core;
@@ -59,10 +60,12 @@ if (args.Length == 1 && File.Exists(args[0]))
 
 ImmutableArray<double> times = [.. Enumerable.Range(1, 50).Select(i => 5e-4 * i)];
 MeasuredTrace Noisy(GapProblem planted, ulong seed) =>
-    MeasuredTrace.Of("gauge_Pa", times, [.. Gauge(planted, times, default).Select((p, i) => p + noise_Pa * new CaseDraws(seed, (ulong)i).Normal(0))]);
+    MeasuredTrace.Of("gauge_Pa", times,
+        [.. Gauge(planted, times, default).Select((p, i) => p + noise_Pa * new CaseDraws(seed, (ulong)i).Normal(0))]);
 GapProblem planted = unknown.At([plantedMass_g, plantedBurn_ms]);
 
-Console.WriteLine($"planted {plantedMass_g} g and {plantedBurn_ms} ms, noise {noise_Pa} Pa on a peak of {Gauge(planted, times, default).Max():F0} Pa; the first fit:");
+Console.WriteLine($"planted {plantedMass_g} g and {plantedBurn_ms} ms, noise {noise_Pa} Pa on a peak of "
+    + $"{Gauge(planted, times, default).Max():F0} Pa; the first fit:");
 Tell(Fit(unknown, Noisy(planted, 1)));
 
 #region calibrate-loss
@@ -71,14 +74,18 @@ CalibrationResult<GapProblem> loss = Fit(withLoss, Noisy(withLoss.At([plantedMas
 #endregion
 Console.WriteLine($"a loss beside the source: planted also {plantedWall} W/(m2 K) of wall heat transfer:");
 Tell(loss);
-SweepLine<CalibrationResult<GapProblem>> fits = Sweep.Along(Axis.Even("seed", "-", 1, seeds, seeds), (seed, _) => Fit(unknown, Noisy(planted, (ulong)Math.Round(seed))));
-int mass = fits.Results.Count(f => f.Inputs[0].Interval.Holds(plantedMass_g)), burn = fits.Results.Count(f => f.Inputs[1].Interval.Holds(plantedBurn_ms));
-Console.WriteLine($"95 % intervals that hold the planted value: fragment mass {new Proportion(mass, seeds)}, burn time {new Proportion(burn, seeds)}");
+SweepLine<CalibrationResult<GapProblem>> fits = Sweep.Along(Axis.Even("seed", "-", 1, seeds, seeds),
+    (seed, _) => Fit(unknown, Noisy(planted, (ulong)Math.Round(seed))));
+int mass = fits.Results.Count(f => f.Inputs[0].Interval.Holds(plantedMass_g)),
+    burn = fits.Results.Count(f => f.Inputs[1].Interval.Holds(plantedBurn_ms));
+Console.WriteLine(
+    $"95 % intervals that hold the planted value: fragment mass {new Proportion(mass, seeds)}, burn time {new Proportion(burn, seeds)}");
 // Too few only if so few, or fewer, were rarer than 1.25 % by the exact binomial: of 100, that asks for 90.
 bool asStated = new[] { mass, burn }.All(hits => new Proportion(hits, seeds).ClopperPearson(0.975).High >= 0.95);
 Console.WriteLine(asStated ? "coverage as stated" : "the intervals are too narrow");
 // Three standard errors: passed by chance once in 370 for each of the three.
-bool lossFound = new[] { plantedMass_g, plantedBurn_ms, plantedWall }.Select((v, i) => Math.Abs(loss.Inputs[i].Value - v) / loss.Inputs[i].StandardError).All(z => z < 3);
+bool lossFound = new[] { plantedMass_g, plantedBurn_ms,
+    plantedWall }.Select((v, i) => Math.Abs(loss.Inputs[i].Value - v) / loss.Inputs[i].StandardError).All(z => z < 3);
 Console.WriteLine(lossFound ? "source and loss come back together" : "the planted loss does not come back");
 return asStated && lossFound ? 0 : 1;
 
@@ -96,7 +103,8 @@ static void Tell(CalibrationResult<GapProblem> fit)
     for (int i = 0; i < k; i++)
     {
         for (int j = i + 1; j < k; j++)
-            Console.WriteLine($"  correlation of {fit.Inputs[i].Input.Name} and {fit.Inputs[j].Input.Name}: {fit.Correlation[i * k + j]:F2}");
+            Console.WriteLine(
+                $"  correlation of {fit.Inputs[i].Input.Name} and {fit.Inputs[j].Input.Name}: {fit.Correlation[i * k + j]:F2}");
     }
 
     Console.WriteLine($"  residuals {fit.ResidualStandardDeviation:F0} Pa");

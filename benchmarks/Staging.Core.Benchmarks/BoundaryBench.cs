@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace Staging.Core.Benchmarks;
 
-/// <summary>What the boundary costs: a checked model with quantities against the same arithmetic in SI doubles.</summary>
+/// <summary>
+/// What the boundary costs: a checked model with quantities against the same arithmetic in SI doubles.
+/// </summary>
 [MemoryDiagnoser]
 public class BoundaryBench
 {

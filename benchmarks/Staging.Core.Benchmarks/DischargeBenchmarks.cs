@@ -5,7 +5,10 @@ using UnitsNet;
 
 namespace Staging.Core.Benchmarks;
 
-/// <summary>Nanoseconds and bytes of one orifice evaluation: every law in the three regimes, and once with its slopes. Nothing may be allocated.</summary>
+/// <summary>
+/// Nanoseconds and bytes of one orifice evaluation: every law in the three regimes, and once with its slopes. Nothing
+/// may be allocated.
+/// </summary>
 [MemoryDiagnoser]
 [IterationTime(100), MaxIterationCount(20), MaxWarmupCount(10)]
 public class DischargeBenchmarks

@@ -6,9 +6,11 @@ using Staging.Core.Validation;
 namespace Staging.Core.Benchmarks;
 
 /// <summary>
-/// What does one two-stage flight cost, lean and with everything, and what does its stepper save? 28 thrust-curve pieces, rod, lag, delay, canopy, landing. The first two rows are the whole
-/// public call at an absolute and relative tolerance of 1e-8 and 5e-7, the largest of the series 1, 2, 5 at which all outputs lie within 2.6e-8 of an independent reference (a hand-written program
-/// for this one problem reaches that at 1e-8). A test holds them there and pins their work.
+/// What does one two-stage flight cost, lean and with everything, and what does its stepper save? 28 thrust-curve
+/// pieces, rod, lag, delay, canopy, landing. The first two rows are the whole public call at an absolute and relative
+/// tolerance of 1e-8 and 5e-7, the largest of the series 1, 2, 5 at which all outputs lie within 2.6e-8 of an
+/// independent reference (a hand-written program for this one problem reaches that at 1e-8). A test holds them there
+/// and pins their work.
 /// </summary>
 [MemoryDiagnoser]
 public class FlightBenchmarks
@@ -41,7 +43,12 @@ public class FlightBenchmarks
     private sealed class PieceBench
     {
         private const double Gravity = 9.80665, Radius = 6_356_766;
-        private static readonly SolverOptions Options = new() { RelativeTolerance = 1e-10, ScaledAbsoluteTolerance = 1e-12, MaxSteps = 100_000_000 };
+        private static readonly SolverOptions Options = new()
+        {
+            RelativeTolerance = 1e-10,
+            ScaledAbsoluteTolerance = 1e-12,
+            MaxSteps = 100_000_000
+        };
         private readonly SiteColumn site = new(Gases.StandardAtmosphere.Us1976, 0, Gravity, Radius);
         private readonly BodyRecorder log = new(keepTrack: false);
         private FlightStepper special = new(Options, 100, 100);

@@ -6,7 +6,10 @@ using UnitsNet;
 
 namespace Staging.Core.Benchmarks;
 
-/// <summary>What does one gap run cost, and does a step allocate? An invented gap of 250 mm; twice the steps must cost no more memory.</summary>
+/// <summary>
+/// What does one gap run cost, and does a step allocate? An invented gap of 250 mm; twice the steps must cost no more
+/// memory.
+/// </summary>
 [MemoryDiagnoser]
 public class GapBenchmarks
 {
@@ -43,7 +46,10 @@ public class GapBenchmarks
     [Benchmark(Description = "steps alone, tolerance 1e-9")]
     public double FineSteps() => fine.March(state);
 
-    /// <summary>The first 5 ms with one integrator: what is allocated here is allocated by steps. A new integrator only when the allowance of steps, which counts all runs, is nearly used up.</summary>
+    /// <summary>
+    /// The first 5 ms with one integrator: what is allocated here is allocated by steps. A new integrator only when the
+    /// allowance of steps, which counts all runs, is nearly used up.
+    /// </summary>
     private sealed class Marcher(GapParameters parameters, double tolerance)
     {
         private const int Allowed = 100_000_000;
@@ -68,7 +74,11 @@ public class GapBenchmarks
         GapProblem start = StartingGaps.Bore18mm;
         GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(250) };
         var holes = new VentHoles { Diameter = Length.FromMillimeters(5), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
-        FrictionJoint joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) };
+        FrictionJoint joint = start.Design.Joint.Coupler with
+        {
+            BreakawayForce = Force.FromNewtons(40),
+            SlidingForce = Force.FromNewtons(32)
+        };
         return start with
         {
             Design = start.Design with { Tube = tube, Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))], Joint = joint },

@@ -8,8 +8,9 @@ using UnitsNet;
 namespace Staging.Core.Benchmarks;
 
 /// <summary>
-/// What does one cell cost a step, in lanes and alone, with one gas and with two, and how does it grow with the number of cells? Shock tube of
-/// G. Sod (1978) to t = 0.2 at Courant number 0.8. Divide by the cell-steps of the run: 549 steps of 1000 cells with one gamma.
+/// What does one cell cost a step, in lanes and alone, with one gas and with two, and how does it grow with the number
+/// of cells? Shock tube of G. Sod (1978) to t = 0.2 at Courant number 0.8. Divide by the cell-steps of the run: 549
+/// steps of 1000 cells with one gamma.
 /// </summary>
 [MemoryDiagnoser]
 public class ResolvedBenchmarks
@@ -84,7 +85,11 @@ public class ResolvedBenchmarks
         GapProblem start = StartingGaps.Bore18mm;
         GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(250) };
         var holes = new VentHoles { Diameter = Length.FromMillimeters(5), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
-        FrictionJoint joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) };
+        FrictionJoint joint = start.Design.Joint.Coupler with
+        {
+            BreakawayForce = Force.FromNewtons(40),
+            SlidingForce = Force.FromNewtons(32)
+        };
         return start with
         {
             Design = start.Design with { Tube = tube, Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))], Joint = joint },

@@ -7,7 +7,10 @@ using UnitsNet;
 
 namespace Staging.Core.Benchmarks;
 
-/// <summary>Time and memory of one case of a study, the gap being a real one, on one thread and on two. Multiply by the number of cases.</summary>
+/// <summary>
+/// Time and memory of one case of a study, the gap being a real one, on one thread and on two. Multiply by the number
+/// of cases.
+/// </summary>
 [MemoryDiagnoser]
 public class StudyBenchmarks
 {
@@ -48,6 +51,9 @@ public class StudyBenchmarks
     {
         GapProblem start = StartingGaps.Bore18mm;
         var holes = new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
-        return start with { Design = start.Design with { Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))] } };
+        return start with
+        {
+            Design = start.Design with { Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))] },
+        };
     }
 }

@@ -5,7 +5,8 @@ using Staging.Core.Studies;
 namespace Staging.Core.Benchmarks;
 
 /// <summary>
-/// A long study once on one thread and once on two: cases a second, and what stays in memory. Too long to repeat as a benchmark, and long enough to need no repeating.
+/// A long study once on one thread and once on two: cases a second, and what stays in memory. Too long to repeat as a
+/// benchmark, and long enough to need no repeating.
 /// </summary>
 internal static class StudyRate
 {

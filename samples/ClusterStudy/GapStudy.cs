@@ -6,7 +6,9 @@ using UnitsNet;
 
 namespace ClusterStudy;
 
-/// <summary>The study that every silo knows: the invented gap with four 6 mm holes, all judged inputs uncertain.</summary>
+/// <summary>
+/// The study that every silo knows: the invented gap with four 6 mm holes, all judged inputs uncertain.
+/// </summary>
 internal static class GapStudy
 {
     public static ReliabilityStudy<GapProblem, GapRun> Study { get; } = new()
@@ -23,6 +25,9 @@ internal static class GapStudy
     {
         GapProblem start = StartingGaps.Bore18mm;
         var holes = new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
-        return start with { Design = start.Design with { Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))] } };
+        return start with
+        {
+            Design = start.Design with { Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))] },
+        };
     }
 }

@@ -3,7 +3,9 @@ namespace ClusterStudy;
 /// <summary>Runs one part of the study, on whichever silo of the cluster it is placed.</summary>
 public interface IPartGrain : IGrainWithIntegerKey
 {
-    /// <summary>Runs part <paramref name="part"/> of <paramref name="parts"/> and sends its result home as text.</summary>
+    /// <summary>
+    /// Runs part <paramref name="part"/> of <paramref name="parts"/> and sends its result home as text.
+    /// </summary>
     Task<PartAnswer> Run(int part, int parts);
 }
 

@@ -6,7 +6,10 @@ using Orleans.Configuration;
 
 namespace ClusterStudy;
 
-/// <summary>Silos of a cluster inside this process, on the loop-back address. Members elsewhere would differ in their addresses alone.</summary>
+/// <summary>
+/// Silos of a cluster inside this process, on the loop-back address. Members elsewhere would differ in their addresses
+/// alone.
+/// </summary>
 internal static class Member
 {
     public static async Task<IHost> Start(string name, int port, int primaryPort)
@@ -17,7 +20,8 @@ internal static class Member
             {
                 silo.UseLocalhostClustering(port, FreePort(), new IPEndPoint(IPAddress.Loopback, primaryPort), "study", "study");
                 silo.Configure<SiloOptions>(o => o.SiloName = name);
-                // A lost member is found within seconds, and an answer that does not come is not waited for much longer.
+                // A lost member is found within seconds, and an answer that does not come is not waited for much
+                // longer.
                 silo.Configure<ClusterMembershipOptions>(o =>
                 {
                     (o.ProbeTimeout, o.NumMissedProbesLimit, o.NumVotesForDeathDeclaration) = (TimeSpan.FromSeconds(1), 2, 1);

@@ -3,11 +3,16 @@ using Staging.Core.Studies;
 
 namespace ClusterStudy;
 
-/// <summary>The worker: it holds no state, so a part that was lost with its silo is simply asked for again elsewhere.</summary>
+/// <summary>
+/// The worker: it holds no state, so a part that was lost with its silo is simply asked for again elsewhere.
+/// </summary>
 [RandomPlacement]
 public sealed class PartGrain(ILocalSiloDetails silo) : Grain, IPartGrain
 {
-    /// <summary>Awaited before a part is worked on, with the name of its silo: this program loses a silo at such a moment. It works inside one process alone.</summary>
+    /// <summary>
+    /// Awaited before a part is worked on, with the name of its silo: this program loses a silo at such a moment. It
+    /// works inside one process alone.
+    /// </summary>
     internal static Func<string, Task> Beginning { get; set; } = _ => Task.CompletedTask;
 
     public async Task<PartAnswer> Run(int part, int parts)

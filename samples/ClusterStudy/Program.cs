@@ -1,4 +1,5 @@
-// One study in parts over a cluster of two silos, one of which is lost on the way: the same bits as the study run alone.
+// One study in parts over a cluster of two silos, one of which is lost on the way: the same bits as the study run
+// alone.
 //   dotnet run --project samples/ClusterStudy
 using ClusterStudy;
 using Microsoft.Extensions.DependencyInjection;
@@ -15,7 +16,8 @@ while ((await grains.GetGrain<IManagementGrain>(0).GetHosts(onlyActive: true)).C
 
 var answers = new PartAnswer[parts];
 int fromSecond = 0, retries = 0;
-// The second is lost once it has shown that it works, at the moment at which it begins another part: it keeps that part, and no answer comes.
+// The second is lost once it has shown that it works, at the moment at which it begins another part: it keeps that
+// part, and no answer comes.
 var begins = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
 Task never = new TaskCompletionSource().Task;
 PartGrain.Beginning = silo =>
@@ -38,7 +40,8 @@ if (dropped)
 
 ReliabilityRun merged = Reliability.Merge([.. answers.Select(a => ReliabilityText.Read(new StringReader(a.Text)))]);
 ReliabilityRun alone = GapStudy.Study.Run();
-Console.WriteLine($"{parts} parts over two silos; the second {(dropped ? "was lost" : "was never lost")} on the way; {fromSecond} parts came from it, {retries} times a part was asked for again");
+Console.WriteLine($"{parts} parts over two silos; the second {(dropped ? "was lost" : "was never lost")} on the way; {fromSecond} parts "
+    + $"came from it, {retries} times a part was asked for again");
 Console.WriteLine(merged);
 bool same = Text(merged) == Text(alone);
 Console.WriteLine(same ? "same bits as the study run alone" : "the cluster gave other bits");

@@ -7,7 +7,9 @@ using UnitsNet;
 
 namespace GapRows;
 
-/// <summary>The gap of the demo plan at the moment of burn-through in flight, and the same with another tube and other vents.</summary>
+/// <summary>
+/// The gap of the demo plan at the moment of burn-through in flight, and the same with another tube and other vents.
+/// </summary>
 internal static class DemoGap
 {
     /// <summary>Material left between the upper edge of the holes and the nozzle plane.</summary>
@@ -22,7 +24,8 @@ internal static class DemoGap
         return design with { Tube = tube, Vents = [.. vents(tube)] };
     });
 
-    public static GapProblem With(this GapProblem problem, Func<GapDesign, GapDesign> change) => problem with { Design = change(problem.Design) };
+    public static GapProblem With(this GapProblem problem, Func<GapDesign, GapDesign> change) =>
+        problem with { Design = change(problem.Design) };
 
     public static GapProblem WithJoint(this GapProblem problem, double newtons) => problem.With(d => d with
     {
@@ -32,7 +35,9 @@ internal static class DemoGap
     /// <summary>Holes directly below the nozzle.</summary>
     public static Vent Below(GuideTube tube, double diameter_mm, int count) => Vent.BelowNozzle(tube, Holes(diameter_mm, count), Land);
 
-    /// <summary>An open side: rings of four 10 mm holes, 23 mm apart, from the nozzle down to the middle of the tube.</summary>
+    /// <summary>
+    /// An open side: rings of four 10 mm holes, 23 mm apart, from the nozzle down to the middle of the tube.
+    /// </summary>
     public static IEnumerable<Vent> OpenSide(GuideTube tube)
     {
         Vent top = Below(tube, 10, 4);

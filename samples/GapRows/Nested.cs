@@ -6,14 +6,18 @@ using static GapRows.DemoGap;
 
 namespace GapRows;
 
-/// <summary>Nested tubes with holes in one wall or both, and a side cut open with and without a tube across it: the demo gap of 120 mm.</summary>
+/// <summary>
+/// Nested tubes with holes in one wall or both, and a side cut open with and without a tube across it: the demo gap of
+/// 120 mm.
+/// </summary>
 internal static class Nested
 {
     private const double Length_mm = 120;
 
     public static IEnumerable<string> Table()
     {
-        yield return "| 120 mm | outcome | front at last vent [ms] | lit [ms] | joint opens [ms] | peak gauge pressure [kPa] | peak grain surface [K] |";
+        yield return "| 120 mm | outcome | front at last vent [ms] | lit [ms] | joint opens [ms] | peak gauge pressure [kPa] | peak "
+            + "grain surface [K] |";
         yield return "|---|---|---|---|---|---|---|";
         yield return Row("one tube, four 6 mm holes", Tube(6));
         yield return Row("nested: four 6 mm holes in the inner tube, none in the outer", Inside(6));
@@ -29,9 +33,17 @@ internal static class Nested
     /// <summary>An outer tube of 24 mm bore round an inner one of 19 mm, closed by rings over 100 mm.</summary>
     private static GapProblem Inside(double diameter_mm, params ReadOnlySpan<JacketOpening> openings)
     {
-        Jacket jacket = Jacket.Between("outer tube", Length.FromMillimeters(19), Length.FromMillimeters(24), Length.FromMillimeters(100), openings);
+        Jacket jacket = Jacket.Between("outer tube", Length.FromMillimeters(19), Length.FromMillimeters(24), Length.FromMillimeters(100),
+            openings);
         GapProblem one = Tube(diameter_mm);
-        return one with { Design = one.Design with { Vents = [one.Design.Vents[0] with { To = VentTarget.Jacket(jacket.Name) }], Jackets = [jacket] } };
+        return one with
+        {
+            Design = one.Design with
+            {
+                Vents = [one.Design.Vents[0] with { To = VentTarget.Jacket(jacket.Name) }],
+                Jackets = [jacket]
+            }
+        };
     }
 
     private static JacketOpening Side(double diameter_mm) => new() { Holes = Holes(diameter_mm, 4), To = VentTarget.Air };
@@ -41,7 +53,8 @@ internal static class Nested
     private static GapProblem Open() => With(Length_mm, t =>
     {
         Area cut = Area.FromSquareMillimeters(0.8 * Math.PI * t.Bore.Millimeters * 100);
-        return [new VentLayout { HoleCount = 4, WallThickness = Length.FromMillimeters(0.5), Land = Length.FromMillimeters(1), Drills = DrillSeries.MetricTenths }.VentOf(t, cut)];
+        return [new VentLayout { HoleCount = 4, WallThickness = Length.FromMillimeters(0.5), Land = Length.FromMillimeters(1),
+            Drills = DrillSeries.MetricTenths }.VentOf(t, cut)];
     });
 
     private static string Row(string gap, GapProblem problem)

@@ -1,9 +1,13 @@
 namespace GapRows;
 
-/// <summary>A page of Markdown that shows tables: each below a line <c>table: NAME</c> in a comment, up to the next blank line.</summary>
+/// <summary>
+/// A page of Markdown that shows tables: each below a line <c>table: NAME</c> in a comment, up to the next blank line.
+/// </summary>
 internal static class Page
 {
-    /// <summary>The page with every table as it is now; a table without its comment is put at the end, where it is noticed.</summary>
+    /// <summary>
+    /// The page with every table as it is now; a table without its comment is put at the end, where it is noticed.
+    /// </summary>
     public static string With(string page, IReadOnlyDictionary<string, string[]> tables)
     {
         var lines = new List<string>(page.Split('\n'));

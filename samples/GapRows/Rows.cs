@@ -8,7 +8,8 @@ internal static class Rows
 {
     public static IEnumerable<string> Table()
     {
-        yield return "| gap | vents | outcome | front at last vent [ms] | lit [ms] | joint opens [ms] | peak gauge pressure [kPa] | peak grain surface [K] |";
+        yield return "| gap | vents | outcome | front at last vent [ms] | lit [ms] | joint opens [ms] | peak gauge pressure [kPa] | peak "
+            + "grain surface [K] |";
         yield return "|---|---|---|---|---|---|---|---|";
         foreach (double length in new double[] { 250, 460, 900 })
             yield return Row($"{length:F0} mm", "one 6 mm hole", OneHole(length, 6));

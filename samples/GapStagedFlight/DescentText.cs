@@ -2,7 +2,9 @@ using Staging.Core.Flight;
 
 namespace GapStagedFlight;
 
-/// <summary>Prints what comes down: every body of the flight as planned, and of the flights in which something fails.</summary>
+/// <summary>
+/// Prints what comes down: every body of the flight as planned, and of the flights in which something fails.
+/// </summary>
 internal static class DescentText
 {
     public static void Write(FlightRun flight, Sheet sheet)
@@ -18,11 +20,13 @@ internal static class DescentText
         }
     }
 
-    private static void Piece(string indent, BodyFlight body, FlightPlan plan, Sheet sheet) => sheet.Line(body.Outcome is FlightOutcome.Landed landed
+    private static void Piece(string indent, BodyFlight body, FlightPlan plan, Sheet sheet) =>
+        sheet.Line(body.Outcome is FlightOutcome.Landed landed
         ? $"{(indent + body.Name).PadRight(27)}{How(body, plan),-16}{landed.Time.Seconds,10:F1}{landed.Speed.MetersPerSecond,14:F1}{landed.KineticEnergy.Joules,13:F1}{body.DriftEstimate?.Meters ?? 0,12:F0}"
         : $"{(indent + body.Name).PadRight(27)}no landing found: treat it as unknown");
 
     private static string How(BodyFlight body, FlightPlan plan) => body.Find(FlightEventKind.DeviceOpens) is { } opens
-        ? plan.Stages.First(s => s.Name == opens.Stage).Recovery.Match(_ => "parachute", _ => "streamer", _ => "tumbling", _ => "nose first")
+        ? plan.Stages.First(s => s.Name == opens.Stage).Recovery.Match(_ => "parachute", _ => "streamer", _ => "tumbling",
+            _ => "nose first")
         : "nose first";
 }

@@ -17,7 +17,8 @@ internal static class FlightFigure
         double[] t = c.Time_s.ToArray(), h = c.Height_m.ToArray(), v = c.Velocity_m_per_s.ToArray();
         double end = Math.Min(t[^1], PastApogee * (flight.Main.ApogeeTime?.Seconds ?? t[^1]));
         double top = 1.35 * h.Max(), fastest = 1.35 * v.Max(), slowest = -0.1 * v.Max(), bottom = top * slowest / fastest;
-        Plot plot = Style.NewPlot("The flight of the uppermost stage", "time since launch [s]", "height [m]", "speed, upwards positive [m/s]");
+        Plot plot = Style.NewPlot("The flight of the uppermost stage", "time since launch [s]", "height [m]",
+            "speed, upwards positive [m/s]");
         plot.Curve(t, h, Style.Blue);
         plot.Curve(t, v, Style.Red, onRight: true);
         int climb = Array.FindIndex(h, x => x > 0.8 * h.Max()), slowing = Array.FindLastIndex(v, x => x > 0.35 * v.Max());
@@ -38,8 +39,10 @@ internal static class FlightFigure
     private static string? Name(FlightEvent e) => e.Kind switch
     {
         FlightEventKind.BurnThrough => $"burn-through, {e.Stage}",
-        FlightEventKind.Ignition when e.Time.Seconds > 0 => $"{e.Stage} lit: {e.After.Velocity.MetersPerSecond:F0} m/s, {e.After.Height.Meters:F0} m",
-        FlightEventKind.Burnout when e.Before.Height.Meters > 0 && e.Note is null => $"burnout, {e.Stage}: {e.Before.Velocity.MetersPerSecond:F0} m/s, {e.Before.Height.Meters:F0} m",
+        FlightEventKind.Ignition when e.Time.Seconds > 0 =>
+            $"{e.Stage} lit: {e.After.Velocity.MetersPerSecond:F0} m/s, {e.After.Height.Meters:F0} m",
+        FlightEventKind.Burnout when e.Before.Height.Meters > 0 && e.Note is null =>
+            $"burnout, {e.Stage}: {e.Before.Velocity.MetersPerSecond:F0} m/s, {e.Before.Height.Meters:F0} m",
         FlightEventKind.Apogee => $"apogee: {e.After.Height.Meters:F0} m",
         FlightEventKind.Ejection => $"ejection: {e.Before.Velocity.MetersPerSecond:F0} m/s",
         _ => null,

@@ -22,7 +22,8 @@ internal static class GapFigure
         double end = Math.Min(t[^1], PastOutcome * run.Outcome.Time.Milliseconds);
         double top = 1.3 * gauge.Max(), bottom = Math.Min(0, 1.05 * gauge.Min());
 
-        Plot plot = Style.NewPlot("Gas in the gap: the hot front pushes the air out of the vents", "time since burn-through [ms]", "gap pressure above outside [kPa]", "station of the hot front [mm]");
+        Plot plot = Style.NewPlot("Gas in the gap: the hot front pushes the air out of the vents", "time since burn-through [ms]",
+            "gap pressure above outside [kPa]", "station of the hot front [mm]");
         plot.Curve(t, gauge, Style.Blue);
         plot.Curve(t, front, Style.Red, onRight: true);
         plot.Level(length, "upper nozzle", end, Alignment.LowerRight, Style.Red, onRight: true);

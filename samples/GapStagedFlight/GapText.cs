@@ -12,7 +12,8 @@ internal static class GapText
     {
         GapRun run = gap.Run;
         GapDesign design = run.Problem.Design;
-        sheet.Heading($"Gap from {gap.Staging.LowerStage} to {gap.Staging.UpperStage}: {design.Tube.Length.Millimeters:F0} mm long, bore {design.Tube.Bore.Millimeters:F1} mm");
+        sheet.Heading($"Gap from {gap.Staging.LowerStage} to {gap.Staging.UpperStage}: {design.Tube.Length.Millimeters:F0} mm long, "
+            + $"bore {design.Tube.Bore.Millimeters:F1} mm");
         Vents(design, gap.Advice, sheet);
         Moment("front at the last vent", run, GapEventKind.FrontAtLastVent, sheet);
         Moment("products at the nozzle", run, GapEventKind.ProductsAtNozzle, sheet);
@@ -25,9 +26,11 @@ internal static class GapText
             sheet.Row("margin, lit to open", run.Outcome.IsLit ? "the gap pressure alone does not open the joint" : "none");
         FrictionJoint joint = design.Joint.Coupler;
         double push = run.PeakGaugePressure.Pascals * joint.PressureArea.SquareMeters;
-        sheet.Row("peak gap pressure", run.PeakGaugePressure.Kilopascals, "F1", "kPa", $"gauge; it pushes with {push:F1} N, the joint holds {joint.BreakawayForce.Newtons:F0} N");
+        sheet.Row("peak gap pressure", run.PeakGaugePressure.Kilopascals, "F1", "kPa",
+            $"gauge; it pushes with {push:F1} N, the joint holds {joint.BreakawayForce.Newtons:F0} N");
         double ignition = design.Grain.IgnitionTemperature.Kelvins, spare = run.PeakGrainSurface.Kelvins - ignition;
-        sheet.Row("peak grain surface", run.PeakGrainSurface.Kelvins, "F0", "K", $"{Math.Abs(spare):F0} K {(spare < 0 ? "short of" : "above")} ignition at {ignition:F0} K");
+        sheet.Row("peak grain surface", run.PeakGrainSurface.Kelvins, "F0", "K",
+            $"{Math.Abs(spare):F0} K {(spare < 0 ? "short of" : "above")} ignition at {ignition:F0} K");
         sheet.Row("cause", run.Outcome.Cause);
         sheet.Row(run.Outcome.IsLit ? "what keeps the margin" : "what would help", run.Outcome.Remedy);
     }
@@ -38,7 +41,8 @@ internal static class GapText
         {
             IEnumerable<string> drills = new[] { holes.Below, holes.Above }.OfType<DrilledHoles>().DistinctBy(d => d.Drill)
                 .Select(d => $"{d.Drill.Label} ({d.AreaError:+0%;-0%;0%} of area)");
-            sheet.Row("vent area asked", asked.SquareMillimeters, "F1", "mm2", $"{holes.Exact.Count} holes, drill {string.Join(" or ", drills)}");
+            sheet.Row("vent area asked", asked.SquareMillimeters, "F1", "mm2",
+                $"{holes.Exact.Count} holes, drill {string.Join(" or ", drills)}");
         }
         else
         {
@@ -46,10 +50,12 @@ internal static class GapText
         }
 
         foreach (VentWindow w in advice.Windows)
-            sheet.Row("vent area that lights", w.Min.SquareMillimeters, "F1", "mm2", $"to {w.Max.SquareMillimeters:F1} mm2{(w.ReachesScanEnd ? ", the most that fits" : "")}");
+            sheet.Row("vent area that lights", w.Min.SquareMillimeters, "F1", "mm2",
+                $"to {w.Max.SquareMillimeters:F1} mm2{(w.ReachesScanEnd ? ", the most that fits" : "")}");
         string given = design.Vents.IsEmpty
             ? "closed"
-            : string.Join(", ", design.Vents.Select(v => $"{v.Holes.Count} x {v.Holes.Diameter.Millimeters:F1} mm at station {v.Station.Millimeters:F0} mm"));
+            : string.Join(", ", design.Vents.Select(v =>
+                $"{v.Holes.Count} x {v.Holes.Diameter.Millimeters:F1} mm at station {v.Station.Millimeters:F0} mm"));
         string against = advice.Recommended is { } area ? $"; {design.TotalVentArea / area:F2} of what is asked" : "";
         sheet.Row("vent area given", design.TotalVentArea.SquareMillimeters, "F1", "mm2", given + against);
     }

@@ -7,8 +7,8 @@ using UnitsNet;
 namespace GapStagedFlight;
 
 /// <summary>
-/// The race: both runners start at the bottom and finish at one line, the grain surface at its ignition temperature and the joint at its
-/// engaged length. Solid for the vents as built, dotted for the least that light.
+/// The race: both runners start at the bottom and finish at one line, the grain surface at its ignition temperature and
+/// the joint at its engaged length. Solid for the vents as built, dotted for the least that light.
 /// </summary>
 internal static class RaceFigure
 {
@@ -29,10 +29,12 @@ internal static class RaceFigure
             GapDesign min = design with { Vents = [gap.Advice.Layout.VentOf(design.Tube, window.Min)] };
             GapRun closest = (built.Problem with { Design = min }).Solve(options: built.Options);
             end = Math.Max(end, Course(plot, closest, asBuilt: false));
-            plot.Note($"dotted: with {window.Min.SquareMillimeters:F0} mm\u00b2 of vents,\nthe least that light", end, cold + 0.35 * rise, Style.Grey, Alignment.LowerRight);
+            plot.Note($"dotted: with {window.Min.SquareMillimeters:F0} mm\u00b2 of vents,\nthe least that light", end, cold + 0.35 * rise,
+                Style.Grey, Alignment.LowerRight);
         }
 
-        plot.Level(cold + rise, $"finish: grain lit at {cold + rise:F0} K, joint open at {engagement:F0} mm", 0, Alignment.LowerLeft, Style.Grey);
+        plot.Level(cold + rise, $"finish: grain lit at {cold + rise:F0} K, joint open at {engagement:F0} mm", 0, Alignment.LowerLeft,
+            Style.Grey);
         double high = Math.Max(1.25, 1.1 * (built.PeakGrainSurface.Kelvins - cold) / rise);
         plot.Frame(end, (cold + Below * rise, cold + high * rise), (Below * engagement, high * engagement));
         plot.Axes.Right.TicksWhere(x => x >= 0 && x <= engagement);

@@ -37,21 +37,25 @@ internal static class ReviewText
             sheet.Row("end of guide", "not reached");
         foreach (StagingReport s in flight.Stagings)
         {
-            sheet.Row($"burn-through, {s.LowerStage}", s.State.Speed.MetersPerSecond, "F1", "m/s", $"at {s.State.Height.Meters:F0} m, {s.State.Time.Seconds:F3} s after launch");
+            sheet.Row($"burn-through, {s.LowerStage}", s.State.Speed.MetersPerSecond, "F1", "m/s",
+                $"at {s.State.Height.Meters:F0} m, {s.State.Time.Seconds:F3} s after launch");
             if (s is { Ignition: { } lit, Velocity: { } v, Height: { } h })
-                sheet.Row($"ignition, {s.UpperStage}", v.MetersPerSecond, "F1", "m/s", $"at {h.Meters:F0} m, {lit.Seconds:F3} s after launch");
+                sheet.Row($"ignition, {s.UpperStage}", v.MetersPerSecond, "F1", "m/s",
+                    $"at {h.Meters:F0} m, {lit.Seconds:F3} s after launch");
             else
                 sheet.Row($"ignition, {s.UpperStage}", "stays cold");
         }
 
         if (flight.Main.Find(FlightEventKind.MaximumSpeed) is { } fastest)
-            sheet.Row("greatest speed", fastest.After.Velocity.MetersPerSecond, "F1", "m/s", $"at {fastest.After.Height.Meters:F0} m, {fastest.Time.Seconds:F1} s");
+            sheet.Row("greatest speed", fastest.After.Velocity.MetersPerSecond, "F1", "m/s",
+                $"at {fastest.After.Height.Meters:F0} m, {fastest.Time.Seconds:F1} s");
         if (flight.Apogee is { } apogee)
             sheet.Row("apogee", apogee.Meters, "F0", "m", $"at {flight.Main.ApogeeTime!.Value.Seconds:F1} s");
         else
             sheet.Row("apogee", "not reached");
         if (flight.Main.Find(FlightEventKind.Ejection) is { } ejection)
-            sheet.Row("ejection", ejection.Before.Velocity.MetersPerSecond, "F1", "m/s", $"at {ejection.Before.Height.Meters:F0} m, {ejection.Time.Seconds:F1} s");
+            sheet.Row("ejection", ejection.Before.Velocity.MetersPerSecond, "F1", "m/s",
+                $"at {ejection.Before.Height.Meters:F0} m, {ejection.Time.Seconds:F1} s");
     }
 
     private static void Cautions(StagingReview review, Sheet sheet)

@@ -1,6 +1,9 @@
 namespace GapStagedFlight;
 
-/// <summary>Plain text on a page of fixed width: headings, rows of a name, a number with its unit and a remark, and wrapped prose.</summary>
+/// <summary>
+/// Plain text on a page of fixed width: headings, rows of a name, a number with its unit and a remark, and wrapped
+/// prose.
+/// </summary>
 internal sealed class Sheet(TextWriter to)
 {
     private const int Width = 118;
@@ -22,7 +25,9 @@ internal sealed class Sheet(TextWriter to)
     /// <summary>Words in place of a number.</summary>
     public void Row(string name, string words) => Wrapped($"  {name.PadRight(NameWidth)} ", words);
 
-    /// <summary>Prose behind a beginning; further lines stand below the prose, or indented where the beginning is long.</summary>
+    /// <summary>
+    /// Prose behind a beginning; further lines stand below the prose, or indented where the beginning is long.
+    /// </summary>
     public void Wrapped(string beginning, string prose, int indent = NameWidth + 3)
     {
         string line = beginning;

@@ -4,14 +4,19 @@ using ScottPlot.TickGenerators;
 
 namespace GapStagedFlight;
 
-/// <summary>One look for all figures: two colours that colour-blind readers can tell apart, labels on the curves, units on the axes.</summary>
+/// <summary>
+/// One look for all figures: two colours that colour-blind readers can tell apart, labels on the curves, units on the
+/// axes.
+/// </summary>
 internal static class Style
 {
     public const int Width = 1000;
     public const int Height = 600;
     private const float Text = 20;
 
-    /// <summary>Blue and vermilion of the palette of M. Okabe and K. Ito (2008), and a grey for what stands behind.</summary>
+    /// <summary>
+    /// Blue and vermilion of the palette of M. Okabe and K. Ito (2008), and a grey for what stands behind.
+    /// </summary>
     public static readonly Color Blue = Color.FromHex("#0072B2");
     public static readonly Color Red = Color.FromHex("#D55E00");
     public static readonly Color Grey = Color.FromHex("#5c5c5c");
@@ -40,7 +45,8 @@ internal static class Style
     }
 
     /// <summary>Words at a point; left without a ground, so that nothing behind them is cut.</summary>
-    public static void Note(this Plot plot, string text, double x, double y, Color colour, Alignment alignment, bool onRight = false, bool bold = false)
+    public static void Note(this Plot plot, string text, double x, double y, Color colour, Alignment alignment, bool onRight = false,
+        bool bold = false)
     {
         Text note = plot.Add.Text(text, x, y);
         note.LabelFontSize = Style.Text - 2;

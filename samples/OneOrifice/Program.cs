@@ -4,7 +4,12 @@ using Staging.Core.Gases;
 using UnitsNet;
 
 var holes = new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 1 };
-var air = new GasState { Gas = PerfectGas.DryAir, Pressure = Pressure.FromAtmospheres(1), Temperature = Temperature.FromDegreesCelsius(15) };
+var air = new GasState
+{
+    Gas = PerfectGas.DryAir,
+    Pressure = Pressure.FromAtmospheres(1),
+    Temperature = Temperature.FromDegreesCelsius(15)
+};
 GasState pressed = air with { Pressure = Pressure.FromAtmospheres(2) };
 GasState products = pressed with { Gas = BlackPowderProducts.Nominal.Equivalent(), Temperature = BlackPowderProducts.NominalTemperature };
 (string Name, IDischargeLaw Law)[] laws =
@@ -22,10 +27,12 @@ foreach ((string name, IDischargeLaw law) in laws)
     {
         OrificeFlow flow = Orifice.Flow(inside, air, holes, law);
         double volume = flow.MassFlow.KilogramsPerSecond / inside.Density.KilogramsPerCubicMeter * 1e3;
-        Console.WriteLine($"{name,-22} {(inside == pressed ? "cold air" : "products"),-11} {flow.DischargeCoefficient,11:F3} {flow.MassFlow.GramsPerSecond,12:F2} {volume,16:F1}  {flow.Regime}");
+        Console.WriteLine(
+            $"{name,-22} {(inside == pressed ? "cold air" : "products"),-11} {flow.DischargeCoefficient,11:F3} {flow.MassFlow.GramsPerSecond,12:F2} {volume,16:F1}  {flow.Regime}");
     }
 }
 
 OrificeFlow cold = Orifice.Flow(pressed, air, holes, SharpEdgedLaw.Perry), hot = Orifice.Flow(products, air, holes, SharpEdgedLaw.Perry);
 double mass = hot.MassFlow / cold.MassFlow;
-Console.WriteLine($"Of the hot products the same sharp hole passes {mass:F2} times the mass and {mass * (pressed.Density / products.Density):F2} times the volume.");
+Console.WriteLine($"Of the hot products the same sharp hole passes {mass:F2} times the mass and "
+    + $"{mass * (pressed.Density / products.Density):F2} times the volume.");

@@ -1,4 +1,5 @@
-// How likely is the upper stage of the demo to light, how high does it go, and what matters most? Motors and rocket are invented.
+// How likely is the upper stage of the demo to light, how high does it go, and what matters most? Motors and rocket are
+// invented.
 //   dotnet run --project samples/ReliabilityStudy [-- DIR [CASES]]     (default: figures, 400 cases)
 using System.Collections.Immutable;
 using System.Globalization;
@@ -26,7 +27,8 @@ var study = new ReliabilityStudy<StagingPlan, StagedFlight>
     Inputs = InputSet.Of(plan, [.. GapInputs.Judged.Select(i => i.Below("sustainer")), structure]),
     Model = (p, stop) =>
     {
-        FlightRun flight = p.Flight.Fly(new FlightOptions { Scope = FlightScope.UppermostStage, KeepTracks = false }, cancellationToken: stop);
+        FlightRun flight = p.Flight.Fly(new FlightOptions { Scope = FlightScope.UppermostStage, KeepTracks = false },
+            cancellationToken: stop);
         return new StagedFlight(flight, flight.GapBelow("sustainer").Solve(cancellationToken: stop));
     },
     Outcome = s => s.Flight.Stagings[0].Lit ? "lit" : "unlit",
@@ -35,7 +37,8 @@ var study = new ReliabilityStudy<StagingPlan, StagedFlight>
         Measure.Of<StagedFlight>("lit after", "ms", s => (s.Flight.Stagings[0].Ignition - s.Flight.Stagings[0].State.Time)?.Milliseconds),
         Measure.Of<StagedFlight>("margin", "K", s => s.Margin_K),
         Measure.Of<StagedFlight>("apogee", "m", s => s.Flight.Apogee?.Meters),
-        Measure.Of<StagedFlight>("landing energy", "J", s => s.Flight.Main.Outcome is FlightOutcome.Landed landed ? landed.KineticEnergy.Joules : null),
+        Measure.Of<StagedFlight>("landing energy", "J",
+            s => s.Flight.Main.Outcome is FlightOutcome.Landed landed ? landed.KineticEnergy.Joules : null),
     ],
     Cases = cases,
     KeepCases = true,
@@ -50,7 +53,9 @@ foreach (MeasureSummary measure in run.Measures)
     Console.WriteLine(measure);
 MeasureSummary margins = run.Measure("margin");
 foreach (double percent in new double[] { 5, 25, 50, 75, 95 })
-    Console.WriteLine($"margin, {percent} % of the cases below: {margins.Percentile(percent).Value:F0} K ({margins.Percentile(percent).Interval.Low:F0} to {margins.Percentile(percent).Interval.High:F0} K at 95 %)");
+    Console.WriteLine(
+        $"margin, {percent} % of the cases below: "
+            + $"{margins.Percentile(percent).Value:F0} K ({margins.Percentile(percent).Interval.Low:F0} to {margins.Percentile(percent).Interval.High:F0} K at 95 %)");
 foreach ((long number, string reason) in run.Refusals)
     Console.WriteLine($"case {number} was refused: {reason}");
 using (StreamWriter csv = File.CreateText(Path.Combine(folder, "reliability-cases.csv")))
@@ -66,7 +71,8 @@ ImmutableArray<MorrisEffect> effects = [.. sensitivity.Screen(paths: Math.Max(10
 Console.WriteLine();
 Console.WriteLine("what moves the margin of the grain surface over ignition:");
 foreach (MorrisEffect effect in effects)
-    Console.WriteLine($"  {effect.Input,-36} {effect.MeanAbsolute,5:F0} K over its range, acting with others or bending {effect.StandardDeviation,5:F0} K");
+    Console.WriteLine($"  {effect.Input,-36} {effect.MeanAbsolute,5:F0} K over its range, acting with others or bending "
+        + $"{effect.StandardDeviation,5:F0} K");
 
 StudyFigures.Write(run, effects, folder);
 Console.WriteLine($"written to {folder}: reliability-cases.csv, reliability-apogee.svg, reliability-matters.svg");

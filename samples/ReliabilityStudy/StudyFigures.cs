@@ -27,13 +27,16 @@ internal static class StudyFigures
         int column = columns.Measures.Select((m, i) => (m, i)).First(p => p.m.Name.Name == "apogee").i;
         foreach ((string outcome, Color colour) in new[] { ("lit", Blue), ("unlit", Red) })
         {
-            double[] heights = [.. Enumerable.Range(0, columns.Outcome.Length).Where(i => columns.Outcome[i] == outcome).Select(i => columns.Measures[column].At(i)).OfType<double>().Order()];
+            double[] heights = [.. Enumerable.Range(0, columns.Outcome.Length).Where(i => columns.Outcome[i] == outcome)
+                .Select(i => columns.Measures[column].At(i)).OfType<double>().Order()];
             if (heights.Length == 0)
                 continue;
             double[] shares = [.. heights.Select((_, i) => (i + 1.0) / run.Cases)];
             Scatter line = plot.Add.ScatterLine(heights, shares, colour);
             (line.LineWidth, line.ConnectStyle) = (3, ConnectStyle.StepHorizontal);
-            line.LegendText = $"upper stage {outcome}: {run.Probability(outcome).Estimate:P0} ({100 * run.Probability(outcome).ClopperPearson().Low:F0} to {100 * run.Probability(outcome).ClopperPearson().High:F0} % at 95 %)";
+            line.LegendText =
+                $"upper stage "
+                    + $"{outcome}: {run.Probability(outcome).Estimate:P0} ({100 * run.Probability(outcome).ClopperPearson().Low:F0} to {100 * run.Probability(outcome).ClopperPearson().High:F0} % at 95 %)";
         }
 
         Name(plot.Axes.Left, "share of all flights below [-]");
@@ -43,7 +46,8 @@ internal static class StudyFigures
 
     private static Plot Matters(ImmutableArray<MorrisEffect> effects)
     {
-        Plot plot = NewPlot("What moves the margin of the grain surface over ignition", "mean absolute effect over the range of the input [K], 95 % interval");
+        Plot plot = NewPlot("What moves the margin of the grain surface over ignition",
+            "mean absolute effect over the range of the input [K], 95 % interval");
         for (int i = 0; i < effects.Length; i++)
         {
             MorrisEffect effect = effects[^(i + 1)];
@@ -53,7 +57,8 @@ internal static class StudyFigures
             plot.Add.ScatterLine(ends, at, Colors.Black).LineWidth = 2;
         }
 
-        plot.Axes.Left.SetTicks([.. Enumerable.Range(0, effects.Length).Select(i => (double)i)], [.. effects.Reverse().Select(e => e.Input.Name)]);
+        plot.Axes.Left.SetTicks([.. Enumerable.Range(0, effects.Length).Select(i => (double)i)],
+            [.. effects.Reverse().Select(e => e.Input.Name)]);
         plot.Axes.Left.TickLabelStyle.FontSize = 16;
         plot.Axes.SetLimits(0, 1.1 * effects.Max(e => e.MeanAbsoluteInterval.High), -0.6, effects.Length - 0.4);
         return plot;

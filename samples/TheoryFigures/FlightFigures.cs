@@ -22,13 +22,15 @@ internal static class FlightFigures
 
     public static IEnumerable<(string Name, Plot Plot)> All()
     {
-        yield return ("flight-speed", Course("Two stages, straight up: speed on the way up", "speed, m/s", s => s.Velocity.MetersPerSecond, 0, 8.6, -6, 175));
+        yield return ("flight-speed",
+            Course("Two stages, straight up: speed on the way up", "speed, m/s", s => s.Velocity.MetersPerSecond, 0, 8.6, -6, 175));
         yield return ("failure-cases", FailureCases());
         yield return ("drag-build-up", DragParts());
         yield return ("stability-margin", Margins());
     }
 
-    private static Plot Course(string title, string left, Func<FlightState, double> value, double from, double to, double bottom, double top)
+    private static Plot Course(string title, string left, Func<FlightState, double> value, double from, double to, double bottom,
+        double top)
     {
         double lit = Run.Stagings[0].Ignition!.Value.Seconds, eject = Run.Main.Find(FlightEventKind.Ejection)!.Value.Time.Seconds;
         Plot plot = Sheet.New(title, "time from ignition, s", left)
@@ -44,7 +46,8 @@ internal static class FlightFigures
         Plot plot = Sheet.New("Height of what flies on when a staging fails", "time from ignition, s", "height, m")
             .Curve(Height(Run.Main), 0, 35, "", 0)
             .Note("as planned", 22, 478, 0);
-        foreach ((FailureKind kind, string label, int colour, double x, double y) in (ReadOnlySpan<(FailureKind, string, int, double, double)>)
+        foreach ((FailureKind kind, string label, int colour, double x,
+            double y) in (ReadOnlySpan<(FailureKind, string, int, double, double)>)
             [
                 (FailureKind.UnlitAndJoined, "sustainer cold, joined", 1, 11.6, 105),
                 (FailureKind.LitLate, "lit one second late", 2, 22, 570),
@@ -62,7 +65,8 @@ internal static class FlightFigures
     private static Plot DragParts()
     {
         DragConditions air = Conditions(0), burning = Conditions(18);
-        return Sheet.New("Drag of the sustainer, part by part (good to perhaps 20 % below Mach 0.8)", "Mach number", "drag coefficient on the cross-section")
+        return Sheet.New("Drag of the sustainer, part by part (good to perhaps 20 % below Mach 0.8)", "Mach number",
+            "drag coefficient on the cross-section")
             .Curve(M => Sustainer.DragAt(air, M).Total, 0.1, 1.6, "", 0)
             .Curve(M => Sustainer.DragAt(burning, M).Total, 0.1, 1.6, "", 0, dashed: true)
             .Curve(M => Sustainer.DragAt(air, M).BodyFriction + Sustainer.DragAt(air, M).FinFriction, 0.1, 1.6, "", 2)
@@ -132,7 +136,8 @@ internal static class FlightFigures
                     MotorCount = 1,
                     Drag = Stack.DragTable(Conditions(0)),
                     DragWhileBurning = Stack.DragTable(Conditions(18)),
-                    Recovery = new Recovery.Tumbling { DragArea = Area.FromSquareMeters(0.003), Deployment = new DeploymentTrigger.AtSeparation { Lag = Duration.FromSeconds(0.1) } },
+                    Recovery = new Recovery.Tumbling { DragArea = Area.FromSquareMeters(0.003),
+                        Deployment = new DeploymentTrigger.AtSeparation { Lag = Duration.FromSeconds(0.1) } },
                     Ignition = new StageIgnition.AtLaunch(),
                 },
                 new Stage
@@ -143,12 +148,18 @@ internal static class FlightFigures
                     MotorCount = 1,
                     Drag = Sustainer.DragTable(Conditions(0)),
                     DragWhileBurning = Sustainer.DragTable(Conditions(18)),
-                    Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06), Deployment = new DeploymentTrigger.ByMotorDelay() },
+                    Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06),
+                        Deployment = new DeploymentTrigger.ByMotorDelay() },
                     Ignition = new StageIgnition.ByContact { Lag = Duration.FromSeconds(0.02) },
                 },
             ],
             Guide = LaunchGuide.Vertical(Length.FromMeters(1)),
-            Site = new LaunchSite { Atmosphere = StandardAtmosphere.Us1976, Elevation = Length.FromMeters(200), Wind = Speed.FromMetersPerSecond(3) },
+            Site = new LaunchSite
+            {
+                Atmosphere = StandardAtmosphere.Us1976,
+                Elevation = Length.FromMeters(200),
+                Wind = Speed.FromMetersPerSecond(3)
+            },
         };
     }
 

@@ -33,7 +33,8 @@ internal static class FrontFigures
             .Note("its shock", 0.95, 395, 3)
             .Limits(0, 12, 0, 420));
 
-        yield return ("front-cooling", Sheet.New("Temperature of the first products on arrival, 4 g/s in 18 mm", "station [mm]", "temperature [K]")
+        yield return ("front-cooling",
+            Sheet.New("Temperature of the first products on arrival, 4 g/s in 18 mm", "station [mm]", "temperature [K]")
             .Curve(x => real.ArrivalTemperatureAt(Mm(x)).Kelvins, 0, 500, "200 W/(m2 K)", 0, 0.55)
             .Curve(x => Steady(100).ArrivalTemperatureAt(Mm(x)).Kelvins, 0, 500, "100", 2, 0.7)
             .Curve(x => Steady(500).ArrivalTemperatureAt(Mm(x)).Kelvins, 0, 500, "500", 1, 0.3)

@@ -6,21 +6,31 @@ using UnitsNet;
 
 namespace TheoryFigures;
 
-/// <summary>The two lumped models beside each other, and what an open side costs: the invented starting gap, its joint held.</summary>
+/// <summary>
+/// The two lumped models beside each other, and what an open side costs: the invented starting gap, its joint held.
+/// </summary>
 internal static class GapFigures
 {
     private static readonly GapModel[] Models = [new GapModel.TwoZone(), new GapModel.WellStirred()];
     private static readonly double[] Lengths = [25, 40, 60, 90, 120, 160, 200, 250, 320, 400, 500, 600, 750, 900];
-    private static readonly VentLayout Layout = new() { HoleCount = 4, WallThickness = Length.FromMillimeters(0.5), Land = Length.FromMillimeters(1), Drills = DrillSeries.MetricTenths };
+    private static readonly VentLayout Layout = new()
+    {
+        HoleCount = 4,
+        WallThickness = Length.FromMillimeters(0.5),
+        Land = Length.FromMillimeters(1),
+        Drills = DrillSeries.MetricTenths
+    };
 
     public static IEnumerable<(string Name, Plot Plot)> All()
     {
-        yield return ("gap-models-pressure", Agreement("Peak pressure of the two lumped models", "peak gauge pressure [kPa]", run => run.PeakGaugePressure.Kilopascals)
+        yield return ("gap-models-pressure",
+            Agreement("Peak pressure of the two lumped models", "peak gauge pressure [kPa]", run => run.PeakGaugePressure.Kilopascals)
             .Note("one 6 mm hole", 20, 205, 1)
             .Note("four times that", 430, 10, 0)
             .Note("solid: displacement, dashed: stirred", 430, 225, 3)
             .Limits(0, 950, 0, 250));
-        yield return ("gap-models-arrival", Agreement("Half of what leaves at the last vent is products", "time since burn-through [ms]", run => run.TimeOf(GapEventKind.FrontAtLastVent)?.Milliseconds ?? double.NaN)
+        yield return ("gap-models-arrival", Agreement("Half of what leaves at the last vent is products", "time since burn-through [ms]",
+            run => run.TimeOf(GapEventKind.FrontAtLastVent)?.Milliseconds ?? double.NaN)
             .Note("one 6 mm hole", 370, 20.5, 1)
             .Note("four times that", 740, 12, 0)
             .Note("solid: displacement, dashed: stirred", 430, 2, 3)
@@ -35,8 +45,10 @@ internal static class GapFigures
         {
             foreach (GapModel model in Models)
             {
-                (double X, double Y)[] points = [.. Lengths.Select(l => (X: l, Y: what(Held(l, area).Solve(model)))).Where(p => double.IsFinite(p.Y))];
-                ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(points.Select(p => p.X).ToArray(), points.Select(p => p.Y).ToArray(), Sheet.Colours[colour]);
+                (double X, double Y)[] points = [.. Lengths.Select(l => (X: l, Y: what(Held(l, area).Solve(model))))
+                    .Where(p => double.IsFinite(p.Y))];
+                ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(points.Select(p => p.X).ToArray(),
+                    points.Select(p => p.Y).ToArray(), Sheet.Colours[colour]);
                 line.LineWidth = 3;
                 line.LinePattern = model is GapModel.WellStirred ? LinePattern.Dashed : LinePattern.Solid;
             }
@@ -48,8 +60,10 @@ internal static class GapFigures
     private static Plot OpenSide()
     {
         double[] areas = [.. Enumerable.Range(0, 60).Select(i => 10 * Math.Pow(10, i * 2.85 / 59))];
-        Plot plot = Sheet.New("A side cut open, gap 200 mm, bore 18 mm", "total vent area [mm2], logarithm to ten", "peak grain surface [K]");
-        foreach ((double core, string label, int colour, bool dashed) in (ReadOnlySpan<(double, string, int, bool)>)[(5.5, "with the loss of a free jet", 1, false), (100, "without", 3, true)])
+        Plot plot = Sheet.New("A side cut open, gap 200 mm, bore 18 mm", "total vent area [mm2], logarithm to ten",
+            "peak grain surface [K]");
+        foreach ((double core, string label, int colour, bool dashed) in (ReadOnlySpan<(double, string, int, bool)>)[(5.5,
+            "with the loss of a free jet", 1, false), (100, "without", 3, true)])
         {
             double[] peak = [.. areas.Select(a => Held(200, a, core).Solve().PeakGrainSurface.Kelvins)];
             ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(areas.Select(Math.Log10).ToArray(), peak, Sheet.Colours[colour]);
@@ -75,7 +89,11 @@ internal static class GapFigures
             {
                 Tube = tube,
                 Vents = [Layout.VentOf(tube, Area.FromSquareMillimeters(area_mm2))],
-                Joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(2000), SlidingForce = Force.FromNewtons(2000) },
+                Joint = start.Design.Joint.Coupler with
+                {
+                    BreakawayForce = Force.FromNewtons(2000),
+                    SlidingForce = Force.FromNewtons(2000)
+                },
                 MixingAndHeat = start.Design.MixingAndHeat with { FreeJetCoreInBores = core },
             },
         };

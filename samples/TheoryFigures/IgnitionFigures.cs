@@ -11,8 +11,10 @@ internal static class IgnitionFigures
     public static IEnumerable<(string Name, Plot Plot)> All()
     {
         GapRun run = Gap().Solve();
-        double end = run.End.Milliseconds, lit = run.TimeOf(GapEventKind.Lit)!.Value.Milliseconds, ignition = run.Problem.Design.Grain.IgnitionTemperature.Kelvins;
-        yield return ("ignition-surface", Sheet.New("Grain surface in a gap of 100 mm with four holes of 4 mm", "time since burn-through [ms]", "temperature [K]")
+        double end = run.End.Milliseconds, lit = run.TimeOf(GapEventKind.Lit)!.Value.Milliseconds,
+            ignition = run.Problem.Design.Grain.IgnitionTemperature.Kelvins;
+        yield return ("ignition-surface",
+            Sheet.New("Grain surface in a gap of 100 mm with four holes of 4 mm", "time since burn-through [ms]", "temperature [K]")
             .Curve(t => run.At(Ms(t)).GrainSurface.Kelvins, 0, end, "", 1)
             .Note("grain surface", 12.3, 650, 1)
             .Curve(t => run.At(Ms(t)).NozzleTemperature.Kelvins, 0, end, "", 0)
@@ -29,8 +31,10 @@ internal static class IgnitionFigures
             .Note("radiation", 13.5, 0.25, 2)
             .Limits(0, end, 0, 3.5));
         yield return ("tape-softening", Sheet.New("How long a tape holds: until its far face is soft", "gas temperature [K]", "time [ms]")
-            .Curve(T => JointTape.ThinPlasticFilm.TimeToSoften(Kelvins(T), Kelvins(288))!.Value.Milliseconds, 700, 2100, "thin plastic film, 50 micrometres", 0, 0.35)
-            .Curve(T => JointTape.PaperTape.TimeToSoften(Kelvins(T), Kelvins(288))!.Value.Milliseconds, 900, 2100, "paper tape, 140 micrometres", 1, 0.45)
+            .Curve(T => JointTape.ThinPlasticFilm.TimeToSoften(Kelvins(T), Kelvins(288))!.Value.Milliseconds, 700, 2100,
+                "thin plastic film, 50 micrometres", 0, 0.35)
+            .Curve(T => JointTape.PaperTape.TimeToSoften(Kelvins(T), Kelvins(288))!.Value.Milliseconds, 900, 2100,
+                "paper tape, 140 micrometres", 1, 0.45)
             .Limits(700, 2100, 0, 300));
     }
 
@@ -39,8 +43,20 @@ internal static class IgnitionFigures
         GapProblem start = StartingGaps.Bore18mm;
         GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(100) };
         var holes = new VentHoles { Diameter = Length.FromMillimeters(4), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
-        FrictionJoint joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(60), SlidingForce = Force.FromNewtons(48) };
-        return start with { Design = start.Design with { Tube = tube, Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))], Joint = joint } };
+        FrictionJoint joint = start.Design.Joint.Coupler with
+        {
+            BreakawayForce = Force.FromNewtons(60),
+            SlidingForce = Force.FromNewtons(48)
+        };
+        return start with
+        {
+            Design = start.Design with
+            {
+                Tube = tube,
+                Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))],
+                Joint = joint
+            }
+        };
     }
 
     private static Duration Ms(double t) => Duration.FromMilliseconds(t);

@@ -24,7 +24,9 @@ internal static class ModelFigures
             Rectangle box = plot.Add.Rectangle(x - 0.47, x + 0.47, y - 0.45, y + 0.45);
             box.FillColor = apart ? Sheet.Colours[1].WithAlpha(0.25) : Sheet.Colours[0].WithAlpha(0.10);
             box.LineWidth = 0;
-            string text = d is { } part ? Math.Round(100 * part, 1).ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture) + " %" : "no arrival";
+            string text = d is { } part
+                ? Math.Round(100 * part, 1).ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture) + " %"
+                : "no arrival";
             plot.Note(text, x, y, apart ? 1 : 3, Alignment.MiddleCenter);
         }
 

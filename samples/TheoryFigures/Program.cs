@@ -1,8 +1,8 @@
 // Draws the figures of the theory pages from the library itself.
 //   dotnet run --project samples/TheoryFigures [-- DIR]             (default: figures)
-//   dotnet run --project samples/TheoryFigures -- --tables          prints the tables of the page that compares the models
-//   dotnet run --project samples/TheoryFigures -- --check FILE      tells whether that page still holds them; 0 yes, 1 no
-//   dotnet run --project samples/TheoryFigures -- --write FILE      brings it up to date
+//   dotnet run --project samples/TheoryFigures -- --tables prints the tables of the page that compares the models
+//   dotnet run --project samples/TheoryFigures -- --check FILE tells whether that page still holds them; 0 yes, 1 no
+//   dotnet run --project samples/TheoryFigures -- --write FILE brings it up to date
 using GapRows;
 using TheoryFigures;
 

@@ -10,7 +10,8 @@ internal static class Refinement
 {
     public static IEnumerable<string> Table()
     {
-        yield return "| | steps | peak [kPa gauge] | front at 3 ms [mm] | front at last vent [ms] | products at nozzle [ms] | lit [ms] | grain at most [K] |";
+        yield return "| | steps | peak [kPa gauge] | front at 3 ms [mm] | front at last vent [ms] | products at nozzle [ms] | lit [ms] | "
+            + "grain at most [K] |";
         yield return "|---|---|---|---|---|---|---|---|";
         foreach (double tolerance in (double[])[1e-3, 1e-4, 1e-6, 1e-8, 1e-10])
             yield return Row($"displacement, tolerance {Power(tolerance)}", new GapModel.TwoZone(), tolerance);
@@ -43,7 +44,11 @@ internal static class Refinement
             {
                 Tube = tube,
                 Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))],
-                Joint = StartingGaps.Bore18mm.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) },
+                Joint = StartingGaps.Bore18mm.Design.Joint.Coupler with
+                {
+                    BreakawayForce = Force.FromNewtons(40),
+                    SlidingForce = Force.FromNewtons(32)
+                },
             },
         };
     }

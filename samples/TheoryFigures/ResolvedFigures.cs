@@ -14,12 +14,15 @@ internal static class ResolvedFigures
     {
         yield return ("resolved-sod", Sod());
         GapRun run = Run();
-        Plot products = Sheet.New("Products along a gap of 250 mm", "distance from the booster motor [mm]", "mass fraction of products [%]");
+        Plot products = Sheet.New("Products along a gap of 250 mm", "distance from the booster motor [mm]",
+            "mass fraction of products [%]");
         foreach ((int k, double x) in (ReadOnlySpan<(int, double)>)[(0, 25), (2, 82), (3, 107), (4, 164), (5, 205)])
-            products.Profile(run.Profiles[k], p => p.Products, 100).Note($"{run.Profiles[k].Time.Milliseconds:F1} ms", x, k == 5 ? 101 : 50, Colour(k));
+            products.Profile(run.Profiles[k], p => p.Products, 100).Note($"{run.Profiles[k].Time.Milliseconds:F1} ms", x, k == 5 ? 101 : 50,
+                Colour(k));
         yield return ("resolved-products", products.Limits(0, 255, 0, 110));
         Plot pressure = Sheet.New("Pressure along the same gap", "distance from the booster motor [mm]", "absolute pressure [kPa]");
-        foreach ((int k, double x, double y) in (ReadOnlySpan<(int, double, double)>)[(0, 62, 120), (1, 2, 129), (2, 2, 106), (5, 215, 141)])
+        foreach ((int k, double x,
+            double y) in (ReadOnlySpan<(int, double, double)>)[(0, 62, 120), (1, 2, 129), (2, 2, 106), (5, 215, 141)])
             pressure.Profile(run.Profiles[k], p => p.Pressure_Pa, 1e-3).Note($"{run.Profiles[k].Time.Milliseconds:F1} ms", x, y, Colour(k));
         yield return ("resolved-pressure", pressure.Limits(0, 255, 90, 190));
     }
@@ -83,7 +86,8 @@ internal static class ResolvedFigures
     private static Plot Profile(this Plot plot, GapProfile profile, Func<GapProfile, ReadOnlyMemory<double>> column, double scale)
     {
         double[] x = [.. profile.Station_m.ToArray().Select(v => 1e3 * v)], y = [.. column(profile).ToArray().Select(v => scale * v)];
-        Scatter line = plot.Add.ScatterLine(x, y, Sheet.Colours[profile.Time.Milliseconds switch { < 0.8 => 0, < 1.2 => 1, < 2 => 2, _ => 3 }]);
+        Scatter line = plot.Add.ScatterLine(x, y,
+            Sheet.Colours[profile.Time.Milliseconds switch { < 0.8 => 0, < 1.2 => 1, < 2 => 2, _ => 3 }]);
         line.LineWidth = 3;
         return plot;
     }

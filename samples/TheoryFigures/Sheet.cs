@@ -3,14 +3,18 @@ using ScottPlot.Plottables;
 
 namespace TheoryFigures;
 
-/// <summary>One look for all figures: colours that colour-blind readers can tell apart (palette of M. Okabe and K. Ito, 2008), labels on the curves.</summary>
+/// <summary>
+/// One look for all figures: colours that colour-blind readers can tell apart (palette of M. Okabe and K. Ito, 2008),
+/// labels on the curves.
+/// </summary>
 internal static class Sheet
 {
     public const int Width = 900;
     public const int Height = 540;
     private const float Text = 19;
 
-    public static readonly Color[] Colours = [Color.FromHex("#0072B2"), Color.FromHex("#D55E00"), Color.FromHex("#009E73"), Color.FromHex("#6b6b6b")];
+    public static readonly Color[] Colours = [Color.FromHex("#0072B2"), Color.FromHex("#D55E00"), Color.FromHex("#009E73"),
+        Color.FromHex("#6b6b6b")];
 
     public static Plot New(string title, string bottom, string left)
     {
@@ -26,7 +30,8 @@ internal static class Sheet
     }
 
     /// <summary>A curve of a function over an interval, labelled at a share of it.</summary>
-    public static Plot Curve(this Plot plot, Func<double, double> f, double from, double to, string label, int colour, double labelAt = 0.5, bool dashed = false)
+    public static Plot Curve(this Plot plot, Func<double, double> f, double from, double to, string label, int colour, double labelAt = 0.5,
+        bool dashed = false)
     {
         const int n = 400;
         double[] x = new double[n + 1], y = new double[n + 1];

@@ -11,7 +11,8 @@ internal static class VesselFigures
         foreach ((double start, int colour) in (ReadOnlySpan<(double, int)>)[(5, 0), (2, 1), (1.2, 2)])
         {
             double end = VesselBlowdown.VentTime(start, 1, 1.25, VesselHeat.Adiabatic);
-            plot.Curve(t => VesselBlowdown.PressureAfter(t, start, 1.25, VesselHeat.Adiabatic), 0, end, $"from {start} times ambient", colour, 0.25);
+            plot.Curve(t => VesselBlowdown.PressureAfter(t, start, 1.25, VesselHeat.Adiabatic), 0, end, $"from {start} times ambient",
+                colour, 0.25);
             double slow = VesselBlowdown.VentTime(start, 1, 1.25, VesselHeat.Isothermal);
             plot.Curve(t => VesselBlowdown.PressureAfter(t, start, 1.25, VesselHeat.Isothermal), 0, slow, "", colour, dashed: true);
         }
@@ -20,7 +21,8 @@ internal static class VesselFigures
             .Curve(_ => 1 / ChokedFlow.CriticalPressureRatio(1.25), 0, 3, "choked above", 3, 0.75, dashed: true)
             .Note("solid: adiabatic, dashed: isothermal", 1.6, 4.2, 3)
             .Limits(0, 3, 0.8, 5.2));
-        yield return ("steady-vent", Sheet.New("Steady pressure of a vented volume", "q = flow times sqrt(R T0) / (Cd A ambient pressure)", "pressure over ambient")
+        yield return ("steady-vent",
+            Sheet.New("Steady pressure of a vented volume", "q = flow times sqrt(R T0) / (Cd A ambient pressure)", "pressure over ambient")
             .Curve(q => SteadyVent.PressureRatio(q, 1.14), 0, 2, "", 1)
             .Note("gamma 1.14", 1.45, 2.7, 1)
             .Curve(q => SteadyVent.PressureRatio(q, 1.4), 0, 2, "", 0)

@@ -4,7 +4,10 @@ using Staging.Core.Studies;
 
 namespace VentWindowMap;
 
-/// <summary>Windows of vent area against gap length, with what common practice says beside them. Colours of M. Okabe and K. Ito (2008).</summary>
+/// <summary>
+/// Windows of vent area against gap length, with what common practice says beside them. Colours of M. Okabe and K. Ito
+/// (2008).
+/// </summary>
 internal static class MapFigure
 {
     public const int Width = 900;
@@ -13,7 +16,8 @@ internal static class MapFigure
     /// <summary>Common practice, no source: a vent area like one 6 mm hole, gaps to about 250 mm.</summary>
     private const double PracticeArea = 28.3, PracticeGap = 250;
 
-    private static readonly Color Nominal = Color.FromHex("#0072B2"), Assured = Color.FromHex("#E69F00"), Practice = Color.FromHex("#D55E00");
+    private static readonly Color Nominal = Color.FromHex("#0072B2"), Assured = Color.FromHex("#E69F00"),
+        Practice = Color.FromHex("#D55E00");
 
     public static Plot Draw(SweepLine<WindowResult> nominal, SweepLine<WindowResult> assured)
     {

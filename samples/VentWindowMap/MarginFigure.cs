@@ -5,7 +5,10 @@ using Staging.Core.Studies;
 
 namespace VentWindowMap;
 
-/// <summary>Outcome and margin over gap length and vent area: a colour for what comes of it, a number for how far. Colours of M. Okabe and K. Ito (2008).</summary>
+/// <summary>
+/// Outcome and margin over gap length and vent area: a colour for what comes of it, a number for how far. Colours of M.
+/// Okabe and K. Ito (2008).
+/// </summary>
 internal static class MarginFigure
 {
     private static readonly (string Label, Color Colour)[] Kinds =
@@ -34,7 +37,8 @@ internal static class MarginFigure
         foreach ((string label, Color colour) in Kinds.Where(kind => map.Results.Any(r => KindOf(r.Outcome) == kind)))
             plot.Legend.ManualItems.Add(new LegendItem { LabelText = label, FillColor = colour, LabelFontSize = 15 });
         plot.Axes.Bottom.SetTicks([.. map.Across.Values.Select((_, i) => (double)i)], [.. map.Across.Values.Select(v => $"{v:F0}")]);
-        plot.Axes.Left.SetTicks([.. map.Up.Values.Select((_, i) => (double)i)], [.. map.Up.Values.Select(v => v < 10 ? $"{v:F1}" : $"{v:F0}")]);
+        plot.Axes.Left.SetTicks([.. map.Up.Values.Select((_, i) => (double)i)],
+            [.. map.Up.Values.Select(v => v < 10 ? $"{v:F1}" : $"{v:F0}")]);
         plot.Axes.SetLimits(-0.5, map.Across.Values.Length - 0.5, -0.5, map.Up.Values.Length - 0.5);
         plot.ShowLegend(Edge.Bottom);
         return plot;

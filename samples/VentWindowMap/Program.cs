@@ -1,6 +1,8 @@
-// The vent-window map: which total vent areas light the upper motor, for a range of gap lengths, at the nominal numbers and at a probability.
+// The vent-window map: which total vent areas light the upper motor, for a range of gap lengths, at the nominal numbers
+// and at a probability.
 //   dotnet run --project samples/VentWindowMap [-- DIR [full]]     (default: figures, coarse)
-//   dotnet run --project samples/VentWindowMap -- --check FILE     (the table in FILE still holds: all of its nominal column, every fifth row of the other, and what is asked of the demo plan)
+//   dotnet run --project samples/VentWindowMap -- --check FILE (the table in FILE still holds: all of its nominal
+//   column, every fifth row of the other, and what is asked of the demo plan)
 using System.Globalization;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
@@ -21,7 +23,13 @@ CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 var nominal = new GapQuestion
 {
     Problem = StartingGaps.Bore18mm, // invented, with a reason for every number
-    Layout = new VentLayout { HoleCount = 4, WallThickness = Length.FromMillimeters(0.5), Land = Length.FromMillimeters(1), Drills = DrillSeries.MetricHalves },
+    Layout = new VentLayout
+    {
+        HoleCount = 4,
+        WallThickness = Length.FromMillimeters(0.5),
+        Land = Length.FromMillimeters(1),
+        Drills = DrillSeries.MetricHalves
+    },
 };
 GapQuestion assured = nominal with
 {
@@ -44,7 +52,8 @@ WindowResult hold = inFlight.MinRetention(built, Area.FromSquareMillimeters(28),
 #endregion
 (string Question, WindowResult Answer)[] asked =
 [
-    ("vent area, nominal [mm2]", vents), ("vent area, in half of the cases or more [mm2]", sureVents), ("gap length with 113 mm2 [mm]", longest), ("breakaway force with 28 mm2 [N]", hold),
+    ("vent area, nominal [mm2]", vents), ("vent area, in half of the cases or more [mm2]", sureVents),
+    ("gap length with 113 mm2 [mm]", longest), ("breakaway force with 28 mm2 [N]", hold),
 ];
 
 if (check)
@@ -64,16 +73,26 @@ foreach ((string question, WindowResult answer) in asked)
 GapProblem GapOf(double mm, double mm2)
 {
     GuideTube tube = nominal.Problem.Design.Tube with { Length = Length.FromMillimeters(mm) };
-    return nominal.Problem with { Design = nominal.Problem.Design with { Tube = tube, Vents = [nominal.Layout.VentOf(tube, Area.FromSquareMillimeters(mm2))] } };
+    return nominal.Problem with
+    {
+        Design = nominal.Problem.Design with
+        {
+            Tube = tube,
+            Vents = [nominal.Layout.VentOf(tube, Area.FromSquareMillimeters(mm2))]
+        }
+    };
 }
 
 SweepMap<GapRun> runs = Sweep.Over(
-    Axis.Even("gap", "mm", 40, 340, 13), Axis.Factors("vent area", "mm2", 5, 500, 11), (mm, mm2, stop) => GapOf(mm, mm2).Solve(cancellationToken: stop));
+    Axis.Even("gap", "mm", 40, 340, 13), Axis.Factors("vent area", "mm2", 5, 500, 11),
+    (mm, mm2, stop) => GapOf(mm, mm2).Solve(cancellationToken: stop));
 using (StreamWriter csv = File.CreateText(Path.Combine(folder, "gap-map.csv")))
-    runs.WriteCsv(csv, Measure.Of<GapRun>("lit", "-", r => r.Outcome.IsLit ? 1 : 0), Measure.Of<GapRun>("margin", "K", r => MarginFigure.Margin_K(r)));
+    runs.WriteCsv(csv, Measure.Of<GapRun>("lit", "-", r => r.Outcome.IsLit ? 1 : 0),
+        Measure.Of<GapRun>("margin", "K", r => MarginFigure.Margin_K(r)));
 #endregion
 foreach (IGrouping<string, GapRun> kind in runs.Results.GroupBy(r => r.Outcome.GetType().Name))
-    Console.WriteLine($"map of {runs.Results.Length} gaps: {kind.Key} {kind.Count()}, margin {kind.Min(MarginFigure.Margin_K):F0} to {kind.Max(MarginFigure.Margin_K):F0} K");
+    Console.WriteLine($"map of {runs.Results.Length} gaps: {kind.Key} {kind.Count()}, margin "
+        + $"{kind.Min(MarginFigure.Margin_K):F0} to {kind.Max(MarginFigure.Margin_K):F0} K");
 using ScottPlot.Plot margins = MarginFigure.Draw(runs);
 margins.SaveSvg(Path.Combine(folder, "gap-margin.svg"), MapFigure.Width, MapFigure.Height);
 margins.SavePng(Path.Combine(folder, "gap-margin.png"), MapFigure.Width, MapFigure.Height);

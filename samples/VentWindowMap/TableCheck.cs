@@ -10,11 +10,15 @@ internal static class TableCheck
 
     public static string Say(WindowResult.Found found) => string.Join("; ", found.Windows.Select(Edges));
 
-    /// <summary>Compares the rows of a page with two maps, of which the second may have fewer lengths, and with single answers.</summary>
+    /// <summary>
+    /// Compares the rows of a page with two maps, of which the second may have fewer lengths, and with single answers.
+    /// </summary>
     /// <returns>0 where all agree, 1 otherwise.</returns>
-    public static int Of(string file, SweepLine<WindowResult> nominal, SweepLine<WindowResult> assured, (string Question, WindowResult Answer)[] asked)
+    public static int Of(string file, SweepLine<WindowResult> nominal, SweepLine<WindowResult> assured,
+        (string Question, WindowResult Answer)[] asked)
     {
-        ILookup<string, string[]> rows = File.ReadLines(file).Where(l => l.StartsWith("| ", StringComparison.Ordinal)).Select(l => l.Split('|', StringSplitOptions.TrimEntries)).ToLookup(c => c[1]);
+        ILookup<string, string[]> rows = File.ReadLines(file).Where(l => l.StartsWith("| ", StringComparison.Ordinal))
+            .Select(l => l.Split('|', StringSplitOptions.TrimEntries)).ToLookup(c => c[1]);
         int wrong = Compare(rows, nominal, 2) + Compare(rows, assured, 3) + asked.Count(a => Differs(rows, a.Question, 2, Say(a.Answer)));
         Console.WriteLine(wrong == 0 ? $"{file} holds the map" : $"{file}: {wrong} cells differ");
         return wrong == 0 ? 0 : 1;
@@ -41,5 +45,6 @@ internal static class TableCheck
         return true;
     }
 
-    private static string Edges(Window w) => $"{(w.LowIsEndOfSearch ? "below " : "")}{w.Low:F0} to {(w.HighIsEndOfSearch ? "above " : "")}{w.High:F0}";
+    private static string Edges(Window w) =>
+        $"{(w.LowIsEndOfSearch ? "below " : "")}{w.Low:F0} to {(w.HighIsEndOfSearch ? "above " : "")}{w.High:F0}";
 }

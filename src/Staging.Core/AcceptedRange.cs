@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace Staging.Core;
 
-/// <summary>The range that a refusal of <see cref="Guard"/> quotes, as numbers, so that it can be said again in another unit.</summary>
+/// <summary>
+/// The range that a refusal of <see cref="Guard"/> quotes, as numbers, so that it can be said again in another unit.
+/// </summary>
 /// <param name="Low">Lower end in [Unit].</param>
 /// <param name="LowIncluded">Whether the lower end itself is accepted.</param>
 /// <param name="High">Upper end in [Unit]; always accepted.</param>

@@ -48,7 +48,8 @@ internal static partial class Guard
     public static ThermalConductivity In(ThermalConductivity value, double low, double high, [CallerMemberName] string property = "") =>
         Checked(value, value.WattsPerMeterKelvin, low, high, "W/(m K)", property);
 
-    public static HeatTransferCoefficient In(HeatTransferCoefficient value, double low, double high, [CallerMemberName] string property = "") =>
+    public static HeatTransferCoefficient In(HeatTransferCoefficient value, double low, double high,
+        [CallerMemberName] string property = "") =>
         Checked(value, value.WattsPerSquareMeterKelvin, low, high, "W/(m2 K)", property);
 
     private static T Checked<T>(T value, double si, double low, double high, string unit, string property)

@@ -4,7 +4,9 @@ using System.Runtime.CompilerServices;
 
 namespace Staging.Core;
 
-/// <summary>Checks of single values at construction. A refusal names property, value, unit and accepted range.</summary>
+/// <summary>
+/// Checks of single values at construction. A refusal names property, value, unit and accepted range.
+/// </summary>
 internal static partial class Guard
 {
     /// <summary>Refuses a number outside [low, high]; not-a-number is outside every range.</summary>
@@ -36,7 +38,8 @@ internal static partial class Guard
         where T : struct, Enum =>
         Enum.IsDefined(value)
             ? value
-            : throw new ArgumentOutOfRangeException(property, value, $"{property} is {value:D}; it must be one of {string.Join(", ", Enum.GetNames<T>())}.");
+            : throw new ArgumentOutOfRangeException(property, value,
+                $"{property} is {value:D}; it must be one of {string.Join(", ", Enum.GetNames<T>())}.");
 
     /// <summary>Refuses an absent or blank text.</summary>
     public static string NotBlank(string value, [CallerMemberName] string property = "")
@@ -57,7 +60,10 @@ internal static partial class Guard
     public static ImmutableArray<T> Set<T>(ImmutableArray<T> value, [CallerMemberName] string property = "") =>
         value.IsDefault ? throw new ArgumentException($"{property} was not set; an empty list is [].", property) : value;
 
-    /// <summary>Refuses an array that was never set or has too many members; an empty one is the one empty array, so that records compare.</summary>
+    /// <summary>
+    /// Refuses an array that was never set or has too many members; an empty one is the one empty array, so that
+    /// records compare.
+    /// </summary>
     public static ImmutableArray<T> AtMost<T>(ImmutableArray<T> value, int most, [CallerMemberName] string property = "")
     {
         if (Set(value, property).Length > most)

@@ -7,15 +7,16 @@ namespace Staging.Core.Discharge;
 public static class Orifice
 {
     /// <summary>
-    /// Below this pressure fall over upstream pressure [-] the square root of the flow functions is replaced by a smooth odd
-    /// curve with a finite slope; above it nothing is changed. At one atmosphere the width is 101 Pa.
+    /// Below this pressure fall over upstream pressure [-] the square root of the flow functions is replaced by a
+    /// smooth odd curve with a finite slope; above it nothing is changed. At one atmosphere the width is 101 Pa.
     /// </summary>
     /// <remarks>
-    /// A bare root has an infinite slope at equal pressures and stops any integrator there. The price of the blend: pressure differences
-    /// smaller than the width pass too little gas, by 10 % at half the width. Near equal pressures every flow law also rectifies noise: what
-    /// leaves is the gas inside, what returns is the gas outside, so an integrator that chatters about equal pressures draws in outside
-    /// gas that physics does not. Let inflow within a fraction of the width carry the gas that is already inside, or keep the
-    /// pressure tolerance well inside the width.
+    /// A bare root has an infinite slope at equal pressures and stops any integrator there. The price of the blend:
+    /// pressure differences smaller than the width pass too little gas, by 10 % at half the width. Near equal pressures
+    /// every flow law also rectifies noise: what leaves is the gas inside, what returns is the gas outside, so an
+    /// integrator that chatters about equal pressures draws in outside gas that physics does not. Let inflow within a
+    /// fraction of the width carry the gas that is already inside, or keep the pressure tolerance well inside the
+    /// width.
     /// </remarks>
     public const double BlendWidth = 1e-3;
 
@@ -77,7 +78,8 @@ public static class Orifice
     /// <param name="conditions">The case.</param>
     /// <param name="range">The range.</param>
     /// <returns>The notes; none inside the range.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A pressure ratio outside 0 to 1, or a thickness that is negative or no number.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A pressure ratio outside 0 to 1, or a thickness that is negative
+    /// or no number.</exception>
     public static DischargeNotes Notes(in OrificeConditions conditions, ValidityRange range)
     {
         ArgumentNullException.ThrowIfNull(range);

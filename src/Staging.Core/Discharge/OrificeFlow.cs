@@ -22,15 +22,17 @@ public sealed record OrificeFlow
     public required OrificeRegime Regime { get; init; }
 
     /// <summary>
-    /// Whether the flow changes with the lower pressure: always when subsonic; when choked only for a law that does not level off,
-    /// such as the sharp edge.
+    /// Whether the flow changes with the lower pressure: always when subsonic; when choked only for a law that does not
+    /// level off, such as the sharp edge.
     /// </summary>
     public required bool AnswersToDownstream { get; init; }
 
     /// <summary>Flow over the ideal isentropic flow through the whole hole area [-]; zero without flow.</summary>
     public required double DischargeCoefficient { get; init; }
 
-    /// <summary>Speed of the jet where it is narrowest, isentropic from rest; at most the speed of sound there.</summary>
+    /// <summary>
+    /// Speed of the jet where it is narrowest, isentropic from rest; at most the speed of sound there.
+    /// </summary>
     public required Speed JetSpeed { get; init; }
 
     /// <summary>In what way the case lies outside the range of the law.</summary>

@@ -35,7 +35,9 @@ internal readonly struct OrificeSize(double area, double diameter, double thickn
 /// <summary>Signed flow between two sides, for inner loops: no checks, no allocation.</summary>
 internal static class OrificeKernel
 {
-    /// <summary>Mass flow [kg/s] from side one to side two; negative when it runs the other way, with the gas of side two.</summary>
+    /// <summary>
+    /// Mass flow [kg/s] from side one to side two; negative when it runs the other way, with the gas of side two.
+    /// </summary>
     public static double SignedMassFlow(IDischargeLaw law, in OrificeSize size, in OrificeSide one, in OrificeSide two)
     {
         if (one.P == two.P)
@@ -45,14 +47,19 @@ internal static class OrificeKernel
             : -size.Area * law.MassFlux_kg_per_m2s(Conditions(size, two, one.P));
     }
 
-    /// <summary>Signed mass flow with its derivatives by the two pressures [kg/s, kg/(s Pa)], at fixed temperatures.</summary>
-    public static OrificeDerivatives SignedSlopes(IDifferentiableDischargeLaw law, in OrificeSize size, in OrificeSide one, in OrificeSide two)
+    /// <summary>
+    /// Signed mass flow with its derivatives by the two pressures [kg/s, kg/(s Pa)], at fixed temperatures.
+    /// </summary>
+    public static OrificeDerivatives SignedSlopes(IDifferentiableDischargeLaw law, in OrificeSize size, in OrificeSide one,
+        in OrificeSide two)
     {
         bool forward = one.P >= two.P;
         FluxDerivatives s = law.SlopesAt(forward ? Conditions(size, one, two.P) : Conditions(size, two, one.P));
         return forward
-            ? new OrificeDerivatives(size.Area * s.MassFlux_kg_per_m2s, size.Area * s.ByUpstreamPressure_s_per_m, size.Area * s.ByDownstreamPressure_s_per_m)
-            : new OrificeDerivatives(-size.Area * s.MassFlux_kg_per_m2s, -size.Area * s.ByDownstreamPressure_s_per_m, -size.Area * s.ByUpstreamPressure_s_per_m);
+            ? new OrificeDerivatives(size.Area * s.MassFlux_kg_per_m2s, size.Area * s.ByUpstreamPressure_s_per_m,
+                size.Area * s.ByDownstreamPressure_s_per_m)
+            : new OrificeDerivatives(-size.Area * s.MassFlux_kg_per_m2s, -size.Area * s.ByDownstreamPressure_s_per_m,
+                -size.Area * s.ByUpstreamPressure_s_per_m);
     }
 
     /// <summary>What the law sees from the side of the higher pressure.</summary>

@@ -2,7 +2,9 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>Flight and air at the moment a booster burns through: what a gap model needs to know of the flight.</summary>
+/// <summary>
+/// Flight and air at the moment a booster burns through: what a gap model needs to know of the flight.
+/// </summary>
 public sealed record BurnThroughState
 {
     /// <summary>Name of the stage that burns through.</summary>
@@ -39,8 +41,8 @@ public sealed record BurnThroughState
     public required Mass MassBehind { get; init; }
 
     /// <summary>
-    /// Drag on what is ahead of the joint [N]: taken as the drag of the upper stage flying alone, not more than that of the stack. Flying
-    /// alone it has a base of its own, so this is the upper end.
+    /// Drag on what is ahead of the joint [N]: taken as the drag of the upper stage flying alone, not more than that of
+    /// the stack. Flying alone it has a base of its own, so this is the upper end.
     /// </summary>
     public required Force DragAhead { get; init; }
 

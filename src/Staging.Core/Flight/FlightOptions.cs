@@ -9,23 +9,30 @@ public sealed record FlightOptions
     /// <summary>The defaults.</summary>
     public static FlightOptions Default { get; } = new();
 
-    /// <summary>Tolerances and limits of the integration; the number of steps is one allowance for all bodies of a run.</summary>
+    /// <summary>
+    /// Tolerances and limits of the integration; the number of steps is one allowance for all bodies of a run.
+    /// </summary>
     public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.Default;
 
     /// <summary>What is followed. The default is everything.</summary>
     public FlightScope Scope { get; init; } = FlightScope.Everything;
 
-    /// <summary>Whether the course of each body is kept, for columns and plots. The default is yes; a study that asks for single numbers does without.</summary>
+    /// <summary>
+    /// Whether the course of each body is kept, for columns and plots. The default is yes; a study that asks for single
+    /// numbers does without.
+    /// </summary>
     public bool KeepTracks { get; init; } = true;
 
     /// <summary>
-    /// How late a motor lights in the case of late ignition [s], 1 ms to 100 s; null leaves that case out. The default is 1 s: judgement,
-    /// the order of a grain that smoulders before it catches.
+    /// How late a motor lights in the case of late ignition [s], 1 ms to 100 s; null leaves that case out. The default
+    /// is 1 s: judgement, the order of a grain that smoulders before it catches.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration? LateIgnition { get; init => field = value is { } t ? Guard.In(t, 1e-3, 100) : null; } = Duration.FromSeconds(1);
 
-    /// <summary>Time from ignition at which a body still in the air is given up [s], 1 s to 100000 s. The default is one hour.</summary>
+    /// <summary>
+    /// Time from ignition at which a body still in the air is given up [s], 1 s to 100000 s. The default is one hour.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration LatestTime { get; init => field = Guard.In(value, 1, 100_000); } = Duration.FromHours(1);
 }

@@ -9,7 +9,9 @@ public sealed record FlightPlan
     /// <summary>The stages, lowest first; one or more.</summary>
     public required ImmutableArray<Stage> Stages { get; init => field = Guard.Set(value); }
 
-    /// <summary>Mass carried by the uppermost stage and not counted in it [kg], 0 to 100 t. The default is none.</summary>
+    /// <summary>
+    /// Mass carried by the uppermost stage and not counted in it [kg], 0 to 100 t. The default is none.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Mass Payload { get; init => field = Guard.In(value, 0, 100_000); }
 

@@ -16,7 +16,8 @@ internal static class FlightPlanCheck
             CheckIgnition(plan, i, findings);
             CheckRecovery(plan, i, findings);
             if (NameTaken(plan, i))
-                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT002", $"Stages[{i}].Name", $"The name '{plan.Stages[i].Name}' is taken by a lower stage; names must differ."));
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT002", $"Stages[{i}].Name",
+                    $"The name '{plan.Stages[i].Name}' is taken by a lower stage; names must differ."));
         }
 
         double elevation = plan.Site.Elevation.Meters;
@@ -25,7 +26,8 @@ internal static class FlightPlanCheck
         if (elevation < floor || elevation >= ceiling)
         {
             findings.Add(new ModelFinding(FindingSeverity.Error, "FLT003", "Site.Elevation", Invariant.Text(
-                $"The site lies at {elevation:G6} m, the atmosphere runs from {floor:G6} to {ceiling:G6} m; the site must lie within it.")));
+                $"The site lies at {elevation:G6} m, the atmosphere runs from {floor:G6} to {ceiling:G6} m; the site must lie within "
+                    + $"it.")));
         }
 
         return findings.ToImmutable();
@@ -59,7 +61,8 @@ internal static class FlightPlanCheck
         if (stage.Motor.ForwardEnd is MotorForwardEnd.BurnsThrough { After: { } after } && after > stage.Motor.Thrust.BurnTime)
         {
             findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT014", $"Stages[{i}].Motor.ForwardEnd", Invariant.Text(
-                $"Burn-through comes {after.Seconds:G6} s after ignition, the thrust history ends at {stage.Motor.Thrust.BurnTime.Seconds:G6} s; the end of the curve is taken.")));
+                $"Burn-through comes {after.Seconds:G6} s after ignition, the thrust history ends at "
+                    + $"{stage.Motor.Thrust.BurnTime.Seconds:G6} s; the end of the curve is taken.")));
         }
 
         if (!(stage.BurntMass.Kilograms > 0))
@@ -74,7 +77,9 @@ internal static class FlightPlanCheck
         double loaded = motor.LoadedMass.Kilograms, propellant = motor.PropellantMass.Kilograms;
         if (propellant > loaded)
         {
-            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT004", parallel < 0 ? $"Stages[{stage}].Motor.PropellantMass" : $"Stages[{stage}].ParallelMotors[{parallel}].Motor.PropellantMass", Invariant.Text(
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT004", parallel < 0
+                ? $"Stages[{stage}].Motor.PropellantMass"
+                : $"Stages[{stage}].ParallelMotors[{parallel}].Motor.PropellantMass", Invariant.Text(
                 $"The propellant weighs {propellant:G6} kg, the loaded motor {loaded:G6} kg; the propellant must weigh less.")));
         }
     }
@@ -85,7 +90,8 @@ internal static class FlightPlanCheck
         if (i == 0)
         {
             if (ignition is not StageIgnition.AtLaunch)
-                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT006", $"Stages[{i}].Ignition", "The lowest stage must be lit at launch."));
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT006", $"Stages[{i}].Ignition",
+                    "The lowest stage must be lit at launch."));
             return;
         }
 
@@ -93,15 +99,18 @@ internal static class FlightPlanCheck
         switch (ignition)
         {
             case StageIgnition.AtLaunch:
-                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT007", $"Stages[{i}].Ignition", "Only the lowest stage can be lit at launch; choose contact, gap or electronics."));
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT007", $"Stages[{i}].Ignition",
+                    "Only the lowest stage can be lit at launch; choose contact, gap or electronics."));
                 break;
             case StageIgnition.ByContact or StageIgnition.ByGap when below.ForwardEnd is not MotorForwardEnd.BurnsThrough:
                 findings.Add(new ModelFinding(FindingSeverity.Error, "FLT008", $"Stages[{i}].Ignition",
-                    $"The motor below, '{below.Name}', does not burn through, so it lights nothing; take a booster motor (delay code 0) or electronics."));
+                    $"The motor below, '{below.Name}', does not burn through, so it lights nothing; take a booster motor (delay code 0) "
+                        + $"or electronics."));
                 break;
             case StageIgnition.ByElectronics { From: TimerStart.Separation, Separation: SeparationRule.AtIgnition }:
                 findings.Add(new ModelFinding(FindingSeverity.Error, "FLT009", $"Stages[{i}].Ignition",
-                    "The timer waits for separation and separation waits for ignition; start the timer from another event or separate after burnout."));
+                    "The timer waits for separation and separation waits for ignition; start the timer from another event or separate "
+                        + "after burnout."));
                 break;
             default:
                 break;
@@ -111,7 +120,8 @@ internal static class FlightPlanCheck
     private static void CheckRecovery(FlightPlan plan, int i, ImmutableArray<ModelFinding>.Builder findings)
     {
         Stage stage = plan.Stages[i];
-        DeploymentTrigger? deployment = stage.Recovery.Match<DeploymentTrigger?>(x => x.Deployment, x => x.Deployment, x => x.Deployment, _ => null);
+        DeploymentTrigger? deployment = stage.Recovery.Match<DeploymentTrigger?>(x => x.Deployment, x => x.Deployment, x => x.Deployment,
+            _ => null);
         if (deployment is DeploymentTrigger.ByMotorDelay && stage.Motor.ForwardEnd is not MotorForwardEnd.Ejects)
         {
             findings.Add(new ModelFinding(FindingSeverity.Error, "FLT010", $"Stages[{i}].Recovery.Deployment",

@@ -8,18 +8,22 @@ namespace Staging.Core.Flight;
 public static class FlightSolver
 {
     /// <summary>
-    /// Flies a plan from ignition until everything is on the ground, and every case in which a staging fails. A pure function: the same plan
-    /// and options give the same numbers.
+    /// Flies a plan from ignition until everything is on the ground, and every case in which a staging fails. A pure
+    /// function: the same plan and options give the same numbers.
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="options">How to compute; null takes <see cref="FlightOptions.Default"/>.</param>
-    /// <param name="progress">Told after each flight of the run, in order, on the calling thread; null tells nobody.</param>
+    /// <param name="progress">Told after each flight of the run, in order, on the calling thread; null tells
+    /// nobody.</param>
     /// <param name="cancellationToken">Stops the run.</param>
-    /// <returns>The run; physics or numerics that end a body's flight early are outcomes in it, not exceptions.</returns>
+    /// <returns>
+    /// The run; physics or numerics that end a body's flight early are outcomes in it, not exceptions.
+    /// </returns>
     /// <exception cref="InvalidModelException"><see cref="FlightPlan.Check"/> reports an error.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static FlightRun Fly(
-        this FlightPlan plan, FlightOptions? options = null, IProgress<SolveProgress>? progress = null, CancellationToken cancellationToken = default)
+        this FlightPlan plan, FlightOptions? options = null, IProgress<SolveProgress>? progress = null,
+        CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         options ??= FlightOptions.Default;
@@ -28,11 +32,13 @@ public static class FlightSolver
         var flier = new FlightSimulation(lowered, options, cancellationToken);
         ImmutableArray<BodyFlight> bodies = FromSi(plan, lowered, flier.FlyNominal());
         ImmutableArray<FailureCase> failureCases = FlyFailures(plan, lowered, options, flier, bodies, progress);
-        return new FlightRun(plan, options, bodies, [.. flier.Stagings.Select(s => StagingReport.From(plan, s))], failureCases, flier.Statistics);
+        return new FlightRun(plan, options, bodies, [.. flier.Stagings.Select(s => StagingReport.From(plan, s))], failureCases,
+            flier.Statistics);
     }
 
     private static ImmutableArray<FailureCase> FlyFailures(
-        FlightPlan plan, PlanParameters lowered, FlightOptions options, FlightSimulation flier, ImmutableArray<BodyFlight> nominal, IProgress<SolveProgress>? progress)
+        FlightPlan plan, PlanParameters lowered, FlightOptions options, FlightSimulation flier, ImmutableArray<BodyFlight> nominal,
+        IProgress<SolveProgress>? progress)
     {
         var orders = new List<(BodyState Start, FailureScenario Order)>();
         if (options.Scope == FlightScope.Everything)

@@ -34,7 +34,9 @@ public abstract record GapIgnitionResult
     /// <summary>The upper motor stays cold.</summary>
     public sealed record NotLit : GapIgnitionResult
     {
-        /// <summary>Time from burn-through until the stages have parted [s], 0 to 10 s; null where they stay joined.</summary>
+        /// <summary>
+        /// Time from burn-through until the stages have parted [s], 0 to 10 s; null where they stay joined.
+        /// </summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public required Duration? SeparationLag { get; init => field = value is { } t ? Guard.In(t, 0, 10) : null; }
     }

@@ -6,10 +6,14 @@ namespace Staging.Core.Flight;
 public sealed record Gravity
 {
     /// <summary>
-    /// Standard gravity 9.80665 m/s2 at sea level over a radius of 6356.766 km, as in the U.S. Standard Atmosphere, 1976 (NOAA-S/T 76-1562,
-    /// constants of table 2).
+    /// Standard gravity 9.80665 m/s2 at sea level over a radius of 6356.766 km, as in the U.S. Standard Atmosphere,
+    /// 1976 (NOAA-S/T 76-1562, constants of table 2).
     /// </summary>
-    public static Gravity Standard { get; } = new() { AtSeaLevel = Acceleration.FromMetersPerSecondSquared(9.80665), Radius = Length.FromMeters(6_356_766) };
+    public static Gravity Standard { get; } = new()
+    {
+        AtSeaLevel = Acceleration.FromMetersPerSecondSquared(9.80665),
+        Radius = Length.FromMeters(6_356_766)
+    };
 
     /// <summary>Acceleration at sea level [m/s2], 0.1 to 30. It varies with latitude from 9.780 to 9.832.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -1,6 +1,8 @@
 namespace Staging.Core.Flight;
 
-/// <summary>Answers whether burn-through gas lights the next stage, and when. Thread-safe, and a pure function of the state.</summary>
+/// <summary>
+/// Answers whether burn-through gas lights the next stage, and when. Thread-safe, and a pure function of the state.
+/// </summary>
 public interface IGapIgnition
 {
     /// <summary>Asked once, at the burn-through of the motor below.</summary>

@@ -13,7 +13,10 @@ public sealed record LaunchSite
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Elevation { get; init => field = Guard.In(value, -500, 9000); }
 
-    /// <summary>Steady wind [m/s], 0 to 50 m/s. It enters nothing but the estimate of drift: the flight itself is flown in still air.</summary>
+    /// <summary>
+    /// Steady wind [m/s], 0 to 50 m/s. It enters nothing but the estimate of drift: the flight itself is flown in still
+    /// air.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Speed Wind { get; init => field = Guard.In(value, 0, 50); }
 

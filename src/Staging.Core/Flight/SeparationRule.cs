@@ -17,7 +17,9 @@ public abstract record SeparationRule
     public T Match<T>(Func<AfterBurnout, T> afterBurnout, Func<AtIgnition, T> atIgnition) =>
         this is AfterBurnout x ? afterBurnout(x) : atIgnition((AtIgnition)this);
 
-    /// <summary>Drag pulls the pieces apart, or a charge does, a time after the lower stage burnt out, lit or not.</summary>
+    /// <summary>
+    /// Drag pulls the pieces apart, or a charge does, a time after the lower stage burnt out, lit or not.
+    /// </summary>
     public sealed record AfterBurnout : SeparationRule
     {
         /// <summary>Time from burnout of the stage below [s], 0 to 1000 s.</summary>

@@ -9,7 +9,9 @@ public sealed record Stage
     /// <summary>What it is called in the results; unique within a plan.</summary>
     public required string Name { get; init => field = Guard.NotBlank(value); }
 
-    /// <summary>Everything of the stage but the motors: airframe, fins, coupler, recovery device [kg], 0 to 100 t.</summary>
+    /// <summary>
+    /// Everything of the stage but the motors: airframe, fins, coupler, recovery device [kg], 0 to 100 t.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Mass StructureMass { get; init => field = Guard.In(value, 0, 100_000); }
 
@@ -21,8 +23,8 @@ public sealed record Stage
     public required int MotorCount { get; init => field = Guard.In(value, 1, 100); }
 
     /// <summary>
-    /// Motors of other kinds that burn beside it, lit at the same moment: a core with smaller ones around it. Their forward ends are not followed, so they
-    /// should be plugged. The default is none.
+    /// Motors of other kinds that burn beside it, lit at the same moment: a core with smaller ones around it. Their
+    /// forward ends are not followed, so they should be plugged. The default is none.
     /// </summary>
     public ImmutableArray<MotorGroup> ParallelMotors { get; init => field = Guard.Set(value); } = [];
 
@@ -32,7 +34,10 @@ public sealed record Stage
     /// <summary>The same while its motors burn, when the jet fills the base; null takes <see cref="Drag"/>.</summary>
     public DragTable? DragWhileBurning { get; init; }
 
-    /// <summary>Drag of the piece once it has been dropped and before it tumbles or its device acts; null takes <see cref="Drag"/>.</summary>
+    /// <summary>
+    /// Drag of the piece once it has been dropped and before it tumbles or its device acts; null takes
+    /// <see cref="Drag"/>.
+    /// </summary>
     public DragTable? DragWhenDropped { get; init; }
 
     /// <summary>How the piece that this stage becomes comes down.</summary>

@@ -16,18 +16,24 @@ public abstract record StageIgnition
     /// <param name="byGap">The answer for burn-through across a gap.</param>
     /// <param name="byElectronics">The answer for electronics.</param>
     /// <returns>The answer of the case at hand.</returns>
-    public T Match<T>(Func<AtLaunch, T> atLaunch, Func<ByContact, T> byContact, Func<ByGap, T> byGap, Func<ByElectronics, T> byElectronics) => this switch
-    {
-        AtLaunch x => atLaunch(x),
-        ByContact x => byContact(x),
-        ByGap x => byGap(x),
-        _ => byElectronics((ByElectronics)this),
-    };
+    public T Match<T>(Func<AtLaunch, T> atLaunch, Func<ByContact, T> byContact, Func<ByGap, T> byGap,
+        Func<ByElectronics, T> byElectronics) => this switch
+        {
+            AtLaunch x => atLaunch(x),
+            ByContact x => byContact(x),
+            ByGap x => byGap(x),
+            _ => byElectronics((ByElectronics)this),
+        };
 
-    /// <summary>The launch igniter: thrust histories start at time zero. For the lowest stage, and only for it.</summary>
+    /// <summary>
+    /// The launch igniter: thrust histories start at time zero. For the lowest stage, and only for it.
+    /// </summary>
     public sealed record AtLaunch : StageIgnition;
 
-    /// <summary>Motor on motor: the burn-through gas goes straight into the upper nozzle. Success is assumed; the unlit case is computed anyway.</summary>
+    /// <summary>
+    /// Motor on motor: the burn-through gas goes straight into the upper nozzle. Success is assumed; the unlit case is
+    /// computed anyway.
+    /// </summary>
     public sealed record ByContact : StageIgnition
     {
         /// <summary>Time from burn-through to ignition and separation [s], 0 to 10 s.</summary>

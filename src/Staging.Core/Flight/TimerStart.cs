@@ -24,6 +24,9 @@ public enum TimerStart
     /// <summary>Separation from the stage below; asks for <see cref="SeparationRule.AfterBurnout"/>.</summary>
     Separation,
 
-    /// <summary>Apogee of the stack. A motor lit after it pushes towards the ground; a guard on the tilt or the height should refuse.</summary>
+    /// <summary>
+    /// Apogee of the stack. A motor lit after it pushes towards the ground; a guard on the tilt or the height should
+    /// refuse.
+    /// </summary>
     Apogee,
 }

@@ -5,13 +5,14 @@ using UnitsNet;
 namespace Staging.Core.Fronts;
 
 /// <summary>
-/// Front travel in closed form: a steady stream of hot gas pushes the air out of a duct that is open at its far end, without mixing and
-/// at the pressure of the air.
+/// Front travel in closed form: a steady stream of hot gas pushes the air out of a duct that is open at its far end,
+/// without mixing and at the pressure of the air.
 /// </summary>
 /// <remarks>
-/// Each parcel ages and cools as <see cref="ParcelCooling"/> has it; the column is their sum, x = mdot R/(p A) times the integral of T
-/// over the age, so the front runs at mdot R T/(p A) with the temperature T of the first parcel. Without heat loss x = mdot R T0 t/(p A).
-/// The derivation is in the theory page on fronts. It holds while the front is slow against sound: see <see cref="Check"/>.
+/// Each parcel ages and cools as <see cref="ParcelCooling"/> has it; the column is their sum, x = mdot R/(p A) times
+/// the integral of T over the age, so the front runs at mdot R T/(p A) with the temperature T of the first parcel.
+/// Without heat loss x = mdot R T0 t/(p A). The derivation is in the theory page on fronts. It holds while the front is
+/// slow against sound: see <see cref="Check"/>.
 /// </remarks>
 public sealed record DisplacementFront
 {
@@ -48,7 +49,9 @@ public sealed record DisplacementFront
     private double LengthRate => MassFlow.KilogramsPerSecond * Products.Constants.R / (Path.Air.Pressure.Pascals * Path.Area_m2);
 
     /// <summary>Whether the front is slow against sound.</summary>
-    /// <returns>A warning <c>FRO001</c> when its first speed passes 0.3 of the speed of sound in the air ahead.</returns>
+    /// <returns>
+    /// A warning <c>FRO001</c> when its first speed passes 0.3 of the speed of sound in the air ahead.
+    /// </returns>
     public ImmutableArray<ModelFinding> Check() => FrontChecks.Speed(Path.Air, InitialSpeed.MetersPerSecond, nameof(MassFlow));
 
     /// <summary>Station of the front.</summary>
@@ -69,14 +72,19 @@ public sealed record DisplacementFront
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Temperature FrontTemperatureAt(Duration time) => Temperature.FromKelvins(Parcel.TemperatureAt(Checked(time)));
 
-    /// <summary>When the front arrives at a station; the inverse of <see cref="TravelAt"/>. A column that is fed arrives everywhere.</summary>
+    /// <summary>
+    /// When the front arrives at a station; the inverse of <see cref="TravelAt"/>. A column that is fed arrives
+    /// everywhere.
+    /// </summary>
     /// <param name="station">Distance from the start of the duct [m], 0 to 100.</param>
     /// <returns>Time since the stream began.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration ArrivalAt(Length station) =>
         Duration.FromSeconds(Parcel.AgeOfIntegral(Guard.In(station, 0, MaxStation_m, nameof(station)).Meters / LengthRate));
 
-    /// <summary>Temperature at which the first products arrive at a station, Tw + (T0 - Tw) exp(-h pi D x/(mdot cp)).</summary>
+    /// <summary>
+    /// Temperature at which the first products arrive at a station, Tw + (T0 - Tw) exp(-h pi D x/(mdot cp)).
+    /// </summary>
     /// <param name="station">Distance from the start of the duct [m], 0 to 100.</param>
     /// <returns>The temperature.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -88,14 +96,17 @@ public sealed record DisplacementFront
         return Temperature.FromKelvins(Tw + (SourceTemperature.Kelvins - Tw) * Math.Exp(-transferUnits));
     }
 
-    /// <summary>Heat that the whole column has given to the wall, mdot cp times the integral of T0 - T over the age.</summary>
+    /// <summary>
+    /// Heat that the whole column has given to the wall, mdot cp times the integral of T0 - T over the age.
+    /// </summary>
     /// <param name="time">Time since the stream began [s], 0 to 100.</param>
     /// <returns>The heat.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Energy HeatLostBy(Duration time)
     {
         double t = Checked(time);
-        return Energy.FromJoules(MassFlow.KilogramsPerSecond * Products.Constants.Cp * (SourceTemperature.Kelvins * t - Parcel.IntegralTo(t)));
+        return Energy.FromJoules(MassFlow.KilogramsPerSecond * Products.Constants.Cp * (SourceTemperature.Kelvins * t
+            - Parcel.IntegralTo(t)));
     }
 
     private static double Checked(Duration time) => Guard.In(time, 0, LongestTime_s, nameof(time)).Seconds;

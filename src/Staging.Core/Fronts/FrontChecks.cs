@@ -7,8 +7,9 @@ namespace Staging.Core.Fronts;
 internal static class FrontChecks
 {
     /// <summary>
-    /// Front speed over speed of sound above which the pressure ahead is no longer that of the air [-]: the usual bound of incompressible
-    /// flow. At 0.3 a sudden front already raises the pressure ahead of it by half (<see cref="PistonShock.PressureRatio"/>).
+    /// Front speed over speed of sound above which the pressure ahead is no longer that of the air [-]: the usual bound
+    /// of incompressible flow. At 0.3 a sudden front already raises the pressure ahead of it by half
+    /// (<see cref="PistonShock.PressureRatio"/>).
     /// </summary>
     private const double MaxMach = 0.3;
 
@@ -17,7 +18,8 @@ internal static class FrontChecks
         double mach = speed / air.SoundSpeed.MetersPerSecond;
         if (!(mach > MaxMach))
             return [];
-        string text = Invariant.Text($"The front moves at {speed:F0} m/s, {mach:F2} of the speed of sound in the air ahead; the pressure there is the air's own up to {MaxMach:F1}. The shock tube is the other limit.");
+        string text = Invariant.Text($"The front moves at {speed:F0} m/s, {mach:F2} of the speed of sound in the air ahead; the "
+            + $"pressure there is the air's own up to {MaxMach:F1}. The shock tube is the other limit.");
         return [new ModelFinding(FindingSeverity.Warning, "FRO001", path, text)];
     }
 }

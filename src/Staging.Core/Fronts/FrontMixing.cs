@@ -3,15 +3,16 @@ using UnitsNet;
 namespace Staging.Core.Fronts;
 
 /// <summary>
-/// How thick the mixing zone between hot gas and air grows. Thickness means the length over which the mean share of products in the cross-section
-/// falls from 90 to 10 %.
+/// How thick the mixing zone between hot gas and air grows. Thickness means the length over which the mean share of
+/// products in the cross-section falls from 90 to 10 %.
 /// </summary>
 /// <remarks>
-/// Two closed forms bound it. Once the stream has mixed across the bore many times, turbulent dispersion spreads the front like diffusion with
-/// K = 10.1 a u* (G. I. Taylor, "The dispersion of matter in turbulent flow through a pipe", Proc. R. Soc. A 223 (1954) 446-468, from
-/// memory), a the radius, u* = U sqrt(f/8): a variance 2 K t = 10.1 sqrt(f/8) D x, whatever the speed history. Before that the
-/// middle of the stream runs ahead of its mean by the shape of the profile: with the 1/7 power law by 60/49 - 1 = 22 % of the way
-/// (H. Schlichting, Boundary-Layer Theory, pipe flow; from memory). The lesser of the two is taken.
+/// Two closed forms bound it. Once the stream has mixed across the bore many times, turbulent dispersion spreads the
+/// front like diffusion with K = 10.1 a u* (G. I. Taylor, "The dispersion of matter in turbulent flow through a pipe",
+/// Proc. R. Soc. A 223 (1954) 446-468, from memory), a the radius, u* = U sqrt(f/8): a variance 2 K t = 10.1 sqrt(f/8)
+/// D x, whatever the speed history. Before that the middle of the stream runs ahead of its mean by the shape of the
+/// profile: with the 1/7 power law by 60/49 - 1 = 22 % of the way (H. Schlichting, Boundary-Layer Theory, pipe flow;
+/// from memory). The lesser of the two is taken.
 /// </remarks>
 public sealed record FrontMixing
 {
@@ -32,8 +33,9 @@ public sealed record FrontMixing
     public required Provenance Provenance { get; init => field = Guard.NotNull(value); }
 
     /// <summary>
-    /// Friction factor 0.03, judged: a smooth tube has 0.026 at a Reynolds number of 20000 (cold air at 20 m/s in 18 mm) and 0.040 at 4000
-    /// (products), by f = 0.3164 Re^-0.25 (H. Blasius 1913). The thickness goes with its fourth root, so it hardly matters.
+    /// Friction factor 0.03, judged: a smooth tube has 0.026 at a Reynolds number of 20000 (cold air at 20 m/s in 18
+    /// mm) and 0.040 at 4000 (products), by f = 0.3164 Re^-0.25 (H. Blasius 1913). The thickness goes with its fourth
+    /// root, so it hardly matters.
     /// </summary>
     public static FrontMixing Judged { get; } = new()
     {
@@ -53,7 +55,9 @@ public sealed record FrontMixing
     public Length ThicknessAfter(Length travelled, Length bore) =>
         Length.FromMeters(Thickness(Guard.In(travelled, 0, 100, nameof(travelled)).Meters, Guard.In(bore, 1e-3, 1, nameof(bore)).Meters));
 
-    /// <summary>The way after which the stream has mixed across the bore and dispersion takes over from the profile.</summary>
+    /// <summary>
+    /// The way after which the stream has mixed across the bore and dispersion takes over from the profile.
+    /// </summary>
     /// <param name="bore">Inner diameter [m], 1 mm to 1 m.</param>
     /// <returns>The way at which both closed forms agree.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Staging.Core.Fronts;
 
-/// <summary>The duct along which hot gas pushes the air ahead of it: its bore, the air, and what the wall takes.</summary>
+/// <summary>
+/// The duct along which hot gas pushes the air ahead of it: its bore, the air, and what the wall takes.
+/// </summary>
 /// <remarks>
 /// The far end is open to the air, so the pressure stays that of the air. Immutable; may be read from any thread.
 /// </remarks>
@@ -32,5 +34,6 @@ public sealed record FrontPath
 
     /// <summary>How a parcel of a gas cools on the way.</summary>
     internal Cooling CoolingOf(in GasConstants gas, double start) => new(
-        4 * WallHeatTransfer.WattsPerSquareMeterKelvin * gas.R / (Bore.Meters * gas.Cp * Air.Pressure.Pascals), start, WallTemperature.Kelvins);
+        4 * WallHeatTransfer.WattsPerSquareMeterKelvin * gas.R / (Bore.Meters * gas.Cp * Air.Pressure.Pascals), start,
+        WallTemperature.Kelvins);
 }

@@ -5,15 +5,21 @@ using UnitsNet;
 
 namespace Staging.Core.Fronts;
 
-/// <summary>Front travel by displacement under a given history of mass flow: as <see cref="DisplacementFront"/>, for a source that changes.</summary>
+/// <summary>
+/// Front travel by displacement under a given history of mass flow: as <see cref="DisplacementFront"/>, for a source
+/// that changes.
+/// </summary>
 /// <remarks>
-/// x(t) = R/(p A) times the integral of mdot(s) T(t - s) over s from 0 to t, with the temperature T(age) of <see cref="ParcelCooling"/>. Taken
-/// piece by piece with 20-point Gauss-Legendre quadrature, on pieces so short that it errs by round-off only. Once the flow falls, a
-/// column that cools shrinks, and the front draws back.
+/// x(t) = R/(p A) times the integral of mdot(s) T(t - s) over s from 0 to t, with the temperature T(age) of
+/// <see cref="ParcelCooling"/>. Taken piece by piece with 20-point Gauss-Legendre quadrature, on pieces so short that
+/// it errs by round-off only. Once the flow falls, a column that cools shrinks, and the front draws back.
 /// </remarks>
 public sealed record HistoryFront
 {
-    /// <summary>Longest piece of the quadrature, over the time 1/(kappa T0) in which a parcel cools: at 4 it converges as 2.6^-40.</summary>
+    /// <summary>
+    /// Longest piece of the quadrature, over the time 1/(kappa T0) in which a parcel cools: at 4 it converges as
+    /// 2.6^-40.
+    /// </summary>
     private const double LongestPiece = 4;
 
     /// <summary>Parts into which each piece of the history is cut in the search for the first arrival.</summary>
@@ -36,7 +42,9 @@ public sealed record HistoryFront
     public required MassFlowHistory History { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Whether the front is slow against sound.</summary>
-    /// <returns>A warning <c>FRO001</c> when the speed at the greatest flow passes 0.3 of the speed of sound in the air ahead.</returns>
+    /// <returns>
+    /// A warning <c>FRO001</c> when the speed at the greatest flow passes 0.3 of the speed of sound in the air ahead.
+    /// </returns>
     public ImmutableArray<ModelFinding> Check()
     {
         double max = 0;
@@ -51,7 +59,10 @@ public sealed record HistoryFront
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length TravelAt(Duration time) => Length.FromMeters(Travel(Checked(time)));
 
-    /// <summary>Speed of the front: the volume that enters, less the shrinking of what cools; negative when the front draws back.</summary>
+    /// <summary>
+    /// Speed of the front: the volume that enters, less the shrinking of what cools; negative when the front draws
+    /// back.
+    /// </summary>
     /// <param name="time">Time on the clock of the history [s], 0 to 100.</param>
     /// <returns>The speed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -123,7 +134,9 @@ public sealed record HistoryFront
 
     private static double Checked(Duration time) => Guard.In(time, 0, 100, nameof(time)).Seconds;
 
-    /// <summary>mdot(s) T(t - s), or with a wall temperature mdot(s) times the rate of cooling, kappa T (T - Tw).</summary>
+    /// <summary>
+    /// mdot(s) T(t - s), or with a wall temperature mdot(s) times the rate of cooling, kappa T (T - Tw).
+    /// </summary>
     private readonly struct Integrand(MassFlowHistory history, Cooling parcel, double t, double? wall) : IIntegrand
     {
         public double Kappa => parcel.Kappa;

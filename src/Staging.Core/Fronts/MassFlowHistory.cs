@@ -2,8 +2,13 @@ using UnitsNet;
 
 namespace Staging.Core.Fronts;
 
-/// <summary>Mass flow against time, measured or computed: straight lines between points, nothing before the first and after the last.</summary>
-/// <remarks>Immutable; may be read from any thread. Made by <see cref="FromColumns"/>, which checks both columns together.</remarks>
+/// <summary>
+/// Mass flow against time, measured or computed: straight lines between points, nothing before the first and after the
+/// last.
+/// </summary>
+/// <remarks>
+/// Immutable; may be read from any thread. Made by <see cref="FromColumns"/>, which checks both columns together.
+/// </remarks>
 public sealed record MassFlowHistory
 {
     private const double MaxTime_s = 100, MaxFlow_kgs = 100;
@@ -46,7 +51,8 @@ public sealed record MassFlowHistory
     public static MassFlowHistory FromColumns(ReadOnlySpan<double> time_s, ReadOnlySpan<double> massFlow_kgs)
     {
         if (time_s.Length < 2 || time_s.Length != massFlow_kgs.Length)
-            throw new ArgumentException($"A history needs two points or more and as many flows as times; it has {time_s.Length} and {massFlow_kgs.Length}.", nameof(time_s));
+            throw new ArgumentException($"A history needs two points or more and as many flows as times; it has "
+                + $"{time_s.Length} and {massFlow_kgs.Length}.", nameof(time_s));
         double most = 0;
         for (int i = 0; i < time_s.Length; i++)
         {

@@ -3,12 +3,15 @@ using UnitsNet;
 
 namespace Staging.Core.Fronts;
 
-/// <summary>How a parcel of hot gas cools on its way through a duct, at constant pressure and with a constant coefficient of heat transfer.</summary>
+/// <summary>
+/// How a parcel of hot gas cools on its way through a duct, at constant pressure and with a constant coefficient of
+/// heat transfer.
+/// </summary>
 /// <remarks>
-/// Energy balance of a slug of length dx: m cp dT/dt = -h pi D dx (T - Tw), with dx = m R T/(p A). So dT/dt = -kappa T (T - Tw),
-/// kappa = 4 h R/(D cp p), whose solution is a logistic curve. Moved along with the parcel it is the same as the textbook exponential over
-/// distance, T - Tw falls by exp(-h pi D x/(mdot cp)) (F. P. Incropera and D. P. DeWitt, Fundamentals of Heat and Mass Transfer,
-/// internal flow at constant wall temperature; from memory).
+/// Energy balance of a slug of length dx: m cp dT/dt = -h pi D dx (T - Tw), with dx = m R T/(p A). So dT/dt = -kappa T
+/// (T - Tw), kappa = 4 h R/(D cp p), whose solution is a logistic curve. Moved along with the parcel it is the same as
+/// the textbook exponential over distance, T - Tw falls by exp(-h pi D x/(mdot cp)) (F. P. Incropera and D. P. DeWitt,
+/// Fundamentals of Heat and Mass Transfer, internal flow at constant wall temperature; from memory).
 /// </remarks>
 public static class ParcelCooling
 {
@@ -34,11 +37,14 @@ public static class ParcelCooling
     public static SpecificEnergy HeatLostAt(FrontPath path, PerfectGas gas, Temperature start, Duration age) =>
         SpecificEnergy.FromJoulesPerKilogram(gas.Constants.Cp * (start.Kelvins - TemperatureAt(path, gas, start, age).Kelvins));
 
-    /// <summary>Age at which the parcel has cooled to a temperature; the inverse of <see cref="TemperatureAt"/>.</summary>
+    /// <summary>
+    /// Age at which the parcel has cooled to a temperature; the inverse of <see cref="TemperatureAt"/>.
+    /// </summary>
     /// <param name="path">The duct.</param>
     /// <param name="gas">The gas of the parcel, particles included.</param>
     /// <param name="start">Temperature at age zero [K], 200 to 4000, above that of the wall.</param>
-    /// <param name="end">Temperature asked for [K], between that of the wall and the start; the wall's own is never reached.</param>
+    /// <param name="end">Temperature asked for [K], between that of the wall and the start; the wall's own is never
+    /// reached.</param>
     /// <returns>The age; null where the wall takes no heat.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static Duration? TimeToCool(FrontPath path, PerfectGas gas, Temperature start, Temperature end)

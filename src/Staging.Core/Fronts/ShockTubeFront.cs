@@ -4,13 +4,15 @@ using UnitsNet;
 namespace Staging.Core.Fronts;
 
 /// <summary>
-/// Front travel in the other limit: hot gas at rest under pressure is let at once into the air of a duct of the same bore. A shock runs ahead,
-/// the contact surface between hot gas and air follows it, both at constant speed. Made by <see cref="Between"/>.
+/// Front travel in the other limit: hot gas at rest under pressure is let at once into the air of a duct of the same
+/// bore. A shock runs ahead, the contact surface between hot gas and air follows it, both at constant speed. Made by
+/// <see cref="Between"/>.
 /// </summary>
 /// <remarks>
-/// Shock tube: H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), section 3.2; solved as an exact Riemann problem of two gases
-/// (<see cref="RiemannProblem"/>). Reflection at a closed end: section 3.5 there. No friction, no heat loss, no mixing; the driver is long
-/// enough for the end of its expansion not to catch up, x up to a few driver lengths.
+/// Shock tube: H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), section 3.2; solved as an exact Riemann
+/// problem of two gases (<see cref="RiemannProblem"/>). Reflection at a closed end: section 3.5 there. No friction, no
+/// heat loss, no mixing; the driver is long enough for the end of its expansion not to catch up, x up to a few driver
+/// lengths.
 /// </remarks>
 public sealed record ShockTubeFront
 {
@@ -63,7 +65,8 @@ public sealed record ShockTubeFront
     /// <param name="driver">The hot gas at rest.</param>
     /// <param name="air">The air at rest; its pressure is at most that of the driver.</param>
     /// <returns>The front.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The driver's pressure is below that of the air, or more than a million times it.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The driver's pressure is below that of the air, or more than a
+    /// million times it.</exception>
     public static ShockTubeFront Between(GasState driver, GasState air)
     {
         ArgumentNullException.ThrowIfNull(driver);
@@ -85,11 +88,14 @@ public sealed record ShockTubeFront
     public Duration? ShockArrivalAt(Length station) => At(station, ShockSpeed);
 
     /// <summary>
-    /// How far the front gets in a duct closed at its end before the shock reflected there meets it and all but stops it:
-    /// x = L (1 + w/W)/(1 + w/u) with contact speed u, shock speed W and speed w of the reflected shock. What keeps hot gas from a closed nozzle.
+    /// How far the front gets in a duct closed at its end before the shock reflected there meets it and all but stops
+    /// it: x = L (1 + w/W)/(1 + w/u) with contact speed u, shock speed W and speed w of the reflected shock. What keeps
+    /// hot gas from a closed nozzle.
     /// </summary>
     /// <param name="closedEnd">Station of the closed end [m], above 0 and at most 100.</param>
-    /// <returns>The station of the front when the reflected shock meets it; the closed end is never reached by this first push.</returns>
+    /// <returns>
+    /// The station of the front when the reflected shock meets it; the closed end is never reached by this first push.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length StoppedBefore(Length closedEnd)
     {

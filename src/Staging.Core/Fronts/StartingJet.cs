@@ -3,13 +3,15 @@ using UnitsNet;
 namespace Staging.Core.Fronts;
 
 /// <summary>
-/// The tip of a jet that has just begun to flow into still air, not yet guided by a wall: how far it gets before it fills the tube.
+/// The tip of a jet that has just begun to flow into still air, not yet guided by a wall: how far it gets before it
+/// fills the tube.
 /// </summary>
 /// <remarks>
-/// Z = Gamma (M/rho_a)^(1/4) t^(1/2) with the momentum flow M of the opening and Gamma = 3.0 (plus or minus 0.1), for compressible and
-/// under-expanded jets too: P. G. Hill and P. Ouellette, "Transient turbulent gaseous fuel jets for diesel engines", J. Fluids Eng. 121 (1999)
-/// 93-101. A starting jet is about a quarter as wide as it is long (same source, from memory), so it fills a bore D at about Z = 4 D;
-/// further on the wall guides the gas and <see cref="DisplacementFront"/> is the model.
+/// Z = Gamma (M/rho_a)^(1/4) t^(1/2) with the momentum flow M of the opening and Gamma = 3.0 (plus or minus 0.1), for
+/// compressible and under-expanded jets too: P. G. Hill and P. Ouellette, "Transient turbulent gaseous fuel jets for
+/// diesel engines", J. Fluids Eng. 121 (1999) 93-101. A starting jet is about a quarter as wide as it is long (same
+/// source, from memory), so it fills a bore D at about Z = 4 D; further on the wall guides the gas and
+/// <see cref="DisplacementFront"/> is the model.
 /// </remarks>
 public static class StartingJet
 {

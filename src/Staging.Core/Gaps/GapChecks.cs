@@ -16,7 +16,8 @@ internal static class GapChecks
             CheckVent(findings, design, i, length);
         CheckJet(findings, design);
         if (design.Vents.IsEmpty)
-            Add(findings, FindingSeverity.Warning, "GAP003", "Vents", $"The gap has no vent: the air ahead of the front has nowhere to go.");
+            Add(findings, FindingSeverity.Warning, "GAP003", "Vents",
+                $"The gap has no vent: the air ahead of the front has nowhere to go.");
         JacketChecks.Add(findings, design);
         WallChecks.Add(findings, design);
         OutletPressure.AddFindings(findings, problem);
@@ -25,10 +26,12 @@ internal static class GapChecks
         SourceChecks.Add(findings, problem);
         double lasts = design.Source.KnownDuration, watched = problem.Horizon.Seconds;
         if (watched < lasts)
-            Add(findings, FindingSeverity.Warning, "GAP011", "Horizon", $"The gap is watched for {watched * 1e3:G4} ms, its source lasts {lasts * 1e3:G4} ms: what happens later is not seen.");
+            Add(findings, FindingSeverity.Warning, "GAP011", "Horizon",
+                $"The gap is watched for {watched * 1e3:G4} ms, its source lasts {lasts * 1e3:G4} ms: what happens later is not seen.");
         double ignition = design.Grain.IgnitionTemperature.Kelvins;
         if (ignition is < 723 or > 823)
-            Add(findings, FindingSeverity.Note, "GAP007", "Grain.IgnitionTemperature", $"{ignition:F0} K lies outside 723 to 823 K, the range read from hot-bath data for heating within milliseconds.");
+            Add(findings, FindingSeverity.Note, "GAP007", "Grain.IgnitionTemperature",
+                $"{ignition:F0} K lies outside 723 to 823 K, the range read from hot-bath data for heating within milliseconds.");
         return findings.ToImmutable();
     }
 
@@ -39,7 +42,8 @@ internal static class GapChecks
         {
             double station = tube.Steps[i].Station.Meters;
             if (!(station > below && station < length))
-                Add(findings, FindingSeverity.Error, "GAP020", $"Tube.Steps[{i}].Station", $"{station * 1e3:G4} mm is not above {below * 1e3:G4} mm and below {length * 1e3:G4} mm; steps must rise and lie within the tube.");
+                Add(findings, FindingSeverity.Error, "GAP020", $"Tube.Steps[{i}].Station", $"{station * 1e3:G4} mm is not above "
+                    + $"{below * 1e3:G4} mm and below {length * 1e3:G4} mm; steps must rise and lie within the tube.");
             below = Math.Max(below, station);
         }
     }
@@ -50,24 +54,35 @@ internal static class GapChecks
         double station = vent.Station.Meters, diameter = vent.Holes.Diameter.Meters, half = 0.5 * (diameter + vent.Spread);
         double bore = design.Tube.Profile.BoreBelow(station);
         if (station <= 0 || station > length)
-            Add(findings, FindingSeverity.Error, "GAP001", $"Vents[{i}].Station", $"{station * 1e3:G4} mm lies outside the tube; it must be above 0 and at most {length * 1e3:G4} mm.");
+            Add(findings, FindingSeverity.Error, "GAP001", $"Vents[{i}].Station",
+                $"{station * 1e3:G4} mm lies outside the tube; it must be above 0 and at most {length * 1e3:G4} mm.");
         else if (station + half > length * (1 + 1e-9))
-            Add(findings, FindingSeverity.Error, "GAP010", $"Vents[{i}].Station", $"Holes of {diameter * 1e3:G4} mm at {station * 1e3:G4} mm reach past the nozzle plane; the station may be at most {(length - half) * 1e3:G4} mm.");
+            Add(findings, FindingSeverity.Error, "GAP010", $"Vents[{i}].Station", $"Holes of {diameter * 1e3:G4} mm at "
+                + $"{station * 1e3:G4} mm reach past the nozzle plane; the station may be at most {(length - half) * 1e3:G4} mm.");
         if (vent.AxialLength is { } axial && (axial.Meters < diameter || station - half < 0))
-            Add(findings, FindingSeverity.Error, "GAP021", $"Vents[{i}].AxialLength", $"{axial.Meters * 1e3:G4} mm round {station * 1e3:G4} mm does not hold: an opening is at least as long as its holes, {diameter * 1e3:G4} mm, and begins within the tube.");
+            Add(findings, FindingSeverity.Error, "GAP021", $"Vents[{i}].AxialLength",
+                $"{axial.Meters * 1e3:G4} mm round {station * 1e3:G4} mm does not hold: an opening is at least as long as its holes, "
+                    + $"{diameter * 1e3:G4} mm, and begins within the tube.");
         if (vent.Holes.TotalArea.SquareMeters > Math.PI * bore * 2 * half * FullRing)
-            Add(findings, FindingSeverity.Warning, "GAP002", $"Vents[{i}].Holes", $"{vent.Holes.Count} holes of {diameter * 1e3:G4} mm do not fit side by side over {2e3 * half:G4} mm of a bore of {bore * 1e3:G4} mm; most of the gas leaves before it has passed them, as at an open side.");
+            Add(findings, FindingSeverity.Warning, "GAP002", $"Vents[{i}].Holes",
+                $"{vent.Holes.Count} holes of {diameter * 1e3:G4} mm do not fit side by side over {2e3 * half:G4} mm of a bore of "
+                    + $"{bore * 1e3:G4} mm; most of the gas leaves before it has passed them, as at an open side.");
         ValidityRange range = design.DischargeLaw.Validity;
         double slenderness = vent.Holes.WallThickness.Meters / diameter;
-        if (slenderness <= design.DischargeLaw.ThicknessToDiameterLimit && (slenderness < range.MinThicknessToDiameter || slenderness > range.MaxThicknessToDiameter))
-            Add(findings, FindingSeverity.Warning, "GAP009", $"Vents[{i}].Holes.WallThickness", $"Wall over diameter is {slenderness:G3}; the discharge law is vouched for from {range.MinThicknessToDiameter:G3} to {range.MaxThicknessToDiameter:G3}.");
+        if (slenderness <= design.DischargeLaw.ThicknessToDiameterLimit
+            && (slenderness < range.MinThicknessToDiameter || slenderness > range.MaxThicknessToDiameter))
+            Add(findings, FindingSeverity.Warning, "GAP009", $"Vents[{i}].Holes.WallThickness",
+                $"Wall over diameter is {slenderness:G3}; the discharge law is vouched for from "
+                    + $"{range.MinThicknessToDiameter:G3} to {range.MaxThicknessToDiameter:G3}.");
     }
 
     private static void CheckJet(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
     {
         double free = FreeJet.FreeBores(design), kept = FreeJet.Share(free, design.MixingAndHeat.FreeJetCoreInBores, HotJet);
         if (kept < 1)
-            Add(findings, FindingSeverity.Warning, "GAP022", "Vents", $"The openings together are as large as {free:F1} bores of open tube: the stream crosses them as a free jet and keeps about {kept:P0} of its excess temperature. A guide tube across, with small holes, cures that.");
+            Add(findings, FindingSeverity.Warning, "GAP022", "Vents",
+                $"The openings together are as large as {free:F1} bores of open tube: the stream crosses them as a free jet and keeps "
+                    + $"about {kept:P0} of its excess temperature. A guide tube across, with small holes, cures that.");
     }
 
     /// <summary>Density of products of 1500 K over that of air [-], to one digit: a third.</summary>

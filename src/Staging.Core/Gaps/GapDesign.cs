@@ -5,7 +5,8 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// What the builder makes, and what is known of the two motors: tube, vents, joint, source, grain. It holds no default for any physics.
+/// What the builder makes, and what is known of the two motors: tube, vents, joint, source, grain. It holds no default
+/// for any physics.
 /// </summary>
 /// <remarks>Immutable; may be read from any thread. A changed copy is <c>design with { ... }</c>.</remarks>
 public sealed record GapDesign
@@ -16,7 +17,9 @@ public sealed record GapDesign
     /// <summary>Holes out of the tube; an empty list is a closed gap.</summary>
     public required ImmutableArray<Vent> Vents { get; init => field = Guard.Set(value); }
 
-    /// <summary>Volumes round the tube that vents may lead into, at most 16; empty, the default, where there is none.</summary>
+    /// <summary>
+    /// Volumes round the tube that vents may lead into, at most 16; empty, the default, where there is none.
+    /// </summary>
     /// <exception cref="ArgumentException">More than 16.</exception>
     public ImmutableArray<Jacket> Jackets
     {

@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>How the gas in a gap is modelled: same inputs, same result. Closed: use <see cref="Match"/> to treat every case.</summary>
+/// <summary>
+/// How the gas in a gap is modelled: same inputs, same result. Closed: use <see cref="Match"/> to treat every case.
+/// </summary>
 public abstract record GapModel
 {
     private protected GapModel()
@@ -25,29 +27,32 @@ public abstract record GapModel
     };
 
     /// <summary>
-    /// Two zones: hot products push the air ahead of a front without mixing. Optimistic for the temperature that arrives, pessimistic for the
-    /// moment of arrival.
+    /// Two zones: hot products push the air ahead of a front without mixing. Optimistic for the temperature that
+    /// arrives, pessimistic for the moment of arrival.
     /// </summary>
     public sealed record TwoZone : GapModel;
 
     /// <summary>
-    /// One zone: products and air up to the last vent mix at once. Pessimistic for the temperature that arrives, optimistic for the moment at which
-    /// the first warm gas arrives.
+    /// One zone: products and air up to the last vent mix at once. Pessimistic for the temperature that arrives,
+    /// optimistic for the moment at which the first warm gas arrives.
     /// </summary>
     /// <remarks>
-    /// There is no front. In its place stands the station up to which the products in the tube would reach if they were gathered at its beginning at the
-    /// temperature of the mixture; and the front is said to be at the last vent when half of the mass that leaves there is products, as in the
-    /// displacement model half of what leaves is. The dead end beyond the last vent is a stirred pocket of its own in both models.
+    /// There is no front. In its place stands the station up to which the products in the tube would reach if they were
+    /// gathered at its beginning at the temperature of the mixture; and the front is said to be at the last vent when
+    /// half of the mass that leaves there is products, as in the displacement model half of what leaves is. The dead
+    /// end beyond the last vent is a stirred pocket of its own in both models.
     /// </remarks>
     public sealed record WellStirred : GapModel;
 
     /// <summary>
-    /// Compressible flow of products and air resolved along the tube: pressure waves, the front as a contact that spreads over a few cells,
-    /// friction and heat loss where the gas is. About a hundred times the work of <see cref="TwoZone"/>, with the number of cells squared.
+    /// Compressible flow of products and air resolved along the tube: pressure waves, the front as a contact that
+    /// spreads over a few cells, friction and heat loss where the gas is. About a hundred times the work of
+    /// <see cref="TwoZone"/>, with the number of cells squared.
     /// </summary>
     /// <remarks>
-    /// Everything along the tube is resolved: vents where they are, the seam of a tape at the booster's end, the annulus of a joint that has opened. Chambers and
-    /// jackets are stirred volumes beside it. Dead end and free jet keep the closures of the lumped models.
+    /// Everything along the tube is resolved: vents where they are, the seam of a tape at the booster's end, the
+    /// annulus of a joint that has opened. Chambers and jackets are stirred volumes beside it. Dead end and free jet
+    /// keep the closures of the lumped models.
     /// </remarks>
     public sealed record OneDimensional : GapModel
     {
@@ -55,11 +60,17 @@ public abstract record GapModel
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public int Cells { get; init => field = Guard.In(value, 20, 100_000); } = 400;
 
-        /// <summary>Courant number: share of a cell that the fastest wave crosses in a step [-], 0.05 to 0.9. The default is 0.8.</summary>
+        /// <summary>
+        /// Courant number: share of a cell that the fastest wave crosses in a step [-], 0.05 to 0.9. The default is
+        /// 0.8.
+        /// </summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public double CourantNumber { get; init => field = Guard.In(value, 0.05, 0.9); } = 0.8;
 
-        /// <summary>Times since burn-through at which the gas along the tube is kept, see <see cref="GapRun.Profiles"/>. The default is none.</summary>
+        /// <summary>
+        /// Times since burn-through at which the gas along the tube is kept, see <see cref="GapRun.Profiles"/>. The
+        /// default is none.
+        /// </summary>
         public ImmutableArray<Duration> ProfileTimes { get; init => field = Guard.Set(value); } = [];
     }
 }

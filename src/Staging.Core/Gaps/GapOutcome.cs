@@ -22,7 +22,9 @@ public abstract record GapOutcome
     /// <summary>True for <see cref="Lit"/>.</summary>
     public bool IsLit => this is Lit;
 
-    /// <summary>True for <see cref="Lit"/> before the joint opened: what a search for vents, gaps and joints counts.</summary>
+    /// <summary>
+    /// True for <see cref="Lit"/> before the joint opened: what a search for vents, gaps and joints counts.
+    /// </summary>
     public bool IsLitBeforeParting => this is Lit { MarginToSeparation: not { Seconds: < 0 } };
 
     /// <summary>Treats every case.</summary>
@@ -52,13 +54,15 @@ public abstract record GapOutcome
         };
 
     /// <summary>
-    /// The grain surface passed its ignition temperature while the joint still guided the gas, or after it had opened while the core of the booster's jet
-    /// had reached the throat all the time: motors in contact. The sign of <see cref="MarginToSeparation"/> tells them apart.
+    /// The grain surface passed its ignition temperature while the joint still guided the gas, or after it had opened
+    /// while the core of the booster's jet had reached the throat all the time: motors in contact. The sign of
+    /// <see cref="MarginToSeparation"/> tells them apart.
     /// </summary>
     public sealed record Lit : GapOutcome
     {
         /// <summary>
-        /// Time from lit to the joint opening by gap pressure alone; negative when it was lit only after that; null when it had not opened by the end of the run.
+        /// Time from lit to the joint opening by gap pressure alone; negative when it was lit only after that; null
+        /// when it had not opened by the end of the run.
         /// </summary>
         public required Duration? MarginToSeparation { get; init; }
 
@@ -66,7 +70,9 @@ public abstract record GapOutcome
         public required TemperatureDelta SurfaceMargin { get; init; }
     }
 
-    /// <summary>The joint opened before the grain was lit, under gap pressure and what drag and thrust did to the bodies.</summary>
+    /// <summary>
+    /// The joint opened before the grain was lit, under gap pressure and what drag and thrust did to the bodies.
+    /// </summary>
     public sealed record PushedApart : GapOutcome
     {
         /// <summary>Greatest gap gauge pressure up to then.</summary>
@@ -79,7 +85,9 @@ public abstract record GapOutcome
         public required TemperatureDelta SurfaceShortfall { get; init; }
     }
 
-    /// <summary>The products left through the vents, the last or earlier ones; too little of them came to the nozzle.</summary>
+    /// <summary>
+    /// The products left through the vents, the last or earlier ones; too little of them came to the nozzle.
+    /// </summary>
     public sealed record VentedAway : GapOutcome
     {
         /// <summary>Greatest mass fraction of products at the nozzle [-], 0 to 1.</summary>

@@ -6,7 +6,9 @@ namespace Staging.Core.Gaps;
 /// <summary>A gap problem as plain SI numbers, ready for the right-hand side. See <see cref="GapToSi"/>.</summary>
 internal sealed class GapParameters
 {
-    /// <summary>Length of the first slab as a share of the bore [-], thinner than the wall of any tube, and of the tube at most.</summary>
+    /// <summary>
+    /// Length of the first slab as a share of the bore [-], thinner than the wall of any tube, and of the tube at most.
+    /// </summary>
     private const double FirstSlab = 1e-3, FirstSlabOfTube = 0.1;
 
     /// <summary>Whether hot and cold gas of the tube are one parcel.</summary>
@@ -42,11 +44,15 @@ internal sealed class GapParameters
     public required double LastVent { get; init; }
 
     /// <summary>
-    /// Length of the slab of air that the first products mix into [m]. A parcel needs some gas to have a temperature, so it gives nothing of this.
+    /// Length of the slab of air that the first products mix into [m]. A parcel needs some gas to have a temperature,
+    /// so it gives nothing of this.
     /// </summary>
     public double FirstReach => Math.Min(FirstSlab * Profile.FirstBore, FirstSlabOfTube * LastVent);
 
-    /// <summary>Share of the stirring of a stream that ends at the last vent which reaches the nozzle plane [-]; zero without vents.</summary>
+    /// <summary>
+    /// Share of the stirring of a stream that ends at the last vent which reaches the nozzle plane [-]; zero without
+    /// vents.
+    /// </summary>
     public required double LastStirring { get; init; }
 
     /// <summary>Volume of the tube up to the last vent [m3].</summary>
@@ -63,10 +69,15 @@ internal sealed class GapParameters
 
     public required double DeadEndExchange { get; init; }
 
-    /// <summary>Free length, in bores, of all openings to the outside that the stream crosses; zero where it is too short to matter.</summary>
+    /// <summary>
+    /// Free length, in bores, of all openings to the outside that the stream crosses; zero where it is too short to
+    /// matter.
+    /// </summary>
     public required double FreeLength { get; init; }
 
-    /// <summary>Core of a free jet as dense as the air, in bores, or in diameters of the opening that it comes from [-].</summary>
+    /// <summary>
+    /// Core of a free jet as dense as the air, in bores, or in diameters of the opening that it comes from [-].
+    /// </summary>
     public required double JetCore { get; init; }
 
     /// <summary>Length over which the last vent changes from air to products [m].</summary>

@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>A gap design at the moment of burn-through: with the bodies on either side and the air outside. It says nothing about how it is solved.</summary>
+/// <summary>
+/// A gap design at the moment of burn-through: with the bodies on either side and the air outside. It says nothing
+/// about how it is solved.
+/// </summary>
 /// <remarks>Immutable; may be read from any thread. A changed copy is <c>problem with { ... }</c>.</remarks>
 public sealed record GapProblem
 {
@@ -18,8 +21,8 @@ public sealed record GapProblem
     public required GasState Surroundings { get; init => field = Guard.NotNull(value); }
 
     /// <summary>
-    /// Dynamic pressure of the flight [Pa], 0 to 1 MPa; 0, the default, at rest. Outlets with a pressure coefficient stand so much above the
-    /// pressure of the surroundings.
+    /// Dynamic pressure of the flight [Pa], 0 to 1 MPa; 0, the default, at rest. Outlets with a pressure coefficient
+    /// stand so much above the pressure of the surroundings.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Pressure DynamicPressure { get; init => field = Guard.In(value, 0, 1e6); }
@@ -29,9 +32,10 @@ public sealed record GapProblem
     public Duration Horizon { get; init => field = Guard.In(value, 1e-4, 10); } = Duration.FromMilliseconds(200);
 
     /// <summary>
-    /// How long the gap is followed once its joint has opened [s], 0 to 1 s. The default is 0: the run ends there, because gas that is no longer
-    /// guided lights nothing that could be counted on. What the grain still goes through is in <see cref="GapRun.PeakGrainSurfaceAfterOpening"/>.
-    /// Motors in contact (<see cref="DirectStaging"/>) are followed: the jet from one into the other guides itself over a few diameters of the opening.
+    /// How long the gap is followed once its joint has opened [s], 0 to 1 s. The default is 0: the run ends there,
+    /// because gas that is no longer guided lights nothing that could be counted on. What the grain still goes through
+    /// is in <see cref="GapRun.PeakGrainSurfaceAfterOpening"/>. Motors in contact (<see cref="DirectStaging"/>) are
+    /// followed: the jet from one into the other guides itself over a few diameters of the opening.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration AfterOpening { get; init => field = Guard.In(value, 0, 1); } = Duration.Zero;

@@ -31,13 +31,15 @@ public sealed record GapRun
     public required Pressure PeakGaugePressure { get; init; }
 
     /// <summary>
-    /// Highest grain surface temperature until the joint opened; with motors in contact, as long after that as the core of the booster's jet reached the throat.
+    /// Highest grain surface temperature until the joint opened; with motors in contact, as long after that as the core
+    /// of the booster's jet reached the throat.
     /// </summary>
     public required Temperature PeakGrainSurface { get; init; }
 
     /// <summary>
     /// Highest grain surface temperature once the joint had opened; null where it did not open, or the run ended there
-    /// (<see cref="GapProblem.AfterOpening"/>). Above the ignition temperature it may light all the same, but nothing guides the gas any more.
+    /// (<see cref="GapProblem.AfterOpening"/>). Above the ignition temperature it may light all the same, but nothing
+    /// guides the gas any more.
     /// </summary>
     public Temperature? PeakGrainSurfaceAfterOpening { get; init; }
 
@@ -50,7 +52,10 @@ public sealed record GapRun
     /// <summary>Work done.</summary>
     public required SolverStatistics Statistics { get; init; }
 
-    /// <summary>The gas along the tube at the times that <see cref="GapModel.OneDimensional.ProfileTimes"/> asked for and the run reached; empty for other models.</summary>
+    /// <summary>
+    /// The gas along the tube at the times that <see cref="GapModel.OneDimensional.ProfileTimes"/> asked for and the
+    /// run reached; empty for other models.
+    /// </summary>
     public ImmutableArray<GapProfile> Profiles => Course.Profiles;
 
     /// <summary>The whole course of the run.</summary>
@@ -71,5 +76,6 @@ public sealed record GapRun
     /// <param name="interval">Sampling interval [s], 1 ns to 10 s.</param>
     /// <returns>The columns.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public GapColumns Sample(Duration interval) => GapFromSi.Columns(Course, End.Seconds, Guard.In(interval, 1e-9, 10, nameof(interval)).Seconds);
+    public GapColumns Sample(Duration interval) =>
+        GapFromSi.Columns(Course, End.Seconds, Guard.In(interval, 1e-9, 10, nameof(interval)).Seconds);
 }

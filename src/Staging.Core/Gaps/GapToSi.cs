@@ -7,7 +7,10 @@ namespace Staging.Core.Gaps;
 /// <summary>Turns a gap problem into plain SI numbers, and makes its first state.</summary>
 internal static class GapToSi
 {
-    /// <summary>Free length, over the core, below which no jet in a gap is so light as to lose anything [-]: density ratio 0.09, air of some 3200 K.</summary>
+    /// <summary>
+    /// Free length, over the core, below which no jet in a gap is so light as to lose anything [-]: density ratio 0.09,
+    /// air of some 3200 K.
+    /// </summary>
     private const double ShortestFreeLength = 0.3;
 
     public static GapParameters ToSi(GapProblem problem, bool stirred = false)
@@ -21,7 +24,8 @@ internal static class GapToSi
         double last = lastVent?.Passed(profile) ?? length;
         double deadEnd = lastVent?.Ends() ?? length;
         double free = FreeJet.FreeBores(design);
-        double FrontOver(Vent vent) => closures.FrontThicknessInBores * profile.BoreBelow(vent.Draws()) + vent.Passed(profile) - vent.Draws();
+        double FrontOver(Vent vent) =>
+            closures.FrontThicknessInBores * profile.BoreBelow(vent.Draws()) + vent.Passed(profile) - vent.Draws();
         double bore = profile.BoreBelow(last), area = profile.AreaBelow(last), recess = grain.RecessVolume.CubicMeters;
         double endBore = profile.BoreBelow(length), reach = closures.StirringReachInBores * endBore;
         ImmutableArray<Jacket> jackets = design.Jackets;
@@ -58,10 +62,12 @@ internal static class GapToSi
             FrontThickness = lastVent is null ? closures.FrontThicknessInBores * bore : FrontOver(lastVent),
             WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
             Vents = [.. design.Vents.Select(v => new VentParameters(
-                Math.Min(v.Passed(profile), last), FrontOver(v), v.Station.Meters, v.Spread, Outlet(v.Holes, v.To), v.Stirring(length, reach))),
+                Math.Min(v.Passed(profile), last), FrontOver(v), v.Station.Meters, v.Spread, Outlet(v.Holes, v.To),
+                v.Stirring(length, reach))),
                 .. JointToSi.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem)],
             Jackets = [.. jackets.Select((j, i) => new JacketParameters(
-                j.Volume.CubicMeters, j.WallArea.SquareMeters, firstJacket + StateLayout.Parcel * i, [.. j.Openings.Select(o => Outlet(o.Holes, o.To))]))],
+                j.Volume.CubicMeters, j.WallArea.SquareMeters, firstJacket + StateLayout.Parcel * i,
+                [.. j.Openings.Select(o => Outlet(o.Holes, o.To))]))],
             Law = design.DischargeLaw,
             JointArea = design.Joint.Coupler.PressureArea.SquareMeters,
             Breakaway = design.Joint.Coupler.BreakawayForce.Newtons,
@@ -84,7 +90,8 @@ internal static class GapToSi
                 closures.Emissivity,
                 closures.ParticleEfficiency),
             KnownSourceEnd = Math.Max(
-                chambers.Select(c => c.Start + (c.Fragments < 0 ? c.FragmentBurnTime : 0)).DefaultIfEmpty(0).Max(), feed is null ? 0 : feed.Times[^1]),
+                chambers.Select(c => c.Start + (c.Fragments < 0 ? c.FragmentBurnTime : 0)).DefaultIfEmpty(0).Max(),
+                feed is null ? 0 : feed.Times[^1]),
             FirstLayer = firstJacket + StateLayout.Parcel * jackets.Length + fragments,
         };
     }
@@ -109,7 +116,10 @@ internal static class GapToSi
         y[p.FirstLayer..].Fill(p.OutsideTemperature);
     }
 
-    /// <summary>Natural size of each state: the air and the energy that the gap holds at rest, the engaged length, a few metres per second.</summary>
+    /// <summary>
+    /// Natural size of each state: the air and the energy that the gap holds at rest, the engaged length, a few metres
+    /// per second.
+    /// </summary>
     public static double[] Scales(GapParameters p)
     {
         double volume = p.TubeVolume + p.DeadEndVolume;

@@ -15,7 +15,8 @@ public sealed record SeparatingBodies
 
     /// <summary>
     /// Relative acceleration that presses the bodies together [m/s2], -100 000 to 100 000:
-    /// drag ahead over mass ahead, plus (thrust left minus drag behind) over mass behind. Gravity cancels. Negative pulls apart.
+    /// drag ahead over mass ahead, plus (thrust left minus drag behind) over mass behind. Gravity cancels. Negative
+    /// pulls apart.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Acceleration ClosingAcceleration

@@ -11,13 +11,18 @@ internal static class Argument
     /// <summary>Greatest ratio of heat capacities; gases end at 5/3, the rest is for textbook examples.</summary>
     public const double MaxGamma = 3;
 
-    /// <summary>Least Mach number of a flow that must not be at rest: its square is still far from the least normal number, 2e-308.</summary>
+    /// <summary>
+    /// Least Mach number of a flow that must not be at rest: its square is still far from the least normal number,
+    /// 2e-308.
+    /// </summary>
     public const double MinMach = 1e-100;
 
     /// <summary>Greatest Mach number; far beyond any gas that stays perfect.</summary>
     public const double MaxMach = 1000;
 
-    /// <summary>ln p/p0 that no Mach number may pass, so that ratios and their reciprocals stay normal numbers: 1e-300.</summary>
+    /// <summary>
+    /// ln p/p0 that no Mach number may pass, so that ratios and their reciprocals stay normal numbers: 1e-300.
+    /// </summary>
     private const double MinLogPressure = -300 * 2.302585092994046;
 
     /// <summary>From this gamma upwards p/p0 at Mach 1000 is above 1e-300.</summary>
@@ -27,7 +32,8 @@ internal static class Argument
         Guard.In(gamma, MinGamma, MaxGamma, "-", name);
 
     /// <summary>
-    /// Greatest Mach number for a checked gamma: 1000, and for gamma below 1.013 the one at which p/p0 is 1e-300, 432 at gamma 1.01.
+    /// Greatest Mach number for a checked gamma: 1000, and for gamma below 1.013 the one at which p/p0 is 1e-300, 432
+    /// at gamma 1.01.
     /// </summary>
     public static double MaxMachAt(double gamma)
     {

@@ -1,14 +1,16 @@
 namespace Staging.Core.Gases;
 
-/// <summary>A function of one variable to be integrated, as a struct so that the rule calls it without dispatch.</summary>
+/// <summary>
+/// A function of one variable to be integrated, as a struct so that the rule calls it without dispatch.
+/// </summary>
 internal interface IIntegrand
 {
     double At(double x);
 }
 
 /// <summary>
-/// Gauss-Legendre quadrature with 20 points: exact for polynomials up to degree 39. Nodes are the roots of P20, found by Newton's
-/// method in 40-digit arithmetic; weights are 2/((1 - x^2) P20'(x)^2).
+/// Gauss-Legendre quadrature with 20 points: exact for polynomials up to degree 39. Nodes are the roots of P20, found
+/// by Newton's method in 40-digit arithmetic; weights are 2/((1 - x^2) P20'(x)^2).
 /// </summary>
 internal static class GaussLegendre
 {

@@ -1,8 +1,8 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// exp(x) - 1 and ln(1 + x) without loss of digits near zero, by W. Kahan's correction (see N. J. Higham, Accuracy and Stability of
-/// Numerical Algorithms, 2nd ed. 2002, section 1.14.1).
+/// exp(x) - 1 and ln(1 + x) without loss of digits near zero, by W. Kahan's correction (see N. J. Higham, Accuracy and
+/// Stability of Numerical Algorithms, 2nd ed. 2002, section 1.14.1).
 /// </summary>
 internal static class NearZero
 {

@@ -57,7 +57,8 @@ public sealed record PerfectGas
     public static PerfectGas FromMolarMass(string name, MolarMass molarMass, double heatCapacityRatio, Provenance source) => new()
     {
         Name = name,
-        GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(UniversalGasConstant / Guard.In(molarMass, 0.0016, 0.83, nameof(molarMass)).KilogramsPerMole),
+        GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(UniversalGasConstant
+            / Guard.In(molarMass, 0.0016, 0.83, nameof(molarMass)).KilogramsPerMole),
         HeatCapacityRatio = heatCapacityRatio,
         Provenance = source,
     };

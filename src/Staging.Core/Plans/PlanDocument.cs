@@ -7,19 +7,25 @@ using Staging.Core.Reviews;
 namespace Staging.Core.Plans;
 
 /// <summary>
-/// A staging plan as JSON. Reading is strict: unknown, repeated and missing keys are refused, and so are comments, trailing commas, null, and a
-/// quantity without a unit. The shape is that of <see cref="PlanSchema"/>.
+/// A staging plan as JSON. Reading is strict: unknown, repeated and missing keys are refused, and so are comments,
+/// trailing commas, null, and a quantity without a unit. The shape is that of <see cref="PlanSchema"/>.
 /// </summary>
-/// <remarks>Every quantity states its unit: <c>{ "value": 18, "unit": "mm" }</c>. Remarks belong into the provenance of the numbers.</remarks>
+/// <remarks>
+/// Every quantity states its unit: <c>{ "value": 18, "unit": "mm" }</c>. Remarks belong into the provenance of the
+/// numbers.
+/// </remarks>
 public static class PlanDocument
 {
     /// <summary>Reads a plan.</summary>
     /// <param name="json">The text.</param>
     /// <param name="openThrustHistory">
-    /// Opens a thrust history by the name that the plan gives; the reader is disposed of here. An <see cref="IOException"/> or
-    /// <see cref="UnauthorizedAccessException"/> becomes a problem of the plan. Null where the text may name no file.
+    /// Opens a thrust history by the name that the plan gives; the reader is disposed of here. An
+    /// <see cref="IOException"/> or <see cref="UnauthorizedAccessException"/> becomes a problem of the plan. Null where
+    /// the text may name no file.
     /// </param>
-    /// <returns>The plan. Rules that join several values are those of <see cref="StagingPlan.Check"/>, and are not checked here.</returns>
+    /// <returns>
+    /// The plan. Rules that join several values are those of <see cref="StagingPlan.Check"/>, and are not checked here.
+    /// </returns>
     /// <exception cref="PlanFormatException">The text is not a plan; it carries every problem found.</exception>
     public static StagingPlan Parse(string json, Func<string, TextReader>? openThrustHistory = null)
     {
@@ -27,10 +33,16 @@ public static class PlanDocument
         return Parse(null, json, openThrustHistory);
     }
 
-    /// <summary>Reads a plan from a UTF-8 file. Thrust histories are looked for in its folder and the folders below, nowhere else.</summary>
+    /// <summary>
+    /// Reads a plan from a UTF-8 file. Thrust histories are looked for in its folder and the folders below, nowhere
+    /// else.
+    /// </summary>
     /// <param name="path">The file.</param>
-    /// <returns>The plan. Rules that join several values are those of <see cref="StagingPlan.Check"/>, and are not checked here.</returns>
-    /// <exception cref="PlanFormatException">The file cannot be read, or is not a plan. The message names it; one problem is one line.</exception>
+    /// <returns>
+    /// The plan. Rules that join several values are those of <see cref="StagingPlan.Check"/>, and are not checked here.
+    /// </returns>
+    /// <exception cref="PlanFormatException">The file cannot be read, or is not a plan. The message names it; one
+    /// problem is one line.</exception>
     public static StagingPlan Read(string path)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
@@ -56,7 +68,8 @@ public static class PlanDocument
     /// <summary>Writes a plan, each quantity in its own unit and each thrust history with its columns.</summary>
     /// <param name="plan">The plan.</param>
     /// <returns>The text; <see cref="Parse(string, Func{string, TextReader})"/> makes the same plan of it.</returns>
-    /// <exception cref="ArgumentException">The plan holds an atmosphere, a discharge law or a gap ignition of a type that a plan file has no words for.</exception>
+    /// <exception cref="ArgumentException">The plan holds an atmosphere, a discharge law or a gap ignition of a type
+    /// that a plan file has no words for.</exception>
     public static string Write(StagingPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);

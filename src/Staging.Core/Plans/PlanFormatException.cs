@@ -3,7 +3,9 @@ using System.Collections.Immutable;
 namespace Staging.Core.Plans;
 
 /// <summary>Thrown when a text is not a plan. It carries every problem that was found, not the first.</summary>
-/// <remarks>The message of a single problem is one line; of several, a count and a line each, the first twenty at most.</remarks>
+/// <remarks>
+/// The message of a single problem is one line; of several, a count and a line each, the first twenty at most.
+/// </remarks>
 public sealed class PlanFormatException : FormatException
 {
     private const int MaxLines = 20;
@@ -42,7 +44,9 @@ public sealed class PlanFormatException : FormatException
         : base(Text(file, problems)) =>
         Problems = problems;
 
-    /// <summary>All problems, in the order in which they were found; empty when the file could not be read at all.</summary>
+    /// <summary>
+    /// All problems, in the order in which they were found; empty when the file could not be read at all.
+    /// </summary>
     public ImmutableArray<PlanProblem> Problems { get; } = [];
 
     private static string Text(string? file, ImmutableArray<PlanProblem> problems)

@@ -6,7 +6,10 @@ using Staging.Core.Reviews;
 
 namespace Staging.Core.Plans;
 
-/// <summary>Writes a review as JSON for other programs: SI numbers with the unit in the key, null where something did not happen.</summary>
+/// <summary>
+/// Writes a review as JSON for other programs: SI numbers with the unit in the key, null where something did not
+/// happen.
+/// </summary>
 public static class ReviewDocument
 {
     /// <summary>Writes a review.</summary>
@@ -67,7 +70,10 @@ public static class ReviewDocument
         WriteHoles(w, gap.Advice.Holes);
     }
 
-    /// <summary>The holes that the advice asks for, exact and with the drills next to them; an empty list of drills where no area lights.</summary>
+    /// <summary>
+    /// The holes that the advice asks for, exact and with the drills next to them; an empty list of drills where no
+    /// area lights.
+    /// </summary>
     private static void WriteHoles(Utf8JsonWriter w, HolePattern? pattern)
     {
         Number(w, "holeCount", pattern?.Exact.Count);

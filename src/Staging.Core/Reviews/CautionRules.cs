@@ -21,7 +21,8 @@ internal static class CautionRules
         Code = "CAU001",
         Subject = "who decides",
         OutsideRule = false,
-        Text = "This review informs. Local codes, the range safety officer and licensed practice decide whether and how to fly. Test gaps on the ground, behind cover, before flight.",
+        Text = "This review informs. Local codes, the range safety officer and licensed practice decide whether and how to fly. Test "
+            + "gaps on the ground, behind cover, before flight.",
         Rule = new Provenance { Source = "Common practice of the trade", How = Evidence.CommonPractice },
     };
 }

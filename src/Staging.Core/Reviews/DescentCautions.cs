@@ -11,10 +11,15 @@ internal static class DescentCautions
     public static IEnumerable<Caution> For(StagingPlan plan, FlightRun flight) =>
         flight.Bodies.Select(Landing).Append(Drift(flight.Bodies.MaxBy(b => Away(b) ?? double.PositiveInfinity)!, plan.SiteSize.Meters));
 
-    /// <summary>Distance from the guide at landing: drift by wind and distance by a leaning guide [m]; null where it does not land.</summary>
+    /// <summary>
+    /// Distance from the guide at landing: drift by wind and distance by a leaning guide [m]; null where it does not
+    /// land.
+    /// </summary>
     private static double? Away(BodyFlight body) => body.DriftEstimate?.Meters + Math.Abs(body.ApogeeRange?.Meters ?? 0);
 
-    /// <summary>The body that lands farthest off, against half the site: the launch point is taken in its middle.</summary>
+    /// <summary>
+    /// The body that lands farthest off, against half the site: the launch point is taken in its middle.
+    /// </summary>
     private static Caution Drift(BodyFlight body, double size)
     {
         double? away = Away(body);
@@ -25,7 +30,10 @@ internal static class DescentCautions
             Subject = "drift",
             OutsideRule = !(away <= size / 2),
             Text = away is { } metres
-                ? Invariant.Text($"{body.Name} lands {(leaning ? "at least" : "about")} {metres:F0} m off, by constant wind{(leaning ? " and a leaning guide; bending over, it flies farther than that" : "")}; the edge of the site is {size / 2:F0} m from its middle.")
+                ? Invariant.Text(
+                    $"{body.Name} lands {(leaning ? "at least" : "about")} {metres:F0} m off, by constant "
+                        + $"wind{(leaning ? " and a leaning guide; bending over, it flies farther than that" : "")}; the edge of the "
+                            + $"site is {size / 2:F0} m from its middle.")
                 : $"{body.Name}: no landing was found, so no drift; treat it as unknown.",
             Rule = SafetyCodes.ModelRocketCode("clause 9, launch site table; that the rocket should land on the site is our reading"),
         };
@@ -37,7 +45,8 @@ internal static class DescentCautions
             Code = "CAU030",
             Subject = "landing",
             OutsideRule = landed.KineticEnergy.Joules >= DebrisLimit,
-            Text = Invariant.Text($"{body.Name} lands {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F1} m/s with {landed.KineticEnergy.Joules:F2} J; {DebrisLimit:F1} J counts as debris."),
+            Text = Invariant.Text($"{body.Name} lands {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F1} m/s "
+                + $"with {landed.KineticEnergy.Joules:F2} J; {DebrisLimit:F1} J counts as debris."),
             Rule = SafetyCodes.DebrisEnergy,
         }
         : new Caution

@@ -8,13 +8,18 @@ using UnitsNet;
 
 namespace Staging.Core.Reviews;
 
-/// <summary>Lights a stage through a gap: answers the flight's question with a gap run at the pressure, speed and masses of that moment.</summary>
+/// <summary>
+/// Lights a stage through a gap: answers the flight's question with a gap run at the pressure, speed and masses of that
+/// moment.
+/// </summary>
 public sealed record GapIgnition : IGapIgnition
 {
     /// <summary>Least pressure at the holes [Pa]: a thousandth of an atmosphere.</summary>
     private const double MinPressure = 100;
 
-    /// <summary>The gap is watched for twice as long as its source is known to last, within these [s]: by then it has bled down.</summary>
+    /// <summary>
+    /// The gap is watched for twice as long as its source is known to last, within these [s]: by then it has bled down.
+    /// </summary>
     private const double MinHorizon = 0.2, MaxHorizon = 10;
 
     /// <summary>The gap as built.</summary>
@@ -24,16 +29,17 @@ public sealed record GapIgnition : IGapIgnition
     public required VentLayout Layout { get; init => field = Guard.NotNull(value); }
 
     /// <summary>
-    /// Pressure coefficient of the body side at the holes [-], -1.5 to 1: (pressure at the hole - static pressure) over dynamic pressure.
-    /// Near 0 on a long cylinder a few calibres behind the nose; negative just behind a shoulder. An outlet elsewhere has a coefficient of its own, which
-    /// counts from this one: see <see cref="VentTarget.Outside"/>.
+    /// Pressure coefficient of the body side at the holes [-], -1.5 to 1: (pressure at the hole - static pressure) over
+    /// dynamic pressure. Near 0 on a long cylinder a few calibres behind the nose; negative just behind a shoulder. An
+    /// outlet elsewhere has a coefficient of its own, which counts from this one: see <see cref="VentTarget.Outside"/>.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double HolePressureCoefficient { get; init => field = Guard.In(value, -1.5, 1); }
 
     /// <summary>
-    /// How the gas in the gap is modelled: <see cref="GapModel.TwoZone"/>, the default, <see cref="GapModel.WellStirred"/>, or
-    /// <see cref="GapModel.OneDimensional"/> at about a hundred times the work, in the run as in the advice of a review.
+    /// How the gas in the gap is modelled: <see cref="GapModel.TwoZone"/>, the default,
+    /// <see cref="GapModel.WellStirred"/>, or <see cref="GapModel.OneDimensional"/> at about a hundred times the work,
+    /// in the run as in the advice of a review.
     /// </summary>
     public GapModel Model { get; init => field = Guard.NotNull(value); } = new GapModel.TwoZone();
 
@@ -76,8 +82,9 @@ public sealed record GapIgnition : IGapIgnition
     }
 
     /// <summary>
-    /// Runs the gap. Lit, the stages part at once: the exhaust of the upper motor pushes harder than any joint holds, so the opening by gap
-    /// pressure alone is a margin, not a time of separation. Unlit, they part when the gap pressure opens the joint, if it does.
+    /// Runs the gap. Lit, the stages part at once: the exhaust of the upper motor pushes harder than any joint holds,
+    /// so the opening by gap pressure alone is a margin, not a time of separation. Unlit, they part when the gap
+    /// pressure opens the joint, if it does.
     /// </summary>
     /// <param name="state">Air, flight and masses at burn-through.</param>
     /// <param name="cancellationToken">Stops the run.</param>

@@ -14,7 +14,9 @@ internal static class LaunchCautions
     private const double MinThrustToWeight = 5;    // -, guidance
     internal const double MinGuideExitSpeed = 13;  // m/s, lower end of the 13 to 15 m/s in use
 
-    /// <summary>Total impulse up to [N s] and smallest site dimension [m] of the launch site table, 50 ft to 1500 ft.</summary>
+    /// <summary>
+    /// Total impulse up to [N s] and smallest site dimension [m] of the launch site table, 50 ft to 1500 ft.
+    /// </summary>
     private static readonly (double Impulse, double Size)[] SiteTable =
     [
         (1.25, 15.24), (2.5, 30.48), (5, 60.96), (10, 121.92), (20, 152.4), (160, 304.8), (320, 457.2),
@@ -26,12 +28,16 @@ internal static class LaunchCautions
         double mass = stack.LiftOffMass.Kilograms;
         double propellant = stack.Stages.Sum(s => s.PropellantMass.Kilograms);
         double impulse = stack.Stages.Sum(s => s.TotalImpulse.NewtonSeconds);
-        yield return Limit("CAU010", "lift-off mass", mass <= MaxMass, Invariant.Text($"{mass * 1e3:F0} g; the code allows {MaxMass * 1e3:F0} g."), "clause 7");
-        yield return Limit("CAU011", "propellant", propellant <= MaxPropellant, Invariant.Text($"{propellant * 1e3:F0} g in all stages; the code allows {MaxPropellant * 1e3:F0} g."), "clause 7");
-        yield return Limit("CAU012", "total impulse", impulse <= MaxImpulse, Invariant.Text($"{impulse:F1} N s in all stages; the code allows {MaxImpulse:F0} N s."), "clause 7");
+        yield return Limit("CAU010", "lift-off mass", mass <= MaxMass,
+            Invariant.Text($"{mass * 1e3:F0} g; the code allows {MaxMass * 1e3:F0} g."), "clause 7");
+        yield return Limit("CAU011", "propellant", propellant <= MaxPropellant,
+            Invariant.Text($"{propellant * 1e3:F0} g in all stages; the code allows {MaxPropellant * 1e3:F0} g."), "clause 7");
+        yield return Limit("CAU012", "total impulse", impulse <= MaxImpulse,
+            Invariant.Text($"{impulse:F1} N s in all stages; the code allows {MaxImpulse:F0} N s."), "clause 7");
         yield return Site(plan.SiteSize.Meters, impulse);
         double wind = stack.Site.Wind.MetersPerSecond;
-        yield return Limit("CAU014", "wind", wind <= MaxWind, Invariant.Text($"{wind:F1} m/s planned; the code allows {MaxWind:F1} m/s. Wind turns the stack before the upper motor burns."), "clause 9");
+        yield return Limit("CAU014", "wind", wind <= MaxWind, Invariant.Text(
+            $"{wind:F1} m/s planned; the code allows {MaxWind:F1} m/s. Wind turns the stack before the upper motor burns."), "clause 9");
         yield return LaunchAngle(90 - stack.Guide.Elevation.Degrees, MotorCautions.HasHighPower(stack));
         yield return ThrustToWeight(stack.Stages[0], mass, stack.Site.Gravity);
         yield return GuideExit(flight);
@@ -48,7 +54,8 @@ internal static class LaunchCautions
             "launch site",
             known && size >= needed,
             known
-                ? Invariant.Text($"{size:F0} m smallest dimension; the site table asks for {needed:F0} m at {impulse:F1} N s. Multistage flights drift farther.")
+                ? Invariant.Text($"{size:F0} m smallest dimension; the site table asks for {needed:F0} m at {impulse:F1} N s. "
+                    + $"Multistage flights drift farther.")
                 : Invariant.Text($"{size:F0} m smallest dimension; {impulse:F0} N s lies beyond the table of the model rocket code."),
             "clause 9, launch site table");
     }
@@ -61,7 +68,8 @@ internal static class LaunchCautions
             Code = "CAU015",
             Subject = "launch angle",
             OutsideRule = !(tilt <= most),
-            Text = Invariant.Text($"{tilt:F0} degrees from vertical; the code {(highPower ? "for high power motors " : "")}allows {most:F0}. Stage near vertical: off it, an upper stage flies far."),
+            Text = Invariant.Text($"{tilt:F0} degrees from vertical; the code {(highPower ? "for high power motors " : "")}allows "
+                + $"{most:F0}. Stage near vertical: off it, an upper stage flies far."),
             Rule = highPower ? SafetyCodes.HighPowerCode : SafetyCodes.ModelRocketCode("clause 6"),
         };
     }
@@ -75,7 +83,8 @@ internal static class LaunchCautions
             Code = "CAU016",
             Subject = "thrust to weight",
             OutsideRule = ratio < MinThrustToWeight,
-            Text = Invariant.Text($"average thrust of the lowest stage is {ratio:F1} times the lift-off weight; guidance asks for {MinThrustToWeight:F0}."),
+            Text = Invariant.Text(
+                $"average thrust of the lowest stage is {ratio:F1} times the lift-off weight; guidance asks for {MinThrustToWeight:F0}."),
             Rule = SafetyCodes.Guidance("thrust to weight of 5 or more at lift-off"),
         };
     }
@@ -88,7 +97,9 @@ internal static class LaunchCautions
             Code = "CAU017",
             Subject = "guide exit speed",
             OutsideRule = !(flight.GuideExitSpeed?.MetersPerSecond >= MinGuideExitSpeed),
-            Text = flight.GuideExitSpeed is { } speed ? Invariant.Text($"{speed.MetersPerSecond:F1} m/s at the end of the guide; {rule}") : $"the guide is never left; {rule}",
+            Text = flight.GuideExitSpeed is { } speed
+                ? Invariant.Text($"{speed.MetersPerSecond:F1} m/s at the end of the guide; {rule}")
+                : $"the guide is never left; {rule}",
             Rule = SafetyCodes.Guidance("13 to 15 m/s at the end of rod or rail"),
         };
     }

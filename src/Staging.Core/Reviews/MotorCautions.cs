@@ -8,7 +8,10 @@ internal static class MotorCautions
     private const double ModelImpulse = 160, ModelThrust = 80, ModelPropellant = 0.0625;              // N s, N, kg; one motor
     private const double ClassOneMass = 1.5, ClassOnePropellant = 0.125, ClassTwoImpulse = 40_960;    // kg, kg, N s
 
-    /// <summary>What lies beyond the classes of model rockets; nothing where all stays within them, since the limits above say so already.</summary>
+    /// <summary>
+    /// What lies beyond the classes of model rockets; nothing where all stays within them, since the limits above say
+    /// so already.
+    /// </summary>
     public static IEnumerable<Caution> Beyond(FlightPlan plan, double mass, double propellant, double impulse)
     {
         Motor? motor = plan.Stages.SelectMany(s => s.AllMotors).Select(g => g.Motor).FirstOrDefault(IsHighPower);
@@ -19,7 +22,10 @@ internal static class MotorCautions
                 Code = "CAU018",
                 Subject = "motor class",
                 OutsideRule = true,
-                Text = Invariant.Text($"{motor.Name} has {motor.Thrust.TotalImpulse.NewtonSeconds:F0} N s, {motor.Thrust.AverageThrust.Newtons:F0} N average and {motor.PropellantMass.Grams:F1} g of propellant: a high power motor, for certified fliers, at the greater distances that code asks for multistage rockets."),
+                Text = Invariant.Text(
+                    $"{motor.Name} has {motor.Thrust.TotalImpulse.NewtonSeconds:F0} N s, {motor.Thrust.AverageThrust.Newtons:F0} N "
+                        + $"average and {motor.PropellantMass.Grams:F1} g of propellant: a high power motor, for certified fliers, at "
+                            + $"the greater distances that code asks for multistage rockets."),
                 Rule = SafetyCodes.HighPowerCode,
             };
         }
@@ -32,7 +38,8 @@ internal static class MotorCautions
                 Code = "CAU019",
                 Subject = "federal class",
                 OutsideRule = true,
-                Text = Invariant.Text($"{mass * 1e3:F0} g with {propellant * 1e3:F0} g of propellant and {impulse:F1} N s is not class 1: {name}. Ask which authorisation of the airspace that needs."),
+                Text = Invariant.Text($"{mass * 1e3:F0} g with {propellant * 1e3:F0} g of propellant and {impulse:F1} N s is not class "
+                    + $"1: {name}. Ask which authorisation of the airspace that needs."),
                 Rule = SafetyCodes.AmateurClasses,
             };
         }

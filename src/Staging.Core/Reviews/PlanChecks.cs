@@ -16,7 +16,8 @@ internal static class PlanChecks
         for (int i = 1; i < stages.Length; i++)
         {
             if (stages[i].Gap() is { } gap)
-                findings.AddRange(gap.OnGround(stages[i - 1], stages[i..], air).Check().Select(f => f with { Path = $"Flight.Stages[{i}].Ignition.Gap.{Short(f.Path)}" }));
+                findings.AddRange(gap.OnGround(stages[i - 1], stages[i..], air).Check()
+                    .Select(f => f with { Path = $"Flight.Stages[{i}].Ignition.Gap.{Short(f.Path)}" }));
         }
 
         return findings.ToImmutable();

@@ -4,8 +4,14 @@ using Staging.Core.Sizing;
 
 namespace Staging.Core.Reviews;
 
-/// <summary>From a plan to one of its gaps, with the pressure, density, speed and acceleration that the flight has at burn-through.</summary>
-/// <remarks>The flight is that of the plan as it stands: a question that then varies the gap keeps the state at which the plan meets it.</remarks>
+/// <summary>
+/// From a plan to one of its gaps, with the pressure, density, speed and acceleration that the flight has at
+/// burn-through.
+/// </summary>
+/// <remarks>
+/// The flight is that of the plan as it stands: a question that then varies the gap keeps the state at which the plan
+/// meets it.
+/// </remarks>
 public static class PlanGaps
 {
     /// <summary>Flies a plan as far as need be and gives one of its gaps as the flight meets it.</summary>
@@ -14,10 +20,13 @@ public static class PlanGaps
     /// <param name="options">How the flight is computed; null for the defaults. Its scope is not asked.</param>
     /// <param name="cancellationToken">Stops the flight.</param>
     /// <returns>The problem that the flight solves there.</returns>
-    /// <exception cref="ArgumentException">No such stage is lit through a gap, or several are and none was named.</exception>
-    /// <exception cref="InvalidModelException"><see cref="StagingPlan.Check"/> reports errors, or the flight does not come to that gap.</exception>
+    /// <exception cref="ArgumentException">No such stage is lit through a gap, or several are and none was
+    /// named.</exception>
+    /// <exception cref="InvalidModelException"><see cref="StagingPlan.Check"/> reports errors, or the flight does not
+    /// come to that gap.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static GapProblem GapBelow(this StagingPlan plan, string? stage = null, FlightOptions? options = null, CancellationToken cancellationToken = default)
+    public static GapProblem GapBelow(this StagingPlan plan, string? stage = null, FlightOptions? options = null,
+        CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         InvalidModelException.ThrowOnError(plan.Check());
@@ -30,7 +39,8 @@ public static class PlanGaps
     /// <param name="flight">The flight.</param>
     /// <param name="stage">Name of the stage above the gap; null for the only one that is lit through a gap.</param>
     /// <returns>The problem that the flight solved there.</returns>
-    /// <exception cref="ArgumentException">No such stage is lit through a gap, or several are and none was named.</exception>
+    /// <exception cref="ArgumentException">No such stage is lit through a gap, or several are and none was
+    /// named.</exception>
     /// <exception cref="InvalidModelException">The flight did not come to that gap.</exception>
     public static GapProblem GapBelow(this FlightRun flight, string? stage)
     {
@@ -38,19 +48,29 @@ public static class PlanGaps
         Stage upper = Named(flight.Plan, stage);
         return flight.Stagings.FirstOrDefault(s => s.UpperStage == upper.Name) is { } staging
             ? upper.Gap()!.ProblemAt(staging.State)
-            : throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "GAP060", $"Flight.Stages[{flight.Plan.Stages.IndexOf(upper)}].Ignition", NotReached(flight))]);
+            : throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "GAP060",
+                $"Flight.Stages[{flight.Plan.Stages.IndexOf(upper)}].Ignition", NotReached(flight))]);
     }
 
-    /// <summary>What can be asked of one of the gaps of a plan: its layout, its model and its solver, at the state that the flight gives it.</summary>
+    /// <summary>
+    /// What can be asked of one of the gaps of a plan: its layout, its model and its solver, at the state that the
+    /// flight gives it.
+    /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="stage">Name of the stage above the gap; null for the only one that is lit through a gap.</param>
     /// <param name="options">How the flight is computed; null for the defaults. Its scope is not asked.</param>
     /// <param name="cancellationToken">Stops the flight.</param>
-    /// <returns>A nominal question; add <see cref="GapQuestion.Uncertain"/> and <see cref="GapQuestion.Asked"/> to ask for a probability.</returns>
-    /// <exception cref="ArgumentException">No such stage is lit through a gap, or several are and none was named.</exception>
-    /// <exception cref="InvalidModelException"><see cref="StagingPlan.Check"/> reports errors, or the flight does not come to that gap.</exception>
+    /// <returns>
+    /// A nominal question; add <see cref="GapQuestion.Uncertain"/> and <see cref="GapQuestion.Asked"/> to ask for a
+    /// probability.
+    /// </returns>
+    /// <exception cref="ArgumentException">No such stage is lit through a gap, or several are and none was
+    /// named.</exception>
+    /// <exception cref="InvalidModelException"><see cref="StagingPlan.Check"/> reports errors, or the flight does not
+    /// come to that gap.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static GapQuestion QuestionBelow(this StagingPlan plan, string? stage = null, FlightOptions? options = null, CancellationToken cancellationToken = default)
+    public static GapQuestion QuestionBelow(this StagingPlan plan, string? stage = null, FlightOptions? options = null,
+        CancellationToken cancellationToken = default)
     {
         GapProblem problem = plan.GapBelow(stage, options, cancellationToken);
         GapIgnition gap = Named(plan.Flight, stage).Gap()!;
@@ -66,7 +86,8 @@ public static class PlanGaps
         if (fit.Length == 1)
             return fit[0];
         string lit = all.Length == 0 ? "no stage is" : string.Join(" and ", all.Select(s => $"\"{s.Name}\""));
-        throw new ArgumentException((stage is null ? "Say which gap, by the stage above it." : $"There is no gap below \"{stage}\".") + $" Lit through a gap: {lit}.", nameof(stage));
+        throw new ArgumentException((stage is null ? "Say which gap, by the stage above it." : $"There is no gap below \"{stage}\".")
+            + $" Lit through a gap: {lit}.", nameof(stage));
     }
 
     private static string NotReached(FlightRun flight) => "The flight does not come to the burn-through below this stage"

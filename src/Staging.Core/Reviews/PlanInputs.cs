@@ -14,24 +14,35 @@ public static class PlanInputs
     /// <param name="unit">Unit of its values; <c>-</c> where there is none.</param>
     /// <param name="spread">How it scatters, in [unit].</param>
     /// <param name="with">Puts a value, in [unit], into a copy of the stage: <c>(s, v) => s with { ... }</c>.</param>
-    /// <returns>The input; put into a plan without such a stage it throws an <see cref="ArgumentException"/>, as when an <see cref="InputSet{T}"/> is made of it.</returns>
-    /// <exception cref="ArgumentException">The path is blank or holds other characters than letters, digits, dots and hyphens.</exception>
-    public static StudyInput<StagingPlan> OfStage(string stage, string path, string unit, Distribution spread, Func<Stage, double, Stage> with)
+    /// <returns>
+    /// The input; put into a plan without such a stage it throws an <see cref="ArgumentException"/>, as when an
+    /// <see cref="InputSet{T}"/> is made of it.
+    /// </returns>
+    /// <exception cref="ArgumentException">The path is blank or holds other characters than letters, digits, dots and
+    /// hyphens.</exception>
+    public static StudyInput<StagingPlan> OfStage(string stage, string path, string unit, Distribution spread,
+        Func<Stage, double, Stage> with)
     {
         ArgumentNullException.ThrowIfNull(stage);
         ArgumentNullException.ThrowIfNull(with);
         return StudyInput.Of<StagingPlan>(path, unit, spread, (plan, v) => Changed(plan, Index(plan, stage), s => with(s, v)));
     }
 
-    /// <summary>A scalar of a gap, such as those of <see cref="GapInputs"/>, as one of the plan that holds the gap.</summary>
-    /// <param name="input">The input; it may change the <see cref="GapProblem.Design"/> alone and read nothing else, since in a plan bodies and air come from the flight.</param>
+    /// <summary>
+    /// A scalar of a gap, such as those of <see cref="GapInputs"/>, as one of the plan that holds the gap.
+    /// </summary>
+    /// <param name="input">The input; it may change the <see cref="GapProblem.Design"/> alone and read nothing else,
+    /// since in a plan bodies and air come from the flight.</param>
     /// <param name="stage">Name of the stage above the gap.</param>
-    /// <returns>The input, by the same name; put into a plan without such a gap it throws an <see cref="ArgumentException"/>.</returns>
+    /// <returns>
+    /// The input, by the same name; put into a plan without such a gap it throws an <see cref="ArgumentException"/>.
+    /// </returns>
     public static StudyInput<StagingPlan> Below(this StudyInput<GapProblem> input, string stage)
     {
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(stage);
-        return StudyInput.Of<StagingPlan>(input.Path, input.Unit, input.Spread, (plan, v) => Changed(plan, Index(plan, stage), s => Through(s, input, v)));
+        return StudyInput.Of<StagingPlan>(input.Path, input.Unit, input.Spread,
+            (plan, v) => Changed(plan, Index(plan, stage), s => Through(s, input, v)));
     }
 
     private static Stage Through(Stage stage, StudyInput<GapProblem> input, double value)
@@ -40,7 +51,8 @@ public static class PlanInputs
             throw new ArgumentException($"\"{stage.Name}\" is not lit through a gap that \"{input.Path}\" could belong to.", nameof(input));
         GapProblem before = StartingGaps.Bore18mm with { Design = gap.Design }, after = input.With(before, value);
         if (after with { Design = before.Design } != before)
-            throw new ArgumentException($"\"{input.Path}\" changes more than the design of a gap; in a plan, bodies and air come from the flight.", nameof(input));
+            throw new ArgumentException(
+                $"\"{input.Path}\" changes more than the design of a gap; in a plan, bodies and air come from the flight.", nameof(input));
         return stage with { Ignition = ignition with { Gap = gap with { Design = after.Design } } };
     }
 
@@ -55,6 +67,7 @@ public static class PlanInputs
                 return i;
         }
 
-        throw new ArgumentException($"The plan has no stage \"{stage}\"; its stages are {string.Join(" and ", plan.Flight.Stages.Select(s => $"\"{s.Name}\""))}.", nameof(stage));
+        throw new ArgumentException($"The plan has no stage \"{stage}\"; its stages are "
+            + $"{string.Join(" and ", plan.Flight.Stages.Select(s => $"\"{s.Name}\""))}.", nameof(stage));
     }
 }

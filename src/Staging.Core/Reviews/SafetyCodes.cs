@@ -25,7 +25,8 @@ internal static class SafetyCodes
     /// <summary>Code for high power rocketry.</summary>
     public static Provenance HighPowerCode { get; } = new()
     {
-        Source = "NFPA 1127, Code for High Power Rocketry: more than 160 N s, 80 N average thrust or 62.5 g of propellant in one motor; launch angle up to 20 degrees from vertical",
+        Source = "NFPA 1127, Code for High Power Rocketry: more than 160 N s, 80 N average thrust or 62.5 g of propellant in one motor; "
+            + "launch angle up to 20 degrees from vertical",
         How = Evidence.FromMemory,
     };
 

@@ -4,7 +4,9 @@ using Staging.Core.Gaps;
 
 namespace Staging.Core.Reviews;
 
-/// <summary>Cautions about the stagings: booster motors, gap length, vents, the margin of the race, and the unlit case.</summary>
+/// <summary>
+/// Cautions about the stagings: booster motors, gap length, vents, the margin of the race, and the unlit case.
+/// </summary>
 internal static class StagingCautions
 {
     private const double DependableGap = 0.25;   // m, about 10 in
@@ -64,7 +66,8 @@ internal static class StagingCautions
     private static Caution Electronics(string upper) => Reminder(
         "CAU027",
         "electronics",
-        $"{upper} is lit by electronics: arm them on the pad only, with guards on speed, height and tilt, and test them on the ground without a motor.",
+        $"{upper} is lit by electronics: arm them on the pad only, with guards on speed, height and tilt, and test them on the ground "
+            + $"without a motor.",
         "electronics are armed last and disarmed first, with a guard against lighting off vertical");
 
     private static Caution Reminder(string code, string subject, string text, string practice) => new()
@@ -84,7 +87,8 @@ internal static class StagingCautions
             Code = "CAU022",
             Subject = "gap length",
             OutsideRule = length > DependableGap,
-            Text = Invariant.Text($"{length * 1e3:F0} mm between the motors; up to about {DependableGap * 1e3:F0} mm is called dependable, {FlownGap * 1e3:F0} mm has been flown, 900 mm is reported but doubtful."),
+            Text = Invariant.Text($"{length * 1e3:F0} mm between the motors; up to about {DependableGap * 1e3:F0} mm is called "
+                + $"dependable, {FlownGap * 1e3:F0} mm has been flown, 900 mm is reported but doubtful."),
             Rule = SafetyCodes.Practice("gap lengths that have been flown"),
         };
     }
@@ -103,24 +107,29 @@ internal static class StagingCautions
             OutsideRule = none || depth > DeepDeadEnd,
             Text = none
                 ? "The gap has no vents: the air ahead of the hot gas has nowhere to go."
-                : Invariant.Text($"{area * 1e6:F0} mm2 in all, the last {depth:F1} bores below the upper nozzle; practice puts them right below it, and calls {CustomaryVent * 1e6:F0} mm2, one hole of 6 mm, enough for ordinary small models."),
-            Rule = SafetyCodes.Practice("vents go right below the upper nozzle; a total area like one 6 mm hole serves ordinary small models"),
+                : Invariant.Text($"{area * 1e6:F0} mm2 in all, the last {depth:F1} bores below the upper nozzle; practice puts them "
+                    + $"right below it, and calls {CustomaryVent * 1e6:F0} mm2, one hole of 6 mm, enough for ordinary small models."),
+            Rule = SafetyCodes.Practice(
+                "vents go right below the upper nozzle; a total area like one 6 mm hole serves ordinary small models"),
         };
     }
 
     private static Caution Outcome(GapReview gap)
     {
         GapOutcome outcome = gap.Run.Outcome;
-        bool thin = outcome is GapOutcome.Lit lit && (lit.MarginToSeparation?.Seconds < ThinMargin || lit.SurfaceMargin.Kelvins < ThinSurface);
+        bool thin = outcome is GapOutcome.Lit lit
+            && (lit.MarginToSeparation?.Seconds < ThinMargin || lit.SurfaceMargin.Kelvins < ThinSurface);
         return new Caution
         {
             Code = "CAU023",
             Subject = "ignition race",
             OutsideRule = !outcome.IsLit || thin,
-            Text = $"{gap.Staging.UpperStage}: {outcome.Cause} {outcome.Remedy}{Heat(gap)} Source, retention and ignition temperature are uncertain by tens of per cent: one nominal answer is not a probability.",
+            Text = $"{gap.Staging.UpperStage}: {outcome.Cause} {outcome.Remedy}{Heat(gap)} Source, retention and ignition temperature "
+                + $"are uncertain by tens of per cent: one nominal answer is not a probability.",
             Rule = new Provenance
             {
-                Source = Invariant.Text($"Judgement: a race won by less than {ThinMargin * 1e3:F0} ms, or a surface less than {ThinSurface:F0} K above ignition, is no margin, for the inputs are known no better"),
+                Source = Invariant.Text($"Judgement: a race won by less than {ThinMargin * 1e3:F0} ms, or a surface less than "
+                    + $"{ThinSurface:F0} K above ignition, is no margin, for the inputs are known no better"),
                 How = Evidence.Judgement,
             },
         };
@@ -133,19 +142,22 @@ internal static class StagingCautions
             return "";
         GapSnapshot at = gap.Run.At(lit.Time);
         double share = at.Particles / (at.Particles + at.Convection + at.Radiation);
-        return Invariant.Text($" At that moment {share:P0} of the heat comes from impinging particles, whose efficiency nobody has published.");
+        return Invariant.Text(
+            $" At that moment {share:P0} of the heat comes from impinging particles, whose efficiency nobody has published.");
     }
 
     private static Caution SpeedAndHeight(StagingReport staging)
     {
-        double speed = staging.Velocity?.MetersPerSecond ?? staging.State.Speed.MetersPerSecond, height = staging.Height?.Meters ?? staging.State.Height.Meters;
+        double speed = staging.Velocity?.MetersPerSecond ?? staging.State.Speed.MetersPerSecond,
+            height = staging.Height?.Meters ?? staging.State.Height.Meters;
         string when = staging.Lit ? "lights" : "stays cold, after burnout";
         return new Caution
         {
             Code = "CAU028",
             Subject = "staging speed and height",
             OutsideRule = speed < LaunchCautions.MinGuideExitSpeed,
-            Text = Invariant.Text($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; guidance asks for {LaunchCautions.MinGuideExitSpeed:F0} to 15 m/s."),
+            Text = Invariant.Text($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; guidance asks for "
+                + $"{LaunchCautions.MinGuideExitSpeed:F0} to 15 m/s."),
             Rule = SafetyCodes.Guidance("13 to 15 m/s before the fins steer, at staging as at the end of the guide"),
         };
     }
@@ -160,7 +172,11 @@ internal static class StagingCautions
             OutsideRule = landed is null || landed.KineticEnergy.Joules >= DescentCautions.DebrisLimit,
             Text = landed is null
                 ? $"If {failure.Description}: no landing was found; treat it as unknown."
-                : Invariant.Text($"If {failure.Description}: {failure.HardestLanding!.Name} comes down {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F0} m/s with {landed.KineticEnergy.Joules:F1} J ({DescentCautions.DebrisLimit:F1} J counts as debris). Everybody on the field must be told to look up."),
+                : Invariant.Text(
+                    $"If {failure.Description}: {failure.HardestLanding!.Name} comes down {landed.Time.Seconds:F0} s after launch at "
+                        + $"{landed.Speed.MetersPerSecond:F0} m/s with "
+                            + $"{landed.KineticEnergy.Joules:F1} J ({DescentCautions.DebrisLimit:F1} J counts as debris). Everybody on "
+                                + $"the field must be told to look up."),
             Rule = SafetyCodes.DebrisEnergy,
         };
     }

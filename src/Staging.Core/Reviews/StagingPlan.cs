@@ -5,7 +5,9 @@ using UnitsNet;
 namespace Staging.Core.Reviews;
 
 /// <summary>One staging plan: the stack with its gaps, and the field it flies from.</summary>
-/// <remarks>A stage that is lit through a gap carries a <see cref="GapIgnition"/> in its <see cref="StageIgnition.ByGap"/>.</remarks>
+/// <remarks>
+/// A stage that is lit through a gap carries a <see cref="GapIgnition"/> in its <see cref="StageIgnition.ByGap"/>.
+/// </remarks>
 public sealed record StagingPlan
 {
     /// <summary>What the plan is called.</summary>

@@ -8,9 +8,12 @@ namespace Staging.Core.Reviews;
 /// <summary>One plan in, one review out.</summary>
 public static class StagingReviewer
 {
-    /// <summary>Flies the plan, runs every gap at the state the flight gives it, sizes its vents, and adds cautions.</summary>
+    /// <summary>
+    /// Flies the plan, runs every gap at the state the flight gives it, sizes its vents, and adds cautions.
+    /// </summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="options">How the flight is computed; null for the defaults. Its scope is not asked: a review follows every body and every failure.</param>
+    /// <param name="options">How the flight is computed; null for the defaults. Its scope is not asked: a review
+    /// follows every body and every failure.</param>
     /// <param name="cancellationToken">Stops the review.</param>
     /// <returns>The review. A stage that does not light is a result, not an exception.</returns>
     /// <exception cref="InvalidModelException"><see cref="StagingPlan.Check"/> reports errors.</exception>
@@ -20,7 +23,8 @@ public static class StagingReviewer
         ArgumentNullException.ThrowIfNull(plan);
         ImmutableArray<ModelFinding> findings = plan.Check();
         InvalidModelException.ThrowOnError(findings);
-        FlightRun flight = plan.Flight.Fly((options ?? FlightOptions.Default) with { Scope = FlightScope.Everything }, cancellationToken: cancellationToken);
+        FlightRun flight = plan.Flight.Fly((options ?? FlightOptions.Default) with { Scope = FlightScope.Everything },
+            cancellationToken: cancellationToken);
         ImmutableArray<GapReview> gaps = [.. flight.Stagings.Select(s => ReviewGap(plan, s, cancellationToken)).OfType<GapReview>()];
         return new StagingReview
         {

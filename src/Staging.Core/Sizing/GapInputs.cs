@@ -5,19 +5,23 @@ using UnitsNet;
 
 namespace Staging.Core.Sizing;
 
-/// <summary>Uncertain inputs of a gap, by name, for studies. Each is one lambda: write your own in the same way where one is missing.</summary>
+/// <summary>
+/// Uncertain inputs of a gap, by name, for studies. Each is one lambda: write your own in the same way where one is
+/// missing.
+/// </summary>
 public static class GapInputs
 {
     /// <summary>Name of the breakaway force.</summary>
     internal const string BreakawayPath = "joint.breakaway";
 
     /// <summary>
-    /// Every input that <see cref="StartingGaps.Bore18mm"/> and <see cref="MixingAndHeat.Judged"/> tell with a judged range, over that range: a start, to be
-    /// narrowed by what you measure.
+    /// Every input that <see cref="StartingGaps.Bore18mm"/> and <see cref="MixingAndHeat.Judged"/> tell with a judged
+    /// range, over that range: a start, to be narrowed by what you measure.
     /// </summary>
     /// <remarks>
-    /// Held are the density of the grain, whose published range is narrow, and temperature and heat capacities of the products: they belong to one composition, and their
-    /// ranges do not combine freely with that of the gas fraction (see <see cref="Gases.BlackPowderProducts"/>).
+    /// Held are the density of the grain, whose published range is narrow, and temperature and heat capacities of the
+    /// products: they belong to one composition, and their ranges do not combine freely with that of the gas fraction
+    /// (see <see cref="Gases.BlackPowderProducts"/>).
     /// </remarks>
     public static ImmutableArray<StudyInput<GapProblem>> Judged { get; } =
     [
@@ -41,16 +45,20 @@ public static class GapInputs
     /// <summary>Why those ranges.</summary>
     public static Provenance JudgedSource { get; } = new()
     {
-        Source = "Retention 10 to 60 N: not published; fragments: published burn rates differ by 40 %, the last web by as much; opening 6 to 12 mm within 0.3 to 3 ms: most of "
-            + "the grain, at once; gas fraction 0.55 to 0.7: hot products by equilibrium; ignition 723 to 823 K: hot-bath tests; conductivity 0.15 to 0.7 W/(m K): no measurement "
-            + "found; particle efficiency: a guess over its whole range; wall, emissivity, front, dead end and free jet: the ranges of GapClosures.Judged",
+        Source = "Retention 10 to 60 N: not published; fragments: published burn rates differ by 40 %, the last web by as much; opening "
+            + "6 to 12 mm within 0.3 to 3 ms: most of "
+            + "the grain, at once; gas fraction 0.55 to 0.7: hot products by equilibrium; ignition 723 to 823 K: hot-bath tests; "
+                + "conductivity 0.15 to 0.7 W/(m K): no measurement "
+            + "found; particle efficiency: a guess over its whole range; wall, emissivity, front, dead end and free jet: the ranges of "
+                + "GapClosures.Judged",
         How = Evidence.Judgement,
     };
 
     /// <summary>The breakaway force of the joint; the sliding force keeps its ratio to it.</summary>
     /// <param name="spread">How it scatters [N].</param>
     /// <returns>The input <c>joint.breakaway</c>.</returns>
-    public static StudyInput<GapProblem> Breakaway(Distribution spread) => StudyInput.Of<GapProblem>(BreakawayPath, "N", spread, WithBreakaway);
+    public static StudyInput<GapProblem> Breakaway(Distribution spread) =>
+        StudyInput.Of<GapProblem>(BreakawayPath, "N", spread, WithBreakaway);
 
     /// <summary>Mass of the fragments that burn after burn-through.</summary>
     /// <param name="spread">How it scatters [g].</param>
@@ -110,7 +118,8 @@ public static class GapInputs
     /// <param name="spread">How it scatters [W/(m2 K)].</param>
     /// <returns>The input <c>closures.wall-heat</c>.</returns>
     public static StudyInput<GapProblem> WallHeatTransfer(Distribution spread) =>
-        Closure("closures.wall-heat", "W/(m2 K)", spread, (c, v) => c with { WallHeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(v) });
+        Closure("closures.wall-heat", "W/(m2 K)", spread,
+            (c, v) => c with { WallHeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(v) });
 
     /// <summary>Emissivity of the products at the grain.</summary>
     /// <param name="spread">How it scatters [-].</param>
@@ -151,14 +160,18 @@ public static class GapInputs
         return d with { Joint = d.Joint with { Coupler = coupler } };
     });
 
-    private static GapProblem Design(GapProblem problem, Func<GapDesign, GapDesign> change) => problem with { Design = change(problem.Design) };
+    private static GapProblem Design(GapProblem problem, Func<GapDesign, GapDesign> change) =>
+        problem with { Design = change(problem.Design) };
 
-    private static StudyInput<GapProblem> Source(string path, string unit, Distribution spread, Func<BurnThroughSource, double, BurnThroughSource> with) =>
+    private static StudyInput<GapProblem> Source(string path, string unit, Distribution spread,
+        Func<BurnThroughSource, double, BurnThroughSource> with) =>
         StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d.Source is GapSource.Afterburn { Motor: { } motor }
             ? d with { Source = with(motor, v) }
-            : throw new ArgumentException($"The input {path} belongs to one motor with an afterburn; the source of this gap is of another kind.", nameof(p))));
+            : throw new ArgumentException(
+                $"The input {path} belongs to one motor with an afterburn; the source of this gap is of another kind.", nameof(p))));
 
-    private static StudyInput<GapProblem> Closure(string path, string unit, Distribution spread, Func<MixingAndHeat, double, MixingAndHeat> with) =>
+    private static StudyInput<GapProblem> Closure(string path, string unit, Distribution spread,
+        Func<MixingAndHeat, double, MixingAndHeat> with) =>
         StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d with { MixingAndHeat = with(d.MixingAndHeat, v) }));
 
     private static StudyInput<GapProblem> Grain(string path, string unit, Distribution spread, Func<UpperGrain, double, UpperGrain> with) =>

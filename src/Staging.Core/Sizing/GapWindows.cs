@@ -13,7 +13,9 @@ public static class GapWindows
     /// <summary>Width at which an edge of gap length counts as found [mm]: what can be cut.</summary>
     private const double LengthEdge = 1;
 
-    /// <summary>Width at which an edge of retention counts as found [N]: finer than a friction fit can be made.</summary>
+    /// <summary>
+    /// Width at which an edge of retention counts as found [N]: finer than a friction fit can be made.
+    /// </summary>
     private const double ForceEdge = 0.5;
 
     /// <summary>The smallest and largest total vent area that lights a gap of given length.</summary>
@@ -24,14 +26,16 @@ public static class GapWindows
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The windows in mm2, or that no area of the axis lights.</returns>
     /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
-    /// <exception cref="InvalidModelException">The question cannot be answered, or a gap of the search cannot be built: see <see cref="GapQuestion"/>.</exception>
+    /// <exception cref="InvalidModelException">The question cannot be answered, or a gap of the search cannot be built:
+    /// see <see cref="GapQuestion"/>.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WindowResult VentWindow(
         this GapQuestion question, Length gap, Axis areas, StudyOptions? options = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(question);
         Check(question);
-        return WindowSearch.Find(In(areas, "mm2"), AreaEdge, (mm2, stop) => Lights(question, gap, Area.FromSquareMillimeters(mm2), null, stop), options, cancellationToken);
+        return WindowSearch.Find(In(areas, "mm2"), AreaEdge,
+            (mm2, stop) => Lights(question, gap, Area.FromSquareMillimeters(mm2), null, stop), options, cancellationToken);
     }
 
     /// <summary>The vent windows over a range of gap lengths: the map a builder needs.</summary>
@@ -43,19 +47,28 @@ public static class GapWindows
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>One window result for each length.</returns>
     /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
-    /// <exception cref="InvalidModelException">The question cannot be answered, or a gap of the search cannot be built: see <see cref="GapQuestion"/>.</exception>
+    /// <exception cref="InvalidModelException">The question cannot be answered, or a gap of the search cannot be built:
+    /// see <see cref="GapQuestion"/>.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SweepLine<WindowResult> VentWindows(
-        this GapQuestion question, Axis gaps, Axis areas, StudyOptions? options = null, Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default) =>
+        this GapQuestion question, Axis gaps, Axis areas, StudyOptions? options = null, Action<StudyProgress>? progress = null,
+        CancellationToken cancellationToken = default) =>
         question.VentWindowsInParts(gaps, areas).Whole(options, progress, cancellationToken);
 
-    /// <summary>Prepares the vent windows over a range of gap lengths so that parts of the lengths run anywhere. See <see cref="VentWindows"/>.</summary>
+    /// <summary>
+    /// Prepares the vent windows over a range of gap lengths so that parts of the lengths run anywhere. See
+    /// <see cref="VentWindows"/>.
+    /// </summary>
     /// <param name="question">The question.</param>
     /// <param name="gaps">Gap lengths, in mm.</param>
     /// <param name="areas">Total vent areas to try, in mm2.</param>
-    /// <returns>The study; its answer is one window result for each length. Parts are compared by axes, kind of model, probability asked and spreads; not by the gap, its layout and the solver.</returns>
+    /// <returns>
+    /// The study; its answer is one window result for each length. Parts are compared by axes, kind of model,
+    /// probability asked and spreads; not by the gap, its layout and the solver.
+    /// </returns>
     /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
-    /// <exception cref="InvalidModelException">The question cannot be answered: see <see cref="GapQuestion"/>.</exception>
+    /// <exception cref="InvalidModelException">The question cannot be answered: see
+    /// <see cref="GapQuestion"/>.</exception>
     public static PartitionedStudy<SweepLine<WindowResult>> VentWindowsInParts(this GapQuestion question, Axis gaps, Axis areas)
     {
         ArgumentNullException.ThrowIfNull(question);
@@ -76,18 +89,24 @@ public static class GapWindows
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The windows in mm, or that no length of the axis lights.</returns>
     /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
-    /// <exception cref="InvalidModelException">The question cannot be answered, or a gap of the search cannot be built: see <see cref="GapQuestion"/>.</exception>
+    /// <exception cref="InvalidModelException">The question cannot be answered, or a gap of the search cannot be built:
+    /// see <see cref="GapQuestion"/>.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WindowResult LongestGap(
         this GapQuestion question, Area total, Axis gaps, StudyOptions? options = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(question);
         Check(question);
-        return WindowSearch.Find(In(gaps, "mm"), LengthEdge, (mm, stop) => Lights(question, Length.FromMillimeters(mm), total, null, stop), options, cancellationToken);
+        return WindowSearch.Find(In(gaps, "mm"), LengthEdge, (mm, stop) => Lights(question, Length.FromMillimeters(mm), total, null, stop),
+            options, cancellationToken);
     }
 
-    /// <summary>How hard the joint must hold: the lower edge of the windows. The sliding force keeps its ratio to the breakaway force.</summary>
-    /// <param name="question">The question; an uncertain <c>joint.breakaway</c> is left out of it, since that is what is asked for.</param>
+    /// <summary>
+    /// How hard the joint must hold: the lower edge of the windows. The sliding force keeps its ratio to the breakaway
+    /// force.
+    /// </summary>
+    /// <param name="question">The question; an uncertain <c>joint.breakaway</c> is left out of it, since that is what
+    /// is asked for.</param>
     /// <param name="gap">Length of the gap [m], 1 mm to 5 m.</param>
     /// <param name="total">Total vent area.</param>
     /// <param name="forces">Breakaway forces to try, in N.</param>
@@ -95,15 +114,18 @@ public static class GapWindows
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The windows in N, or that no force of the axis helps.</returns>
     /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
-    /// <exception cref="InvalidModelException">The question cannot be answered, or a gap of the search cannot be built: see <see cref="GapQuestion"/>.</exception>
+    /// <exception cref="InvalidModelException">The question cannot be answered, or a gap of the search cannot be built:
+    /// see <see cref="GapQuestion"/>.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WindowResult MinRetention(
-        this GapQuestion question, Length gap, Area total, Axis forces, StudyOptions? options = null, CancellationToken cancellationToken = default)
+        this GapQuestion question, Length gap, Area total, Axis forces, StudyOptions? options = null,
+        CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(question);
         GapQuestion rest = question with { Uncertain = [.. question.Uncertain.Where(i => i.Path != GapInputs.BreakawayPath)] };
         Check(rest);
-        return WindowSearch.Find(In(forces, "N"), ForceEdge, (newtons, stop) => Lights(rest, gap, total, newtons, stop), options, cancellationToken);
+        return WindowSearch.Find(In(forces, "N"), ForceEdge, (newtons, stop) => Lights(rest, gap, total, newtons, stop), options,
+            cancellationToken);
     }
 
     private static Axis In(Axis axis, string unit)
@@ -115,16 +137,21 @@ public static class GapWindows
     private static string ModelInWords(GapModel model) => model.Match(
         _ => nameof(GapModel.TwoZone),
         _ => nameof(GapModel.WellStirred),
-        resolved => Invariant.Text($"{nameof(GapModel.OneDimensional)} in {resolved.Cells} cells at a Courant number of {resolved.CourantNumber:R}"));
+        resolved => Invariant.Text(
+            $"{nameof(GapModel.OneDimensional)} in {resolved.Cells} cells at a Courant number of {resolved.CourantNumber:R}"));
 
     private static string AskedInWords(GapQuestion question) =>
         question.Asked is { } asked ? $", {asked.InWords} over {string.Join("; ", question.Uncertain.Select(i => i.InWords))}" : "";
 
-    /// <summary>A probability is a statement about what is uncertain: with nothing of it every answer would be the nominal one under a better name.</summary>
+    /// <summary>
+    /// A probability is a statement about what is uncertain: with nothing of it every answer would be the nominal one
+    /// under a better name.
+    /// </summary>
     private static void Check(GapQuestion question)
     {
         if (question.Asked is not null && question.Uncertain.IsEmpty)
-            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU001", nameof(question.Uncertain), "A probability is asked for, and no input is left that is uncertain; give one or more, or ask for nominal answers.")]);
+            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU001", nameof(question.Uncertain),
+                "A probability is asked for, and no input is left that is uncertain; give one or more, or ask for nominal answers.")]);
         question.Asked?.Check();
     }
 
@@ -133,7 +160,8 @@ public static class GapWindows
         try
         {
             GapProblem problem = Built(question, gap, total, breakaway_N);
-            bool IsLit(GapProblem p, CancellationToken cancel) => p.Solve(question.Model, question.Solver, cancellationToken: cancel).Outcome.IsLitBeforeParting;
+            bool IsLit(GapProblem p, CancellationToken cancel) =>
+                p.Solve(question.Model, question.Solver, cancellationToken: cancel).Outcome.IsLitBeforeParting;
             InvalidModelException.ThrowOnError(problem.Check());
             return question.Asked is { } asked ? asked.Of(InputSet.Of(problem, question.Uncertain), IsLit, stop) : IsLit(problem, stop);
         }
@@ -150,15 +178,24 @@ public static class GapWindows
         try
         {
             GuideTube tube = question.Problem.Design.Tube with { Length = gap };
-            GapProblem problem = question.Problem with { Design = question.Problem.Design with { Tube = tube, Vents = [question.Layout.VentOf(tube, total)] } };
+            GapProblem problem = question.Problem with
+            {
+                Design = question.Problem.Design with
+                {
+                    Tube = tube,
+                    Vents = [question.Layout.VentOf(tube, total)]
+                }
+            };
             return breakaway_N is { } newtons ? GapInputs.WithBreakaway(problem, newtons) : problem;
         }
         catch (ArgumentException refusal)
         {
-            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU015", nameof(question.Layout), $"This cannot be built: {refusal.Message.ReplaceLineEndings(" ")} A narrower axis would fit.")]);
+            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU015", nameof(question.Layout),
+                $"This cannot be built: {refusal.Message.ReplaceLineEndings(" ")} A narrower axis would fit.")]);
         }
     }
 
-    private static string Point(Length gap, Area total, double? breakaway_N) => Invariant.Text($"At a gap of {gap.Millimeters:G6} mm with {total.SquareMillimeters:G6} mm2 of vents")
+    private static string Point(Length gap, Area total, double? breakaway_N) =>
+        Invariant.Text($"At a gap of {gap.Millimeters:G6} mm with {total.SquareMillimeters:G6} mm2 of vents")
         + (breakaway_N is { } newtons ? Invariant.Text($" and a joint of {newtons:G6} N") : "");
 }

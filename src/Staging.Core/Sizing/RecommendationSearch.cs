@@ -9,7 +9,10 @@ namespace Staging.Core.Sizing;
 /// <summary>Says what to build, in one call.</summary>
 public static class RecommendationSearch
 {
-    /// <summary>Margin to separation that is asked, over the time to ignition [-]: a judgement; source and retention move either time by tens of per cent.</summary>
+    /// <summary>
+    /// Margin to separation that is asked, over the time to ignition [-]: a judgement; source and retention move either
+    /// time by tens of per cent.
+    /// </summary>
     private const double MarginShare = 0.5;
 
     /// <summary>Longest engagement tried [m].</summary>
@@ -19,11 +22,12 @@ public static class RecommendationSearch
     private const double EngagementStep = 5e-4;
 
     /// <summary>
-    /// Sizes the vents as <see cref="VentSizing.SizeVents"/> does, takes the nearest drills for every wall, and finds how far the joint must engage for the drilled
-    /// holes to light the motor with time to spare.
+    /// Sizes the vents as <see cref="VentSizing.SizeVents"/> does, takes the nearest drills for every wall, and finds
+    /// how far the joint must engage for the drilled holes to light the motor with time to spare.
     /// </summary>
     /// <param name="problem">The gap; the sizes of its own holes and the engagement of its joint are not used.</param>
-    /// <param name="layout">How the holes of the tube are drilled; those of jackets keep their number and walls.</param>
+    /// <param name="layout">How the holes of the tube are drilled; those of jackets keep their number and
+    /// walls.</param>
     /// <param name="model">How the gas is modelled; null for the displacement model.</param>
     /// <param name="options">How to integrate; null for the defaults.</param>
     /// <param name="cancellationToken">Stops the search.</param>
@@ -31,7 +35,8 @@ public static class RecommendationSearch
     /// <exception cref="InvalidModelException">The problem is in error with every area.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static GapRecommendation Recommend(
-        this GapProblem problem, VentLayout layout, GapModel? model = null, SolverOptions? options = null, CancellationToken cancellationToken = default)
+        this GapProblem problem, VentLayout layout, GapModel? model = null, SolverOptions? options = null,
+        CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(layout);
@@ -75,7 +80,10 @@ public static class RecommendationSearch
 
     private static GapProblem Engaged(GapProblem problem, double length) => problem with
     {
-        Design = problem.Design with { Joint = problem.Design.Joint with { Coupler = problem.Design.Joint.Coupler with { Engagement = Length.FromMeters(length) } } },
+        Design = problem.Design with
+        {
+            Joint = problem.Design.Joint with { Coupler = problem.Design.Joint.Coupler with { Engagement = Length.FromMeters(length) } },
+        },
     };
 
     private static ImmutableArray<WallHoles> Walls(GapDesign design, VentLayout layout, HolePattern tube)
@@ -110,19 +118,24 @@ public static class RecommendationSearch
             if (walls.Skip(1).FirstOrDefault(w => w.Wall == jacket.Name)?.Drilled is not { } holes)
                 return jacket;
             double factor = Math.Sqrt(1 + holes.AreaError);
-            return jacket with { Openings = [.. jacket.Openings.Select(o => o with { Holes = o.Holes with { Diameter = factor * o.Holes.Diameter } })] };
+            return jacket with
+            {
+                Openings = [.. jacket.Openings.Select(o => o with { Holes = o.Holes with { Diameter = factor * o.Holes.Diameter } })],
+            };
         }
 
         return exact with { Design = design with { Vents = [vent], Jackets = [.. design.Jackets.Select(Of)] } };
     }
 
     /// <summary>
-    /// Shortest engagement that keeps the joint closed until a time [m]; null where even the longest does not. A shorter joint rubs less and less long, so it opens
-    /// earlier: the engagements that hold are those above one length, which is bisected.
+    /// Shortest engagement that keeps the joint closed until a time [m]; null where even the longest does not. A
+    /// shorter joint rubs less and less long, so it opens earlier: the engagements that hold are those above one
+    /// length, which is bisected.
     /// </summary>
     private static double? Min(GapProblem drilled, GapRun longest, double until)
     {
-        bool Holds(double engagement) => Engaged(drilled, engagement).Solve(longest.Model, longest.Options).TimeOf(GapEventKind.JointOpens) is not { } opens || opens.Seconds >= until;
+        bool Holds(double engagement) => Engaged(drilled, engagement).Solve(longest.Model, longest.Options)
+            .TimeOf(GapEventKind.JointOpens) is not { } opens || opens.Seconds >= until;
         if (longest.TimeOf(GapEventKind.JointOpens) is { } early && early.Seconds < until)
             return null;
         int low = 0, high = (int)(drilled.Design.Joint.Coupler.Engagement.Meters / EngagementStep);
@@ -138,17 +151,22 @@ public static class RecommendationSearch
         return high * EngagementStep;
     }
 
-    private static string Say(VentAdvice advice, ImmutableArray<WallHoles> walls, GuideTube tube, Length station, double? engagement, GapRun run)
+    private static string Say(VentAdvice advice, ImmutableArray<WallHoles> walls, GuideTube tube, Length station, double? engagement,
+        GapRun run)
     {
         string holes = string.Join("; ", walls.Select(w => w.Drilled is { } drilled
-            ? Invariant.Text($"{w.Wall}: {drilled.Holes.Count} holes, drill {drilled.Drill.Label} (exact {w.Pattern.Exact.Diameter.Millimeters:F2} mm)")
+            ? Invariant.Text(
+                $"{w.Wall}: {drilled.Holes.Count} holes, drill {drilled.Drill.Label} (exact {w.Pattern.Exact.Diameter.Millimeters:F2} mm)")
             : Invariant.Text($"{w.Wall}: {w.Pattern.Exact.Count} holes of {w.Pattern.Exact.Diameter.Millimeters:F2} mm")));
         string place = Invariant.Text($"Hole centres of the tube {(tube.Length - station).Millimeters:F1} mm below the nozzle plane.");
         string joint = run.TimeOf(GapEventKind.JointMoves) is null && engagement is not null
-            ? Invariant.Text($"The joint does not move before the motor is lit: any engagement from {engagement.Value * 1e3:F1} mm holds, and a coupler engages by about its diameter to stay straight.")
+            ? Invariant.Text($"The joint does not move before the motor is lit: any engagement from {engagement.Value * 1e3:F1} mm "
+                + $"holds, and a coupler engages by about its diameter to stay straight.")
             : engagement is { } length
-                ? Invariant.Text($"The joint should engage {length * 1e3:F1} mm or more, to stay closed for half as long again as the grain needs.")
-                : Invariant.Text($"No engagement up to {run.Problem.Design.Joint.Coupler.Engagement.Millimeters:F0} mm keeps the joint closed for half as long again as the grain needs: it must hold more force.");
+                ? Invariant.Text(
+                    $"The joint should engage {length * 1e3:F1} mm or more, to stay closed for half as long again as the grain needs.")
+                : Invariant.Text($"No engagement up to {run.Problem.Design.Joint.Coupler.Engagement.Millimeters:F0} mm keeps the joint "
+                    + $"closed for half as long again as the grain needs: it must hold more force.");
         return $"{advice.Reason} {holes}. {place} {joint} {run.Outcome.Cause}";
     }
 }

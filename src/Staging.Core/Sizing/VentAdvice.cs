@@ -24,8 +24,8 @@ public sealed record VentAdvice
     public VentWindow? Widest => Windows.MaxBy(w => w.FactorToEdges);
 
     /// <summary>
-    /// Total area asked for, in each wall: at equal factors from the lower edge of the widest interval and from its upper edge, or from what one ring of holes
-    /// holds if that is less; null when none lights.
+    /// Total area asked for, in each wall: at equal factors from the lower edge of the widest interval and from its
+    /// upper edge, or from what one ring of holes holds if that is less; null when none lights.
     /// </summary>
     public required Area? Recommended { get; init; }
 

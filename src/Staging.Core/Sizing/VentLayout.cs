@@ -6,15 +6,20 @@ namespace Staging.Core.Sizing;
 
 /// <summary>How a total vent area is to be drilled: directly below the upper nozzle, in equal holes.</summary>
 /// <remarks>
-/// An area that does not fit into one ring of holes is laid out as an opening along the tube, its wall cut away to four fifths: the open side of a
-/// truss. It is tried to find where a gap stops to light, not to be built.
+/// An area that does not fit into one ring of holes is laid out as an opening along the tube, its wall cut away to four
+/// fifths: the open side of a truss. It is tried to find where a gap stops to light, not to be built.
 /// </remarks>
 public sealed record VentLayout
 {
-    /// <summary>Share of the circumference that the holes may take [-]: a judgement, the rest must carry the load.</summary>
+    /// <summary>
+    /// Share of the circumference that the holes may take [-]: a judgement, the rest must carry the load.
+    /// </summary>
     private const double OpenCircumference = 0.8;
 
-    /// <summary>Share of the tube up to the land that an opening may take [-]: something must be left to guide the stream into it.</summary>
+    /// <summary>
+    /// Share of the tube up to the land that an opening may take [-]: something must be left to guide the stream into
+    /// it.
+    /// </summary>
     private const double OpenLength = 0.9;
 
     /// <summary>Number of equal holes round the tube, 1 to 100.</summary>
@@ -36,14 +41,20 @@ public sealed record VentLayout
     /// <param name="tube">The tube.</param>
     /// <param name="total">Total area.</param>
     /// <returns>The vent: one ring, or an opening along the tube where one ring does not hold the area.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">One hole would be smaller than 0.1 mm or larger than 100 mm, or lie outside the tube.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">One hole would be smaller than 0.1 mm or larger than 100 mm, or
+    /// lie outside the tube.</exception>
     public Vent VentOf(GuideTube tube, Area total)
     {
         VentHoles holes = PatternOf(tube, total).Exact;
         double length = total.SquareMeters / (OpenCircumference * Math.PI * EndBore(tube));
         if (holes.Count == HoleCount || length <= holes.Diameter.Meters)
             return Vent.BelowNozzle(tube, holes, Land);
-        return new Vent { Station = tube.Length - Land - Length.FromMeters(0.5 * length), Holes = holes, AxialLength = Length.FromMeters(length) };
+        return new Vent
+        {
+            Station = tube.Length - Land - Length.FromMeters(0.5 * length),
+            Holes = holes,
+            AxialLength = Length.FromMeters(length)
+        };
     }
 
     /// <summary>Largest total area of one ring of holes, no hole wider than the bore.</summary>
@@ -51,7 +62,8 @@ public sealed record VentLayout
     /// <returns>The area.</returns>
     public Area LargestRing(GuideTube tube)
     {
-        double bore = EndBore(tube), diameter = Math.Min(Math.Min(OpenCircumference * Math.PI * bore / HoleCount, bore), OpenLength * Room(tube));
+        double bore = EndBore(tube),
+            diameter = Math.Min(Math.Min(OpenCircumference * Math.PI * bore / HoleCount, bore), OpenLength * Room(tube));
         return Area.FromSquareMeters(HoleCount * Math.PI / 4 * diameter * diameter);
     }
 
@@ -65,7 +77,9 @@ public sealed record VentLayout
         return Area.FromSquareMeters(Math.Max(ring, Math.Min(cut, ring * (MaxHoles / HoleCount))));
     }
 
-    /// <summary>The holes of a total area, with the drills next to them: as many times one ring as the area needs.</summary>
+    /// <summary>
+    /// The holes of a total area, with the drills next to them: as many times one ring as the area needs.
+    /// </summary>
     internal HolePattern PatternOf(GuideTube tube, Area total)
     {
         int rings = Math.Max(1, (int)Math.Ceiling(total / LargestRing(tube) * (1 - 1e-9)));

@@ -7,7 +7,9 @@ namespace Staging.Core.Sizing;
 /// <summary>A gap with other holes: the same total area in every wall on the way out.</summary>
 internal static class VentPlacement
 {
-    /// <summary>The problem with a total area in the wall of the tube, and in the outer wall of every jacket that has holes.</summary>
+    /// <summary>
+    /// The problem with a total area in the wall of the tube, and in the outer wall of every jacket that has holes.
+    /// </summary>
     public static GapProblem Vented(this GapProblem problem, VentLayout layout, Area total)
     {
         GapDesign design = problem.Design;
@@ -21,7 +23,9 @@ internal static class VentPlacement
         };
     }
 
-    /// <summary>Where the uppermost vent of a design leads; into the first jacket, if any, of one that has no vents yet.</summary>
+    /// <summary>
+    /// Where the uppermost vent of a design leads; into the first jacket, if any, of one that has no vents yet.
+    /// </summary>
     public static VentTarget Target(GapDesign design) => design.Vents.MaxBy(v => v.Station.Meters) is { } last ? last.To
         : design.Jackets.IsEmpty ? VentTarget.Air
         : VentTarget.Jacket(design.Jackets[0].Name);

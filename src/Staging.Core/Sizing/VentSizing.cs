@@ -8,7 +8,9 @@ namespace Staging.Core.Sizing;
 /// <summary>Finds the vent areas that light the upper motor.</summary>
 public static class VentSizing
 {
-    /// <summary>Ratio of neighbouring areas in the first scan [-]. An interval narrower than that may be missed.</summary>
+    /// <summary>
+    /// Ratio of neighbouring areas in the first scan [-]. An interval narrower than that may be missed.
+    /// </summary>
     private const double ScanRatio = 1.35;
 
     /// <summary>Smallest total area tried [m2], 0.5 mm2: a pinhole that vents nothing within milliseconds.</summary>
@@ -18,10 +20,11 @@ public static class VentSizing
     private const double EdgeRatio = 1.01;
 
     /// <summary>
-    /// Tries total vent areas in place of the vents of the problem, from a pinhole to a side wide open, and refines the edges. Where the vents lead into a
-    /// jacket, every wall on the way out is given the same total area.
+    /// Tries total vent areas in place of the vents of the problem, from a pinhole to a side wide open, and refines the
+    /// edges. Where the vents lead into a jacket, every wall on the way out is given the same total area.
     /// </summary>
-    /// <param name="problem">The gap; of its own vents only the place they lead to is used, of its jackets all but the size of the holes.</param>
+    /// <param name="problem">The gap; of its own vents only the place they lead to is used, of its jackets all but the
+    /// size of the holes.</param>
     /// <param name="layout">How the area is drilled.</param>
     /// <param name="model">How the gas is modelled; null for the displacement model.</param>
     /// <param name="options">How to integrate; null for the defaults.</param>
@@ -30,7 +33,8 @@ public static class VentSizing
     /// <exception cref="InvalidModelException">The problem is in error with every area.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static VentAdvice SizeVents(
-        this GapProblem problem, VentLayout layout, GapModel? model = null, SolverOptions? options = null, CancellationToken cancellationToken = default)
+        this GapProblem problem, VentLayout layout, GapModel? model = null, SolverOptions? options = null,
+        CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(layout);
@@ -45,7 +49,8 @@ public static class VentSizing
         double largest = Math.Max(layout.LargestOpening(tube).SquareMeters, 2 * SmallestArea);
         int points = (int)Math.Ceiling(Math.Log(largest / SmallestArea) / Math.Log(ScanRatio)) + 1;
         double step = Math.Pow(largest / SmallestArea, 1.0 / (points - 1));
-        ImmutableArray<VentTrial> trials = [.. Enumerable.Range(0, points).Select(i => Try(i == points - 1 ? largest : SmallestArea * Math.Pow(step, i)))];
+        ImmutableArray<VentTrial> trials = [.. Enumerable.Range(0, points)
+            .Select(i => Try(i == points - 1 ? largest : SmallestArea * Math.Pow(step, i)))];
         ImmutableArray<VentWindow> windows = [.. Windows(trials, Try)];
         VentWindow? widest = windows.MaxBy(w => w.FactorToEdges);
         Area ring = layout.LargestRing(tube);
@@ -81,7 +86,9 @@ public static class VentSizing
         }
     }
 
-    /// <summary>Bisects, in the logarithm, between an area that stays dark and one that lights; returns the lit side.</summary>
+    /// <summary>
+    /// Bisects, in the logarithm, between an area that stays dark and one that lights; returns the lit side.
+    /// </summary>
     private static double Edge(double dark, double lit, Func<double, VentTrial> trial)
     {
         while (Math.Max(dark, lit) / Math.Min(dark, lit) > EdgeRatio)
@@ -99,15 +106,18 @@ public static class VentSizing
     private static string Why(VentWindow w, Area asked, Area ring)
     {
         double below = asked / w.Min, above = w.Max / asked;
-        string window = Invariant.Text($"{w.Min.SquareMillimeters:F1} to {w.Max.SquareMillimeters:F1} mm2 light{(w.ReachesScanEnd ? " (the larger is the side wide open)" : "")}");
+        string window = Invariant.Text($"{w.Min.SquareMillimeters:F1} to {w.Max.SquareMillimeters:F1} mm2 "
+            + $"light{(w.ReachesScanEnd ? " (the larger is the side wide open)" : "")}");
         return below < 0.99 * above
-            ? Invariant.Text($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from the lower edge and from the most that one ring of holes holds, {ring.SquareMillimeters:F0} mm2.")
+            ? Invariant.Text($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from the lower edge and from "
+                + $"the most that one ring of holes holds, {ring.SquareMillimeters:F0} mm2.")
             : Invariant.Text($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from either edge.");
     }
 
     private static string WhyNone(ImmutableArray<VentTrial> trials)
     {
         VentTrial best = trials.MaxBy(t => t.PeakGrainSurface.Kelvins)!;
-        return Invariant.Text($"No vent area lights this gap. {best.TotalArea.SquareMillimeters:F1} mm2 comes nearest: {best.Outcome.Cause} No area cures it: a shorter gap, a joint that holds more, or a booster with more burn-through gas.");
+        return Invariant.Text($"No vent area lights this gap. {best.TotalArea.SquareMillimeters:F1} mm2 comes nearest: "
+            + $"{best.Outcome.Cause} No area cures it: a shorter gap, a joint that holds more, or a booster with more burn-through gas.");
     }
 }

@@ -2,12 +2,14 @@ namespace Staging.Core.Solving;
 
 /// <summary>A smooth right-hand side dy/dt = f(t, y) with the event functions watched while it holds.</summary>
 /// <remarks>
-/// One phase is one system: it is smooth from its start to its stop time. Jumps are made between phases, by whoever runs them.
-/// Implemented by structs, so that the integrator calls it without dispatch.
+/// One phase is one system: it is smooth from its start to its stop time. Jumps are made between phases, by whoever
+/// runs them. Implemented by structs, so that the integrator calls it without dispatch.
 /// </remarks>
 internal interface IOdeSystem
 {
-    /// <summary>Whether <see cref="Jacobian"/> is implemented; where it is not, implicit methods take finite differences.</summary>
+    /// <summary>
+    /// Whether <see cref="Jacobian"/> is implemented; where it is not, implicit methods take finite differences.
+    /// </summary>
     static virtual bool HasJacobian => false;
 
     /// <summary>Number of states.</summary>

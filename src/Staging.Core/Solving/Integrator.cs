@@ -6,15 +6,15 @@ namespace Staging.Core.Solving;
 /// </summary>
 /// <remarks>
 /// The event contract, one test a rule:
-/// (1) every step is cut into <see cref="SolverOptions.EventScanParts"/> parts and scanned for sign changes; two within one part may be missed;
-/// (2) a root is located in time to <see cref="SolverOptions.EventTimeTolerance"/>, never by function value, and the state is taken just past it;
-/// (3) a root at the start of a phase is not an event: a function counts once it has left zero, and who puts a state back onto its root sets
-/// the function to exact zero;
-/// (4) one firing a root, wherever it falls; a touch of zero from one side is no root, and is told from one by the sign a time tolerance later;
-/// (5) events within the time tolerance of an ending event all fire, in the order of their indices;
-/// (6) an event that ends the phase hides every later root, so later events see the effects of earlier ones;
-/// (7) known times are stop times: they are met exactly, and never located; a function that arrives at exact zero there fires there;
-/// (8) nothing is evaluated before the start or beyond the stop time;
+/// (1) every step is cut into <see cref="SolverOptions.EventScanParts"/> parts and scanned for sign changes; two within
+/// one part may be missed; (2) a root is located in time to <see cref="SolverOptions.EventTimeTolerance"/>, never by
+/// function value, and the state is taken just past it; (3) a root at the start of a phase is not an event: a function
+/// counts once it has left zero, and who puts a state back onto its root sets the function to exact zero;
+/// (4) one firing a root, wherever it falls; a touch of zero from one side is no root, and is told from one by the sign
+/// a time tolerance later; (5) events within the time tolerance of an ending event all fire, in the order of their
+/// indices; (6) an event that ends the phase hides every later root, so later events see the effects of earlier ones;
+/// (7) known times are stop times: they are met exactly, and never located; a function that arrives at exact zero there
+/// fires there; (8) nothing is evaluated before the start or beyond the stop time;
 /// (9) an event function that is not a number is a failure of the run, never an event that did not happen.
 /// </remarks>
 internal sealed class Integrator<TMethod>
@@ -29,7 +29,10 @@ internal sealed class Integrator<TMethod>
     /// <summary>Smallest step, in roundings of the time or of the longest step.</summary>
     private const double SmallestStep = 4 * 2.2204460492503131e-16;
 
-    /// <summary>A phase whose first slope differs by more than this share from the last slope of the phase before starts with a new first step.</summary>
+    /// <summary>
+    /// A phase whose first slope differs by more than this share from the last slope of the phase before starts with a
+    /// new first step.
+    /// </summary>
     private const double SlopeJump = 0.1;
 
     private readonly SolverOptions options;
@@ -90,14 +93,18 @@ internal sealed class Integrator<TMethod>
         control.Restart(0);
     }
 
-    /// <summary>Integrates one phase from <see cref="Time"/> to <paramref name="stop"/> [s], or to the first event that ends it.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The stop time lies before <see cref="Time"/>, or is not a number.</exception>
+    /// <summary>
+    /// Integrates one phase from <see cref="Time"/> to <paramref name="stop"/> [s], or to the first event that ends it.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">The stop time lies before <see cref="Time"/>, or is not a
+    /// number.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public PhaseEnd Run<TSystem>(ref TSystem system, double stop, IStepObserver? sink = null, CancellationToken cancel = default)
         where TSystem : IOdeSystem
     {
         if (!(stop >= Time))
-            throw new ArgumentOutOfRangeException(nameof(stop), stop, Invariant.Text($"The stop time lies before the time reached, {Time:G9} s."));
+            throw new ArgumentOutOfRangeException(nameof(stop), stop,
+                Invariant.Text($"The stop time lies before the time reached, {Time:G9} s."));
         if (system.Dimension != state.Length)
             throw new ArgumentException($"The system has {system.Dimension} states, the integrator {state.Length}.", nameof(system));
         Failure = null;
@@ -142,18 +149,20 @@ internal sealed class Integrator<TMethod>
         }
     }
 
-    /// <summary>Evaluates slope and events at the start, and chooses a first step unless the solution goes on as it was.</summary>
+    /// <summary>Evaluates slope and events, and chooses a first step unless the solution goes on as it was.</summary>
     private bool BeginPhase<TSystem>(ref TSystem system, double stop)
         where TSystem : IOdeSystem
     {
         int bad = ErrorScale.FirstNotFinite(state);
         if (bad >= 0)
-            return Fail(SolverFailureKind.NonFiniteState, Time, Invariant.Text($"State {bad} is {state[bad]} at the start of a phase, at {Time:G9} s."));
+            return Fail(SolverFailureKind.NonFiniteState, Time,
+                Invariant.Text($"State {bad} is {state[bad]} at the start of a phase, at {Time:G9} s."));
         method.Begin(ref system, Time, state, ref statistics);
         bad = ErrorScale.FirstNotFinite(method.StartSlope);
         if (bad >= 0)
         {
-            string slope = Invariant.Text($"The derivative of state {bad} is {method.StartSlope[bad]} at the start of a phase, at {Time:G9} s.");
+            string slope =
+                Invariant.Text($"The derivative of state {bad} is {method.StartSlope[bad]} at the start of a phase, at {Time:G9} s.");
             return Fail(SolverFailureKind.NonFiniteState, Time, slope);
         }
 
@@ -164,7 +173,8 @@ internal sealed class Integrator<TMethod>
         double jump = scale.Distance(method.StartSlope, lastSlope, state);
         if (!(control.Suggested > 0) || !(jump <= SlopeJump * scale.Norm(lastSlope, state)))
         {
-            control.Restart(FirstStep.Estimate(ref system, scale, TMethod.Order, Time, state, method.StartSlope, stop, longest, next, error));
+            control.Restart(FirstStep.Estimate(ref system, scale, TMethod.Order, Time, state, method.StartSlope, stop, longest, next,
+                error));
             statistics = statistics with { DerivativeCalls = statistics.DerivativeCalls + 1 };
         }
 
@@ -203,7 +213,7 @@ internal sealed class Integrator<TMethod>
         }
     }
 
-    /// <summary>The step to try: as suggested, but onto the stop time without a sliver, and never an evaluation beyond it.</summary>
+    /// <summary>The step to try: as suggested, but onto the stop time without a sliver, and never beyond it.</summary>
     private double StepSize(double stop, out bool atStop)
     {
         double remaining = stop - Time;
@@ -222,7 +232,8 @@ internal sealed class Integrator<TMethod>
             return Fail(SolverFailureKind.StepTooSmall, Time, Invariant.Text($"The step fell below the spacing of times at {Time:G9} s."));
         int bad = ErrorScale.FirstNotFinite(next);
         string where = bad >= 0 ? Invariant.Text($"State {bad}") : "A derivative";
-        return Fail(SolverFailureKind.NonFiniteState, Time, Invariant.Text($"{where} is not finite just after {Time:G9} s, however small the step."));
+        return Fail(SolverFailureKind.NonFiniteState, Time,
+            Invariant.Text($"{where} is not finite just after {Time:G9} s, however small the step."));
     }
 
     private bool FailUndefined() => Fail(

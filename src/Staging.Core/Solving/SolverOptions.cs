@@ -11,12 +11,15 @@ public sealed record SolverOptions
     /// <summary>Local error allowed per step relative to the state [-], 1e-13 to 1e-2. The default is 1e-8.</summary>
     public double RelativeTolerance { get; init => field = Guard.In(value, 1e-13, 1e-2); } = 1e-8;
 
-    /// <summary>Local error allowed per step, as a fraction of each state's natural scale [-], 1e-16 to 1e-2. The default is 1e-10.</summary>
+    /// <summary>
+    /// Local error allowed per step, as a fraction of each state's natural scale [-], 1e-16 to 1e-2. The default is
+    /// 1e-10.
+    /// </summary>
     public double ScaledAbsoluteTolerance { get; init => field = Guard.In(value, 1e-16, 1e-2); } = 1e-10;
 
     /// <summary>
-    /// Parts into which each step is cut when the event functions are scanned for sign changes, 1 to 1000. The default is 4.
-    /// Two crossings of one event function within one part may be missed.
+    /// Parts into which each step is cut when the event functions are scanned for sign changes, 1 to 1000. The default
+    /// is 4. Two crossings of one event function within one part may be missed.
     /// </summary>
     public int EventScanParts { get; init => field = Guard.In(value, 1, 1000); } = 4;
 

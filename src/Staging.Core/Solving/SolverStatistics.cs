@@ -7,7 +7,10 @@ namespace Staging.Core.Solving;
 /// <param name="EventCalls">Evaluations of the event functions.</param>
 public readonly record struct SolverStatistics(int AcceptedSteps, int RejectedSteps, int DerivativeCalls, int EventCalls)
 {
-    /// <summary>Jacobians evaluated by an implicit method, analytically or by differences (whose calls count as derivative calls too).</summary>
+    /// <summary>
+    /// Jacobians evaluated by an implicit method, analytically or by differences (whose calls count as derivative calls
+    /// too).
+    /// </summary>
     public int JacobianCalls { get; init; }
 
     /// <summary>Matrices factorised by an implicit method.</summary>

@@ -2,11 +2,13 @@ using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Hygiene;
 
-/// <summary>One file, one idea: most files are short, and a long one has a reason.</summary>
+/// <summary>One file, one idea: most files are short, a long one has a reason, and no line is so wide that it hides what it says.</summary>
 public class FileBudgetTests
 {
     private const int MaxLines = 250;
     private const int MaxMedianLines = 80;
+    private const int MaxCodeWidth = 140;
+    private const int MaxCommentWidth = 120;
 
     /// <summary>Files that may be longer, each with its reason.</summary>
     private static readonly Dictionary<string, string> Allowed = new()
@@ -34,6 +36,22 @@ public class FileBudgetTests
         Assert.Empty(TooLong(new SourceFile("src/Staging.Core/Gases/Air.cs", new string('\n', MaxLines - 1) + "x\n")));
         Assert.Equal(2.5, Median([4, 1, 3, 2]));
     }
+
+    [Fact]
+    public void No_line_is_wider_than_the_budget() => Violations.None(Repository.Library.SelectMany(TooWide));
+
+    [Theory]
+    [InlineData(MaxCodeWidth, 0, "")]
+    [InlineData(MaxCodeWidth + 1, 1, "")]
+    [InlineData(MaxCommentWidth, 0, "    /// ")]
+    [InlineData(MaxCommentWidth + 1, 1, "    /// ")]
+    public void A_wide_line_is_caught(int width, int violations, string start) =>
+        Assert.Equal(violations, TooWide(new SourceFile("src/Staging.Core/Gases/Air.cs", "x\n" + start.PadRight(width, 'x') + "\n")).Count());
+
+    private static IEnumerable<string> TooWide(SourceFile file) =>
+        file.Text.Split('\n').Select((line, i) => (Line: line.TrimEnd(), Number: i + 1))
+            .Where(l => l.Line.Length > (l.Line.TrimStart().StartsWith("//", StringComparison.Ordinal) ? MaxCommentWidth : MaxCodeWidth))
+            .Select(l => $"{file.Path}:{l.Number}: {l.Line.Length} characters");
 
     private static IEnumerable<string> TooLong(SourceFile file)
     {

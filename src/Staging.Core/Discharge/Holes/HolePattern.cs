@@ -22,7 +22,8 @@ public sealed record HolePattern
     /// <param name="wallThickness">Wall thickness [m], 0.01 mm to 50 mm.</param>
     /// <param name="drills">The drills at hand.</param>
     /// <returns>The pattern.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument, or the diameter of one hole, outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument, or the diameter of one hole, outside its
+    /// range.</exception>
     public static HolePattern ForArea(Area total, int count, Length wallThickness, DrillSeries drills)
     {
         Guard.In(count, 1, 1000, nameof(count));

@@ -12,7 +12,9 @@ public sealed record HolesInParallel
     public required ImmutableArray<Opening> Openings
     {
         get;
-        init => field = Guard.Set(value).IsEmpty ? throw new ArgumentException("Openings is empty; it needs at least one.", nameof(Openings)) : value;
+        init => field = Guard.Set(value).IsEmpty
+            ? throw new ArgumentException("Openings is empty; it needs at least one.", nameof(Openings))
+            : value;
     }
 
     /// <summary>Flow between two gases at rest, positive from one to two.</summary>

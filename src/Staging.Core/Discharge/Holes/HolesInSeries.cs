@@ -5,12 +5,13 @@ using UnitsNet;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// Openings one behind the other, such as the holes in the walls of nested tubes: one flow through all, the pressures between them
-/// solved for.
+/// Openings one behind the other, such as the holes in the walls of nested tubes: one flow through all, the pressures
+/// between them solved for.
 /// </summary>
 /// <remarks>
-/// Steady and adiabatic: the stagnation temperature stays that of the upstream gas, and each jet comes to rest in the space behind its hole, which
-/// must be large against the hole; jets aimed at the next hole pass more. Equal holes choke at the last, never at the first.
+/// Steady and adiabatic: the stagnation temperature stays that of the upstream gas, and each jet comes to rest in the
+/// space behind its hole, which must be large against the hole; jets aimed at the next hole pass more. Equal holes
+/// choke at the last, never at the first.
 /// </remarks>
 public sealed record HolesInSeries
 {
@@ -20,7 +21,8 @@ public sealed record HolesInSeries
     {
         get;
         init => field = Guard.Set(value).Length is < 1 or > SeriesKernel.MaxMembers
-            ? throw new ArgumentException($"Openings has {value.Length} members; it must have between 1 and {SeriesKernel.MaxMembers}.", nameof(Openings))
+            ? throw new ArgumentException($"Openings has {value.Length} members; it must have between 1 and {SeriesKernel.MaxMembers}.",
+                nameof(Openings))
             : value;
     }
 

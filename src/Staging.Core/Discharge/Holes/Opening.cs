@@ -14,8 +14,8 @@ public sealed record Opening
     /// <summary>Whether the wall suits the law, without running anything.</summary>
     /// <param name="path">Where in the model the opening sits, for the finding.</param>
     /// <returns>
-    /// An error <c>DIS002</c> when the wall is thicker than the law answers, a warning <c>DIS001</c> when it is thinner or thicker than its source
-    /// vouches for; empty when it suits.
+    /// An error <c>DIS002</c> when the wall is thicker than the law answers, a warning <c>DIS001</c> when it is thinner
+    /// or thicker than its source vouches for; empty when it suits.
     /// </returns>
     public ImmutableArray<ModelFinding> Check(string path)
     {
@@ -24,7 +24,8 @@ public sealed record Opening
         {
             return
             [
-                new ModelFinding(FindingSeverity.Error, "DIS002", path, Invariant.Text($"The wall is {ratio:G3} hole diameters thick; the discharge law has no answer beyond {Law.ThicknessToDiameterLimit:G3}.")),
+                new ModelFinding(FindingSeverity.Error, "DIS002", path, Invariant.Text($"The wall is {ratio:G3} hole diameters thick; "
+                    + $"the discharge law has no answer beyond {Law.ThicknessToDiameterLimit:G3}.")),
             ];
         }
 
@@ -33,7 +34,9 @@ public sealed record Opening
             return [];
         return
         [
-            new ModelFinding(FindingSeverity.Warning, "DIS001", path, Invariant.Text($"The wall is {ratio:G3} hole diameters thick; the discharge law holds from {range.MinThicknessToDiameter:G3} to {range.MaxThicknessToDiameter:G3} ({range.Basis.Source}).")),
+            new ModelFinding(FindingSeverity.Warning, "DIS001", path, Invariant.Text($"The wall is {ratio:G3} hole diameters thick; the "
+                + $"discharge law holds from "
+                    + $"{range.MinThicknessToDiameter:G3} to {range.MaxThicknessToDiameter:G3} ({range.Basis.Source}).")),
         ];
     }
 }

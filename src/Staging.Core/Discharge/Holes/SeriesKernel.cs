@@ -11,16 +11,19 @@ internal readonly struct SeriesMember(IDischargeLaw law, OrificeSize size)
 }
 
 /// <summary>
-/// Flow through openings in series, without allocation. Two openings: the pressure between them, at which both pass the same. More: the
-/// flow itself, marched upstream from the end pressure, since the flow of every law rises strictly with the upstream pressure, choked or
-/// not, while a choked flow says nothing about the downstream pressure; the pressure needed behind the first opening rises with the flow, and
-/// what the first opening passes to it falls: they are matched.
+/// Flow through openings in series, without allocation. Two openings: the pressure between them, at which both pass the
+/// same. More: the flow itself, marched upstream from the end pressure, since the flow of every law rises strictly with
+/// the upstream pressure, choked or not, while a choked flow says nothing about the downstream pressure; the pressure
+/// needed behind the first opening rises with the flow, and what the first opening passes to it falls: they are
+/// matched.
 /// </summary>
 internal static class SeriesKernel
 {
     public const int MaxMembers = 16;
 
-    /// <summary>Mass flow [kg/s] from the upstream gas through the members in flow order to the pressure at the end [Pa].</summary>
+    /// <summary>
+    /// Mass flow [kg/s] from the upstream gas through the members in flow order to the pressure at the end [Pa].
+    /// </summary>
     /// <param name="members">The openings in flow order.</param>
     /// <param name="upstream">The gas before the first opening, of the higher pressure.</param>
     /// <param name="endPressure">Pressure behind the last opening [Pa].</param>
@@ -77,7 +80,8 @@ internal static class SeriesKernel
     }
 
     /// <summary>A flow less what the first opening passes to the pressure that this flow needs behind it.</summary>
-    private readonly ref struct FlowExcess(ReadOnlySpan<SeriesMember> members, OrificeSide gas, double endPressure, Span<double> between) : IScalarFunction
+    private readonly ref struct FlowExcess(ReadOnlySpan<SeriesMember> members, OrificeSide gas, double endPressure, Span<double> between)
+        : IScalarFunction
     {
         private readonly ReadOnlySpan<SeriesMember> members = members;
         private readonly Span<double> between = between;

@@ -3,13 +3,15 @@ using Staging.Core.Gases;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// The exact plane solution against which models of a sharp edge are checked: a subsonic jet of perfect gas from a straight slit in
-/// an infinite wall, S. A. Chaplygin, On gas jets (1904; NACA Technical Memorandum 1063, 1944), by the hodograph method.
+/// The exact plane solution against which models of a sharp edge are checked: a subsonic jet of perfect gas from a
+/// straight slit in an infinite wall, S. A. Chaplygin, On gas jets (1904; NACA Technical Memorandum 1063, 1944), by the
+/// hodograph method.
 /// </summary>
 /// <remarks>
-/// 1/Cc = 1 + (8/pi) sum over n of (-1)^(n+1) n x_n / (4 n^2 - 1), with x_n = 1 + tau F'_n/(n F_n), F_n = 2F1(a, b; 2n+1; tau),
-/// a + b = 2n - 1/(gamma-1), a b = -n (2n+1)/(gamma-1), tau = 1 - r^((gamma-1)/gamma). For an incompressible jet all x_n are 1 and
-/// Cc = pi/(pi + 2). A plane slit is not a round hole: it serves as a check, not as a law.
+/// 1/Cc = 1 + (8/pi) sum over n of (-1)^(n+1) n x_n / (4 n^2 - 1), with x_n = 1 + tau F'_n/(n F_n), F_n = 2F1(a, b;
+/// 2n+1; tau), a + b = 2n - 1/(gamma-1), a b = -n (2n+1)/(gamma-1), tau = 1 - r^((gamma-1)/gamma). For an
+/// incompressible jet all x_n are 1 and Cc = pi/(pi + 2). A plane slit is not a round hole: it serves as a check, not
+/// as a law.
 /// </remarks>
 public static class ChaplyginSlit
 {
@@ -20,7 +22,8 @@ public static class ChaplyginSlit
     /// <param name="pressureRatio">Downstream over upstream pressure [-], from the critical ratio to 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 5/3.</param>
     /// <returns>Cc [-].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Below the critical ratio, where the jet is supersonic and the solution ends.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Below the critical ratio, where the jet is supersonic and the
+    /// solution ends.</exception>
     public static double ContractionCoefficient(double pressureRatio, double gamma)
     {
         Guard.In(gamma, 1.01, 5.0 / 3.0, property: nameof(gamma));
@@ -30,7 +33,8 @@ public static class ChaplyginSlit
         return 1 / (1 + 8 / Math.PI * AlternatingSum(tau, 1 / (gamma - 1)));
     }
 
-    // Cohen, Rodriguez Villegas and Zagier, Convergence acceleration of alternating series, Experimental Mathematics 9 (2000), algorithm 1.
+    // Cohen, Rodriguez Villegas and Zagier, Convergence acceleration of alternating series, Experimental Mathematics 9
+    // (2000), algorithm 1.
     private static double AlternatingSum(double tau, double beta)
     {
         double d = Math.Pow(3 + Math.Sqrt(8), Terms);
@@ -48,8 +52,8 @@ public static class ChaplyginSlit
         return sum / d;
     }
 
-    // x_n from the continued fraction of N. E. Norlund (1911) for F(a,b;c)/F(a+1,b+1;c+1), evaluated from its tail; it needs a and b
-    // only through their sum and product, and stays accurate where the power series cancels.
+    // x_n from the continued fraction of N. E. Norlund (1911) for F(a,b;c)/F(a+1,b+1;c+1), evaluated from its tail; it
+    // needs a and b only through their sum and product, and stays accurate where the power series cancels.
     private static double LogDerivative(int n, double tau, double beta)
     {
         double sum = 2 * n - beta;

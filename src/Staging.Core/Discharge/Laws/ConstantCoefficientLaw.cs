@@ -1,8 +1,8 @@
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// A coefficient that does not change times the ideal isentropic flow: G = Cd p0 / sqrt(R T0) psi(r). Right for nozzles and rounded
-/// holes, whose jet does not contract; for a sharp edge see <see cref="SharpEdgedLaw"/>.
+/// A coefficient that does not change times the ideal isentropic flow: G = Cd p0 / sqrt(R T0) psi(r). Right for nozzles
+/// and rounded holes, whose jet does not contract; for a sharp edge see <see cref="SharpEdgedLaw"/>.
 /// </summary>
 /// <remarks>
 /// psi: NACA Report 1135 (Ames Research Staff 1953); smoothed within <see cref="Orifice.BlendWidth"/> of equal
@@ -28,11 +28,23 @@ public sealed record ConstantCoefficientLaw : IDifferentiableDischargeLaw
         Provenance = new Provenance { Source = "Isentropic flow without contraction, an upper bound", How = Evidence.ComputedFromFormula },
     };
 
-    /// <summary>Short cylindrical hole, square at the inlet: Cd = 0.825, the middle of Weisbach's 0.81 to 0.84 for gases.</summary>
-    public static ConstantCoefficientLaw ShortCylinder { get; } = new() { Coefficient = 0.825, Provenance = Weisbach("short cylindrical mouthpiece, 0.81 to 0.84") };
+    /// <summary>
+    /// Short cylindrical hole, square at the inlet: Cd = 0.825, the middle of Weisbach's 0.81 to 0.84 for gases.
+    /// </summary>
+    public static ConstantCoefficientLaw ShortCylinder { get; } = new()
+    {
+        Coefficient = 0.825,
+        Provenance = Weisbach("short cylindrical mouthpiece, 0.81 to 0.84")
+    };
 
-    /// <summary>Short cylindrical hole, rounded at the inlet: Cd = 0.925, the middle of Weisbach's 0.92 to 0.93 for gases.</summary>
-    public static ConstantCoefficientLaw RoundedInlet { get; } = new() { Coefficient = 0.925, Provenance = Weisbach("the same rounded at the inner end, 0.92 to 0.93") };
+    /// <summary>
+    /// Short cylindrical hole, rounded at the inlet: Cd = 0.925, the middle of Weisbach's 0.92 to 0.93 for gases.
+    /// </summary>
+    public static ConstantCoefficientLaw RoundedInlet { get; } = new()
+    {
+        Coefficient = 0.925,
+        Provenance = Weisbach("the same rounded at the inner end, 0.92 to 0.93")
+    };
 
     /// <inheritdoc/>
     public double MassFlux_kg_per_m2s(in OrificeConditions conditions) =>

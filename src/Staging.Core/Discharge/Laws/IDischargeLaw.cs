@@ -3,16 +3,17 @@ using Staging.Core.Gases;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// How much gas an opening passes. The one extension point of this floor: it is called in the inner loop, so it speaks plain SI
-/// doubles; it must be thread-safe, keep no state and allocate nothing.
+/// How much gas an opening passes. The one extension point of this floor: it is called in the inner loop, so it speaks
+/// plain SI doubles; it must be thread-safe, keep no state and allocate nothing.
 /// </summary>
 public interface IDischargeLaw
 {
     /// <summary>Mass flow per unit hole area from the upstream to the downstream side.</summary>
-    /// <param name="conditions">Upstream stagnation state and downstream pressure; the upstream pressure is never the lower.</param>
+    /// <param name="conditions">Upstream stagnation state and downstream pressure; the upstream pressure is never the
+    /// lower.</param>
     /// <returns>
-    /// Mass flux [kg/(m2 s)]: zero at equal pressures, continuous, rising with the upstream and falling (or level) with the
-    /// downstream pressure.
+    /// Mass flux [kg/(m2 s)]: zero at equal pressures, continuous, rising with the upstream and falling (or level) with
+    /// the downstream pressure.
     /// </returns>
     double MassFlux_kg_per_m2s(in OrificeConditions conditions);
 
@@ -20,17 +21,23 @@ public interface IDischargeLaw
     ValidityRange Validity { get; }
 
     /// <summary>
-    /// Greatest wall thickness over hole diameter [-] that the law answers: an evaluation beyond it throws, where <see cref="Validity"/> only
-    /// notes. Without limit unless a law says otherwise.
+    /// Greatest wall thickness over hole diameter [-] that the law answers: an evaluation beyond it throws, where
+    /// <see cref="Validity"/> only notes. Without limit unless a law says otherwise.
     /// </summary>
     double ThicknessToDiameterLimit => double.PositiveInfinity;
 
-    /// <summary>Downstream over upstream pressure at which the jet becomes sonic; unless a law knows better, that of an ideal nozzle.</summary>
+    /// <summary>
+    /// Downstream over upstream pressure at which the jet becomes sonic; unless a law knows better, that of an ideal
+    /// nozzle.
+    /// </summary>
     /// <param name="heatCapacityRatio">Ratio of heat capacities gamma [-], 1.01 to 5/3.</param>
     /// <returns>The ratio [-].</returns>
     double CriticalPressureRatio(double heatCapacityRatio) => ChokedFlow.CriticalPressureRatio(heatCapacityRatio);
 
-    /// <summary>Whether the flow is independent of the downstream pressure at and below the critical ratio; true unless a law says otherwise.</summary>
+    /// <summary>
+    /// Whether the flow is independent of the downstream pressure at and below the critical ratio; true unless a law
+    /// says otherwise.
+    /// </summary>
     /// <param name="thicknessToDiameter">Wall thickness over hole diameter [-].</param>
     /// <returns>True when the flow levels off.</returns>
     bool LevelsOffWhenChoked(double thicknessToDiameter) => true;

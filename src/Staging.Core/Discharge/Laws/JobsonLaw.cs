@@ -3,25 +3,30 @@ using Staging.Core.Gases;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// A sharp edge by momentum: the contraction of the jet at any pressure ratio from its contraction in incompressible flow. The
-/// theoretical companion of <see cref="SharpEdgedLaw"/>, for any gas and for edges whose incompressible coefficient is known.
+/// A sharp edge by momentum: the contraction of the jet at any pressure ratio from its contraction in incompressible
+/// flow. The theoretical companion of <see cref="SharpEdgedLaw"/>, for any gas and for edges whose incompressible
+/// coefficient is known.
 /// </summary>
 /// <remarks>
-/// D. A. Jobson, On the flow of a compressible fluid through orifices, Proc. Inst. Mech. Engrs 169 (1955) 767-776; equations derived again
-/// from the momentum balance with the force defect f = 1/Ci - 1/(2 Ci^2), whose share in the wall force is taken as unchanged:
-/// subsonic Cc = (1 - sqrt(1 - 4 f r^(2/gamma) (1-r)/psi^2)) / (2 f r^(1/gamma)); choked, with B = gamma r* + r* - r,
-/// Cc = (B - sqrt(B^2 - 4 f C*^2 (1-r))) / (2 f C*^2). Within 0.5 % of the exact plane solution for gamma 1.4 with Ci = 0.611, 3 % above Perry's
-/// air measurements in the limit r = 0.
+/// D. A. Jobson, On the flow of a compressible fluid through orifices, Proc. Inst. Mech. Engrs 169 (1955) 767-776;
+/// equations derived again from the momentum balance with the force defect f = 1/Ci - 1/(2 Ci^2), whose share in the
+/// wall force is taken as unchanged: subsonic Cc = (1 - sqrt(1 - 4 f r^(2/gamma) (1-r)/psi^2)) / (2 f r^(1/gamma));
+/// choked, with B = gamma r* + r* - r, Cc = (B - sqrt(B^2 - 4 f C*^2 (1-r))) / (2 f C*^2). Within 0.5 % of the exact
+/// plane solution for gamma 1.4 with Ci = 0.611, 3 % above Perry's air measurements in the limit r = 0.
 /// </remarks>
 public sealed record JobsonLaw : IDifferentiableDischargeLaw
 {
     private static readonly ValidityRange Range = new(0, 0, 0.5, new Provenance
     {
-        Source = "Thickness: judgement, as for every sharp edge; pressure ratio: D. A. Jobson, Proc. Inst. Mech. Engrs 169 (1955) 767-776, above and below critical",
+        Source = "Thickness: judgement, as for every sharp edge; pressure ratio: D. A. Jobson, Proc. Inst. Mech. Engrs 169 (1955) "
+            + "767-776, above and below critical",
         How = Evidence.Judgement,
     });
 
-    /// <summary>Contraction coefficient Ci of the edge in incompressible flow [-], 0.5 (Borda's mouthpiece) to 0.9; a sharp round hole 0.60.</summary>
+    /// <summary>
+    /// Contraction coefficient Ci of the edge in incompressible flow [-], 0.5 (Borda's mouthpiece) to 0.9; a sharp
+    /// round hole 0.60.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double IncompressibleContraction { get; init => field = Guard.In(value, 0.5, 0.9); }
 
@@ -67,7 +72,8 @@ public sealed record JobsonLaw : IDifferentiableDischargeLaw
         return 1 - d >= critical ? Subsonic(d, gamma, f) : Choked(d, gamma, f, critical);
     }
 
-    // With q = psi^2/(2d) and x = r^(1/gamma): Cc = (x/q) / (1 + sqrt(1 - 2 f x^2/q)), the textbook form without its cancellation.
+    // With q = psi^2/(2d) and x = r^(1/gamma): Cc = (x/q) / (1 + sqrt(1 - 2 f x^2/q)), the textbook form without its
+    // cancellation.
     private static PhiDerivative Subsonic(double d, double gamma, double f)
     {
         double r = 1 - d;

@@ -3,12 +3,14 @@ using Staging.Core.Gases;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// The isentropic mass flow function psi of NACA Report 1135 (1953), see <see cref="ChokedFlow.MassFlowFunction"/>, in the form
-/// that orifice laws use: by relative pressure fall d = 1 - r, with the blend of <see cref="SmoothRoot"/> near d = 0, and with its slope.
+/// The isentropic mass flow function psi of NACA Report 1135 (1953), see <see cref="ChokedFlow.MassFlowFunction"/>, in
+/// the form that orifice laws use: by relative pressure fall d = 1 - r, with the blend of <see cref="SmoothRoot"/> near
+/// d = 0, and with its slope.
 /// </summary>
 internal static class NozzleFunction
 {
-    // The critical ratio falls from exp(-1/2) = 0.6065 at gamma 1 to 0.4871 at gamma 5/3: outside this interval no power is needed to tell.
+    // The critical ratio falls from exp(-1/2) = 0.6065 at gamma 1 to 0.4871 at gamma 5/3: outside this interval no
+    // power is needed to tell.
     private const double AlwaysSubsonicAbove = 0.607;
     private const double AlwaysChokedBelow = 0.487;
 
@@ -46,7 +48,9 @@ internal static class NozzleFunction
         return new PhiDerivative(psi, k * x * ((2 * x - r) / (gamma * r) - 1) / (2 * psi));
     }
 
-    /// <summary>q = psi^2 / (2 d) [-] of the unblended subsonic function, which is 1 at equal pressures, and dq/dr.</summary>
+    /// <summary>
+    /// q = psi^2 / (2 d) [-] of the unblended subsonic function, which is 1 at equal pressures, and dq/dr.
+    /// </summary>
     public static PhiDerivative QuotientWithSlope(double d, double gamma)
     {
         if (d < Orifice.BlendWidth)
@@ -61,8 +65,8 @@ internal static class NozzleFunction
     // T*/T0 = 2/(gamma+1), and T/T0 at the jet is r^((gamma-1)/gamma) = r/x.
     private static bool IsChoked(double r, double x, double gamma) => r <= AlwaysSubsonicAbove && r * (gamma + 1) <= 2 * x;
 
-    // psi^2/(2d) = ((1-d)^a - (1-d)^b) / ((b-a) d) with a = 2/gamma, b = 1 + 1/gamma: binomial series; five terms leave less than
-    // 1e-14 below the blend width.
+    // psi^2/(2d) = ((1-d)^a - (1-d)^b) / ((b-a) d) with a = 2/gamma, b = 1 + 1/gamma: binomial series; five terms leave
+    // less than 1e-14 below the blend width.
     private static double Series(double d, double gamma)
     {
         double a = 2 / gamma;

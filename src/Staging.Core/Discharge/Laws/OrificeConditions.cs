@@ -5,7 +5,8 @@ namespace Staging.Core.Discharge;
 /// <param name="UpstreamTemperature_K">Stagnation temperature upstream [K].</param>
 /// <param name="DownstreamPressure_Pa">Static pressure downstream [Pa], at most the upstream pressure.</param>
 /// <param name="GasConstant_J_per_kgK">Specific gas constant of the upstream gas [J/(kg K)].</param>
-/// <param name="HeatCapacityRatio">Ratio of heat capacities of the upstream gas [-], 1.01 to 5/3 as of any <see cref="Gases.PerfectGas"/>.</param>
+/// <param name="HeatCapacityRatio">Ratio of heat capacities of the upstream gas [-], 1.01 to 5/3 as of any
+/// <see cref="Gases.PerfectGas"/>.</param>
 /// <param name="HoleDiameter_m">Diameter of one hole [m].</param>
 /// <param name="WallThickness_m">Thickness of the wall, the length of the hole [m].</param>
 public readonly record struct OrificeConditions(
@@ -20,7 +21,9 @@ public readonly record struct OrificeConditions(
     /// <summary>Downstream over upstream pressure, r [-].</summary>
     public double PressureRatio => DownstreamPressure_Pa / UpstreamPressure_Pa;
 
-    /// <summary>Pressure fall over upstream pressure, 1 - r [-], without the cancellation of 1 - r near equal pressures.</summary>
+    /// <summary>
+    /// Pressure fall over upstream pressure, 1 - r [-], without the cancellation of 1 - r near equal pressures.
+    /// </summary>
     public double RelativeFall => (UpstreamPressure_Pa - DownstreamPressure_Pa) / UpstreamPressure_Pa;
 
     /// <summary>Wall thickness over hole diameter [-].</summary>

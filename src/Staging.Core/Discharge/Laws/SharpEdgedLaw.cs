@@ -1,24 +1,27 @@
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// A hole with a sharp edge in a thin wall: the jet contracts behind the hole, less so as the downstream pressure falls, so the
-/// coefficient rises from 0.60 at equal pressures to 0.84 against a vacuum.
+/// A hole with a sharp edge in a thin wall: the jet contracts behind the hole, less so as the downstream pressure
+/// falls, so the coefficient rises from 0.60 at equal pressures to 0.84 against a vacuum.
 /// </summary>
 /// <remarks>
 /// G = Cd(r) p0 / sqrt(R T0) psi(r), with psi held at its choked value below the critical ratio and
-/// Cd = 0.8414 - 0.1002 r + 0.8415 r^2 - 3.9 r^3 + 4.6001 r^4 - 1.6827 r^5, fitted to the air measurements of J. A. Perry, Critical flow
-/// through sharp-edged orifices, Trans. ASME 71 (1949) 757-764. The polynomial was seen in a secondary source whose minus signs were lost and
-/// were put back from the end values and the monotone shape; it lies within 1 % of the exact plane solution
-/// (<see cref="ChaplyginSlit"/>) at the critical ratio. Past it the flow keeps rising: by 14 % from the critical ratio to a vacuum.
-/// Smoothed within <see cref="Orifice.BlendWidth"/> of equal pressures. Needs a small hole against the wall it sits in. Doubt: 3 % up to a wall of
-/// 0.3 diameters; up to 0.5 it is 5 %, for there <see cref="ShortTubeLaw"/>, another judgement of this library, already lies up to 4.7 % higher.
+/// Cd = 0.8414 - 0.1002 r + 0.8415 r^2 - 3.9 r^3 + 4.6001 r^4 - 1.6827 r^5, fitted to the air measurements of J. A.
+/// Perry, Critical flow through sharp-edged orifices, Trans. ASME 71 (1949) 757-764. The polynomial was seen in a
+/// secondary source whose minus signs were lost and were put back from the end values and the monotone shape; it lies
+/// within 1 % of the exact plane solution (<see cref="ChaplyginSlit"/>) at the critical ratio. Past it the flow keeps
+/// rising: by 14 % from the critical ratio to a vacuum. Smoothed within <see cref="Orifice.BlendWidth"/> of equal
+/// pressures. Needs a small hole against the wall it sits in. Doubt: 3 % up to a wall of 0.3 diameters; up to 0.5 it is
+/// 5 %, for there <see cref="ShortTubeLaw"/>, another judgement of this library, already lies up to 4.7 % higher.
 /// </remarks>
 public sealed record SharpEdgedLaw : IDifferentiableDischargeLaw
 {
     private static readonly ValidityRange Range = new(0, 0, 0.5, new Provenance
     {
-        Source = "Thickness: judgement from Encyclopaedia Britannica, 11th ed. (1911), Hydraulics (the jet contracts for about half a diameter, and springs "
-            + "clear of a plate thinner than the jet is wide); pressure ratio: J. A. Perry, Trans. ASME 71 (1949) 757-764, fitted from 0 to 1",
+        Source = "Thickness: judgement from Encyclopaedia Britannica, 11th ed. (1911), Hydraulics (the jet contracts for about half a "
+            + "diameter, and springs "
+            + "clear of a plate thinner than the jet is wide); pressure ratio: J. A. Perry, Trans. ASME 71 (1949) 757-764, fitted from 0 "
+                + "to 1",
         How = Evidence.Judgement,
     });
 
@@ -26,8 +29,8 @@ public sealed record SharpEdgedLaw : IDifferentiableDischargeLaw
     public static SharpEdgedLaw Perry { get; } = new() { EdgeFactor = 1 };
 
     /// <summary>
-    /// Factor on Perry's coefficient [-], 0.9 to 1.18: 1 is the nominal sharp edge; a slightly rounded or burnt edge passes more. The
-    /// range is a judgement.
+    /// Factor on Perry's coefficient [-], 0.9 to 1.18: 1 is the nominal sharp edge; a slightly rounded or burnt edge
+    /// passes more. The range is a judgement.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double EdgeFactor { get; init => field = Guard.In(value, 0.9, 1.18); }

@@ -3,19 +3,21 @@ using Staging.Core.Gases;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// A plain hole through a wall of any thickness: a sharp edge while the wall is thin, a short tube in which the jet fills the hole again
-/// when it is thick.
+/// A plain hole through a wall of any thickness: a sharp edge while the wall is thin, a short tube in which the jet
+/// fills the hole again when it is thick.
 /// </summary>
 /// <remarks>
-/// With L/d = wall thickness over diameter. Thin (up to 0.3): <see cref="SharpEdgedLaw"/> (Perry 1949). Thick (from 1.2): at equal pressures
-/// Cdu = 0.827 - 0.0085 L/d (A. Lichtarowicz, R. K. Duggins and E. Markland, J. Mech. Eng. Sci. 7 (1965) 210-219, for 2 to 10, from memory); at and
-/// below the critical ratio Cd* = 0.863 whatever the length between 1 and 7 diameters (A. J. Ward-Smith, Int. J. Heat and Fluid Flow 1 (1979)
-/// 123-132; the plateau was seen in its abstract, the number is from memory), falling with the slope of Cdu beyond 7. Judgements of this
-/// library: between the two pressures Cd rises as s (2 - s) with s = (1-r)/(1-r*), which joins both with continuous slope; between 0.3
-/// and 1.2 thin and thick are blended by a smooth step, where the real jet may flip between the two states; the line of Cdu is drawn on
-/// beyond the 2 to 10 of its source, down to 0.3 (0.8 % up from 2 to 1.2) and up to 20 (11 % down from 10). Doubt: 3 % up to 0.3, 10 % from
-/// there to 1.2, 5 % to 2, 3 % to 7. Friction at low Reynolds number is left out: <see cref="IncompressibleCoefficient"/> tells what it costs.
-/// A wall thicker than 20 diameters is refused: that is a pipe with friction, and a coefficient would be wrong.
+/// With L/d = wall thickness over diameter. Thin (up to 0.3): <see cref="SharpEdgedLaw"/> (Perry 1949). Thick (from
+/// 1.2): at equal pressures Cdu = 0.827 - 0.0085 L/d (A. Lichtarowicz, R. K. Duggins and E. Markland, J. Mech. Eng.
+/// Sci. 7 (1965) 210-219, for 2 to 10, from memory); at and below the critical ratio Cd* = 0.863 whatever the length
+/// between 1 and 7 diameters (A. J. Ward-Smith, Int. J. Heat and Fluid Flow 1 (1979) 123-132; the plateau was seen in
+/// its abstract, the number is from memory), falling with the slope of Cdu beyond 7. Judgements of this library:
+/// between the two pressures Cd rises as s (2 - s) with s = (1-r)/(1-r*), which joins both with continuous slope;
+/// between 0.3 and 1.2 thin and thick are blended by a smooth step, where the real jet may flip between the two states;
+/// the line of Cdu is drawn on beyond the 2 to 10 of its source, down to 0.3 (0.8 % up from 2 to 1.2) and up to 20 (11
+/// % down from 10). Doubt: 3 % up to 0.3, 10 % from there to 1.2, 5 % to 2, 3 % to 7. Friction at low Reynolds number
+/// is left out: <see cref="IncompressibleCoefficient"/> tells what it costs. A wall thicker than 20 diameters is
+/// refused: that is a pipe with friction, and a coefficient would be wrong.
 /// </remarks>
 public sealed record ShortTubeLaw : IDifferentiableDischargeLaw
 {
@@ -27,7 +29,8 @@ public sealed record ShortTubeLaw : IDifferentiableDischargeLaw
 
     private static readonly ValidityRange Range = new(0, 0, PlateauEnd, new Provenance
     {
-        Source = "A. J. Ward-Smith, Int. J. Heat and Fluid Flow 1 (1979) 123-132: critical coefficient level for thickness up to about 7 diameters",
+        Source = "A. J. Ward-Smith, Int. J. Heat and Fluid Flow 1 (1979) 123-132: critical coefficient level for thickness up to about 7 "
+            + "diameters",
         How = Evidence.FromMemory,
     });
 
@@ -49,8 +52,8 @@ public sealed record ShortTubeLaw : IDifferentiableDischargeLaw
     public bool LevelsOffWhenChoked(double thicknessToDiameter) => thicknessToDiameter >= ThickLimit;
 
     /// <summary>
-    /// Coefficient of a thick hole in incompressible flow with its loss to friction: 1/Cd = 1/Cdu + (20/Re)(1 + 2.25 L/d),
-    /// Lichtarowicz, Duggins and Markland 1965.
+    /// Coefficient of a thick hole in incompressible flow with its loss to friction: 1/Cd = 1/Cdu + (20/Re)(1 + 2.25
+    /// L/d), Lichtarowicz, Duggins and Markland 1965.
     /// </summary>
     /// <param name="thicknessToDiameter">L/d [-], 2 to 10.</param>
     /// <param name="reynolds">Reynolds number of the hole by its ideal speed [-], 10 to 1e8.</param>

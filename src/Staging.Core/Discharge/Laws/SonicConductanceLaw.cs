@@ -4,16 +4,18 @@ using UnitsNet;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// A pneumatic component known by its sonic conductance C and critical ratio b: choked q = C rho0 p1 sqrt(T0/T1), subsonic the same times
-/// (1 - ((r - b)/(1 - b))^2)^m. ISO 6358-1:2013; an ellipse for m = 0.5 (F. E. Sanville 1971).
+/// A pneumatic component known by its sonic conductance C and critical ratio b: choked q = C rho0 p1 sqrt(T0/T1),
+/// subsonic the same times (1 - ((r - b)/(1 - b))^2)^m. ISO 6358-1:2013; an ellipse for m = 0.5 (F. E. Sanville 1971).
 /// </summary>
 /// <remarks>
-/// C and b are measured with air. For another gas the choked flow is scaled as that of an ideal nozzle, with C*(gamma)/C*(1.4) and the
-/// gas constant; b is left as it is: a judgement of this library, good to some per cent. The reference atmosphere of the standard
-/// is 293.15 K, 100 kPa, 1.185 kg/m3 (65 % humidity; from memory, confirmed by a worked exercise). Its moisture makes its gas constant 287.86 J/(kg K), so
-/// that <see cref="PerfectGas.DryAir"/> passes 0.14 % more mass than the formula of the standard, which takes any air for that
-/// atmosphere. Smoothed within <see cref="Orifice.BlendWidth"/> of equal pressures; the
-/// standard itself leaves this to the user. Mass flux is per <see cref="ReferenceArea"/>: two holes of that area are two components.
+/// C and b are measured with air. For another gas the choked flow is scaled as that of an ideal nozzle, with
+/// C*(gamma)/C*(1.4) and the gas constant; b is left as it is: a judgement of this library, good to some per cent. The
+/// reference atmosphere of the standard is 293.15 K, 100 kPa, 1.185 kg/m3 (65 % humidity; from memory, confirmed by a
+/// worked exercise). Its moisture makes its gas constant 287.86 J/(kg K), so that <see cref="PerfectGas.DryAir"/>
+/// passes 0.14 % more mass than the formula of the standard, which takes any air for that atmosphere. Smoothed within
+/// <see cref="Orifice.BlendWidth"/> of equal pressures; the
+/// standard itself leaves this to the user. Mass flux is per <see cref="ReferenceArea"/>: two holes of that area are
+/// two components.
 /// </remarks>
 public sealed record SonicConductanceLaw : IDifferentiableDischargeLaw
 {
@@ -51,7 +53,9 @@ public sealed record SonicConductanceLaw : IDifferentiableDischargeLaw
     /// <inheritdoc/>
     public ValidityRange Validity => new(0, 0, double.PositiveInfinity, Provenance);
 
-    /// <summary>Conductance of an ideal nozzle for air: C = A C*(1.4) / (rho0 sqrt(R T0)), with R of the reference atmosphere.</summary>
+    /// <summary>
+    /// Conductance of an ideal nozzle for air: C = A C*(1.4) / (rho0 sqrt(R T0)), with R of the reference atmosphere.
+    /// </summary>
     /// <param name="throatArea">Throat area [m2], 1e-9 to 0.01.</param>
     /// <returns>C [m3/(s Pa)].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -77,7 +81,8 @@ public sealed record SonicConductanceLaw : IDifferentiableDischargeLaw
     private double Scale(double gamma) => SonicConductance_m3_per_sPa / ReferenceArea.SquareMeters * ReferenceScale
         * (gamma == 1.4 ? 1 : ChokedFlow.Unchecked.CriticalFlowFactor(gamma) / AirFactor);
 
-    // With u = (r-b)/(1-b): (1 - u^2)^m = d^m e^m, e = (1 + u)/(1 - b), so that the blended power of d takes the steep part.
+    // With u = (r-b)/(1-b): (1 - u^2)^m = d^m e^m, e = (1 + u)/(1 - b), so that the blended power of d takes the steep
+    // part.
     private PhiDerivative Ellipse(double d)
     {
         double b = CriticalRatio;

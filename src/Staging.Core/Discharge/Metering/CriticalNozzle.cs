@@ -4,13 +4,14 @@ using UnitsNet;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// A critical-flow nozzle as a standard of mass flow: q = A Cd' C* p0 / sqrt(R T0), ISO 9300:2005, with Cd' = a - b Re^(-n) and the throat
-/// Reynolds number Re = 4 q / (pi d mu0).
+/// A critical-flow nozzle as a standard of mass flow: q = A Cd' C* p0 / sqrt(R T0), ISO 9300:2005, with Cd' = a - b
+/// Re^(-n) and the throat Reynolds number Re = 4 q / (pi d mu0).
 /// </summary>
 /// <remarks>
-/// a, b, n (from memory of ISO 9300:2005): toroidal 0.9959, 2.720, 0.5; accurately machined 0.9985, 3.412, 0.5; cylindrical 0.9976, 0.1388, 0.2. Outside
-/// the Reynolds range of the shape the result comes with a note; where the throat is not choked it throws, since the formula would
-/// read too high. The ideal-gas C* of air is 0.06 % low at 1 bar and 0.22 % low at 5 bar; give a real-gas value where that counts.
+/// a, b, n (from memory of ISO 9300:2005): toroidal 0.9959, 2.720, 0.5; accurately machined 0.9985, 3.412, 0.5;
+/// cylindrical 0.9976, 0.1388, 0.2. Outside the Reynolds range of the shape the result comes with a note; where the
+/// throat is not choked it throws, since the formula would read too high. The ideal-gas C* of air is 0.06 % low at 1
+/// bar and 0.22 % low at 5 bar; give a real-gas value where that counts.
 /// </remarks>
 public sealed record CriticalNozzle
 {
@@ -25,13 +26,15 @@ public sealed record CriticalNozzle
     public required CriticalNozzleShape Shape { get; init => field = Guard.Defined(value); }
 
     /// <summary>
-    /// Highest back pressure over upstream pressure [-] at which the throat is still choked, 0.3 to 0.95: null without a diffuser, then it is
-    /// the critical ratio of the gas.
+    /// Highest back pressure over upstream pressure [-] at which the throat is still choked, 0.3 to 0.95: null without
+    /// a diffuser, then it is the critical ratio of the gas.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double? ChokedUpTo { get; init => field = value is { } v ? Guard.In(v, 0.3, 0.95) : null; }
 
-    /// <summary>Reynolds range [-] over which the coefficient of this shape was found; ISO 9300:2005 (from memory).</summary>
+    /// <summary>
+    /// Reynolds range [-] over which the coefficient of this shape was found; ISO 9300:2005 (from memory).
+    /// </summary>
     public (double Min, double Max) ReynoldsRange => Shape switch
     {
         CriticalNozzleShape.Toroidal => (2.1e4, 3.2e7),
@@ -52,8 +55,10 @@ public sealed record CriticalNozzle
     /// <param name="viscosity">Dynamic viscosity at the stagnation state [Pa s], 1e-7 to 1e-2.</param>
     /// <param name="criticalFlowFactor">C* [-], 0.5 to 1: null takes the ideal-gas value of the gas.</param>
     /// <returns>The reading.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, a throat that does not choke, or a Reynolds number below 1000.</exception>
-    public CriticalNozzleReading Read(GasState upstream, Pressure backPressure, DynamicViscosity viscosity, double? criticalFlowFactor = null)
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, a throat that does not choke, or a
+    /// Reynolds number below 1000.</exception>
+    public CriticalNozzleReading Read(GasState upstream, Pressure backPressure, DynamicViscosity viscosity,
+        double? criticalFlowFactor = null)
     {
         ArgumentNullException.ThrowIfNull(upstream);
         double gamma = upstream.Gas.HeatCapacityRatio;

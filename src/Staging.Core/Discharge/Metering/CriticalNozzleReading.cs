@@ -17,6 +17,8 @@ public sealed record CriticalNozzleReading
     /// <summary>Throat Reynolds number 4 q/(pi d mu0) [-].</summary>
     public required double ThroatReynolds { get; init; }
 
-    /// <summary>Whether the Reynolds number lies in the range of the coefficient; outside it the reading is an extrapolation.</summary>
+    /// <summary>
+    /// Whether the Reynolds number lies in the range of the coefficient; outside it the reading is an extrapolation.
+    /// </summary>
     public required bool ReynoldsInRange { get; init; }
 }

@@ -4,14 +4,15 @@ using UnitsNet;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// An orifice plate in a pipe, the metering device of ISO 5167-2:2003: flow from the pressure difference at its tappings. A vent hole
-/// is no such device: it lies outside every limit of the standard, which <see cref="OrificePlateReading.Notes"/> then says.
+/// An orifice plate in a pipe, the metering device of ISO 5167-2:2003: flow from the pressure difference at its
+/// tappings. A vent hole is no such device: it lies outside every limit of the standard, which
+/// <see cref="OrificePlateReading.Notes"/> then says.
 /// </summary>
 /// <remarks>
-/// q = C / sqrt(1 - beta^4) epsilon (pi/4) d^2 sqrt(2 dp rho1), solved together with C(Re_D). C: Reader-Harris/Gallagher (1998), ISO 5167-2:2003,
-/// equation 4, with the term 0.011 (0.75 - beta)(2.8 - D/25.4 mm) for pipes below 71.12 mm. epsilon: equation 5. Outside the limits the
-/// reading still comes, with notes; below a pipe Reynolds number of 1000 or a pressure ratio of 0.5 there is none, since the fits
-/// mean nothing there.
+/// q = C / sqrt(1 - beta^4) epsilon (pi/4) d^2 sqrt(2 dp rho1), solved together with C(Re_D). C:
+/// Reader-Harris/Gallagher (1998), ISO 5167-2:2003, equation 4, with the term 0.011 (0.75 - beta)(2.8 - D/25.4 mm) for
+/// pipes below 71.12 mm. epsilon: equation 5. Outside the limits the reading still comes, with notes; below a pipe
+/// Reynolds number of 1000 or a pressure ratio of 0.5 there is none, since the fits mean nothing there.
 /// </remarks>
 public sealed record OrificePlateIso5167
 {
@@ -21,7 +22,9 @@ public sealed record OrificePlateIso5167
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length PipeDiameter { get; init => field = Guard.In(value, 0.005, 2); }
 
-    /// <summary>Diameter of the orifice d [m], 0.5 mm to 1.6 m and 0.02 to 0.8 of the pipe; the standard holds from 12.5 mm.</summary>
+    /// <summary>
+    /// Diameter of the orifice d [m], 0.5 mm to 1.6 m and 0.02 to 0.8 of the pipe; the standard holds from 12.5 mm.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Bore { get; init => field = Guard.In(value, 0.0005, 1.6); }
 
@@ -32,7 +35,10 @@ public sealed record OrificePlateIso5167
     /// <summary>beta = d/D [-].</summary>
     public double DiameterRatio => Bore.Meters / PipeDiameter.Meters;
 
-    /// <summary>Least pipe Reynolds number [-] of the standard for these tappings and this diameter ratio; ISO 5167-2:2003, 5.3.1.</summary>
+    /// <summary>
+    /// Least pipe Reynolds number [-] of the standard for these tappings and this diameter ratio; ISO 5167-2:2003,
+    /// 5.3.1.
+    /// </summary>
     public double MinReynolds
     {
         get
@@ -56,9 +62,11 @@ public sealed record OrificePlateIso5167
     }
 
     /// <summary>
-    /// Expansibility factor, ISO 5167-2:2003, equation 5: 1 - (0.351 + 0.256 beta^4 + 0.93 beta^8)(1 - (p2/p1)^(1/kappa)).
+    /// Expansibility factor, ISO 5167-2:2003, equation 5: 1 - (0.351 + 0.256 beta^4 + 0.93 beta^8)(1 -
+    /// (p2/p1)^(1/kappa)).
     /// </summary>
-    /// <param name="pressureRatio">Downstream over upstream pressure p2/p1 [-], 0.5 to 1; the standard holds from 0.75.</param>
+    /// <param name="pressureRatio">Downstream over upstream pressure p2/p1 [-], 0.5 to 1; the standard holds from
+    /// 0.75.</param>
     /// <param name="isentropicExponent">Isentropic exponent kappa [-], 1.01 to 5/3.</param>
     /// <returns>epsilon [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument or the diameter ratio outside the range.</exception>
@@ -73,19 +81,23 @@ public sealed record OrificePlateIso5167
 
     /// <summary>Flow of a gas.</summary>
     /// <param name="upstream">Static pressure p1 at the upstream tapping [Pa], 100 Pa to 1 GPa.</param>
-    /// <param name="downstream">Static pressure p2 at the downstream tapping [Pa], from half of the upstream pressure to below it.</param>
+    /// <param name="downstream">Static pressure p2 at the downstream tapping [Pa], from half of the upstream pressure
+    /// to below it.</param>
     /// <param name="upstreamDensity">Density at the upstream tapping [kg/m3], 1e-3 to 2000.</param>
     /// <param name="viscosity">Dynamic viscosity [Pa s], 1e-7 to 10.</param>
     /// <param name="isentropicExponent">Isentropic exponent kappa [-].</param>
     /// <returns>The reading.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a flow with a pipe Reynolds number below 1000.</exception>
-    public OrificePlateReading ReadGas(Pressure upstream, Pressure downstream, Density upstreamDensity, DynamicViscosity viscosity, double isentropicExponent)
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a flow with a pipe Reynolds
+    /// number below 1000.</exception>
+    public OrificePlateReading ReadGas(Pressure upstream, Pressure downstream, Density upstreamDensity, DynamicViscosity viscosity,
+        double isentropicExponent)
     {
         double p1 = Guard.In(upstream, 100, 1e9, nameof(upstream)).Pascals;
         double p2 = Guard.In(downstream, 0.5 * p1, p1, nameof(downstream)).Pascals;
         double ratio = p2 / p1;
         double epsilon = Expansibility(ratio, isentropicExponent);
-        return Read(p1 - p2, ratio, Guard.In(upstreamDensity, 1e-3, 2000, nameof(upstreamDensity)), viscosity, epsilon, 0.035 * (1 - ratio) / isentropicExponent);
+        return Read(p1 - p2, ratio, Guard.In(upstreamDensity, 1e-3, 2000, nameof(upstreamDensity)), viscosity, epsilon,
+            0.035 * (1 - ratio) / isentropicExponent);
     }
 
     /// <summary>Flow of a liquid, which does not expand.</summary>
@@ -93,11 +105,13 @@ public sealed record OrificePlateIso5167
     /// <param name="density">Density [kg/m3], 1e-3 to 2000.</param>
     /// <param name="viscosity">Dynamic viscosity [Pa s], 1e-7 to 10.</param>
     /// <returns>The reading.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a flow with a pipe Reynolds number below 1000.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a flow with a pipe Reynolds
+    /// number below 1000.</exception>
     public OrificePlateReading ReadLiquid(Pressure difference, Density density, DynamicViscosity viscosity) =>
         Read(Guard.In(difference, 0, 1e9, nameof(difference)).Pascals, 1, Guard.In(density, 1e-3, 2000, nameof(density)), viscosity, 1, 0);
 
-    private OrificePlateReading Read(double dp, double ratio, Density density, DynamicViscosity viscosity, double epsilon, double epsilonUncertainty)
+    private OrificePlateReading Read(double dp, double ratio, Density density, DynamicViscosity viscosity, double epsilon,
+        double epsilonUncertainty)
     {
         double beta = Beta();
         double rho = density.KilogramsPerCubicMeter;

@@ -1,6 +1,8 @@
 namespace Staging.Core.Discharge;
 
-/// <summary>The Reader-Harris/Gallagher (1998) equation of ISO 5167-2:2003, equation 4, and its uncertainty, on plain numbers.</summary>
+/// <summary>
+/// The Reader-Harris/Gallagher (1998) equation of ISO 5167-2:2003, equation 4, and its uncertainty, on plain numbers.
+/// </summary>
 internal static class ReaderHarrisGallagher
 {
     private const double Inch = 0.0254;

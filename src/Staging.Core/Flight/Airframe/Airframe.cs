@@ -3,13 +3,18 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>The outside of a body in flight: what drag and stability are made of. Stations count from the nose tip rearwards.</summary>
+/// <summary>
+/// The outside of a body in flight: what drag and stability are made of. Stations count from the nose tip rearwards.
+/// </summary>
 public sealed record Airframe
 {
     /// <summary>Step between two diameters that counts as a mismatch [m].</summary>
     private const double Mismatch = 1e-5;
 
-    /// <summary>Share of the diameter by which fins and the body under them may differ [-]: half of it enters their interference.</summary>
+    /// <summary>
+    /// Share of the diameter by which fins and the body under them may differ [-]: half of it enters their
+    /// interference.
+    /// </summary>
     private const double FinMismatch = 0.01;
 
     /// <summary>The nose.</summary>
@@ -25,7 +30,8 @@ public sealed record Airframe
     public Length Length => Length.FromMeters(Nose.Length.Meters + Body.Sum(p => p.Length.Meters));
 
     /// <summary>Largest diameter [m]; drag and lift coefficients stand on its area, margins count in it.</summary>
-    public Length Diameter => Length.FromMeters(Body.Aggregate(Nose.Diameter.Meters, (d, p) => Math.Max(d, Math.Max(p.ForeDiameter.Meters, p.AftDiameter.Meters))));
+    public Length Diameter => Length.FromMeters(Body.Aggregate(Nose.Diameter.Meters,
+        (d, p) => Math.Max(d, Math.Max(p.ForeDiameter.Meters, p.AftDiameter.Meters))));
 
     /// <summary>Area of the largest cross-section [m2].</summary>
     public Area ReferenceArea => Area.FromSquareMeters(Math.PI / 4 * Diameter.Meters * Diameter.Meters);
@@ -37,12 +43,14 @@ public sealed record Airframe
     /// <param name="parts">Its tubes and transitions, fore to aft.</param>
     /// <param name="fins">Its fins, stations from the nose tip of the whole.</param>
     /// <returns>A new airframe.</returns>
-    public Airframe With(ImmutableArray<BodyPart> parts, ImmutableArray<FinGroup> fins) => this with { Body = Body.AddRange(parts), Fins = Fins.AddRange(fins) };
+    public Airframe With(ImmutableArray<BodyPart> parts, ImmutableArray<FinGroup> fins) =>
+        this with { Body = Body.AddRange(parts), Fins = Fins.AddRange(fins) };
 
     /// <summary>Looks whether the parts fit together.</summary>
     /// <returns>
-    /// Warnings <c>FLT030</c> where diameters do not meet, <c>FLT031</c> where a fin reaches beyond the aft end and <c>FLT033</c> where fins name another diameter than that
-    /// of the body under them; empty when there is nothing to say.
+    /// Warnings <c>FLT030</c> where diameters do not meet, <c>FLT031</c> where a fin reaches beyond the aft end and
+    /// <c>FLT033</c> where fins name another diameter than that of the body under them; empty when there is nothing to
+    /// say.
     /// </returns>
     public ImmutableArray<ModelFinding> Check()
     {
@@ -53,7 +61,8 @@ public sealed record Airframe
             if (Math.Abs(Body[i].ForeDiameter.Meters - diameter) > Mismatch)
             {
                 findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT030", $"Body[{i}].ForeDiameter", Invariant.Text(
-                    $"The part begins with {Body[i].ForeDiameter.Millimeters:F2} mm, the one before it ends with {diameter * 1e3:F2} mm; the step is left out of drag and lift.")));
+                    $"The part begins with {Body[i].ForeDiameter.Millimeters:F2} mm, the one before it ends with {diameter * 1e3:F2} "
+                        + $"mm; the step is left out of drag and lift.")));
             }
 
             diameter = Body[i].AftDiameter.Meters;
@@ -65,21 +74,26 @@ public sealed record Airframe
             if (end > Length.Meters + Mismatch)
             {
                 findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT031", $"Fins[{i}].Station", Invariant.Text(
-                    $"The root chord ends at {end * 1e3:F1} mm, the body at {Length.Millimeters:F1} mm; the root should lie on the body.")));
+                    $"The root chord ends at {end * 1e3:F1} mm, the body at {Length.Millimeters:F1} mm; the root should lie on the "
+                        + $"body.")));
             }
 
             double named = Fins[i].BodyDiameter.Meters, under = DiameterAt(0.5 * (Fins[i].Station.Meters + end));
             if (Math.Abs(named - under) > FinMismatch * under)
             {
                 findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT033", $"Fins[{i}].BodyDiameter", Invariant.Text(
-                    $"The fins name a body of {named * 1e3:F2} mm; under the middle of their root it is {under * 1e3:F2} mm. Interference takes what the fins name.")));
+                    $"The fins name a body of {named * 1e3:F2} mm; under the middle of their root it is {under * 1e3:F2} mm. "
+                        + $"Interference takes what the fins name.")));
             }
         }
 
         return findings.ToImmutable();
     }
 
-    /// <summary>Diameter of the body at a station behind the nose [m]; beyond the ends, that of the end. A nose counts as its base: its shape is not a line.</summary>
+    /// <summary>
+    /// Diameter of the body at a station behind the nose [m]; beyond the ends, that of the end. A nose counts as its
+    /// base: its shape is not a line.
+    /// </summary>
     private double DiameterAt(double station)
     {
         double start = Nose.Length.Meters, diameter = Nose.Diameter.Meters;

@@ -5,23 +5,28 @@ namespace Staging.Core.Flight;
 
 /// <summary>
 /// Normal force and centre of pressure of slender finned bodies at small angles of attack and subsonic speed.
-/// J. S. Barrowman, The Practical Calculation of the Aerodynamic Characteristics of Slender Finned Vehicles, M.Sc. thesis, Catholic
-/// University of America, 1967. Equations recalled; checked against slender-body theory and the mean aerodynamic chord.
+/// J. S. Barrowman, The Practical Calculation of the Aerodynamic Characteristics of Slender Finned Vehicles, M.Sc.
+/// thesis, Catholic University of America, 1967. Equations recalled; checked against slender-body theory and the mean
+/// aerodynamic chord.
 /// </summary>
 /// <remarks>
-/// Holds for attached flow, angles of attack below about 10 degrees, a body long beside its diameter, thin flat fins. Tubes carry no
-/// normal force in this theory; at larger angles they do, and the centre of pressure moves forward.
+/// Holds for attached flow, angles of attack below about 10 degrees, a body long beside its diameter, thin flat fins.
+/// Tubes carry no normal force in this theory; at larger angles they do, and the centre of pressure moves forward.
 /// </remarks>
 public static class Barrowman
 {
-    /// <summary>Least slope of the normal force [1/rad] at which the centre of pressure means something: a hundredth of that of a pointed nose.</summary>
+    /// <summary>
+    /// Least slope of the normal force [1/rad] at which the centre of pressure means something: a hundredth of that of
+    /// a pointed nose.
+    /// </summary>
     private const double MinSlope = 0.02;
 
     /// <summary>Normal force and centre of pressure of an airframe.</summary>
     /// <param name="airframe">The airframe.</param>
     /// <returns>The whole and its parts.</returns>
     /// <exception cref="ArgumentNullException">No airframe.</exception>
-    /// <exception cref="InvalidModelException">The parts have no positive normal force together (<c>FLT032</c>), so no centre of pressure: a body that narrows without fins.</exception>
+    /// <exception cref="InvalidModelException">The parts have no positive normal force together (<c>FLT032</c>), so no
+    /// centre of pressure: a body that narrows without fins.</exception>
     public static StabilityReport Stability(this Airframe airframe)
     {
         ArgumentNullException.ThrowIfNull(airframe);
@@ -43,13 +48,17 @@ public static class Barrowman
         double slope = parts.Sum(p => p.Slope), moment = parts.Sum(p => p.Slope * p.CentreOfPressure.Meters);
         if (!(slope > MinSlope))
         {
-            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "FLT032", "Airframe", Invariant.Text($"The slope of the normal force is {slope:G4} a radian; there is a centre of pressure only above {MinSlope}. Fins make it positive."))]);
+            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "FLT032", "Airframe",
+                Invariant.Text($"The slope of the normal force is {slope:G4} a radian; there is a centre of pressure only above "
+                    + $"{MinSlope}. Fins make it positive."))]);
         }
 
         return new StabilityReport(slope, Length.FromMeters(moment / slope), airframe.Diameter, parts.ToImmutable());
     }
 
-    /// <summary>Centre of pressure of a nose over its length [-]: 2/3 for a cone, 0.466 for an ogive, 1/2 for a paraboloid.</summary>
+    /// <summary>
+    /// Centre of pressure of a nose over its length [-]: 2/3 for a cone, 0.466 for an ogive, 1/2 for a paraboloid.
+    /// </summary>
     private static double NoseCentre(NoseShape shape) => shape switch
     {
         NoseShape.Cone => 2.0 / 3,
@@ -57,7 +66,10 @@ public static class Barrowman
         _ => 0.5,
     };
 
-    /// <summary>C = 2 [(dR/d)^2 - (dF/d)^2]; X = XP + (L/3) [1 + (1 - dF/dR)/(1 - (dF/dR)^2)], the last fraction being 1/(1 + dF/dR).</summary>
+    /// <summary>
+    /// C = 2 [(dR/d)^2 - (dF/d)^2]; X = XP + (L/3) [1 + (1 - dF/dR)/(1 - (dF/dR)^2)], the last fraction being 1/(1 +
+    /// dF/dR).
+    /// </summary>
     private static NormalForce Transition(string name, BodyPart part, double XP, double d)
     {
         double dF = part.ForeDiameter.Meters / d, dR = part.AftDiameter.Meters / d, ratio = dF / dR;
@@ -70,7 +82,8 @@ public static class Barrowman
     /// </summary>
     private static NormalForce Fins(string name, FinGroup fins, double d)
     {
-        double CR = fins.RootChord.Meters, CT = fins.TipChord.Meters, S = fins.Span.Meters, XR = fins.Sweep.Meters, R = fins.BodyDiameter.Meters / 2;
+        double CR = fins.RootChord.Meters, CT = fins.TipChord.Meters, S = fins.Span.Meters, XR = fins.Sweep.Meters,
+            R = fins.BodyDiameter.Meters / 2;
         double middle = XR + 0.5 * (CT - CR), LF = Math.Sqrt(S * S + middle * middle);
         double interference = 1 + (fins.Count == 6 ? 0.5 : 1) * R / (S + R);
         double aspect = 2 * LF / (CR + CT);

@@ -22,5 +22,6 @@ public sealed record BodyPart
     /// <param name="diameter">Diameter [m], 1 mm to 2 m.</param>
     /// <returns>The part.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public static BodyPart Tube(Length length, Length diameter) => new() { Length = length, ForeDiameter = diameter, AftDiameter = diameter };
+    public static BodyPart Tube(Length length, Length diameter) =>
+        new() { Length = length, ForeDiameter = diameter, AftDiameter = diameter };
 }

@@ -3,7 +3,9 @@ namespace Staging.Core.Flight;
 /// <summary>Outlines and wetted areas.</summary>
 internal static class BodyShape
 {
-    /// <summary>Strips into which a nose is cut: the area is good to 1e-4, far below the rest of a drag estimate.</summary>
+    /// <summary>
+    /// Strips into which a nose is cut: the area is good to 1e-4, far below the rest of a drag estimate.
+    /// </summary>
     private const int Strips = 200;
 
     /// <summary>Area of nose, tubes and transitions [m2], without the base.</summary>
@@ -23,7 +25,9 @@ internal static class BodyShape
         return area;
     }
 
-    /// <summary>Radius at a share x of the length from the tip; the ogive is an arc of radius (R^2 + L^2)/(2R).</summary>
+    /// <summary>
+    /// Radius at a share x of the length from the tip; the ogive is an arc of radius (R^2 + L^2)/(2R).
+    /// </summary>
     private static double Radius(NoseShape shape, double x, double L, double R)
     {
         double rho = (R * R + L * L) / (2 * R), behind = L * (1 - x);

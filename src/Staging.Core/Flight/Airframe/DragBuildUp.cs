@@ -4,11 +4,13 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Drag coefficient from the outside of an airframe, part by part, by published correlations recalled from their sources. Good to perhaps
-/// 20 % below Mach 0.8, less across the speed of sound: a measured value, or a flight, is worth more.
+/// Drag coefficient from the outside of an airframe, part by part, by published correlations recalled from their
+/// sources. Good to perhaps 20 % below Mach 0.8, less across the speed of sound: a measured value, or a flight, is
+/// worth more.
 /// </summary>
 /// <remarks>
-/// Left out: launch lugs, steps between diameters, suction on boat-tails, interference of fins and body, angle of attack.
+/// Left out: launch lugs, steps between diameters, suction on boat-tails, interference of fins and body, angle of
+/// attack.
 /// </remarks>
 public static class DragBuildUp
 {
@@ -30,7 +32,8 @@ public static class DragBuildUp
         AirSample air = conditions.Atmosphere.At(conditions.Altitude.Meters);
         double mu = GasTransport.AirViscosity(Temperature.FromKelvins(air.Temperature_K)).PascalSeconds;
         double unitRe = air.Density_kg_per_m3 * M * air.SoundSpeed_m_per_s / mu;
-        double A = airframe.ReferenceArea.SquareMeters, l = airframe.Length.Meters, d = airframe.Diameter.Meters, k = conditions.Roughness.Meters;
+        double A = airframe.ReferenceArea.SquareMeters, l = airframe.Length.Meters, d = airframe.Diameter.Meters,
+            k = conditions.Roughness.Meters;
 
         double bodyFriction = SkinFriction.Mean(unitRe * l, k / l, M) * BodyFormFactor(l / d) * BodyShape.WettedArea(airframe) / A;
         double finFriction = 0, finPressure = 0;
@@ -38,7 +41,8 @@ public static class DragBuildUp
         {
             double c = 0.5 * (fins.RootChord.Meters + fins.TipChord.Meters);
             double thickness = fins.Thickness.Meters / c;
-            finFriction += 2 * SkinFriction.Mean(unitRe * c, k / c, M) * (1 + 2 * thickness) * fins.Count * fins.PlanformArea.SquareMeters / A;
+            finFriction += 2 * SkinFriction.Mean(unitRe * c, k / c, M) * (1 + 2 * thickness) * fins.Count * fins.PlanformArea.SquareMeters
+                / A;
             finPressure += FinDrag.Pressure(fins, M) / A;
         }
 
@@ -49,29 +53,36 @@ public static class DragBuildUp
 
     /// <summary>A drag table from Mach 0.05 to 3.</summary>
     /// <param name="airframe">The airframe.</param>
-    /// <param name="conditions">Air, roughness and jet; a jet makes the table for <see cref="Stage.DragWhileBurning"/>.</param>
+    /// <param name="conditions">Air, roughness and jet; a jet makes the table for
+    /// <see cref="Stage.DragWhileBurning"/>.</param>
     /// <returns>The table, on the largest cross-section.</returns>
     public static DragTable DragTable(this Airframe airframe, DragConditions conditions)
     {
         ArgumentNullException.ThrowIfNull(airframe);
-        return Flight.DragTable.FromColumns(airframe.ReferenceArea, TableMach, Array.ConvertAll(TableMach, M => airframe.DragAt(conditions, M).Total));
+        return Flight.DragTable.FromColumns(airframe.ReferenceArea, TableMach,
+            Array.ConvertAll(TableMach, M => airframe.DragAt(conditions, M).Total));
     }
 
     /// <summary>
-    /// Form factor of a body on its skin friction, 1 + 1.5 (d/l)^1.5 + 7 (d/l)^3 (S. F. Hoerner, Fluid-Dynamic Drag, 1965, chapter 6; from memory).
+    /// Form factor of a body on its skin friction, 1 + 1.5 (d/l)^1.5 + 7 (d/l)^3 (S. F. Hoerner, Fluid-Dynamic Drag,
+    /// 1965, chapter 6; from memory).
     /// </summary>
     /// <param name="fineness">Length over diameter [-], above 1.</param>
     /// <returns>The factor [-].</returns>
     public static double BodyFormFactor(double fineness) => 1 + 1.5 * Math.Pow(fineness, -1.5) + 7 * Math.Pow(fineness, -3);
 
-    /// <summary>Base drag of a slender body below the speed of sound, 0.029/sqrt(C_fore) (S. F. Hoerner 1965, chapter 3; from memory).</summary>
-    /// <param name="forebodyDrag">Drag coefficient of all that lies ahead of the base, on the area of the base [-], above 0.</param>
+    /// <summary>
+    /// Base drag of a slender body below the speed of sound, 0.029/sqrt(C_fore) (S. F. Hoerner 1965, chapter 3; from
+    /// memory).
+    /// </summary>
+    /// <param name="forebodyDrag">Drag coefficient of all that lies ahead of the base, on the area of the base [-],
+    /// above 0.</param>
     /// <returns>Base drag coefficient on the area of the base [-].</returns>
     public static double SubsonicBase(double forebodyDrag) => 0.029 / Math.Sqrt(forebodyDrag);
 
     /// <summary>
-    /// Hoerner's value below Mach 0.8, growing as 0.12 + 0.13 M^2 does; 0.25/M above Mach 1.2; the part of the base under the jet left out
-    /// (E. L. Fleeman, Tactical Missile Design, 2001; from memory).
+    /// Hoerner's value below Mach 0.8, growing as 0.12 + 0.13 M^2 does; 0.25/M above Mach 1.2; the part of the base
+    /// under the jet left out (E. L. Fleeman, Tactical Missile Design, 2001; from memory).
     /// </summary>
     private static double BaseDrag(Airframe airframe, DragConditions conditions, double M, double forebody)
     {

@@ -1,9 +1,15 @@
 namespace Staging.Core.Flight;
 
-/// <summary>A drag table lowered to SI numbers: straight lines of half the drag area against Mach number, D = rho v |v| * HalfArea(M).</summary>
+/// <summary>
+/// A drag table lowered to SI numbers: straight lines of half the drag area against Mach number, D = rho v |v| *
+/// HalfArea(M).
+/// </summary>
 internal sealed class DragCurve
 {
-    /// <summary>How far a line reaches below its lower corner [-]: a Mach number exactly on a corner lies on the line above it, and leaves it when it falls.</summary>
+    /// <summary>
+    /// How far a line reaches below its lower corner [-]: a Mach number exactly on a corner lies on the line above it,
+    /// and leaves it when it falls.
+    /// </summary>
     private const double Overlap = 1e-12;
 
     private readonly DragSegment[] lines;

@@ -1,8 +1,9 @@
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// One straight line of a drag table: half the drag area [m2] as a function of the Mach number, with the Mach numbers at which the next line
-/// takes over. A flight stays on one line until its Mach number crosses an end, so that every step is smooth.
+/// One straight line of a drag table: half the drag area [m2] as a function of the Mach number, with the Mach numbers
+/// at which the next line takes over. A flight stays on one line until its Mach number crosses an end, so that every
+/// step is smooth.
 /// </summary>
 /// <param name="Intercept">Half the drag area the line has at Mach 0 [m2].</param>
 /// <param name="Slope">Its change a Mach number [m2].</param>

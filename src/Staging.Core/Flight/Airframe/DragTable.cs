@@ -2,7 +2,10 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>Drag coefficient against Mach number on one reference area: straight lines between points, the end values held beyond them.</summary>
+/// <summary>
+/// Drag coefficient against Mach number on one reference area: straight lines between points, the end values held
+/// beyond them.
+/// </summary>
 public sealed class DragTable
 {
     private const double LargestCoefficient = 100;
@@ -31,7 +34,8 @@ public sealed class DragTable
     /// <param name="coefficient">Drag coefficient [-], 0 to 100.</param>
     /// <returns>The table.</returns>
     /// <exception cref="ArgumentException">A value outside its range.</exception>
-    public static DragTable Constant(Area referenceArea, double coefficient) => FromColumns(referenceArea, [0, 1], [coefficient, coefficient]);
+    public static DragTable Constant(Area referenceArea, double coefficient) =>
+        FromColumns(referenceArea, [0, 1], [coefficient, coefficient]);
 
     /// <summary>Makes a table from two columns.</summary>
     /// <param name="referenceArea">Reference area [m2], 0 to 1000 m2.</param>
@@ -43,13 +47,16 @@ public sealed class DragTable
     {
         Guard.In(referenceArea, 0, 1000, nameof(referenceArea));
         if (mach.Length != coefficient.Length || mach.Length < 2)
-            throw new ArgumentException($"A drag table needs two points or more and equal columns; it has {mach.Length} and {coefficient.Length}.", nameof(mach));
+            throw new ArgumentException(
+                $"A drag table needs two points or more and equal columns; it has {mach.Length} and {coefficient.Length}.", nameof(mach));
         for (int i = 0; i < mach.Length; i++)
         {
             if (!(mach[i] >= 0 && mach[i] <= LargestMach) || (i > 0 && !(mach[i] > mach[i - 1])))
-                throw new ArgumentException(Invariant.Text($"Point {i + 1}: the Mach number is {mach[i]:G9}; it must rise from point to point, between 0 and {LargestMach}."), nameof(mach));
+                throw new ArgumentException(Invariant.Text($"Point {i + 1}: the Mach number is {mach[i]:G9}; it must rise from point to "
+                    + $"point, between 0 and {LargestMach}."), nameof(mach));
             if (!(coefficient[i] >= 0 && coefficient[i] <= LargestCoefficient))
-                throw new ArgumentException(Invariant.Text($"Point {i + 1}: the drag coefficient is {coefficient[i]:G9}; it must be between 0 and {LargestCoefficient}."), nameof(coefficient));
+                throw new ArgumentException(Invariant.Text($"Point {i + 1}: the drag coefficient is {coefficient[i]:G9}; it must be "
+                    + $"between 0 and {LargestCoefficient}."), nameof(coefficient));
         }
 
         return new DragTable(referenceArea, mach.ToArray(), coefficient.ToArray());

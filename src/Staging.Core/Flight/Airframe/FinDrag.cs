@@ -1,14 +1,18 @@
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Pressure drag of fins as a drag area [m2]. Leading edges: square 0.85 of the stagnation pressure (S. F. Hoerner 1965), rounded
-/// (1 - M^2)^-0.417 - 1 below Mach 0.9, 1 - 1.785 (M - 0.9) to 1 and 1.214 - 0.502/M^2 + 0.1095/M^4 above (J. S. Barrowman 1967), each with the
-/// square of the cosine of sweep. Trailing edges, unless tapered: base suction 0.12 + 0.13 M^2, above the speed of sound 0.25/M. Wave drag
-/// of a thin double wedge, 4 (t/c)^2/sqrt(M^2 - 1) (J. Ackeret 1925), above Mach 1.2. All from memory.
+/// Pressure drag of fins as a drag area [m2]. Leading edges: square 0.85 of the stagnation pressure (S. F. Hoerner
+/// 1965), rounded (1 - M^2)^-0.417 - 1 below Mach 0.9, 1 - 1.785 (M - 0.9) to 1 and 1.214 - 0.502/M^2 + 0.1095/M^4
+/// above (J. S. Barrowman 1967), each with the square of the cosine of sweep. Trailing edges, unless tapered: base
+/// suction 0.12 + 0.13 M^2, above the speed of sound 0.25/M. Wave drag of a thin double wedge, 4 (t/c)^2/sqrt(M^2 - 1)
+/// (J. Ackeret 1925), above Mach 1.2. All from memory.
 /// </summary>
 internal static class FinDrag
 {
-    /// <summary>Least angle of the Mach cone relation, so that the thin-wing formula does not blow up at the speed of sound [-]: M = 1.2.</summary>
+    /// <summary>
+    /// Least angle of the Mach cone relation, so that the thin-wing formula does not blow up at the speed of sound [-]:
+    /// M = 1.2.
+    /// </summary>
     private const double MinBeta = 0.6633;
 
     public static double Pressure(FinGroup fins, double M)
@@ -22,7 +26,9 @@ internal static class FinDrag
         return fins.Count * (span * t * (lead * cosine * cosine + trail) + fins.PlanformArea.SquareMeters * wave);
     }
 
-    /// <summary>0.85 of the pressure coefficient at a stagnation point, behind a normal shock above the speed of sound.</summary>
+    /// <summary>
+    /// 0.85 of the pressure coefficient at a stagnation point, behind a normal shock above the speed of sound.
+    /// </summary>
     private static double Square(double M)
     {
         double m2 = M * M;

@@ -5,12 +5,16 @@ namespace Staging.Core.Flight;
 /// <summary>Equal trapezoidal fins around the body.</summary>
 public sealed record FinGroup
 {
-    /// <summary>Number of fins, 3, 4 or 6: the numbers for which J. S. Barrowman (1967) gives the interference between them.</summary>
+    /// <summary>
+    /// Number of fins, 3, 4 or 6: the numbers for which J. S. Barrowman (1967) gives the interference between them.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Another number.</exception>
     public required int Count
     {
         get;
-        init => field = value is 3 or 4 or 6 ? value : throw new ArgumentOutOfRangeException(nameof(Count), value, $"Count is {value}; it must be 3, 4 or 6.");
+        init => field = value is 3 or 4 or 6
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(Count), value, $"Count is {value}; it must be 3, 4 or 6.");
     }
 
     /// <summary>Chord at the body [m], 1 mm to 5 m.</summary>

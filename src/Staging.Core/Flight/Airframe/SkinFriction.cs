@@ -1,9 +1,13 @@
 namespace Staging.Core.Flight;
 
-/// <summary>Mean skin friction coefficient of a flat plate, on its wetted area. All functions are dimensionless.</summary>
+/// <summary>
+/// Mean skin friction coefficient of a flat plate, on its wetted area. All functions are dimensionless.
+/// </summary>
 public static class SkinFriction
 {
-    /// <summary>Reynolds number of transition on a smooth plate [-]; the usual value, published ones run from 3e5 to 3e6.</summary>
+    /// <summary>
+    /// Reynolds number of transition on a smooth plate [-]; the usual value, published ones run from 3e5 to 3e6.
+    /// </summary>
     public const double Transition = 5e5;
 
     /// <summary>Laminar: C_f = 1.328/sqrt(Re) (H. Blasius, 1908).</summary>
@@ -17,21 +21,27 @@ public static class SkinFriction
     public static double Turbulent(double Re) => 0.455 / Math.Pow(Math.Log10(Re), 2.58);
 
     /// <summary>
-    /// Laminar from the leading edge, turbulent behind: Prandtl-Schlichting less 1700/Re for a transition at 5e5 (H. Schlichting, Boundary-Layer
-    /// Theory). Below transition the laminar value; where both are about equal the larger, so that the curve has no step down.
+    /// Laminar from the leading edge, turbulent behind: Prandtl-Schlichting less 1700/Re for a transition at 5e5 (H.
+    /// Schlichting, Boundary-Layer Theory). Below transition the laminar value; where both are about equal the larger,
+    /// so that the curve has no step down.
     /// </summary>
     /// <param name="Re">Reynolds number of the length [-], above 1.</param>
     /// <returns>C_f [-].</returns>
     public static double Smooth(double Re) => Re <= Transition ? Laminar(Re) : Math.Max(Laminar(Re), Turbulent(Re) - 1700 / Re);
 
-    /// <summary>Rough wall, independent of the Reynolds number: C_f = 0.032 (k/L)^0.2 (J. S. Barrowman 1967 after S. F. Hoerner; from memory).</summary>
+    /// <summary>
+    /// Rough wall, independent of the Reynolds number: C_f = 0.032 (k/L)^0.2 (J. S. Barrowman 1967 after S. F. Hoerner;
+    /// from memory).
+    /// </summary>
     /// <param name="roughnessToLength">Height of the roughness over the length [-], above 0.</param>
     /// <returns>C_f [-].</returns>
     public static double Rough(double roughnessToLength) => 0.032 * Math.Pow(roughnessToLength, 0.2);
 
     /// <summary>
-    /// The larger of smooth and rough, the rough wall laminar as far as transition, corrected for compressibility by 1/(1 + 0.15 M^2)^0.58 where turbulent (J. S. Barrowman 1967; from memory);
-    /// below the speed of sound this lies within 2.5 % of the usual 1 - 0.1 M^2. A laminar wall takes no correction, and where it drags more than what follows transition, its value stands: no step down.
+    /// The larger of smooth and rough, the rough wall laminar as far as transition, corrected for compressibility by
+    /// 1/(1 + 0.15 M^2)^0.58 where turbulent (J. S. Barrowman 1967; from memory); below the speed of sound this lies
+    /// within 2.5 % of the usual 1 - 0.1 M^2. A laminar wall takes no correction, and where it drags more than what
+    /// follows transition, its value stands: no step down.
     /// </summary>
     /// <param name="Re">Reynolds number of the length [-], above 1.</param>
     /// <param name="roughnessToLength">Height of the roughness over the length [-], 0 or more.</param>

@@ -10,7 +10,10 @@ namespace Staging.Core.Flight;
 /// <param name="Parts">The contributions, fore to aft, fins last.</param>
 public sealed record StabilityReport(double Slope, Length CentreOfPressure, Length Diameter, ImmutableArray<NormalForce> Parts)
 {
-    /// <summary>Static margin: how far the centre of pressure lies behind the centre of gravity, in calibres; 1 to 2 is usual practice.</summary>
+    /// <summary>
+    /// Static margin: how far the centre of pressure lies behind the centre of gravity, in calibres; 1 to 2 is usual
+    /// practice.
+    /// </summary>
     /// <param name="centreOfGravity">Centre of gravity from the nose tip [m].</param>
     /// <returns>Margin in largest diameters [-]; negative is unstable.</returns>
     public double Margin(Length centreOfGravity) => (CentreOfPressure.Meters - centreOfGravity.Meters) / Diameter.Meters;

@@ -12,7 +12,10 @@ public sealed record StackStability
     /// <summary>Where the masses sit, one entry a stage, lowest first.</summary>
     public required ImmutableArray<StageBalance> Balance { get; init => field = Guard.Set(value); }
 
-    /// <summary>Airframe of the stack while stage i is its lowest, one entry a stage, lowest first: the whole stack, ..., the uppermost stage alone.</summary>
+    /// <summary>
+    /// Airframe of the stack while stage i is its lowest, one entry a stage, lowest first: the whole stack, ..., the
+    /// uppermost stage alone.
+    /// </summary>
     public required ImmutableArray<Airframe> Airframes { get; init => field = Guard.Set(value); }
 
     /// <summary>Looks whether the lists fit the plan and the airframes hang together.</summary>
@@ -24,7 +27,8 @@ public sealed record StackStability
         findings.AddRange(Plan.Check());
         if (Balance.Length != n || Airframes.Length != n)
         {
-            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT040", "Balance", Invariant.Text($"The plan has {n} stages; there are {Balance.Length} balances and {Airframes.Length} airframes, and there must be one of each a stage.")));
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT040", "Balance", Invariant.Text($"The plan has {n} stages; there "
+                + $"are {Balance.Length} balances and {Airframes.Length} airframes, and there must be one of each a stage.")));
         }
 
         foreach (Airframe airframe in Airframes)
@@ -33,8 +37,8 @@ public sealed record StackStability
     }
 
     /// <summary>
-    /// Margins where they matter: each body with its own motors full and burnt, motors above it full. Those of the failure cases
-    /// are in <see cref="FailureMargins"/>.
+    /// Margins where they matter: each body with its own motors full and burnt, motors above it full. Those of the
+    /// failure cases are in <see cref="FailureMargins"/>.
     /// </summary>
     /// <returns>Two margins a stage, lowest first.</returns>
     /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
@@ -52,12 +56,16 @@ public sealed record StackStability
     }
 
     /// <summary>
-    /// Margins of what flies on in each failure case of <see cref="FailureCase"/>: for every staging the burnt booster with the cold stage on it, the cold
-    /// stage alone, and the stage that lights late, full and burnt; for the uppermost stage, burnt, with nothing ejected.
+    /// Margins of what flies on in each failure case of <see cref="FailureCase"/>: for every staging the burnt booster
+    /// with the cold stage on it, the cold stage alone, and the stage that lights late, full and burnt; for the
+    /// uppermost stage, burnt, with nothing ejected.
     /// </summary>
     /// <returns>The margins, lowest staging first.</returns>
     /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
-    /// <remarks>Mass and outline only: what tumbles, or hangs under a device, has no margin. A dropped booster is taken to tumble.</remarks>
+    /// <remarks>
+    /// Mass and outline only: what tumbles, or hangs under a device, has no margin. A dropped booster is taken to
+    /// tumble.
+    /// </remarks>
     public ImmutableArray<FailureMargin> FailureMargins()
     {
         InvalidModelException.ThrowOnError(Check());
@@ -102,7 +110,8 @@ public sealed record StackStability
             double structure = stage.StructureMass.Kilograms + (k == Plan.Stages.Length - 1 ? Plan.Payload.Kilograms : 0);
             double left = propellant * (k == lowest ? propellantLeft : 1);
             mass += structure + motorCase + left;
-            moment += structure * Balance[k].Structure.Meters + motorCase * Balance[k].MotorCase.Meters + left * Balance[k].Propellant.Meters;
+            moment += structure * Balance[k].Structure.Meters + motorCase * Balance[k].MotorCase.Meters
+                + left * Balance[k].Propellant.Meters;
         }
 
         return Length.FromMeters(moment / mass);

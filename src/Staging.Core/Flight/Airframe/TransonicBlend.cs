@@ -1,8 +1,9 @@
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Joins a subsonic and a supersonic correlation across the speed of sound by a smooth step from Mach 0.8 to 1.2, where neither holds.
-/// Engineering judgement: drag rise of slender bodies begins near 0.8 to 0.9 and is complete by about 1.2.
+/// Joins a subsonic and a supersonic correlation across the speed of sound by a smooth step from Mach 0.8 to 1.2, where
+/// neither holds. Engineering judgement: drag rise of slender bodies begins near 0.8 to 0.9 and is complete by about
+/// 1.2.
 /// </summary>
 internal static class TransonicBlend
 {

@@ -4,8 +4,9 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// A class of total impulse. A holds 1.26 to 2.50 N s and each letter doubles it; fractions of A halve it (NFPA 1125, Code for the
-/// Manufacture of Model Rocket and High Power Rocket Motors; the ranges to G as printed in the launch-site table of NFPA 1122, the rest by doubling).
+/// A class of total impulse. A holds 1.26 to 2.50 N s and each letter doubles it; fractions of A halve it (NFPA 1125,
+/// Code for the Manufacture of Model Rocket and High Power Rocket Motors; the ranges to G as printed in the launch-site
+/// table of NFPA 1122, the rest by doubling).
 /// </summary>
 public sealed record ImpulseClass
 {
@@ -41,7 +42,8 @@ public sealed record ImpulseClass
     {
         var classes = ImmutableArray.CreateBuilder<ImpulseClass>();
         double min = 0, max = MaxOfA / 8;
-        foreach (string name in (ReadOnlySpan<string>)["1/8A", "1/4A", "1/2A", "A", "B", "C", "D", "E", "F", "G", "H", "I", "J", "K", "L", "M", "N", "O"])
+        foreach (string name in (ReadOnlySpan<string>)["1/8A", "1/4A", "1/2A", "A", "B", "C", "D", "E", "F", "G", "H", "I", "J", "K", "L",
+            "M", "N", "O"])
         {
             classes.Add(new ImpulseClass(name, min, max));
             (min, max) = (max, 2 * max);

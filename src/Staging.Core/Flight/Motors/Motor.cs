@@ -2,16 +2,22 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>A solid motor. Its mass falls in proportion to the impulse delivered, so the propellant is gone when the curve ends.</summary>
+/// <summary>
+/// A solid motor. Its mass falls in proportion to the impulse delivered, so the propellant is gone when the curve ends.
+/// </summary>
 public sealed record Motor
 {
     /// <summary>What it is called in the results.</summary>
     public required string Name { get; init => field = Guard.NotBlank(value); }
 
-    /// <summary>Thrust against time from ignition, as measured near sea level; it is not corrected for air pressure.</summary>
+    /// <summary>
+    /// Thrust against time from ignition, as measured near sea level; it is not corrected for air pressure.
+    /// </summary>
     public required ThrustHistory Thrust { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Propellant burnt along the thrust history [kg], 0 to 10000 kg. Zero stands for a push without loss of mass.</summary>
+    /// <summary>
+    /// Propellant burnt along the thrust history [kg], 0 to 10000 kg. Zero stands for a push without loss of mass.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Mass PropellantMass { get; init => field = Guard.In(value, 0, 10_000); }
 
@@ -33,7 +39,9 @@ public sealed record Motor
     /// <summary>Where curve and masses come from.</summary>
     public required Provenance Provenance { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Mean exhaust speed that the total impulse and the propellant imply [m/s]; null without propellant.</summary>
+    /// <summary>
+    /// Mean exhaust speed that the total impulse and the propellant imply [m/s]; null without propellant.
+    /// </summary>
     public Speed? EffectiveExhaustSpeed => PropellantMass.Kilograms > 0
         ? Speed.FromMetersPerSecond(Thrust.TotalImpulse.NewtonSeconds / PropellantMass.Kilograms)
         : null;

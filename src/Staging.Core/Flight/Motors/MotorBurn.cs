@@ -3,7 +3,9 @@ namespace Staging.Core.Flight;
 /// <summary>Equal motors, lowered: the curve of one, its propellant [kg], and how many there are.</summary>
 internal readonly record struct MotorParameters(ThrustHistory Thrust, double Propellant, int Count);
 
-/// <summary>All motors of one stage together, as straight pieces: thrust and mass flow between the corners of all their curves.</summary>
+/// <summary>
+/// All motors of one stage together, as straight pieces: thrust and mass flow between the corners of all their curves.
+/// </summary>
 internal sealed class MotorBurn
 {
     private readonly double[] time;
@@ -27,7 +29,10 @@ internal sealed class MotorBurn
     /// <summary>End of the last thrust history from ignition [s].</summary>
     public double End => time[^1];
 
-    /// <summary>Number of straight pieces; piece -1 is the wait before the first point, the piece of this number the time after the last.</summary>
+    /// <summary>
+    /// Number of straight pieces; piece -1 is the wait before the first point, the piece of this number the time after
+    /// the last.
+    /// </summary>
     public int Pieces => lines.Length;
 
     /// <summary>Start of a piece from ignition [s]; the wait starts at 0.</summary>

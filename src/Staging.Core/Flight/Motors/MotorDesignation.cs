@@ -5,8 +5,8 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// The trade's open motor code: impulse class, average thrust in newtons, and after a dash the delay in seconds; delay 0 is a booster
-/// motor that burns through, P a plugged one. <c>C6-5</c>, <c>1/2A3-2</c>, <c>D12-0</c>, <c>F25-P</c>.
+/// The trade's open motor code: impulse class, average thrust in newtons, and after a dash the delay in seconds; delay
+/// 0 is a booster motor that burns through, P a plugged one. <c>C6-5</c>, <c>1/2A3-2</c>, <c>D12-0</c>, <c>F25-P</c>.
 /// </summary>
 public sealed record MotorDesignation
 {
@@ -58,24 +58,32 @@ public sealed record MotorDesignation
         if (!(impulse > ImpulseClass.Min.NewtonSeconds && impulse <= ImpulseClass.Max.NewtonSeconds))
         {
             yield return new ModelFinding(FindingSeverity.Warning, "FLT020", "Motor.Thrust", Invariant.Text(
-                $"The curve has {impulse:F2} N s; class {ImpulseClass.Name} holds more than {ImpulseClass.Min.NewtonSeconds:G6} and at most {ImpulseClass.Max.NewtonSeconds:G6} N s."));
+                $"The curve has {impulse:F2} N s; class {ImpulseClass.Name} holds more than {ImpulseClass.Min.NewtonSeconds:G6} and at "
+                    + $"most {ImpulseClass.Max.NewtonSeconds:G6} N s."));
         }
 
         if (Math.Abs(thrust / AverageThrust.Newtons - 1) > ThrustBand)
         {
             yield return new ModelFinding(FindingSeverity.Warning, "FLT021", "Motor.Thrust", Invariant.Text(
-                $"The curve averages {thrust:F2} N to its last point; the code says {AverageThrust.Newtons:G4} N, and 20 % either way is usual."));
+                $"The curve averages {thrust:F2} N to its last point; the code says {AverageThrust.Newtons:G4} N, and 20 % either way "
+                    + $"is usual."));
         }
     }
 
     /// <summary>The code.</summary>
     /// <returns>For example <c>C6-5</c>.</returns>
-    public override string ToString() => Invariant.Text($"{ImpulseClass.Name}{AverageThrust.Newtons:0.####}-{ForwardEnd.Match(_ => "0", e => Invariant.Text($"{e.Delay.Seconds:0.##}"), _ => "P")}");
+    public override string ToString()
+    {
+        string end = ForwardEnd.Match(_ => "0", e => Invariant.Text($"{e.Delay.Seconds:0.##}"), _ => "P");
+        return Invariant.Text($"{ImpulseClass.Name}{AverageThrust.Newtons:0.####}-{end}");
+    }
 
     private static MotorDesignation? Read(string text, out string? fault)
     {
         int letter = text.AsSpan().IndexOfAnyInRange('A', 'Z');
-        ImpulseClass? impulseClass = letter < 0 ? null : ImpulseClass.All.FirstOrDefault(c => text.AsSpan(0, letter + 1).SequenceEqual(c.Name));
+        ImpulseClass? impulseClass = letter < 0
+            ? null
+            : ImpulseClass.All.FirstOrDefault(c => text.AsSpan(0, letter + 1).SequenceEqual(c.Name));
         if (impulseClass is null)
             return Fail("it must begin with an impulse class, 1/8A to O.", out fault);
         int dash = text.IndexOf('-', StringComparison.Ordinal);

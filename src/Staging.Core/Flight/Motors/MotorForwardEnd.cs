@@ -22,12 +22,14 @@ public abstract record MotorForwardEnd
         _ => plugged((Plugged)this),
     };
 
-    /// <summary>A booster motor (delay code 0): no delay and no cap; the last web breaks and hot gas leaves forwards.</summary>
+    /// <summary>
+    /// A booster motor (delay code 0): no delay and no cap; the last web breaks and hot gas leaves forwards.
+    /// </summary>
     public sealed record BurnsThrough : MotorForwardEnd
     {
         /// <summary>
-        /// When the last web breaks, from ignition [s], 1 ms to 1000 s; null takes the end of the thrust history, when the booster no
-        /// longer pushes.
+        /// When the last web breaks, from ignition [s], 1 ms to 1000 s; null takes the end of the thrust history, when
+        /// the booster no longer pushes.
         /// </summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public Duration? After { get; init => field = value is { } t ? Guard.In(t, 1e-3, 1000) : null; }

@@ -1,6 +1,8 @@
 namespace Staging.Core.Flight;
 
-/// <summary>Thrust and mass between two corners of the thrust histories: a straight line and a parabola of time.</summary>
+/// <summary>
+/// Thrust and mass between two corners of the thrust histories: a straight line and a parabola of time.
+/// </summary>
 internal readonly record struct Propulsion
 {
     /// <summary>Start on the clock of the flight [s].</summary>

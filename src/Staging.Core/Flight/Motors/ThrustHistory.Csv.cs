@@ -11,8 +11,8 @@ public sealed partial class ThrustHistory
     private const double LargestThrust = 1e7;
 
     /// <summary>
-    /// Reads a curve from plain CSV: the header <c>time_s,thrust_N</c>, then one point a line, point as decimal mark. Blank lines and
-    /// lines that begin with <c>#</c> are passed over, also above the header.
+    /// Reads a curve from plain CSV: the header <c>time_s,thrust_N</c>, then one point a line, point as decimal mark.
+    /// Blank lines and lines that begin with <c>#</c> are passed over, also above the header.
     /// </summary>
     /// <param name="reader">The text.</param>
     /// <returns>The curve.</returns>
@@ -33,7 +33,9 @@ public sealed partial class ThrustHistory
                 continue;
             if (!headerSeen)
             {
-                headerSeen = row.SequenceEqual(Header) ? true : throw new FormatException($"Line {line}: the header must read '{Header}'; it reads '{row}'.");
+                headerSeen = row.SequenceEqual(Header)
+                    ? true
+                    : throw new FormatException($"Line {line}: the header must read '{Header}'; it reads '{row}'.");
                 continue;
             }
 
@@ -49,7 +51,9 @@ public sealed partial class ThrustHistory
             throw new FormatException($"The header '{Header}' is missing; the text has {line} lines.");
         double[] time = [.. times], thrust = [.. thrusts];
         if (Fault(time, thrust) is { } fault)
-            throw new FormatException(lines.Count > fault.Point ? $"Line {lines[fault.Point]}, column {fault.Column}: {fault.Message}" : fault.Message);
+            throw new FormatException(lines.Count > fault.Point
+                ? $"Line {lines[fault.Point]}, column {fault.Column}: {fault.Message}"
+                : fault.Message);
         return new ThrustHistory(time, thrust);
     }
 
@@ -67,11 +71,14 @@ public sealed partial class ThrustHistory
         for (int i = 0; i < time.Length; i++)
         {
             if (!(time[i] >= 0 && time[i] <= LongestTime))
-                return new CurveFault(i, TimeColumn, Invariant.Text($"the time is {time[i]:G9} s; it must be between 0 and {LongestTime:G6} s."));
+                return new CurveFault(i, TimeColumn,
+                    Invariant.Text($"the time is {time[i]:G9} s; it must be between 0 and {LongestTime:G6} s."));
             if (i > 0 && !(time[i] > time[i - 1]))
-                return new CurveFault(i, TimeColumn, Invariant.Text($"the time is {time[i]:G9} s after {time[i - 1]:G9} s; times must rise."));
+                return new CurveFault(i, TimeColumn,
+                    Invariant.Text($"the time is {time[i]:G9} s after {time[i - 1]:G9} s; times must rise."));
             if (!(thrust[i] >= 0 && thrust[i] <= LargestThrust))
-                return new CurveFault(i, ThrustColumn, Invariant.Text($"the thrust is {thrust[i]:G9} N; it must be between 0 and {LargestThrust:G6} N."));
+                return new CurveFault(i, ThrustColumn,
+                    Invariant.Text($"the thrust is {thrust[i]:G9} N; it must be between 0 and {LargestThrust:G6} N."));
             pushes |= thrust[i] > 0;
         }
 

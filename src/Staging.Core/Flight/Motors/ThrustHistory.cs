@@ -3,8 +3,8 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Thrust of one motor against time from its ignition: straight lines between points, zero outside them. A first or last point above
-/// zero is a jump. Impulses are exact integrals of these lines.
+/// Thrust of one motor against time from its ignition: straight lines between points, zero outside them. A first or
+/// last point above zero is a jump. Impulses are exact integrals of these lines.
 /// </summary>
 public sealed partial class ThrustHistory
 {
@@ -30,7 +30,10 @@ public sealed partial class ThrustHistory
     /// <summary>Total impulse: the sum of the trapezoids under the curve [N s].</summary>
     public Impulse TotalImpulse => Impulse.FromNewtonSeconds(impulse[^1]);
 
-    /// <summary>Time from ignition to the last point [s]. The motor standards cut the tail at a share of peak thrust; this does not.</summary>
+    /// <summary>
+    /// Time from ignition to the last point [s]. The motor standards cut the tail at a share of peak thrust; this does
+    /// not.
+    /// </summary>
     public Duration BurnTime => Duration.FromSeconds(time[^1]);
 
     /// <summary>Total impulse over burn time [N].</summary>
@@ -50,7 +53,8 @@ public sealed partial class ThrustHistory
     public static ThrustHistory FromColumns(ReadOnlySpan<double> time_s, ReadOnlySpan<double> thrust_N)
     {
         if (time_s.Length != thrust_N.Length)
-            throw new ArgumentException($"There are {time_s.Length} times and {thrust_N.Length} thrusts; the columns must be equally long.", nameof(thrust_N));
+            throw new ArgumentException($"There are {time_s.Length} times and {thrust_N.Length} thrusts; the columns must be equally long.",
+                nameof(thrust_N));
         if (Fault(time_s, thrust_N) is { } fault)
             throw new ArgumentException($"Point {fault.Point + 1}, {fault.Column}: {fault.Message}", fault.Column);
         return new ThrustHistory(time_s.ToArray(), thrust_N.ToArray());
@@ -75,7 +79,9 @@ public sealed partial class ThrustHistory
         return Impulse.FromNewtonSeconds(impulse[i] + 0.5 * (thrust[i] + At(t)) * (t - time[i]));
     }
 
-    /// <summary>The same curve with every thrust multiplied: the impulse varies from motor to motor, the burn time less so.</summary>
+    /// <summary>
+    /// The same curve with every thrust multiplied: the impulse varies from motor to motor, the burn time less so.
+    /// </summary>
     /// <param name="factor">Factor on the thrust [-], above 0 and at most 1e6.</param>
     /// <returns>A new curve.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

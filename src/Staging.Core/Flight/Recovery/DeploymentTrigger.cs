@@ -22,7 +22,10 @@ public abstract record DeploymentTrigger
         _ => atApogee((AtApogee)this),
     };
 
-    /// <summary>Parting from the stage above releases it: a booster that tumbles, or a motor tube that slides out and lets a streamer go.</summary>
+    /// <summary>
+    /// Parting from the stage above releases it: a booster that tumbles, or a motor tube that slides out and lets a
+    /// streamer go.
+    /// </summary>
     public sealed record AtSeparation : DeploymentTrigger
     {
         /// <summary>Time from separation until the device acts [s], 0 to 100 s.</summary>
@@ -30,7 +33,9 @@ public abstract record DeploymentTrigger
         public required Duration Lag { get; init => field = Guard.In(value, 0, 100); }
     }
 
-    /// <summary>The ejection charge of the stage's own motor, after its delay. A motor that never burnt ejects nothing.</summary>
+    /// <summary>
+    /// The ejection charge of the stage's own motor, after its delay. A motor that never burnt ejects nothing.
+    /// </summary>
     public sealed record ByMotorDelay : DeploymentTrigger;
 
     /// <summary>Electronics that sense apogee; they act whether or not a motor lit.</summary>

@@ -1,8 +1,8 @@
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// The settled speed and the decay of a residue between two heights, by cubics through values and slopes at both ends. The slope of the settled w is
-/// that of its equation, dw/dh = 2k w - 2g; the decay is exp(-integral of 2k dh).
+/// The settled speed and the decay of a residue between two heights, by cubics through values and slopes at both ends.
+/// The slope of the settled w is that of its equation, dw/dh = 2k w - 2g; the decay is exp(-integral of 2k dh).
 /// </summary>
 internal readonly struct DescentSegment
 {

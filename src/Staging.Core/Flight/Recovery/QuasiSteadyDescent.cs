@@ -3,38 +3,53 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Follows a descent with fixed drag area to the ground by quadrature, where an explicit method would creep with steps bound by stability. The
-/// motion is linear in w = v^2, so w is the settled solution plus a residue that dies out exactly as exp(-integral of 2 k dh), whatever its
-/// size; time is the integral of dh/sqrt(w). Recorded as polynomials like any other step.
+/// Follows a descent with fixed drag area to the ground by quadrature, where an explicit method would creep with steps
+/// bound by stability. The motion is linear in w = v^2, so w is the settled solution plus a residue that dies out
+/// exactly as exp(-integral of 2 k dh), whatever its size; time is the integral of dh/sqrt(w). Recorded as polynomials
+/// like any other step.
 /// </summary>
 internal static class QuasiSteadyDescent
 {
     /// <summary>
-    /// Least share of the settled w at which the full equation hands over [-]. Below it the integrand nears its singularity at rest; above the settled
-    /// value there is no bound.
+    /// Least share of the settled w at which the full equation hands over [-]. Below it the integrand nears its
+    /// singularity at rest; above the settled value there is no bound.
     /// </summary>
     public const double MinShare = 0.5;
 
-    /// <summary>Share at which the full equation is stopped for the hand-over [-]: a little more, for air that changes on the way.</summary>
+    /// <summary>
+    /// Share at which the full equation is stopped for the hand-over [-]: a little more, for air that changes on the
+    /// way.
+    /// </summary>
     public const double AimedShare = 0.52;
 
-    /// <summary>Tallest piece [m]: air changes by 3 % over it, so the quadrature is exact to round-off. Cells hold a whole number.</summary>
+    /// <summary>
+    /// Tallest piece [m]: air changes by 3 % over it, so the quadrature is exact to round-off. Cells hold a whole
+    /// number.
+    /// </summary>
     private const double TallestPiece = 256;
 
     /// <summary>Height of a piece where the profile has a kink [m].</summary>
     private const double KinkPiece = 16;
 
     /// <summary>
-    /// First piece of the residue and its longest, in heights 1/(2k) over which it falls by e [-], and how much longer each following piece is [-].
-    /// With a residue of at least minus half the settled value the integrand 1/sqrt(1 + r exp(-y)) is singular no nearer than y = -ln 2 on the real axis and
-    /// y = ln r +- i pi off it: these pieces keep six Gauss points below 1e-10 (P. J. Davis and P. Rabinowitz, Methods of Numerical Integration, 1984, section 4.6).
+    /// First piece of the residue and its longest, in heights 1/(2k) over which it falls by e [-], and how much longer
+    /// each following piece is [-]. With a residue of at least minus half the settled value the integrand 1/sqrt(1 + r
+    /// exp(-y)) is singular no nearer than y = -ln 2 on the real axis and y = ln r +- i pi off it: these pieces keep
+    /// six Gauss points below 1e-10 (P. J. Davis and P. Rabinowitz, Methods of Numerical Integration, 1984, section
+    /// 4.6).
     /// </summary>
     private const double FirstPiece = 0.4, LongestPiece = 2.5, Growth = 1.3;
 
-    /// <summary>Residue over the settled value from which it enters the time to first order only [-]: what is left out is its square.</summary>
+    /// <summary>
+    /// Residue over the settled value from which it enters the time to first order only [-]: what is left out is its
+    /// square.
+    /// </summary>
     private const double SmallResidue = 1e-6;
 
-    /// <summary>Six-point Gauss-Legendre rule on [-1, 1] (M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 1964, table 25.4).</summary>
+    /// <summary>
+    /// Six-point Gauss-Legendre rule on [-1, 1] (M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions,
+    /// 1964, table 25.4).
+    /// </summary>
     private static ReadOnlySpan<double> Nodes =>
         [-0.9324695142031521, -0.6612093864662645, -0.2386191860831969, 0.2386191860831969, 0.6612093864662645, 0.9324695142031521];
 
@@ -43,7 +58,8 @@ internal static class QuasiSteadyDescent
 
     /// <summary>Descends to height zero; the course goes to the sink, if there is one.</summary>
     /// <returns>Time and velocity at the ground, and the number of evaluations of the settled speed.</returns>
-    public static (double Time, double Velocity, int Calls) ToGround(in DescentLaw law, double time, double height, double velocity, IStepObserver? sink)
+    public static (double Time, double Velocity, int Calls) ToGround(in DescentLaw law, double time, double height, double velocity,
+        IStepObserver? sink)
     {
         Span<double> initial = stackalloc double[2];
         Span<double> coefficients = stackalloc double[2 * Tsitouras54.DenseDegree];
@@ -89,7 +105,10 @@ internal static class QuasiSteadyDescent
         return 0.5 * (from - to) * sum;
     }
 
-    /// <summary>The same while a residue dies out, over a piece so short that cubics through its ends stand for the settled value and the decay.</summary>
+    /// <summary>
+    /// The same while a residue dies out, over a piece so short that cubics through its ends stand for the settled
+    /// value and the decay.
+    /// </summary>
     private static double Settling(in DescentSegment between, double residue, double fall)
     {
         double sum = 0;
@@ -102,7 +121,9 @@ internal static class QuasiSteadyDescent
         return 0.5 * fall * sum;
     }
 
-    /// <summary>The bottom of the piece below a height: the next multiple of the piece height, and never below the ground.</summary>
+    /// <summary>
+    /// The bottom of the piece below a height: the next multiple of the piece height, and never below the ground.
+    /// </summary>
     private static double NextLevel(in DescentLaw law, double from)
     {
         double piece = law.Site.Cell(SiteColumn.CellOf(from - KinkPiece / 2)).Length == 0 ? KinkPiece : TallestPiece;
@@ -111,8 +132,9 @@ internal static class QuasiSteadyDescent
     }
 
     /// <summary>
-    /// Through both ends: height by a quartic with both speeds and the first acceleration, velocity by a cubic with both accelerations. On the settled
-    /// solution dv/dt = v dv/dh = w'/2, differenced over one metre: it shapes the record, nothing else.
+    /// Through both ends: height by a quartic with both speeds and the first acceleration, velocity by a cubic with
+    /// both accelerations. On the settled solution dv/dt = v dv/dh = w'/2, differenced over one metre: it shapes the
+    /// record, nothing else.
     /// </summary>
     private static void SettledCourse(
         double h0, double h1, double v0, double v1, in DescentLaw law, double T, Span<double> initial, Span<double> c)
@@ -130,9 +152,12 @@ internal static class QuasiSteadyDescent
     private static double SettledAcceleration(in DescentLaw law, double h) =>
         0.5 * (SteadyDescent.At(law, h + 0.5).SpeedSquared - SteadyDescent.At(law, h - 0.5).SpeedSquared);
 
-    /// <summary>The same with dv/dt = k v^2 - g, and velocity by a quartic with the first jerk, 2 k v dv/dt + k' v^3.</summary>
+    /// <summary>
+    /// The same with dv/dt = k v^2 - g, and velocity by a quartic with the first jerk, 2 k v dv/dt + k' v^3.
+    /// </summary>
     private static void SettlingCourse(
-        double h0, double h1, double v0, double v1, in SteadyDescent top, in SteadyDescent end, double T, Span<double> initial, Span<double> c)
+        double h0, double h1, double v0, double v1, in SteadyDescent top, in SteadyDescent end, double T, Span<double> initial,
+        Span<double> c)
     {
         double a0 = 0.5 * top.TwoK * v0 * v0 - top.Gravity, a1 = 0.5 * end.TwoK * v1 * v1 - end.Gravity;
         double jerk = top.TwoK * v0 * a0 + 0.5 * top.TwoKSlope * v0 * v0 * v0;

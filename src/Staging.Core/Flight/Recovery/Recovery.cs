@@ -16,13 +16,14 @@ public abstract record Recovery
     /// <param name="tumbling">The answer for a tumbling body.</param>
     /// <param name="ballistic">The answer for a body that falls nose first.</param>
     /// <returns>The answer of the case at hand.</returns>
-    public T Match<T>(Func<Parachute, T> parachute, Func<Streamer, T> streamer, Func<Tumbling, T> tumbling, Func<Ballistic, T> ballistic) => this switch
-    {
-        Parachute x => parachute(x),
-        Streamer x => streamer(x),
-        Tumbling x => tumbling(x),
-        _ => ballistic((Ballistic)this),
-    };
+    public T Match<T>(Func<Parachute, T> parachute, Func<Streamer, T> streamer, Func<Tumbling, T> tumbling, Func<Ballistic, T> ballistic) =>
+        this switch
+        {
+            Parachute x => parachute(x),
+            Streamer x => streamer(x),
+            Tumbling x => tumbling(x),
+            _ => ballistic((Ballistic)this),
+        };
 
     /// <summary>A parachute.</summary>
     public sealed record Parachute : Recovery
@@ -55,8 +56,8 @@ public abstract record Recovery
     public sealed record Streamer : Recovery
     {
         /// <summary>
-        /// Drag coefficient times the area of one face [m2], 1 cm2 to 100 m2. Published coefficients spread widely, 0.1 to 0.4 on that
-        /// area (pleated crepe; from memory, little confidence), and fall with speed.
+        /// Drag coefficient times the area of one face [m2], 1 cm2 to 100 m2. Published coefficients spread widely, 0.1
+        /// to 0.4 on that area (pleated crepe; from memory, little confidence), and fall with speed.
         /// </summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public required Area DragArea { get; init => field = Guard.In(value, 1e-4, 100); }
@@ -69,8 +70,9 @@ public abstract record Recovery
     public sealed record Tumbling : Recovery
     {
         /// <summary>
-        /// Drag coefficient times area while tumbling [m2], 1 mm2 to 100 m2. A first estimate is the side area times 0.7 to 0.9 (cylinder
-        /// broadside at length over diameter 5 to 20: S. F. Hoerner, Fluid-Dynamic Drag, 1965; from memory), averaged over a turn.
+        /// Drag coefficient times area while tumbling [m2], 1 mm2 to 100 m2. A first estimate is the side area times
+        /// 0.7 to 0.9 (cylinder broadside at length over diameter 5 to 20: S. F. Hoerner, Fluid-Dynamic Drag, 1965;
+        /// from memory), averaged over a turn.
         /// </summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public required Area DragArea { get; init => field = Guard.In(value, 1e-6, 100); }

@@ -38,7 +38,10 @@ public sealed partial class BodyFlight
         return State(t, y, log.Pieces[PieceAt(t, after: false)]);
     }
 
-    /// <summary>The course as columns: one row a step of time, and two rows, before and after, at every jump of thrust, mass or drag.</summary>
+    /// <summary>
+    /// The course as columns: one row a step of time, and two rows, before and after, at every jump of thrust, mass or
+    /// drag.
+    /// </summary>
     /// <param name="step">Spacing of the rows [s], 1 us to 1000 s.</param>
     /// <returns>The columns.</returns>
     /// <exception cref="InvalidOperationException">The course was not kept.</exception>
@@ -89,13 +92,15 @@ public sealed partial class BodyFlight
         double acceleration = piece.Held
             ? 0
             : new TrajectorySystem(lowered.Site, piece, WatchedEvents.Falling).Acceleration(t, h, v);
-        return new FlightRow(t, h, v, acceleration, piece.Push.Mass(t), piece.Push.Thrust(t), drag, mach, 0.5 * air.Density_kg_per_m3 * v * v);
+        return new FlightRow(t, h, v, acceleration, piece.Push.Mass(t), piece.Push.Thrust(t), drag, mach,
+            0.5 * air.Density_kg_per_m3 * v * v);
     }
 
     private double Within(Duration time)
     {
         if (!HasHistory)
-            throw new InvalidOperationException("There is no course: fly with KeepTracks = true; a body that ends where it starts has none either.");
+            throw new InvalidOperationException(
+                "There is no course: fly with KeepTracks = true; a body that ends where it starts has none either.");
         return Guard.In(time, log.StartTime, log.EndTime, nameof(time)).Seconds;
     }
 
@@ -116,5 +121,6 @@ public sealed partial class BodyFlight
         return low;
     }
 
-    private static FlightState State(double t, ReadOnlySpan<double> y, in FlightSegment piece) => new(t, y[0], y[1], piece.Push.Mass(t), piece.Push.Thrust(t));
+    private static FlightState State(double t, ReadOnlySpan<double> y, in FlightSegment piece) =>
+        new(t, y[0], y[1], piece.Push.Mass(t), piece.Push.Thrust(t));
 }

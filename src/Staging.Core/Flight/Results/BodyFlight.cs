@@ -52,28 +52,33 @@ public sealed partial class BodyFlight
     public Speed MaximumSpeed => Speed.FromMetersPerSecond(log.Fastest.Speed);
 
     /// <summary>
-    /// An estimate of how far the wind carries it [m]: wind times the time from apogee (or from the start of the record, if later) to the
-    /// ground. The flight itself is flown in still air; turning into the wind on the way up is not in it. Null where it does not land.
+    /// An estimate of how far the wind carries it [m]: wind times the time from apogee (or from the start of the
+    /// record, if later) to the ground. The flight itself is flown in still air; turning into the wind on the way up is
+    /// not in it. Null where it does not land.
     /// </summary>
     public Length? DriftEstimate => Outcome is FlightOutcome.Landed
-        ? Length.FromMeters(lowered.Wind * (log.EndTime - Math.Max(log.StartTime, double.IsNaN(log.Apogee.Time) ? log.StartTime : log.Apogee.Time)))
+        ? Length.FromMeters(lowered.Wind * (log.EndTime
+            - Math.Max(log.StartTime, double.IsNaN(log.Apogee.Time) ? log.StartTime : log.Apogee.Time)))
         : null;
 
     /// <summary>
-    /// Horizontal distance of apogee from the guide along the launch direction [m], on the straight line of the guide; zero straight up; null without apogee. A lower end: a real flight bends over, so
-    /// without air its apogee lies 2 sin^2(theta) times as far (1.9 times at 75 degrees), and it keeps its horizontal speed on the way down.
+    /// Horizontal distance of apogee from the guide along the launch direction [m], on the straight line of the guide;
+    /// zero straight up; null without apogee. A lower end: a real flight bends over, so without air its apogee lies 2
+    /// sin^2(theta) times as far (1.9 times at 75 degrees), and it keeps its horizontal speed on the way down.
     /// </summary>
     public Length? ApogeeRange => double.IsNaN(log.Apogee.Height)
         ? null
         : Length.FromMeters(log.Apogee.Height / lowered.SinElevation * lowered.CosElevation);
 
     /// <summary>
-    /// An estimate of the load on the lines when the device opens [N]: C_x rho/2 v^2 CdA at the moment it comes out. That is the load of a
-    /// body too heavy to slow down while the canopy fills; a light model feels less, so this is the upper end. Off a leaning guide the body has a horizontal speed at apogee that
-    /// a flight along a straight line does not know: there the load near apogee comes out too low.
+    /// An estimate of the load on the lines when the device opens [N]: C_x rho/2 v^2 CdA at the moment it comes out.
+    /// That is the load of a body too heavy to slow down while the canopy fills; a light model feels less, so this is
+    /// the upper end. Off a leaning guide the body has a horizontal speed at apogee that a flight along a straight line
+    /// does not know: there the load near apogee comes out too low.
     /// </summary>
     /// <param name="openingFactor">
-    /// Peak load over steady load C_x [-], 1 to 3; 1.7 for flat circular and 1.8 for conical canopies (T. W. Knacke, NWC TP 6575, 1991, table 5-1; from memory).
+    /// Peak load over steady load C_x [-], 1 to 3; 1.7 for flat circular and 1.8 for conical canopies (T. W. Knacke,
+    /// NWC TP 6575, 1991, table 5-1; from memory).
     /// </param>
     /// <returns>The load; null where no device opened.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

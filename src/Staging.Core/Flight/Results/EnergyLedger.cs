@@ -3,9 +3,9 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Work and energy of one body on the way up, from lift-off (or the start of its record) to apogee: work of thrust = gain of kinetic and
-/// potential energy + work of drag and friction + energy carried off by the mass that left (burnt propellant, dropped stages), each by
-/// quadrature along the recorded course.
+/// Work and energy of one body on the way up, from lift-off (or the start of its record) to apogee: work of thrust =
+/// gain of kinetic and potential energy + work of drag and friction + energy carried off by the mass that left (burnt
+/// propellant, dropped stages), each by quadrature along the recorded course.
 /// </summary>
 /// <param name="Thrust">Work of the thrust, integral of F v dt [J].</param>
 /// <param name="Drag">Work against drag [J].</param>
@@ -15,7 +15,10 @@ namespace Staging.Core.Flight;
 /// <param name="KineticGain">Kinetic energy at the end less that at the start [J].</param>
 public sealed record EnergyLedger(Energy Thrust, Energy Drag, Energy Friction, Energy Gravity, Energy LeftWithMass, Energy KineticGain)
 {
-    /// <summary>What is not accounted for, over the work of the thrust or the gain of kinetic energy [-]: the error of the integration; zero where nothing moved.</summary>
+    /// <summary>
+    /// What is not accounted for, over the work of the thrust or the gain of kinetic energy [-]: the error of the
+    /// integration; zero where nothing moved.
+    /// </summary>
     public double Residual
     {
         get

@@ -18,5 +18,6 @@ public sealed record FailureCase(string Stage, FailureKind Kind, ImmutableArray<
     };
 
     /// <summary>The body that hits the ground with most energy; null where none lands.</summary>
-    public BodyFlight? HardestLanding => Bodies.Where(b => b.Outcome is FlightOutcome.Landed).MaxBy(b => ((FlightOutcome.Landed)b.Outcome).KineticEnergy.Joules);
+    public BodyFlight? HardestLanding =>
+        Bodies.Where(b => b.Outcome is FlightOutcome.Landed).MaxBy(b => ((FlightOutcome.Landed)b.Outcome).KineticEnergy.Joules);
 }

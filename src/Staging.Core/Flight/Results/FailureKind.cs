@@ -9,7 +9,9 @@ public enum FailureKind
     /// <summary>The motor stays cold and the pieces part all the same.</summary>
     UnlitAndParted,
 
-    /// <summary>The motor lights, but late by <see cref="FlightOptions.LateIgnition"/>; the stages part when they would have.</summary>
+    /// <summary>
+    /// The motor lights, but late by <see cref="FlightOptions.LateIgnition"/>; the stages part when they would have.
+    /// </summary>
     LitLate,
 
     /// <summary>The recovery device of the uppermost stage never comes out.</summary>

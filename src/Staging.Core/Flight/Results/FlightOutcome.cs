@@ -39,7 +39,9 @@ public abstract record FlightOutcome
     /// <param name="KineticEnergy">Kinetic energy of the descent [J].</param>
     public sealed record Landed(Duration Time, Speed Speed, Mass Mass, Energy KineticEnergy) : FlightOutcome;
 
-    /// <summary>The thrust never overcame weight and friction, or gave out before the end of the guide and the stack slid back.</summary>
+    /// <summary>
+    /// The thrust never overcame weight and friction, or gave out before the end of the guide and the stack slid back.
+    /// </summary>
     /// <param name="FarthestTravel">Farthest travel along the guide [m].</param>
     public sealed record NeverLeftGuide(Length FarthestTravel) : FlightOutcome;
 

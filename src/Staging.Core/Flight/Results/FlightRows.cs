@@ -2,7 +2,8 @@ namespace Staging.Core.Flight;
 
 /// <summary>One row of the columns, in SI units.</summary>
 internal readonly record struct FlightRow(
-    double Time, double Height, double Velocity, double Acceleration, double Mass, double Thrust, double Drag, double Mach, double DynamicPressure);
+    double Time, double Height, double Velocity, double Acceleration, double Mass, double Thrust, double Drag, double Mach,
+    double DynamicPressure);
 
 /// <summary>Gathers rows and turns them into columns.</summary>
 internal sealed class FlightRows

@@ -29,7 +29,10 @@ public sealed class FlightRun
     /// <summary>How it was computed.</summary>
     public FlightOptions Options { get; }
 
-    /// <summary>The bodies of the nominal flight: first the one with the uppermost stage, from the guide on, then what was dropped, in order.</summary>
+    /// <summary>
+    /// The bodies of the nominal flight: first the one with the uppermost stage, from the guide on, then what was
+    /// dropped, in order.
+    /// </summary>
     public ImmutableArray<BodyFlight> Bodies { get; }
 
     /// <summary>The body with the uppermost stage.</summary>
@@ -38,13 +41,18 @@ public sealed class FlightRun
     /// <summary>The stagings that came about, lowest first.</summary>
     public ImmutableArray<StagingReport> Stagings { get; }
 
-    /// <summary>For each staging what falls if the motor stays cold, joined and parted, or lights late, and the whole with nothing ejected; empty where the scope left them out.</summary>
+    /// <summary>
+    /// For each staging what falls if the motor stays cold, joined and parted, or lights late, and the whole with
+    /// nothing ejected; empty where the scope left them out.
+    /// </summary>
     public ImmutableArray<FailureCase> FailureCases { get; }
 
     /// <summary>Work done, failure cases included.</summary>
     public SolverStatistics Statistics { get; }
 
-    /// <summary>Greatest height of the nominal flight [m]; null where the stack did not fly or did not turn over.</summary>
+    /// <summary>
+    /// Greatest height of the nominal flight [m]; null where the stack did not fly or did not turn over.
+    /// </summary>
     public Length? Apogee => Main.Apogee;
 
     /// <summary>Greatest speed of the nominal flight on the way up [m/s].</summary>

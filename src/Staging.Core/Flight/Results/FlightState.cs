@@ -16,7 +16,9 @@ public readonly record struct FlightState
     /// <summary>Height above the site [m].</summary>
     public Length Height => Length.FromMeters(height);
 
-    /// <summary>Velocity [m/s]: along the launch direction on the way up, vertical on the way down; upwards positive.</summary>
+    /// <summary>
+    /// Velocity [m/s]: along the launch direction on the way up, vertical on the way down; upwards positive.
+    /// </summary>
     public Speed Velocity => Speed.FromMetersPerSecond(velocity);
 
     /// <summary>Mass of the body [kg].</summary>

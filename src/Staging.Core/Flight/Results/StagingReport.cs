@@ -11,7 +11,10 @@ public sealed record StagingReport
     /// <summary>Name of the stage to be lit.</summary>
     public required string UpperStage { get; init; }
 
-    /// <summary>Flight and air at the burn-through below; with electronics, at the burnout below, or when the timer ended if that came first.</summary>
+    /// <summary>
+    /// Flight and air at the burn-through below; with electronics, at the burnout below, or when the timer ended if
+    /// that came first.
+    /// </summary>
     public required BurnThroughState State { get; init; }
 
     /// <summary>Whether the upper stage lit.</summary>

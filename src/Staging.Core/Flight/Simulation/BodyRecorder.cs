@@ -2,7 +2,9 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Flight;
 
-/// <summary>What is written down while one body flies: steps, pieces, events and the greatest speed on the way up.</summary>
+/// <summary>
+/// What is written down while one body flies: steps, pieces, events and the greatest speed on the way up.
+/// </summary>
 internal sealed class BodyRecorder(bool keepTrack)
 {
     /// <summary>Bracket at which the time of greatest speed counts as located [s].</summary>
@@ -29,7 +31,10 @@ internal sealed class BodyRecorder(bool keepTrack)
     /// <summary>Greatest height [m] and when [s].</summary>
     public (double Height, double Time) Apogee { get; set; } = (double.NaN, double.NaN);
 
-    /// <summary>Integral of g/v over time from the end of the guide [-]: how far a gravity turn has bent; kept only where a guard asks for tilt.</summary>
+    /// <summary>
+    /// Integral of g/v over time from the end of the guide [-]: how far a gravity turn has bent; kept only where a
+    /// guard asks for tilt.
+    /// </summary>
     public double Bend { get; set; }
 
     public bool FollowBend { get; set; }
@@ -76,8 +81,9 @@ internal sealed class BodyRecorder(bool keepTrack)
     }
 
     /// <summary>
-    /// Looks at the ends of a step, and inside where the acceleration changes sign: there with a step of its own, since the dense output is an order less exact than
-    /// a step and knows nothing of the tolerance where a piece is shorter than the steps allowed.
+    /// Looks at the ends of a step, and inside where the acceleration changes sign: there with a step of its own, since
+    /// the dense output is an order less exact than a step and knows nothing of the tolerance where a piece is shorter
+    /// than the steps allowed.
     /// </summary>
     private void FindFastest(ref FlightStep step, ref TrajectorySystem system, double length)
     {

@@ -2,7 +2,10 @@ using System.Runtime.InteropServices;
 
 namespace Staging.Core.Flight;
 
-/// <summary>A body in flight: which stages it holds, its state, and what is planned for it. Changes as it flies; copied for failure cases.</summary>
+/// <summary>
+/// A body in flight: which stages it holds, its state, and what is planned for it. Changes as it flies; copied for
+/// failure cases.
+/// </summary>
 internal sealed class BodyState
 {
     private readonly int[] piece;
@@ -44,7 +47,10 @@ internal sealed class BodyState
     /// <summary>Stage whose recovery device acts; -1 where none does.</summary>
     public int Device { get; set; } = -1;
 
-    /// <summary>Integral of g/v over time from the end of the guide [-]: how far a gravity turn has bent; kept only where a guard asks for tilt.</summary>
+    /// <summary>
+    /// Integral of g/v over time from the end of the guide [-]: how far a gravity turn has bent; kept only where a
+    /// guard asks for tilt.
+    /// </summary>
     public double Bend { get; set; }
 
     public bool FollowBend { get; set; }
@@ -102,9 +108,12 @@ internal sealed class BodyState
     }
 
     /// <summary>Whether the motors of one stage push, or wait to.</summary>
-    public bool IsBurning(int stage, PlanParameters plan) => !double.IsNaN(IgnitedAt[stage]) && piece[stage] < plan.Stages[stage].Burn.Pieces;
+    public bool IsBurning(int stage, PlanParameters plan) =>
+        !double.IsNaN(IgnitedAt[stage]) && piece[stage] < plan.Stages[stage].Burn.Pieces;
 
-    /// <summary>Steps each thrust history on to the piece that holds the present time; returns the next corner [s].</summary>
+    /// <summary>
+    /// Steps each thrust history on to the piece that holds the present time; returns the next corner [s].
+    /// </summary>
     public double NextCorner(PlanParameters plan)
     {
         double next = double.PositiveInfinity;
@@ -121,7 +130,9 @@ internal sealed class BodyState
         return next;
     }
 
-    /// <summary>Thrust and mass from the present time to the next corner; <see cref="NextCorner"/> comes first.</summary>
+    /// <summary>
+    /// Thrust and mass from the present time to the next corner; <see cref="NextCorner"/> comes first.
+    /// </summary>
     public Propulsion Push(PlanParameters plan)
     {
         double thrust = 0, slope = 0, mass = 0, flow = 0, halfFlowSlope = 0;
@@ -144,7 +155,15 @@ internal sealed class BodyState
             halfFlowSlope += 0.5 * line.FlowSlope;
         }
 
-        return new Propulsion { Start = Time, Thrust0 = thrust, ThrustSlope = slope, Mass0 = mass, MassFlow = flow, HalfMassFlowSlope = halfFlowSlope };
+        return new Propulsion
+        {
+            Start = Time,
+            Thrust0 = thrust,
+            ThrustSlope = slope,
+            Mass0 = mass,
+            MassFlow = flow,
+            HalfMassFlowSlope = halfFlowSlope
+        };
     }
 }
 

@@ -7,7 +7,8 @@ namespace Staging.Core.Flight;
 /// <summary>From SI numbers back to quantities, for what a flight reports while it is computed.</summary>
 internal static class FlightFromSi
 {
-    public static SolverFailure Failure(SolverFailureKind kind, double time, string message) => new(kind, Duration.FromSeconds(time), message);
+    public static SolverFailure Failure(SolverFailureKind kind, double time, string message) =>
+        new(kind, Duration.FromSeconds(time), message);
 
     public static Length Metres(double value) => Length.FromMeters(value);
 

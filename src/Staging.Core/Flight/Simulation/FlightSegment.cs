@@ -1,7 +1,8 @@
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// A stretch of flight over which nothing jumps: thrust is a straight line, mass a parabola, drag one line of a table or one fixed area.
+/// A stretch of flight over which nothing jumps: thrust is a straight line, mass a parabola, drag one line of a table
+/// or one fixed area.
 /// </summary>
 internal readonly record struct FlightSegment
 {

@@ -6,8 +6,9 @@ namespace Staging.Core.Flight;
 internal sealed partial class FlightSimulation
 {
     /// <summary>
-    /// Holds what stands on the guide until the thrust overcomes weight and friction, and carries out what is due meanwhile. Thrust is a straight line and mass a
-    /// parabola in each piece of the curve, so the moment is the root of a quadratic.
+    /// Holds what stands on the guide until the thrust overcomes weight and friction, and carries out what is due
+    /// meanwhile. Thrust is a straight line and mass a parabola in each piece of the curve, so the moment is the root
+    /// of a quadratic.
     /// </summary>
     private void LiftOff(BodyState body, BodyRecorder log)
     {
@@ -38,7 +39,9 @@ internal sealed partial class FlightSimulation
         }
     }
 
-    /// <summary>Time into a piece at which F0 + s t = w (m0 - f t - f' t^2) + friction; infinite where thrust stays below.</summary>
+    /// <summary>
+    /// Time into a piece at which F0 + s t = w (m0 - f t - f' t^2) + friction; infinite where thrust stays below.
+    /// </summary>
     private static double Overcomes(in FlightSegment piece, double weightPerMass)
     {
         Propulsion push = piece.Push;

@@ -8,7 +8,8 @@ internal sealed partial class FlightSimulation
     private StagingRecorder? Staging(int stage) => order == FailureScenario.None ? Stagings.Find(s => s.Stage == stage) : null;
 
     /// <summary>
-    /// Keeps a copy of the stack where a staging begins: at the burn-through below; with electronics at the burnout below, or when the timer ends if that comes first.
+    /// Keeps a copy of the stack where a staging begins: at the burn-through below; with electronics at the burnout
+    /// below, or when the timer ends if that comes first.
     /// </summary>
     private void KeepForFailures(BodyState body, ScheduledAction action)
     {
@@ -28,7 +29,8 @@ internal sealed partial class FlightSimulation
         action.Stage == plan.Stages.Length - 1
         && body.Highest == action.Stage
         && plan.Stages[action.Stage].DeviceArea > 0
-        && (action.Kind == ActionKind.DeviceOpens || (action.Kind == ActionKind.Ejection && plan.Stages[action.Stage].Deployment is DeploymentTrigger.ByMotorDelay));
+        && (action.Kind == ActionKind.DeviceOpens
+            || (action.Kind == ActionKind.Ejection && plan.Stages[action.Stage].Deployment is DeploymentTrigger.ByMotorDelay));
 
     private void BurnThrough(BodyState body, BodyRecorder log, int k, double time)
     {
@@ -40,7 +42,8 @@ internal sealed partial class FlightSimulation
             StayCold(body, log, k + 1, "This case assumes that the motor stays cold.");
             StagingRecorder nominal = Stagings.Find(s => s.Stage == k + 1)!;
             if (order.Parts(k + 1))
-                body.Planned.Add(new ScheduledAction(double.IsNaN(nominal.SeparationTime) ? time : nominal.SeparationTime, ActionKind.Separation, k));
+                body.Planned.Add(new ScheduledAction(double.IsNaN(nominal.SeparationTime) ? time : nominal.SeparationTime,
+                    ActionKind.Separation, k));
             return;
         }
 
@@ -86,18 +89,22 @@ internal sealed partial class FlightSimulation
         if (body.Velocity < guards.MinSpeed)
             return Invariant.Text($"The speed is {body.Velocity:F2} m/s; the guard asks for {guards.MinSpeed:F2} m/s or more.");
         if (body.Height < guards.MinHeight || body.Height > guards.MaxHeight)
-            return Invariant.Text($"The height is {body.Height:F1} m; the guard asks for {guards.MinHeight:F1} to {guards.MaxHeight:F1} m.");
+            return Invariant.Text(
+                $"The height is {body.Height:F1} m; the guard asks for {guards.MinHeight:F1} to {guards.MaxHeight:F1} m.");
         if (sinceLiftOff < guards.Earliest || sinceLiftOff > guards.Latest)
-            return Invariant.Text($"The time from lift-off is {sinceLiftOff:F3} s; the guard asks for {guards.Earliest:F3} to {guards.Latest:F3} s.");
+            return Invariant.Text(
+                $"The time from lift-off is {sinceLiftOff:F3} s; the guard asks for {guards.Earliest:F3} to {guards.Latest:F3} s.");
         double tilt = body.Motion == BodyMotion.Falling ? Math.PI : Tilt(log);
         return tilt > guards.MaxTilt
-            ? Invariant.Text($"The tilt by the gravity-turn proxy is {tilt * 180 / Math.PI:F1} deg; the guard asks for {guards.MaxTilt * 180 / Math.PI:F1} deg or less.")
+            ? Invariant.Text($"The tilt by the gravity-turn proxy is {tilt * 180 / Math.PI:F1} deg; the guard asks for "
+                + $"{guards.MaxTilt * 180 / Math.PI:F1} deg or less.")
             : null;
     }
 
     /// <summary>
-    /// Tilt from vertical [rad] of a gravity turn at the speeds flown: d(gamma)/dt = -(g/v) cos(gamma) from the guide's elevation, which
-    /// integrates to asinh(tan(gamma)) = asinh(tan(gamma0)) - integral of g/v dt. Past apogee the nose points down, whatever the guide was.
+    /// Tilt from vertical [rad] of a gravity turn at the speeds flown: d(gamma)/dt = -(g/v) cos(gamma) from the guide's
+    /// elevation, which integrates to asinh(tan(gamma)) = asinh(tan(gamma0)) - integral of g/v dt. Past apogee the nose
+    /// points down, whatever the guide was.
     /// </summary>
     private double Tilt(BodyRecorder log) => plan.CosElevation == 0
         ? 0

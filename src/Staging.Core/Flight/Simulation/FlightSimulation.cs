@@ -3,8 +3,9 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Flies one body after another. A flight is a chain of smooth pieces; what is known beforehand (curve corners, delays, timers) ends
-/// a piece exactly, what depends on the motion (guide exit, apogee, ground) is located on the dense output.
+/// Flies one body after another. A flight is a chain of smooth pieces; what is known beforehand (curve corners, delays,
+/// timers) ends a piece exactly, what depends on the motion (guide exit, apogee, ground) is located on the dense
+/// output.
 /// </summary>
 internal sealed partial class FlightSimulation
 {
@@ -145,7 +146,9 @@ internal sealed partial class FlightSimulation
         };
     }
 
-    /// <summary>The line of the drag table for the present Mach number; within one table it moves only when a corner is crossed.</summary>
+    /// <summary>
+    /// The line of the drag table for the present Mach number; within one table it moves only when a corner is crossed.
+    /// </summary>
     private DragSegment LineFor(BodyState body)
     {
         StageParameters lowest = plan.Stages[body.Lowest];
@@ -222,6 +225,7 @@ internal sealed partial class FlightSimulation
     private FlightState Snapshot(BodyState body) =>
         new(body.Time, body.Height, body.Velocity, lastPush.Mass(body.Time), lastPush.Thrust(body.Time));
 
-    private void Note(BodyRecorder log, FlightEventKind kind, int stage, in FlightState before, in FlightState after, string? text = null) =>
+    private void Note(BodyRecorder log, FlightEventKind kind, int stage, in FlightState before, in FlightState after,
+        string? text = null) =>
         log.Events.Add(new FlightEvent(kind, plan.Stages[stage].Name, before, after, text));
 }

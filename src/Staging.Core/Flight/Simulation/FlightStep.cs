@@ -4,8 +4,13 @@ using static Staging.Core.Solving.Tsitouras54;
 
 namespace Staging.Core.Flight;
 
-/// <summary>One step of the Tsitouras pair for height and velocity: seven slopes of each, and the dense output they give.</summary>
-/// <remarks>The coefficients are those of <see cref="Tsitouras54"/>; the slope of the height is the climb, velocity times <see cref="Rise"/>.</remarks>
+/// <summary>
+/// One step of the Tsitouras pair for height and velocity: seven slopes of each, and the dense output they give.
+/// </summary>
+/// <remarks>
+/// The coefficients are those of <see cref="Tsitouras54"/>; the slope of the height is the climb, velocity times
+/// <see cref="Rise"/>.
+/// </remarks>
 internal struct FlightStep
 {
     /// <summary>Accelerations evaluated by a step; the first is the last of the step before.</summary>
@@ -40,21 +45,28 @@ internal struct FlightStep
 
     public double VelocityError { get; private set; }
 
-    /// <summary>Largest |b_i(s)| of stages 2 to 7 of the dense output, s from 0 to 1 [-], rounded up; a test works them out.</summary>
+    /// <summary>
+    /// Largest |b_i(s)| of stages 2 to 7 of the dense output, s from 0 to 1 [-], rounded up; a test works them out.
+    /// </summary>
     public const double B2 = 0.0125, B3 = 0.494, B4 = 1.38, B5 = 3.30, B6 = 2.33, B7 = 0.068;
 
-    /// <summary>How far height [m] and velocity [m/s] of the dense output can be from their start, anywhere on the step.</summary>
+    /// <summary>
+    /// How far height [m] and velocity [m/s] of the dense output can be from their start, anywhere on the step.
+    /// </summary>
     public readonly (double Height, double Velocity) Reach()
     {
         double c = c1, a = A1;
-        double dc = B2 * Math.Abs(c2 - c) + B3 * Math.Abs(c3 - c) + B4 * Math.Abs(c4 - c) + B5 * Math.Abs(c5 - c) + B6 * Math.Abs(c6 - c) + B7 * Math.Abs(c7 - c);
-        double da = B2 * Math.Abs(a2 - a) + B3 * Math.Abs(a3 - a) + B4 * Math.Abs(a4 - a) + B5 * Math.Abs(a5 - a) + B6 * Math.Abs(a6 - a) + B7 * Math.Abs(a7 - a);
+        double dc = B2 * Math.Abs(c2 - c) + B3 * Math.Abs(c3 - c) + B4 * Math.Abs(c4 - c) + B5 * Math.Abs(c5 - c) + B6 * Math.Abs(c6 - c)
+            + B7 * Math.Abs(c7 - c);
+        double da = B2 * Math.Abs(a2 - a) + B3 * Math.Abs(a3 - a) + B4 * Math.Abs(a4 - a) + B5 * Math.Abs(a5 - a) + B6 * Math.Abs(a6 - a)
+            + B7 * Math.Abs(a7 - a);
         return (H * (Math.Abs(c) + dc), H * (Math.Abs(a) + da));
     }
 
     /// <summary>
-    /// Lowest and highest height [m] and velocity [m/s] that the dense output can take on the step: the ends of its Bernstein coefficients, whose hull holds the
-    /// curve (G. Farin, Curves and Surfaces for Computer Aided Geometric Design, 5th ed., 2002, section 5.2).
+    /// Lowest and highest height [m] and velocity [m/s] that the dense output can take on the step: the ends of its
+    /// Bernstein coefficients, whose hull holds the curve (G. Farin, Curves and Surfaces for Computer Aided Geometric
+    /// Design, 5th ed., 2002, section 5.2).
     /// </summary>
     public (double LowestHeight, double HighestHeight, double Slowest, double Fastest) Hull()
     {
@@ -95,7 +107,8 @@ internal struct FlightStep
         double u6 = (A61 * a1).And(A62, b2).And(A63, b3).And(A64, b4).And(A65, b5).Over(dt, v), s6 = u6 * rise;
         double b6 = system.Acceleration(t + dt, (A61 * s1).And(A62, s2).And(A63, s3).And(A64, s4).And(A65, s5).Over(dt, h), u6);
         double vEnd = (A71 * a1).And(A72, b2).And(A73, b3).And(A74, b4).And(A75, b5).And(A76, b6).Over(dt, v), s7 = vEnd * rise;
-        double hEnd = (A71 * s1).And(A72, s2).And(A73, s3).And(A74, s4).And(A75, s5).And(A76, s6).Over(dt, h), b7 = system.Acceleration(t + dt, hEnd, vEnd);
+        double hEnd = (A71 * s1).And(A72, s2).And(A73, s3).And(A74, s4).And(A75, s5).And(A76, s6).Over(dt, h),
+            b7 = system.Acceleration(t + dt, hEnd, vEnd);
         VelocityError = dt * (E1 * a1).And(E2, b2).And(E3, b3).And(E4, b4).And(E5, b5).And(E6, b6).And(E7, b7);
         HeightError = dt * (E1 * s1).And(E2, s2).And(E3, s3).And(E4, s4).And(E5, s5).And(E6, s6).And(E7, s7);
         (H, HeightEnd, VelocityEnd, dense) = (dt, hEnd, vEnd, false);
@@ -133,8 +146,10 @@ internal struct FlightStep
         if (dense)
             return;
         dense = true;
-        Vector256<double> height = H * (Powers(0) * c1).And(c2, Powers(1)).And(c3, Powers(2)).And(c4, Powers(3)).And(c5, Powers(4)).And(c6, Powers(5)).And(c7, Powers(6));
-        Vector256<double> velocity = H * (Powers(0) * A1).And(a2, Powers(1)).And(a3, Powers(2)).And(a4, Powers(3)).And(a5, Powers(4)).And(a6, Powers(5)).And(a7, Powers(6));
+        Vector256<double> height = H * (Powers(0) * c1).And(c2, Powers(1)).And(c3, Powers(2)).And(c4, Powers(3)).And(c5, Powers(4))
+            .And(c6, Powers(5)).And(c7, Powers(6));
+        Vector256<double> velocity = H * (Powers(0) * A1).And(a2, Powers(1)).And(a3, Powers(2)).And(a4, Powers(3)).And(a5, Powers(4))
+            .And(a6, Powers(5)).And(a7, Powers(6));
         (h1, h2, h3, h4) = (height[0], height[1], height[2], height[3]);
         (w1, w2, w3, w4) = (velocity[0], velocity[1], velocity[2], velocity[3]);
     }

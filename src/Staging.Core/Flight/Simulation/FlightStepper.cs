@@ -3,22 +3,29 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// <see cref="Integrator{TMethod}"/> with the Tsitouras pair, written out for height and velocity: its two states stay in registers, and a step on which no
-/// event can fall is not scanned. Step control, first step, and event scan are those of the general integrator, so its event contract holds here too.
-/// It exists for speed alone, about two and a half times that of the general one (see the benchmarks); tests hold it to the same steps and events, bit for bit.
+/// <see cref="Integrator{TMethod}"/> with the Tsitouras pair, written out for height and velocity: its two states stay
+/// in registers, and a step on which no event can fall is not scanned. Step control, first step, and event scan are
+/// those of the general integrator, so its event contract holds here too. It exists for speed alone, about two and a
+/// half times that of the general one (see the benchmarks); tests hold it to the same steps and events, bit for bit.
 /// </summary>
 internal sealed class FlightStepper
 {
-    /// <summary>A last step is stretched by up to this share, so that no sliver is left over; as in the general integrator.</summary>
+    /// <summary>A last step is stretched by up to this share, as in the general integrator.</summary>
     private const double Stretch = 0.01;
 
     /// <summary>Smallest step, in roundings of the time or of the longest step; as in the general integrator.</summary>
     private const double SmallestStep = 4 * 2.2204460492503131e-16;
 
-    /// <summary>Share by which the first slope of a phase may differ from the last of the phase before without a new first step; as in the general integrator.</summary>
+    /// <summary>
+    /// Share by which the first slope of a phase may differ from the last of the phase before without a new first step;
+    /// as in the general integrator.
+    /// </summary>
     private const double SlopeJump = 0.1;
 
-    /// <summary>Greatest relative change of the speed of sound a metre that the search for corners of the drag table allows for [1/m]: six kelvin in ten metres.</summary>
+    /// <summary>
+    /// Greatest relative change of the speed of sound a metre that the search for corners of the drag table allows for
+    /// [1/m]: six kelvin in ten metres.
+    /// </summary>
     private const double SoundSlope = 1e-3;
 
     private readonly SolverOptions options;
@@ -109,14 +116,15 @@ internal sealed class FlightStepper
         }
     }
 
-    /// <summary>Evaluates the slope at the start, and chooses a first step unless the motion goes on as it was.</summary>
+    /// <summary>Evaluates the slope, and chooses a first step unless the motion goes on as it was.</summary>
     private bool BeginPhase(ref TrajectorySystem system, double stop)
     {
         step.Start(Time, Height, Velocity, ref system);
         calls++;
         double climb = system.Rise * Velocity;
         if (!double.IsFinite(Height) || !double.IsFinite(climb) || !double.IsFinite(step.A1))
-            return Fail(SolverFailureKind.NonFiniteState, Time, Invariant.Text($"Height, velocity or acceleration is not finite at the start of a phase, at {Time:G9} s."));
+            return Fail(SolverFailureKind.NonFiniteState, Time,
+                Invariant.Text($"Height, velocity or acceleration is not finite at the start of a phase, at {Time:G9} s."));
         if (!(control.Suggested > 0) || Jumps(climb, step.A1))
         {
             (state[0], state[1], slope[0], slope[1]) = (Height, Velocity, climb, step.A1);
@@ -127,10 +135,14 @@ internal sealed class FlightStepper
         return true;
     }
 
-    /// <summary>Whether the slope differs from the last of the phase before by more than the share that goes on without a new first step.</summary>
+    /// <summary>
+    /// Whether the slope differs from the last of the phase before by more than the share that goes on without a new
+    /// first step.
+    /// </summary>
     private bool Jumps(double climb, double acceleration)
     {
-        double toleratedHeight = absoluteHeight + relative * Math.Abs(Height), toleratedVelocity = absoluteVelocity + relative * Math.Abs(Velocity);
+        double toleratedHeight = absoluteHeight + relative * Math.Abs(Height),
+            toleratedVelocity = absoluteVelocity + relative * Math.Abs(Velocity);
         double jump = Square((climb - lastClimb) / toleratedHeight) + Square((acceleration - lastAcceleration) / toleratedVelocity);
         double last = Square(lastClimb / toleratedHeight) + Square(lastAcceleration / toleratedVelocity);
         return !(jump <= SlopeJump * SlopeJump * last);
@@ -171,18 +183,25 @@ internal sealed class FlightStepper
         }
     }
 
-    /// <summary>Mean square of the local errors over their tolerances; infinite when anything is not finite. As <see cref="ErrorScale.ErrorSquare"/>.</summary>
+    /// <summary>
+    /// Mean square of the local errors over their tolerances; infinite when anything is not finite. As
+    /// <see cref="ErrorScale.ErrorSquare"/>.
+    /// </summary>
     private double ErrorSquare()
     {
         double eh = step.HeightError / (absoluteHeight + relative * double.MaxNative(Math.Abs(step.Height0), Math.Abs(step.HeightEnd)));
-        double ev = step.VelocityError / (absoluteVelocity + relative * double.MaxNative(Math.Abs(step.Velocity0), Math.Abs(step.VelocityEnd)));
+        double ev = step.VelocityError / (absoluteVelocity
+            + relative * double.MaxNative(Math.Abs(step.Velocity0), Math.Abs(step.VelocityEnd)));
         double square = (eh * eh + ev * ev) / 2;
-        return double.IsFinite(square) && double.IsFinite(step.HeightEnd) && double.IsFinite(step.VelocityEnd) ? square : double.PositiveInfinity;
+        return double.IsFinite(square) && double.IsFinite(step.HeightEnd) && double.IsFinite(step.VelocityEnd)
+            ? square
+            : double.PositiveInfinity;
     }
 
     /// <summary>
-    /// Whether an event function can be zero anywhere on the step. The dense output of a step is y0 + h sum b_i(s) k_i with sum b_i(s) = s, so it stays
-    /// within h (|k_1| + sum B_i |k_i - k_1|) of its start, B_i the largest |b_i(s)|; where that is not enough, the hull of its Bernstein coefficients decides.
+    /// Whether an event function can be zero anywhere on the step. The dense output of a step is y0 + h sum b_i(s) k_i
+    /// with sum b_i(s) = s, so it stays within h (|k_1| + sum B_i |k_i - k_1|) of its start, B_i the largest |b_i(s)|;
+    /// where that is not enough, the hull of its Bernstein coefficients decides.
     /// </summary>
     private bool MayMeet(ref TrajectorySystem system)
     {
@@ -196,7 +215,8 @@ internal sealed class FlightStepper
         double perSound = system.LastReciprocalSound, change = SoundSlope * (highest - lowest);
         double max = Math.Max(fastest, -slowest), min = slowest > 0 ? slowest : fastest < 0 ? -fastest : 0;
         // Written so that what is not a number may always meet.
-        return !(perSound > 0) || system.MayFire(lowest, highest, slowest, fastest, min * perSound * (1 - change), max * perSound * (1 + change));
+        return !(perSound > 0)
+            || system.MayFire(lowest, highest, slowest, fastest, min * perSound * (1 - change), max * perSound * (1 + change));
     }
 
     private double Scan(ref TrajectorySystem system, double end, bool atStop, bool sidesKnown)
@@ -212,11 +232,13 @@ internal sealed class FlightStepper
 
     private bool Stuck() => double.IsFinite(ErrorSquare())
         ? Fail(SolverFailureKind.StepTooSmall, Time, Invariant.Text($"The step fell below the spacing of times at {Time:G9} s."))
-        : Fail(SolverFailureKind.NonFiniteState, Time, Invariant.Text($"Height, velocity or acceleration is not finite just after {Time:G9} s, however small the step."));
+        : Fail(SolverFailureKind.NonFiniteState, Time,
+            Invariant.Text($"Height, velocity or acceleration is not finite just after {Time:G9} s, however small the step."));
 
     private PhaseEnd FailUndefined()
     {
-        Fail(SolverFailureKind.NonFiniteState, events.UndefinedAt, Invariant.Text($"Event function {events.Undefined} is not a number at {events.UndefinedAt:G9} s."));
+        Fail(SolverFailureKind.NonFiniteState, events.UndefinedAt,
+            Invariant.Text($"Event function {events.Undefined} is not a number at {events.UndefinedAt:G9} s."));
         return PhaseEnd.Failed;
     }
 

@@ -30,7 +30,8 @@ internal static class FlightToSi
     }
 
     private static SiteColumn ToSi(LaunchSite site) => new(
-        site.Atmosphere, site.Elevation.Meters, site.Gravity.AtSeaLevel.MetersPerSecondSquared, site.Gravity.Radius?.Meters ?? double.PositiveInfinity);
+        site.Atmosphere, site.Elevation.Meters, site.Gravity.AtSeaLevel.MetersPerSecondSquared,
+        site.Gravity.Radius?.Meters ?? double.PositiveInfinity);
 
     private static StageParameters ToSi(Stage stage, double payload)
     {
@@ -46,19 +47,23 @@ internal static class FlightToSi
         }
 
         DragCurve drag = ToSi(stage.Drag);
-        DeploymentTrigger? deployment = stage.Recovery.Match<DeploymentTrigger?>(x => x.Deployment, x => x.Deployment, x => x.Deployment, _ => null);
+        DeploymentTrigger? deployment = stage.Recovery.Match<DeploymentTrigger?>(x => x.Deployment, x => x.Deployment, x => x.Deployment,
+            _ => null);
         return new StageParameters
         {
             Name = stage.Name,
             BurntMass = burntMass,
             Burn = new MotorBurn(groups),
             MotorEnd = motor.Thrust.BurnTime.Seconds,
-            BurnThrough = motor.ForwardEnd is MotorForwardEnd.BurnsThrough x ? x.After?.Seconds ?? motor.Thrust.BurnTime.Seconds : double.NaN,
+            BurnThrough = motor.ForwardEnd is MotorForwardEnd.BurnsThrough x
+                ? x.After?.Seconds ?? motor.Thrust.BurnTime.Seconds
+                : double.NaN,
             Delay = motor.ForwardEnd is MotorForwardEnd.Ejects e ? e.Delay.Seconds : double.NaN,
             Drag = drag,
             DragWhileBurning = stage.DragWhileBurning is { } burning ? ToSi(burning) : drag,
             DragDropped = stage.DragWhenDropped is { } dropped ? ToSi(dropped) : drag,
-            DeviceArea = stage.Recovery.Match(p => p.DragArea.SquareMeters, s => s.DragArea.SquareMeters, t => t.DragArea.SquareMeters, _ => 0),
+            DeviceArea = stage.Recovery.Match(p => p.DragArea.SquareMeters, s => s.DragArea.SquareMeters, t => t.DragArea.SquareMeters,
+                _ => 0),
             Deployment = deployment,
             DeploymentLag = deployment?.Match(a => a.Lag.Seconds, _ => 0, a => a.Lag.Seconds) ?? 0,
             Ignition = ToSi(stage.Ignition),

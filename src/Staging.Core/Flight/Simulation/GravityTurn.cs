@@ -1,15 +1,17 @@
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// How far a gravity turn bends: the integral of g/v over time. Simpson's rule, halved until two levels agree: just off the guide, where the body is slow, one step may
-/// hold a tenfold change of the integrand.
+/// How far a gravity turn bends: the integral of g/v over time. Simpson's rule, halved until two levels agree: just off
+/// the guide, where the body is slow, one step may hold a tenfold change of the integrand.
 /// </summary>
 internal ref struct GravityTurn
 {
     /// <summary>Slowest speed that counts [m/s]: at apogee the integral has no bound.</summary>
     public const double Slowest = 1e-6;
 
-    /// <summary>Difference of two levels at which an interval is done [-]; a milliradian of tilt is a thousand times as much.</summary>
+    /// <summary>
+    /// Difference of two levels at which an interval is done [-]; a milliradian of tilt is a thousand times as much.
+    /// </summary>
     private const double Tolerance = 1e-6;
 
     private const int MaxHalvings = 24;
@@ -37,7 +39,8 @@ internal ref struct GravityTurn
         double whole = length / 6 * (first + 4 * middle + last), halves = length / 12 * (first + 4 * early + 2 * middle + 4 * late + last);
         if (halvings == 0 || Math.Abs(halves - whole) <= Tolerance)
             return halves + (halves - whole) / 15;
-        return Over(start, first, early, middle, 0.5 * length, halvings - 1) + Over(start + 0.5 * length, middle, late, last, 0.5 * length, halvings - 1);
+        return Over(start, first, early, middle, 0.5 * length, halvings - 1)
+            + Over(start + 0.5 * length, middle, late, last, 0.5 * length, halvings - 1);
     }
 
     private readonly double Rate(double time)

@@ -3,20 +3,26 @@ using Staging.Core.Gases;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Air and gravity above one site, made cheap: density and reciprocal speed of sound as polynomials of degree 7 in cells of height, fitted to
-/// the atmosphere at Chebyshev points when a cell is first entered and checked between them, and gravity as its Taylor cubic. A cell that fails the check (a kink
-/// of the profile lies in it) asks the atmosphere itself every time.
+/// Air and gravity above one site, made cheap: density and reciprocal speed of sound as polynomials of degree 7 in
+/// cells of height, fitted to the atmosphere at Chebyshev points when a cell is first entered and checked between them,
+/// and gravity as its Taylor cubic. A cell that fails the check (a kink of the profile lies in it) asks the atmosphere
+/// itself every time.
 /// </summary>
 /// <param name="atmosphere">The air.</param>
 /// <param name="siteElevation">Height of the site above sea level [m].</param>
 /// <param name="seaLevelGravity">Gravity at sea level [m/s2].</param>
-/// <param name="earthRadius">Distance of sea level from the centre of the Earth [m]; infinite for uniform gravity.</param>
+/// <param name="earthRadius">Distance of sea level from the centre of the Earth [m]; infinite for uniform
+/// gravity.</param>
 internal sealed class SiteColumn(IAtmosphere atmosphere, double siteElevation, double seaLevelGravity, double earthRadius)
 {
-    /// <summary>Height of a cell [m]: small beside the 8 km over which air changes, so degree 7 is exact to round-off.</summary>
+    /// <summary>
+    /// Height of a cell [m]: small beside the 8 km over which air changes, so degree 7 is exact to round-off.
+    /// </summary>
     public const double CellHeight = 1024;
 
-    /// <summary>Coefficients of the polynomial of density; of that of the reciprocal speed of sound, which follows it, too.</summary>
+    /// <summary>
+    /// Coefficients of the polynomial of density; of that of the reciprocal speed of sound, which follows it, too.
+    /// </summary>
     public const int Terms = 8;
 
     /// <summary>Where in a cell the coefficients of gravity begin.</summary>
@@ -25,7 +31,10 @@ internal sealed class SiteColumn(IAtmosphere atmosphere, double siteElevation, d
     /// <summary>Coefficients of a cell.</summary>
     public const int CellLength = GravityAt + 4;
 
-    /// <summary>How far the lowest cell reaches below the site [m]: a landing stays in its cell. Lower air is asked of the atmosphere itself.</summary>
+    /// <summary>
+    /// How far the lowest cell reaches below the site [m]: a landing stays in its cell. Lower air is asked of the
+    /// atmosphere itself.
+    /// </summary>
     private const double BelowSite = 256;
 
     private const int MaxCells = 96;
@@ -48,7 +57,10 @@ internal sealed class SiteColumn(IAtmosphere atmosphere, double siteElevation, d
     /// <summary>Height of the middle of a cell above the site [m].</summary>
     public static double MiddleOf(int cell) => (cell + 0.5) * CellHeight - BelowSite;
 
-    /// <summary>The three polynomials of a cell in u = 2 (h - middle)/CellHeight: density, reciprocal speed of sound, gravity; empty where the cell has none.</summary>
+    /// <summary>
+    /// The three polynomials of a cell in u = 2 (h - middle)/CellHeight: density, reciprocal speed of sound, gravity;
+    /// empty where the cell has none.
+    /// </summary>
     public double[] Cell(int cell)
     {
         if (cell < 0 || cell >= MaxCells)
@@ -56,7 +68,9 @@ internal sealed class SiteColumn(IAtmosphere atmosphere, double siteElevation, d
         return cells[cell] ??= Fit(cell);
     }
 
-    /// <summary>The air at a height above the site [m]; beyond the ends of the atmosphere, the air at the end.</summary>
+    /// <summary>
+    /// The air at a height above the site [m]; beyond the ends of the atmosphere, the air at the end.
+    /// </summary>
     public AirSample At(double height) => atmosphere.At(Math.Clamp(height + siteElevation, atmosphere.Floor_m, atmosphere.Ceiling_m));
 
     /// <summary>g = g0 (R/(R + z))^2 at a height above the site [m].</summary>
@@ -66,7 +80,9 @@ internal sealed class SiteColumn(IAtmosphere atmosphere, double siteElevation, d
         return seaLevelGravity * q * q;
     }
 
-    /// <summary>Reciprocal distance from the centre of the Earth [1/m] at a height above the site [m]; zero for uniform gravity.</summary>
+    /// <summary>
+    /// Reciprocal distance from the centre of the Earth [1/m] at a height above the site [m]; zero for uniform gravity.
+    /// </summary>
     public double PerDistance(double height) => perRadius / (1 + (siteElevation + height) * perRadius);
 
     private double[] Fit(int cell)
@@ -117,7 +133,10 @@ internal sealed class SiteColumn(IAtmosphere atmosphere, double siteElevation, d
         return sum;
     }
 
-    /// <summary>Monomial coefficients of the interpolant through the Chebyshev points: T_k in powers of u, times the discrete cosine sums.</summary>
+    /// <summary>
+    /// Monomial coefficients of the interpolant through the Chebyshev points: T_k in powers of u, times the discrete
+    /// cosine sums.
+    /// </summary>
     private static double[] InverseVandermonde()
     {
         double[] inverse = new double[Terms * Terms];

@@ -7,7 +7,8 @@ internal sealed class StagingRecorder(int stage, BodyState start)
     public int Stage => stage;
 
     /// <summary>
-    /// The stack at the burn-through or burnout below, or when the timer ends, before anything is decided: where failure cases start. A copy only where failure cases are flown.
+    /// The stack at the burn-through or burnout below, or when the timer ends, before anything is decided: where
+    /// failure cases start. A copy only where failure cases are flown.
     /// </summary>
     public BodyState Start => start;
 

@@ -5,13 +5,14 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Motion along a straight line: dh/dt = v sin(theta), m dv/dt = F - D - m g sin(theta) - friction, D = rho/2 v|v| Cd(M) A.
-/// State 0 is the height above the site [m], state 1 the velocity [m/s].
+/// Motion along a straight line: dh/dt = v sin(theta), m dv/dt = F - D - m g sin(theta) - friction, D = rho/2 v|v|
+/// Cd(M) A. State 0 is the height above the site [m], state 1 the velocity [m/s].
 /// </summary>
 /// <remarks>
 /// Events 0 and 1 are those of the watch; 2 and 3 are the upper and the lower end of the line of the drag table in use.
-/// A piece is flown one way, up or down, and drag opposes that way. Where a step reaches past the turning point before the event cuts it off, drag goes on smoothly as
-/// v^2: with v |v| its curvature would jump there, and the error estimate of that step would mean nothing.
+/// A piece is flown one way, up or down, and drag opposes that way. Where a step reaches past the turning point before
+/// the event cuts it off, drag goes on smoothly as v^2: with v |v| its curvature would jump there, and the error
+/// estimate of that step would mean nothing.
 /// </remarks>
 internal struct TrajectorySystem(SiteColumn site, in FlightSegment piece, WatchedEvents watch) : IOdeSystem
 {
@@ -64,13 +65,17 @@ internal struct TrajectorySystem(SiteColumn site, in FlightSegment piece, Watche
         (values[MachAbove], values[MachBelow]) = (M - piece.Line.High, M - piece.Line.Low);
     }
 
-    /// <summary>Whether an event can happen while height, velocity and Mach number stay within bounds on one side of which they start.</summary>
-    public readonly bool MayFire(double lowest, double highest, double slowest, double fastest, double minMach, double maxMach) => watch switch
-    {
-        WatchedEvents.Guide => highest >= GuideHeight || slowest <= 0,
-        WatchedEvents.Rising => slowest <= 0 || highest >= site.Ceiling,
-        _ => lowest <= 0,
-    } || maxMach >= piece.Line.High || minMach <= piece.Line.Low;
+    /// <summary>
+    /// Whether an event can happen while height, velocity and Mach number stay within bounds on one side of which they
+    /// start.
+    /// </summary>
+    public readonly bool MayFire(double lowest, double highest, double slowest, double fastest, double minMach, double maxMach) =>
+        watch switch
+        {
+            WatchedEvents.Guide => highest >= GuideHeight || slowest <= 0,
+            WatchedEvents.Rising => slowest <= 0 || highest >= site.Ceiling,
+            _ => lowest <= 0,
+        } || maxMach >= piece.Line.High || minMach <= piece.Line.Low;
 
     private readonly (double First, double Second) Watched(double h, double v) => watch switch
     {

@@ -1,6 +1,8 @@
 namespace Staging.Core.Gaps;
 
-/// <summary>The bore of a guide tube along its stations as plain SI numbers: pieces of constant bore, extended beyond both ends.</summary>
+/// <summary>
+/// The bore of a guide tube along its stations as plain SI numbers: pieces of constant bore, extended beyond both ends.
+/// </summary>
 internal sealed class BoreProfile
 {
     private readonly double[] starts;
@@ -9,7 +11,9 @@ internal sealed class BoreProfile
     private readonly double[] volumes;
     private readonly double[] walls;
 
-    /// <summary>Makes a profile from the stations at which pieces begin [m], the first at 0, rising, and as many bores [m].</summary>
+    /// <summary>
+    /// Makes a profile from the stations at which pieces begin [m], the first at 0, rising, and as many bores [m].
+    /// </summary>
     public BoreProfile(ReadOnlySpan<double> starts, ReadOnlySpan<double> bores)
     {
         int n = starts.Length;

@@ -5,7 +5,9 @@ namespace Staging.Core.Gaps;
 /// <summary>A change of bore in a guide tube.</summary>
 public sealed record BoreStep
 {
-    /// <summary>Distance from the booster motor's forward end [m], 0 to 5 m; from here on the tube has this bore.</summary>
+    /// <summary>
+    /// Distance from the booster motor's forward end [m], 0 to 5 m; from here on the tube has this bore.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Station { get; init => field = Guard.In(value, 0, 5); }
 

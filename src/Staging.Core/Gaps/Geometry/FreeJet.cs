@@ -2,16 +2,21 @@ namespace Staging.Core.Gaps;
 
 /// <summary>What is left of a stream that crosses an opening as a free jet.</summary>
 /// <remarks>
-/// A round turbulent jet keeps its speed and excess temperature on the axis over a core of five to six diameters; beyond it both fall as one over the
-/// distance (S. B. Pope, Turbulent Flows, 2000, section 5.1; constants from memory). A jet lighter than the air round it behaves as one of the
-/// diameter d sqrt(rho_jet/rho_air) (M. W. Thring and M. P. Newby, 4th Symposium on Combustion, 1953, 789-796, from memory).
+/// A round turbulent jet keeps its speed and excess temperature on the axis over a core of five to six diameters;
+/// beyond it both fall as one over the distance (S. B. Pope, Turbulent Flows, 2000, section 5.1; constants from
+/// memory). A jet lighter than the air round it behaves as one of the diameter d sqrt(rho_jet/rho_air) (M. W. Thring
+/// and M. P. Newby, 4th Symposium on Combustion, 1953, 789-796, from memory).
 /// </remarks>
 internal static class FreeJet
 {
-    /// <summary>Length of tube, in bores, whose whole wall is as large as an opening of area A [-]: A/(pi d^2).</summary>
+    /// <summary>
+    /// Length of tube, in bores, whose whole wall is as large as an opening of area A [-]: A/(pi d^2).
+    /// </summary>
     private static double FreeBores(double area, double bore) => area / (Math.PI * bore * bore);
 
-    /// <summary>Free length of all openings to the outside together, in bores [-]. Holes into a jacket bring no outside air.</summary>
+    /// <summary>
+    /// Free length of all openings to the outside together, in bores [-]. Holes into a jacket bring no outside air.
+    /// </summary>
     public static double FreeBores(GapDesign design)
     {
         double sum = 0;

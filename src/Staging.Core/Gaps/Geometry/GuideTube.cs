@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>The tube that guides the hot gas from the booster motor's forward end (station 0) to the upper motor's nozzle plane.</summary>
+/// <summary>
+/// The tube that guides the hot gas from the booster motor's forward end (station 0) to the upper motor's nozzle plane.
+/// </summary>
 /// <remarks>The tube and its holes belong to the forward body; the joint that slides is at the booster's end.</remarks>
 public sealed record GuideTube
 {
@@ -11,11 +13,15 @@ public sealed record GuideTube
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Bore { get; init => field = Guard.In(value, 0.002, 0.2); }
 
-    /// <summary>Length from the booster motor's forward end to the upper motor's nozzle plane [m], 1 mm to 5 m.</summary>
+    /// <summary>
+    /// Length from the booster motor's forward end to the upper motor's nozzle plane [m], 1 mm to 5 m.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Length { get; init => field = Guard.In(value, 0.001, 5); }
 
-    /// <summary>Changes of bore, from the booster's end upwards; empty, the default, for a tube of one bore. At most 100.</summary>
+    /// <summary>
+    /// Changes of bore, from the booster's end upwards; empty, the default, for a tube of one bore. At most 100.
+    /// </summary>
     /// <exception cref="ArgumentException">More than 100.</exception>
     public ImmutableArray<BoreStep> Steps
     {

@@ -4,8 +4,8 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// A volume round the guide tube, such as the space between two nested tubes: stirred, at its own pressure, with holes that lead on. Holes of the
-/// tube lead into it where a <see cref="Vent"/> names it.
+/// A volume round the guide tube, such as the space between two nested tubes: stirred, at its own pressure, with holes
+/// that lead on. Holes of the tube lead into it where a <see cref="Vent"/> names it.
 /// </summary>
 public sealed record Jacket
 {
@@ -20,7 +20,10 @@ public sealed record Jacket
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Area WallArea { get; init => field = Guard.In(value, 0, 10); }
 
-    /// <summary>Holes out of it: through its outer wall, or rearwards through a centring ring; an empty list is a pocket without a way out.</summary>
+    /// <summary>
+    /// Holes out of it: through its outer wall, or rearwards through a centring ring; an empty list is a pocket without
+    /// a way out.
+    /// </summary>
     public required ImmutableArray<JacketOpening> Openings { get; init => field = Guard.Set(value); }
 
     /// <summary>The ring-shaped space between two tubes.</summary>
@@ -31,7 +34,8 @@ public sealed record Jacket
     /// <param name="openings">Holes out of it.</param>
     /// <returns>The jacket.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static Jacket Between(string name, Length innerDiameter, Length outerBore, Length length, params ReadOnlySpan<JacketOpening> openings)
+    public static Jacket Between(string name, Length innerDiameter, Length outerBore, Length length,
+        params ReadOnlySpan<JacketOpening> openings)
     {
         double inner = Guard.In(innerDiameter, 0.002, 0.3, nameof(innerDiameter)).Meters;
         double outer = Guard.Above(outerBore.Meters, inner, 0.5, "m", nameof(outerBore));

@@ -12,7 +12,8 @@ internal static class JacketChecks
         for (int i = 0; i < jackets.Length; i++)
         {
             if (jackets.Take(i).Any(j => j.Name == jackets[i].Name))
-                GapChecks.Add(findings, FindingSeverity.Error, "GAP023", $"Jackets[{i}].Name", $"'{jackets[i].Name}' is the name of two jackets; names must differ.");
+                GapChecks.Add(findings, FindingSeverity.Error, "GAP023", $"Jackets[{i}].Name",
+                    $"'{jackets[i].Name}' is the name of two jackets; names must differ.");
         }
 
         for (int i = 0; i < design.Vents.Length; i++)
@@ -27,9 +28,11 @@ internal static class JacketChecks
         for (int i = 0; i < jackets.Length; i++)
         {
             if (!vented.Contains(jackets[i].Name))
-                GapChecks.Add(findings, FindingSeverity.Warning, "GAP025", $"Jackets[{i}].Openings", $"The jacket '{jackets[i].Name}' has no way to the outside: it fills, and the holes into it vent nothing more.");
+                GapChecks.Add(findings, FindingSeverity.Warning, "GAP025", $"Jackets[{i}].Openings",
+                    $"The jacket '{jackets[i].Name}' has no way to the outside: it fills, and the holes into it vent nothing more.");
             if (!fed.Contains(jackets[i].Name))
-                GapChecks.Add(findings, FindingSeverity.Warning, "GAP026", $"Jackets[{i}]", $"No hole of the tube leads into the jacket '{jackets[i].Name}', directly or through another: nested tubes need holes in both walls.");
+                GapChecks.Add(findings, FindingSeverity.Warning, "GAP026", $"Jackets[{i}]", $"No hole of the tube leads into the jacket "
+                    + $"'{jackets[i].Name}', directly or through another: nested tubes need holes in both walls.");
         }
     }
 
@@ -49,7 +52,8 @@ internal static class JacketChecks
     private static HashSet<string> Vented(ImmutableArray<Jacket> jackets)
     {
         HashSet<string> names = [];
-        while (jackets.FirstOrDefault(j => !names.Contains(j.Name) && j.Openings.Any(o => o.To.Match(_ => true, into => names.Contains(into.Name)))) is { } next)
+        while (jackets.FirstOrDefault(j => !names.Contains(j.Name)
+            && j.Openings.Any(o => o.To.Match(_ => true, into => names.Contains(into.Name)))) is { } next)
             names.Add(next.Name);
         return names;
     }
@@ -58,7 +62,8 @@ internal static class JacketChecks
     private static HashSet<string> Fed(GapDesign design)
     {
         HashSet<string> names = [.. design.Vents.Select(v => v.To).OfType<VentTarget.IntoJacket>().Select(t => t.Name)];
-        while (design.Jackets.Where(j => names.Contains(j.Name)).SelectMany(j => j.Openings).Select(o => o.To).OfType<VentTarget.IntoJacket>()
+        while (design.Jackets.Where(j => names.Contains(j.Name)).SelectMany(j => j.Openings).Select(o => o.To)
+            .OfType<VentTarget.IntoJacket>()
             .FirstOrDefault(t => !names.Contains(t.Name)) is { } next)
         {
             names.Add(next.Name);

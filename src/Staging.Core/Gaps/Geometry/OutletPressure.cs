@@ -2,11 +2,14 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>The pressure behind holes that lead outside, at the speed of the flight, and whether there is any.</summary>
+/// <summary>
+/// The pressure behind holes that lead outside, at the speed of the flight, and whether there is any.
+/// </summary>
 internal static class OutletPressure
 {
     /// <summary>Pressure of the outside at a pressure coefficient [Pa].</summary>
-    public static double Behind(this GapProblem problem, double coefficient) => problem.Surroundings.Pressure.Pascals + coefficient * problem.DynamicPressure.Pascals;
+    public static double Behind(this GapProblem problem, double coefficient) =>
+        problem.Surroundings.Pressure.Pascals + coefficient * problem.DynamicPressure.Pascals;
 
     /// <summary>The lowest pressure coefficient of any way out of a gap [-]; zero where none is negative.</summary>
     public static double LowestCoefficient(GapDesign design) => Ways(design).Aggregate(0.0, (min, way) => Math.Min(min, way.Coefficient));
@@ -20,7 +23,8 @@ internal static class OutletPressure
             if (!(behind > 0))
             {
                 GapChecks.Add(findings, FindingSeverity.Error, "GAP030", path,
-                    $"A coefficient of {coefficient:G3} at a dynamic pressure of {dynamic / 1e3:G4} kPa leaves {behind / 1e3:G4} kPa behind the holes, from {surroundings / 1e3:G4} kPa; it must be above {-surroundings / dynamic:G4}.");
+                    $"A coefficient of {coefficient:G3} at a dynamic pressure of {dynamic / 1e3:G4} kPa leaves {behind / 1e3:G4} kPa "
+                        + $"behind the holes, from {surroundings / 1e3:G4} kPa; it must be above {-surroundings / dynamic:G4}.");
             }
         }
     }

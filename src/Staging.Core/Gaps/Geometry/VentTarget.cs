@@ -31,8 +31,9 @@ public abstract record VentTarget
     public sealed record Outside : VentTarget
     {
         /// <summary>
-        /// Pressure there above that of the surroundings of the gap, over the dynamic pressure [-], -1.5 to 1. The default is 0. In a staging plan the
-        /// surroundings already stand at the pressure of the holes in the body side; a base is some 0.1 to 0.2 lower.
+        /// Pressure there above that of the surroundings of the gap, over the dynamic pressure [-], -1.5 to 1. The
+        /// default is 0. In a staging plan the surroundings already stand at the pressure of the holes in the body
+        /// side; a base is some 0.1 to 0.2 lower.
         /// </summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public double PressureCoefficient { get; init => field = Guard.In(value, -1.5, 1); }

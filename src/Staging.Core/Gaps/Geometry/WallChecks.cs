@@ -3,7 +3,10 @@ using Staging.Core.Discharge;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>No hole of a gap may be so long, in its own diameters, that the discharge law has no answer: the run would end in an exception.</summary>
+/// <summary>
+/// No hole of a gap may be so long, in its own diameters, that the discharge law has no answer: the run would end in an
+/// exception.
+/// </summary>
 internal static class WallChecks
 {
     /// <summary>Adds an error for every set of holes whose wall is too thick.</summary>
@@ -24,7 +27,8 @@ internal static class WallChecks
         {
             double slenderness = holes.WallThickness.Meters / holes.Diameter.Meters, limit = design.DischargeLaw.ThicknessToDiameterLimit;
             if (slenderness > limit)
-                GapChecks.Add(findings, FindingSeverity.Error, "GAP012", path, $"Wall over diameter is {slenderness:G3}; the discharge law has no answer beyond {limit:G3}.");
+                GapChecks.Add(findings, FindingSeverity.Error, "GAP012", path,
+                    $"Wall over diameter is {slenderness:G3}; the discharge law has no answer beyond {limit:G3}.");
         }
     }
 }

@@ -4,8 +4,9 @@ namespace Staging.Core.Gaps;
 
 /// <summary>exp(x^2) erfc(x) for x at least 0, which neither overflows nor loses digits.</summary>
 /// <remarks>
-/// 2/sqrt(pi) times the integral of exp(-s^2 - 2 x s) over s from 0 to infinity (M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions,
-/// 1964, 7.4.2), by 20-point Gauss-Legendre on six pieces of the stretch outside which the integrand is below round-off.
+/// 2/sqrt(pi) times the integral of exp(-s^2 - 2 x s) over s from 0 to infinity (M. Abramowitz and I. A. Stegun,
+/// Handbook of Mathematical Functions, 1964, 7.4.2), by 20-point Gauss-Legendre on six pieces of the stretch outside
+/// which the integrand is below round-off.
 /// </remarks>
 internal static class ErrorFunction
 {

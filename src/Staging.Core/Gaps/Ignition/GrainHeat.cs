@@ -2,7 +2,9 @@ using UnitsNet;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>What has heated the grain face up to a moment of a run: the three fluxes then, and what each has brought.</summary>
+/// <summary>
+/// What has heated the grain face up to a moment of a run: the three fluxes then, and what each has brought.
+/// </summary>
 public sealed record GrainHeat
 {
     /// <summary>The moment.</summary>

@@ -12,20 +12,26 @@ internal readonly struct GrainHeating
     /// <summary>Pr^0.4 of the stagnation-point correlation.</summary>
     private static readonly double PrandtlPower = Math.Pow(Prandtl, 0.4);
 
-    /// <summary>Passes for the radiation: over an interval of 20 microseconds each gains more than two digits.</summary>
+    /// <summary>
+    /// Passes for the radiation: over an interval of 20 microseconds each gains more than two digits.
+    /// </summary>
     private const int RadiationPasses = 4;
 
     private readonly double stream;
     private readonly double gas;
     private readonly double emittance;
 
-    /// <summary>Heat transfer from gas of a zone at a pressure [Pa] that washes the nozzle plane at a speed [m/s].</summary>
+    /// <summary>
+    /// Heat transfer from gas of a zone at a pressure [Pa] that washes the nozzle plane at a speed [m/s].
+    /// </summary>
     public GrainHeating(in Zone zone, double pressure, double speed, GapParameters p)
         : this(new NozzleStream(zone, pressure, speed), zone.Temperature, p.Grain.Emissivity * zone.ProductFraction * StefanBoltzmann, p)
     {
     }
 
-    /// <summary>Heat transfer from a stream, and by radiation of a gas of a temperature [K] that stands before the grain.</summary>
+    /// <summary>
+    /// Heat transfer from a stream, and by radiation of a gas of a temperature [K] that stands before the grain.
+    /// </summary>
     private GrainHeating(in NozzleStream washes, double gas, double emittance, GapParameters p)
     {
         stream = washes.Temperature;
@@ -33,9 +39,10 @@ internal readonly struct GrainHeating
         this.emittance = emittance;
         double particles = p.ParticleFraction * washes.ProductFraction;
 
-        // Laminar axisymmetric stagnation point, Nu = 0.763 sqrt(U d/nu) Pr^0.4 (M. Sibulkin, J. Aeronautical Sciences 19 (1952) 570-571,
-        // from memory) with the velocity gradient taken as U/d, a judgement (a disc has 4/pi of that, a sphere 3), the viscosity of air (Sutherland's
-        // law of the US Standard Atmosphere 1976) and the heat capacity of the parcel.
+        // Laminar axisymmetric stagnation point, Nu = 0.763 sqrt(U d/nu) Pr^0.4 (M. Sibulkin, J. Aeronautical Sciences
+        // 19 (1952) 570-571, from memory) with the velocity gradient taken as U/d, a judgement (a disc has 4/pi of
+        // that, a sphere 3), the viscosity of air (Sutherland's law of the US Standard Atmosphere 1976) and the heat
+        // capacity of the parcel.
         double viscosity = 1.458e-6 * stream * Math.Sqrt(stream) / (stream + 110.4);
         double reynolds = (1 - particles) * washes.MassFlux * p.Grain.ThroatDiameter / viscosity;
         double conductivity = viscosity * washes.HeatCapacity / Prandtl;
@@ -55,7 +62,9 @@ internal readonly struct GrainHeating
     /// <summary>Coefficient of convection [W/(m2 K)].</summary>
     public double Convective { get; }
 
-    /// <summary>Coefficient of the impinging particles [W/(m2 K)]: efficiency times their mass flux times their heat capacity.</summary>
+    /// <summary>
+    /// Coefficient of the impinging particles [W/(m2 K)]: efficiency times their mass flux times their heat capacity.
+    /// </summary>
     public double Impinging { get; }
 
     /// <summary>Flux by convection to a surface [W/m2].</summary>
@@ -71,7 +80,8 @@ internal readonly struct GrainHeating
     public double Total(double surface) => Convection(surface) + Particles(surface) + Radiation(surface);
 
     /// <summary>
-    /// The surface temperature T = settled + gain * flux(T): solved for the linear part, with the weak radiation iterated.
+    /// The surface temperature T = settled + gain * flux(T): solved for the linear part, with the weak radiation
+    /// iterated.
     /// </summary>
     public double Settle(double settled, double gain, double guess, out double flux)
     {

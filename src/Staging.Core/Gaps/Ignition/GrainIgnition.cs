@@ -4,12 +4,13 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// Lighting of a grain face in closed form: a semi-infinite solid under constant heat flux, or under convection from gas of constant
-/// temperature. What a gap run does under a changing flux, these do for a sketch on paper.
+/// Lighting of a grain face in closed form: a semi-infinite solid under constant heat flux, or under convection from
+/// gas of constant temperature. What a gap run does under a changing flux, these do for a sketch on paper.
 /// </summary>
 /// <remarks>
-/// H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids (2nd ed. 1959), sections 2.7 and 2.9 (section numbers from memory). With the
-/// effusivity e = sqrt(k rho c): constant flux, rise 2 q sqrt(t/pi)/e; convection, rise over excess of the gas 1 - exp(H^2) erfc(H), H = h sqrt(t)/e.
+/// H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids (2nd ed. 1959), sections 2.7 and 2.9 (section numbers
+/// from memory). With the effusivity e = sqrt(k rho c): constant flux, rise 2 q sqrt(t/pi)/e; convection, rise over
+/// excess of the gas 1 - exp(H^2) erfc(H), H = h sqrt(t)/e.
 /// </remarks>
 public static class GrainIgnition
 {
@@ -19,7 +20,9 @@ public static class GrainIgnition
     /// <summary>Greatest H for which a time is looked for [-]: the surface is then within 0.1 % of the gas.</summary>
     private const double MaxH = 1000;
 
-    /// <summary>First try for H [-], and the growth of the bracket: a narrow one keeps the digits of a small root.</summary>
+    /// <summary>
+    /// First try for H [-], and the growth of the bracket: a narrow one keeps the digits of a small root.
+    /// </summary>
     private const double MinH = 1e-6, BracketGrowth = 4;
 
     /// <summary>Surface temperature under a constant heat flux.</summary>
@@ -31,7 +34,8 @@ public static class GrainIgnition
     public static Temperature SurfaceUnderFlux(UpperGrain grain, HeatFlux flux, Duration time)
     {
         ArgumentNullException.ThrowIfNull(grain);
-        double q = Guard.In(flux.WattsPerSquareMeter, 0, 1e9, "W/m2", nameof(flux)), t = Guard.In(time, 0, LongestTime_s, nameof(time)).Seconds;
+        double q = Guard.In(flux.WattsPerSquareMeter, 0, 1e9, "W/m2", nameof(flux)),
+            t = Guard.In(time, 0, LongestTime_s, nameof(time)).Seconds;
         return Temperature.FromKelvins(grain.InitialTemperature.Kelvins + 2 * q * Math.Sqrt(t / Math.PI) / grain.Effusivity);
     }
 

@@ -6,22 +6,25 @@ namespace Staging.Core.Gaps;
 /// <summary>
 /// Surface temperature of a semi-infinite solid under a changing heat flux, marched without keeping the history.
 /// Duhamel's integral theta(t) = 1/e * integral of q(s)/sqrt(pi (t - s)) ds, e = sqrt(k rho c)
-/// (Carslaw and Jaeger, Conduction of Heat in Solids, 1959, section 2.9), with the kernel written as a sum of exponentials:
-/// 1/sqrt(pi t) = (2/pi) * integral of exp(-s^2 t) ds over s from 0 to infinity, trapezoidal in ln s.
+/// (Carslaw and Jaeger, Conduction of Heat in Solids, 1959, section 2.9), with the kernel written as a sum of
+/// exponentials: 1/sqrt(pi t) = (2/pi) * integral of exp(-s^2 t) ds over s from 0 to infinity, trapezoidal in ln s.
 /// Each exponential is marched exactly for a flux that changes linearly over the step.
 /// </summary>
 /// <remarks>
 /// The number of modes follows from an error of 1e-6 of the rise, from the first step to the longest time:
-/// the trapezoidal rule errs by 2 sqrt(1/cosh(pi^2/spacing)) (transform of the integrand, |Gamma(1/2 + iy)|^2 = pi/cosh(pi y)), 2e-7 here;
-/// all modes too slow to be told apart are one mode of their mean rate, 1e-7; all modes faster than the step follow the flux at once,
-/// and have forgotten a jump of it to exp(-16) = 1e-7 after one step. Modes carry their weights, so that a step is a few multiply-adds a lane.
+/// the trapezoidal rule errs by 2 sqrt(1/cosh(pi^2/spacing)) (transform of the integrand, |Gamma(1/2 + iy)|^2 =
+/// pi/cosh(pi y)), 2e-7 here; all modes too slow to be told apart are one mode of their mean rate, 1e-7; all modes
+/// faster than the step follow the flux at once, and have forgotten a jump of it to exp(-16) = 1e-7 after one step.
+/// Modes carry their weights, so that a step is a few multiply-adds a lane.
 /// </remarks>
 internal sealed class HeatedSurface
 {
     /// <summary>Spacing of the modes in ln s.</summary>
     private const double Spacing = 0.3;
 
-    /// <summary>s^2 times the longest time below which modes are lumped: they have fallen by half a percent at most.</summary>
+    /// <summary>
+    /// s^2 times the longest time below which modes are lumped: they have fallen by half a percent at most.
+    /// </summary>
     private const double Slow = 0.005;
 
     /// <summary>s^2 times the shortest step above which modes follow the flux at once.</summary>
@@ -95,8 +98,8 @@ internal sealed class HeatedSurface
     public void Start(double flux) => Flux = flux;
 
     /// <summary>
-    /// The part of the rise after a step of size <paramref name="h"/> [s] that does not depend on the flux at its end [K];
-    /// the whole rise is this plus <see cref="Gain"/> times that flux. Nothing is advanced.
+    /// The part of the rise after a step of size <paramref name="h"/> [s] that does not depend on the flux at its end
+    /// [K]; the whole rise is this plus <see cref="Gain"/> times that flux. Nothing is advanced.
     /// </summary>
     public double Settle(double h)
     {
@@ -106,7 +109,10 @@ internal sealed class HeatedSurface
         return settled;
     }
 
-    /// <summary>Takes the step just given to <see cref="Settle"/>, over which the flux changes linearly to <paramref name="flux"/> [W/m2].</summary>
+    /// <summary>
+    /// Takes the step just given to <see cref="Settle"/>, over which the flux changes linearly to
+    /// <paramref name="flux"/> [W/m2].
+    /// </summary>
     public void Advance(double flux)
     {
         Rise = settled + Gain * flux;
@@ -127,7 +133,8 @@ internal sealed class HeatedSurface
 
     private double DecayedInLanes()
     {
-        ReadOnlySpan<Vector<double>> d = MemoryMarshal.Cast<double, Vector<double>>(decay), m = MemoryMarshal.Cast<double, Vector<double>>(mode);
+        ReadOnlySpan<Vector<double>> d = MemoryMarshal.Cast<double, Vector<double>>(decay),
+            m = MemoryMarshal.Cast<double, Vector<double>>(mode);
         Vector<double> sum = Vector<double>.Zero;
         for (int i = 0; i < m.Length; i++)
             sum += d[i] * m[i];
@@ -144,12 +151,16 @@ internal sealed class HeatedSurface
     {
         Span<Vector<double>> m = MemoryMarshal.Cast<double, Vector<double>>(mode.AsSpan());
         ReadOnlySpan<Vector<double>> d = MemoryMarshal.Cast<double, Vector<double>>(decay);
-        ReadOnlySpan<Vector<double>> late = MemoryMarshal.Cast<double, Vector<double>>(newFlux), early = MemoryMarshal.Cast<double, Vector<double>>(oldFlux);
+        ReadOnlySpan<Vector<double>> late = MemoryMarshal.Cast<double, Vector<double>>(newFlux),
+            early = MemoryMarshal.Cast<double, Vector<double>>(oldFlux);
         for (int i = 0; i < m.Length; i++)
             m[i] = d[i] * m[i] + early[i] * Flux + late[i] * flux;
     }
 
-    /// <summary>Exact integrals over a step h of exp(-lambda (h - s)), split into the shares of the old and the new flux, with the weights.</summary>
+    /// <summary>
+    /// Exact integrals over a step h of exp(-lambda (h - s)), split into the shares of the old and the new flux, with
+    /// the weights.
+    /// </summary>
     private void Prepare(double h)
     {
         double gain = instant - lag / h, old = 0;

@@ -7,23 +7,26 @@ namespace Staging.Core.Gaps;
 public static class IgnitionTimeSensitivity
 {
     /// <summary>
-    /// d ln t/d ln x of the lit time by central differences of whole runs, at a step and at half of it, extrapolated to zero step
-    /// (L. F. Richardson 1911). The gas does not feel the grain, but exchange, front and wall change the flow as well: all is run again.
+    /// d ln t/d ln x of the lit time by central differences of whole runs, at a step and at half of it, extrapolated to
+    /// zero step (L. F. Richardson 1911). The gas does not feel the grain, but exchange, front and wall change the flow
+    /// as well: all is run again.
     /// </summary>
     /// <param name="problem">The gap; it must light.</param>
-    /// <param name="step">Relative step of the differences [-], 0.001 to 0.1; 0.02 is a good start, smaller ones meet the tolerance of the run.</param>
+    /// <param name="step">Relative step of the differences [-], 0.001 to 0.1; 0.02 is a good start, smaller ones meet
+    /// the tolerance of the run.</param>
     /// <param name="model">Which model runs; null for displacement.</param>
     /// <param name="options">How to integrate; null for the defaults.</param>
     /// <param name="cancellationToken">Stops the runs.</param>
     /// <returns>
-    /// One slope an input, the strongest first; without inputs that are zero, and without those that leave their range or put the light out
-    /// within the step. Empty when the gap does not light.
+    /// One slope an input, the strongest first; without inputs that are zero, and without those that leave their range
+    /// or put the light out within the step. Empty when the gap does not light.
     /// </returns>
     /// <exception cref="InvalidModelException">The problem is in error.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The step is outside its range.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static ImmutableArray<IgnitionTimeSlope> SensitivityOfIgnitionTime(
-        this GapProblem problem, double step, GapModel? model = null, SolverOptions? options = null, CancellationToken cancellationToken = default)
+        this GapProblem problem, double step, GapModel? model = null, SolverOptions? options = null,
+        CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
         double h = Guard.In(step, 1e-3, 0.1, "-", nameof(step));

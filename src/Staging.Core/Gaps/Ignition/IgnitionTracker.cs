@@ -2,11 +2,17 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>Follows the grain surface along the accepted steps, at a fixed interval, and keeps the extremes of the run.</summary>
-/// <remarks>The gas does not feel the grain, so the surface can be marched on the dense output behind the integrator.</remarks>
+/// <summary>
+/// Follows the grain surface along the accepted steps, at a fixed interval, and keeps the extremes of the run.
+/// </summary>
+/// <remarks>
+/// The gas does not feel the grain, so the surface can be marched on the dense output behind the integrator.
+/// </remarks>
 internal sealed class IgnitionTracker(GapParameters p) : IStepObserver, IGapExtremes
 {
-    /// <summary>Interval of the surface march [s]: a hundredth of the shortest heating that matters (a few milliseconds).</summary>
+    /// <summary>
+    /// Interval of the surface march [s]: a hundredth of the shortest heating that matters (a few milliseconds).
+    /// </summary>
     public const double Interval = 20e-6;
 
     private readonly HeatedSurface surface = new(p.Grain.Effusivity, Interval, p.Horizon);
@@ -41,8 +47,8 @@ internal sealed class IgnitionTracker(GapParameters p) : IStepObserver, IGapExtr
     }
 
     /// <summary>
-    /// Tells that the joint has opened: from here on the extremes are those of an unguided gas, and what lights counts as lit only while the core of a jet
-    /// has reached the throat ever since.
+    /// Tells that the joint has opened: from here on the extremes are those of an unguided gas, and what lights counts
+    /// as lit only while the core of a jet has reached the throat ever since.
     /// </summary>
     public void Open() => opened = true;
 
@@ -57,8 +63,8 @@ internal sealed class IgnitionTracker(GapParameters p) : IStepObserver, IGapExtr
     }
 
     /// <summary>
-    /// Extremes stand at the ends of steps, where sources turn abruptly, or within a smooth one: there at the top of the parabola through the pressures at
-    /// its ends and middle.
+    /// Extremes stand at the ends of steps, where sources turn abruptly, or within a smooth one: there at the top of
+    /// the parabola through the pressures at its ends and middle.
     /// </summary>
     private void Extremes(in DenseStep step, double start, double length)
     {
@@ -108,7 +114,10 @@ internal sealed class IgnitionTracker(GapParameters p) : IStepObserver, IGapExtr
         return new GapState(p, y).CoreReachesAt(time);
     }
 
-    /// <summary>Surface temperature after a step of size h that ends at <paramref name="time"/>; the flux there depends on it, weakly.</summary>
+    /// <summary>
+    /// Surface temperature after a step of size h that ends at <paramref name="time"/>; the flux there depends on it,
+    /// weakly.
+    /// </summary>
     private double SurfaceAfter(in DenseStep step, double time, double h, double guess, out double flux)
     {
         step.At(Math.Max(time, step.Start), y);
@@ -124,11 +133,14 @@ internal sealed class IgnitionTracker(GapParameters p) : IStepObserver, IGapExtr
     }
 
     /// <summary>
-    /// The moment within one interval at which the surface passes its ignition temperature, with the flux that the march itself takes: linear.
+    /// The moment within one interval at which the surface passes its ignition temperature, with the flux that the
+    /// march itself takes: linear.
     /// </summary>
     private struct Crossing(HeatedSurface surface, double rise, double flux) : IScalarFunction
     {
-        /// <summary>Time into the interval [s], from the shortfall at its start and the excess at its end [K].</summary>
+        /// <summary>
+        /// Time into the interval [s], from the shortfall at its start and the excess at its end [K].
+        /// </summary>
         public double Find(double atStart, double atEnd) =>
             atStart >= 0 ? 0 : BracketedRoot.Shrink(ref this, 0, atStart, Interval, atEnd, 1e-12).High;
 

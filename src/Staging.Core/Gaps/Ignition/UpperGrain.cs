@@ -4,9 +4,9 @@ namespace Staging.Core.Gaps;
 
 /// <summary>The face of the upper motor's propellant that must be lit, seen through its nozzle.</summary>
 /// <remarks>
-/// Treated as a semi-infinite solid (Carslaw and Jaeger, Conduction of Heat in Solids, 1959). Neither the conductivity nor the critical
-/// flux of pressed black powder is published firmly, and reported ignition temperatures depend on the dwell time: these are
-/// uncertain inputs, not constants of nature.
+/// Treated as a semi-infinite solid (Carslaw and Jaeger, Conduction of Heat in Solids, 1959). Neither the conductivity
+/// nor the critical flux of pressed black powder is published firmly, and reported ignition temperatures depend on the
+/// dwell time: these are uncertain inputs, not constants of nature.
 /// </remarks>
 public sealed record UpperGrain
 {
@@ -14,7 +14,9 @@ public sealed record UpperGrain
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length NozzleThroatDiameter { get; init => field = Guard.In(value, 5e-4, 0.1); }
 
-    /// <summary>Free volume behind the nozzle plane, nozzle cone and grain recess together [m3], 1 mm3 to 100 cm3.</summary>
+    /// <summary>
+    /// Free volume behind the nozzle plane, nozzle cone and grain recess together [m3], 1 mm3 to 100 cm3.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Volume RecessVolume { get; init => field = Guard.In(value, 1e-9, 1e-4); }
 
@@ -41,7 +43,9 @@ public sealed record UpperGrain
     /// <summary>Where these numbers come from.</summary>
     public required Provenance Provenance { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Thermal effusivity sqrt(k rho c) [W s^0.5/(m2 K)]: all that the surface temperature knows of the three.</summary>
+    /// <summary>
+    /// Thermal effusivity sqrt(k rho c) [W s^0.5/(m2 K)]: all that the surface temperature knows of the three.
+    /// </summary>
     internal double Effusivity =>
         Math.Sqrt(Conductivity.WattsPerMeterKelvin * Density.KilogramsPerCubicMeter * HeatCapacity.JoulesPerKilogramKelvin);
 }

@@ -3,33 +3,42 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// Direct staging: motors in contact, held by tape round the seam, as the limit of a gap without length. Nothing is vented; the jet that comes through
-/// strikes the upper nozzle, fills it and the recess, and pushes the motors apart as soon as the tape lets go.
+/// Direct staging: motors in contact, held by tape round the seam, as the limit of a gap without length. Nothing is
+/// vented; the jet that comes through strikes the upper nozzle, fills it and the recess, and pushes the motors apart as
+/// soon as the tape lets go.
 /// </summary>
 /// <remarks>
-/// The shortest tube that a gap may have, one millimetre, stands for the uneven faces. Its results differ from those of no length as the volume of
-/// that millimetre does from the recess (shown by the tests): with a recess of 0.3 cm3 the motors part about a tenth later.
-/// Once they have parted the jet still counts while its core reaches the throat: a free jet as hot as the products keeps one of three diameters of the opening.
-/// The light is as good as the share of the particles' heat that the grain keeps, for which nothing is published:
-/// <see cref="MixingAndHeat.ParticleEfficiency"/> decides it, so ask at both ends of its range. The grain stands behind the throat and the model heats it as if it
-/// stood in it: the flux is an upper bound.
+/// The shortest tube that a gap may have, one millimetre, stands for the uneven faces. Its results differ from those of
+/// no length as the volume of that millimetre does from the recess (shown by the tests): with a recess of 0.3 cm3 the
+/// motors part about a tenth later. Once they have parted the jet still counts while its core reaches the throat: a
+/// free jet as hot as the products keeps one of three diameters of the opening. The light is as good as the share of
+/// the particles' heat that the grain keeps, for which nothing is published:
+/// <see cref="MixingAndHeat.ParticleEfficiency"/> decides it, so ask at both ends of its range. The grain stands behind
+/// the throat and the model heats it as if it stood in it: the flux is an upper bound.
 /// Searches and flights count what is lit before parting, nothing else.
-/// For the resolved model two dozen cells are plenty here: its usual number would cut two millimetres of gas into steps of nanoseconds.
+/// For the resolved model two dozen cells are plenty here: its usual number would cut two millimetres of gas into steps
+/// of nanoseconds.
 /// </remarks>
 public static class DirectStaging
 {
     /// <summary>Shortest tube [m], which <see cref="GuideTube.Length"/> accepts.</summary>
     private const double Shortest_m = 1e-3;
 
-    /// <summary>Travel after which motors that only touched have parted [m]: the shortest engagement that <see cref="FrictionJoint.Engagement"/> accepts.</summary>
+    /// <summary>
+    /// Travel after which motors that only touched have parted [m]: the shortest engagement that
+    /// <see cref="FrictionJoint.Engagement"/> accepts.
+    /// </summary>
     private const double Parted_m = 5e-4;
 
-    /// <summary>How long the motors are followed once they have parted [s]: bodies of 30 and 60 g are then beyond the core of a jet of 10 mm.</summary>
+    /// <summary>
+    /// How long the motors are followed once they have parted [s]: bodies of 30 and 60 g are then beyond the core of a
+    /// jet of 10 mm.
+    /// </summary>
     private const double Followed_s = 0.01;
 
     /// <summary>
-    /// The same motors in contact: no tube, no vents, no jackets, no coupler, tape alone; followed for 10 ms once they have parted, or longer
-    /// if the gap is.
+    /// The same motors in contact: no tube, no vents, no jackets, no coupler, tape alone; followed for 10 ms once they
+    /// have parted, or longer if the gap is.
     /// </summary>
     /// <param name="problem">The gap whose motors, bodies and air are taken.</param>
     /// <param name="tape">The tape round the seam; strong enough or not, that is the question.</param>
@@ -48,7 +57,12 @@ public static class DirectStaging
                 Jackets = [],
                 Joint = new StageJoint.Taped
                 {
-                    Coupler = design.Joint.Coupler with { BreakawayForce = Force.Zero, SlidingForce = Force.Zero, Engagement = Length.FromMeters(Parted_m) },
+                    Coupler = design.Joint.Coupler with
+                    {
+                        BreakawayForce = Force.Zero,
+                        SlidingForce = Force.Zero,
+                        Engagement = Length.FromMeters(Parted_m)
+                    },
                     Tape = tape,
                 },
             },

@@ -3,8 +3,8 @@ using Staging.Core.Solving;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// A slab heated at one face by convection, insulated at the other: far-face temperature in closed form. Dimensionless: time as the Fourier number
-/// alpha t/d^2, temperature as the share of the first excess that is left.
+/// A slab heated at one face by convection, insulated at the other: far-face temperature in closed form. Dimensionless:
+/// time as the Fourier number alpha t/d^2, temperature as the share of the first excess that is left.
 /// </summary>
 /// <remarks>
 /// H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids (2nd ed. 1959), section 3.11 (from memory):
@@ -14,7 +14,9 @@ internal static class HeatedSlab
 {
     private const int Terms = 40;
 
-    /// <summary>Earliest Fourier number for which the series is used: the far face has then moved by less than 1e-10.</summary>
+    /// <summary>
+    /// Earliest Fourier number for which the series is used: the far face has then moved by less than 1e-10.
+    /// </summary>
     private const double Earliest = 0.01;
 
     /// <summary>Share of the first excess left at the far face [-].</summary>
@@ -32,7 +34,9 @@ internal static class HeatedSlab
         return sum;
     }
 
-    /// <summary>Fourier number at which the far face has a share of its first excess left, above 0 and below 1.</summary>
+    /// <summary>
+    /// Fourier number at which the far face has a share of its first excess left, above 0 and below 1.
+    /// </summary>
     public static double TimeOfFarFace(double share, double biot)
     {
         double high = Earliest;

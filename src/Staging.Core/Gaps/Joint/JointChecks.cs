@@ -6,8 +6,8 @@ namespace Staging.Core.Gaps;
 internal static class JointChecks
 {
     /// <summary>
-    /// How often the tube may lie in what the joint lengthens it by [-]: a judgement. Gas that has expanded a hundredfold pushes nothing, and the
-    /// resolved model carries a cell for each of its lengths.
+    /// How often the tube may lie in what the joint lengthens it by [-]: a judgement. Gas that has expanded a
+    /// hundredfold pushes nothing, and the resolved model carries a cell for each of its lengths.
     /// </summary>
     private const double MaxStretch = 100;
 
@@ -17,10 +17,12 @@ internal static class JointChecks
         AddStretch(findings, design);
         double breakaway = joint.Coupler.BreakawayForce.Newtons, sliding = joint.Coupler.SlidingForce.Newtons;
         if (sliding > breakaway)
-            Error("GAP004", "Joint.Coupler.SlidingForce", $"The sliding force {sliding:G4} N exceeds the breakaway force {breakaway:G4} N; it may be at most that.");
+            Error("GAP004", "Joint.Coupler.SlidingForce",
+                $"The sliding force {sliding:G4} N exceeds the breakaway force {breakaway:G4} N; it may be at most that.");
         double all = bodies.MassAhead.Kilograms + bodies.MassBehind.Kilograms;
         if (joint is StageJoint.FreeMotorTube tube && tube.MovingMass.Kilograms >= all)
-            Error("GAP040", "Joint.MovingMass", $"The motor tube of {tube.MovingMass.Kilograms:G4} kg weighs no less than both bodies, {all:G4} kg; it must be less than that.");
+            Error("GAP040", "Joint.MovingMass", $"The motor tube of {tube.MovingMass.Kilograms:G4} kg weighs no less than both bodies, "
+                + $"{all:G4} kg; it must be less than that.");
 
         void Error(string code, string path, Invariant.Handler text) =>
             findings.Add(new ModelFinding(FindingSeverity.Error, code, path, text.ToStringAndClear()));
@@ -44,6 +46,9 @@ internal static class JointChecks
         FrictionJoint coupler = design.Joint.Coupler;
         double ratio = Widening(design), gap = Gap(design), engagement = coupler.Engagement.Meters, most = MaxEngagement(design);
         if (engagement > most)
-            GapChecks.Add(findings, FindingSeverity.Error, "GAP031", "Joint.Coupler.Engagement", $"{engagement * 1e3:G4} mm of a joint of {coupler.PressureDiameter.Millimeters:G4} mm hold as much as {engagement * ratio:G4} m of a bore of {design.Tube.Bore.Millimeters:G4} mm, {engagement * ratio / gap:F0} times the gap with its recess; it may be at most {MaxStretch:F0} times, {most * 1e3:G4} mm.");
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP031", "Joint.Coupler.Engagement",
+                $"{engagement * 1e3:G4} mm of a joint of {coupler.PressureDiameter.Millimeters:G4} mm hold as much as "
+                    + $"{engagement * ratio:G4} m of a bore of {design.Tube.Bore.Millimeters:G4} mm, {engagement * ratio / gap:F0} "
+                        + $"times the gap with its recess; it may be at most {MaxStretch:F0} times, {most * 1e3:G4} mm.");
     }
 }

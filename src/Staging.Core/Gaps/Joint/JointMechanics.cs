@@ -1,11 +1,16 @@
 namespace Staging.Core.Gaps;
 
-/// <summary>Forces and motion of the joint, the warming of a tape over its seam, and the annulus through which the gap vents once it has opened.</summary>
+/// <summary>
+/// Forces and motion of the joint, the warming of a tape over its seam, and the annulus through which the gap vents
+/// once it has opened.
+/// </summary>
 internal readonly struct JointMechanics(GapParameters p, JointPhase phase)
 {
     private bool Moves => phase != JointPhase.Held;
 
-    /// <summary>Growth of the tube [m3/s]: while the joint slides; once it has opened the tube ends where it was.</summary>
+    /// <summary>
+    /// Growth of the tube [m3/s]: while the joint slides; once it has opened the tube ends where it was.
+    /// </summary>
     public double VolumeRate(ReadOnlySpan<double> y) => phase == JointPhase.Slides ? p.JointArea * y[StateLayout.SlideSpeed] : 0;
 
     /// <summary>Lengthening of the tube [m]: the travel, up to the engagement.</summary>
@@ -15,7 +20,8 @@ internal readonly struct JointMechanics(GapParameters p, JointPhase phase)
     public static double Annulus(GapParameters p, ReadOnlySpan<double> y) => Annulus(p, y[StateLayout.Slide]);
 
     /// <summary>
-    /// Area of the annulus between the bodies [m2]: the circumference times the travel past the engagement, up to the whole cross-section.
+    /// Area of the annulus between the bodies [m2]: the circumference times the travel past the engagement, up to the
+    /// whole cross-section.
     /// </summary>
     public static double Annulus(GapParameters p, double slide)
     {
@@ -24,8 +30,8 @@ internal readonly struct JointMechanics(GapParameters p, JointPhase phase)
     }
 
     /// <summary>
-    /// What rises through zero when the joint next changes: while it holds, the acceleration [m/s2] that is left beyond friction and what the heat has
-    /// left of a tape; while it slides, the travel past the engagement [m].
+    /// What rises through zero when the joint next changes: while it holds, the acceleration [m/s2] that is left beyond
+    /// friction and what the heat has left of a tape; while it slides, the travel past the engagement [m].
     /// </summary>
     public double Moving(double pressure, ReadOnlySpan<double> y) => phase switch
     {
@@ -61,7 +67,9 @@ internal readonly struct JointMechanics(GapParameters p, JointPhase phase)
 
     private double Engaged(double slide) => Math.Clamp(1 - slide / p.Engagement, 0, 1);
 
-    /// <summary>Relative acceleration of the two bodies under gap pressure, friction and what presses them together [m/s2].</summary>
+    /// <summary>
+    /// Relative acceleration of the two bodies under gap pressure, friction and what presses them together [m/s2].
+    /// </summary>
     public double Acceleration(double pressure, double friction) =>
         ((pressure - p.OutsidePressure) * p.JointArea - friction) / p.ReducedMass - p.ClosingAcceleration;
 }

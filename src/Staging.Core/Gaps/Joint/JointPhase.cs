@@ -10,8 +10,9 @@ internal enum JointPhase
     Slides,
 
     /// <summary>
-    /// It has opened: the bodies part, and the gap vents through the annulus between them, which soon is as wide as the tube. Chamber and gap then follow
-    /// the outside within microseconds while the bodies part over milliseconds, so this phase takes implicit steps.
+    /// It has opened: the bodies part, and the gap vents through the annulus between them, which soon is as wide as the
+    /// tube. Chamber and gap then follow the outside within microseconds while the bodies part over milliseconds, so
+    /// this phase takes implicit steps.
     /// </summary>
     Open,
 }

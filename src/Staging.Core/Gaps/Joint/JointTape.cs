@@ -3,12 +3,14 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// Tape over the seam of a joint: its strength, and the film that the hot gas heats through its thickness. Each layer loses strength evenly
-/// with its temperature and has none left at the softening temperature, where the film melts, or paper chars.
+/// Tape over the seam of a joint: its strength, and the film that the hot gas heats through its thickness. Each layer
+/// loses strength evenly with its temperature and has none left at the softening temperature, where the film melts, or
+/// paper chars.
 /// </summary>
 /// <remarks>
-/// A slab heated at one face by the gas in contact, the other face insulated (air outside takes a thousandth of what the gas brings). Whether it may
-/// be taken as one lump depends on the Biot number h d/k, and on how soon it softens: see <see cref="DifferenceThroughThickness"/>.
+/// A slab heated at one face by the gas in contact, the other face insulated (air outside takes a thousandth of what
+/// the gas brings). Whether it may be taken as one lump depends on the Biot number h d/k, and on how soon it softens:
+/// see <see cref="DifferenceThroughThickness"/>.
 /// </remarks>
 public sealed record JointTape
 {
@@ -47,10 +49,11 @@ public sealed record JointTape
     public double BiotNumber => GasContact.WattsPerSquareMeterKelvin * Thickness.Meters / Conductivity.WattsPerMeterKelvin;
 
     /// <summary>
-    /// A judged thin plastic film round an 18 mm seam. Thickness 50 micrometres (40 to 60), 0.2 W/(m K) (0.12 to 0.25), 1000 kg/m3 (900 to 1400),
-    /// 1700 J/(kg K) (1300 to 1900), soft at 400 K (355 to 435: films of common plastics soften or shrink from 80 to 160 C), strength 100 N
-    /// (50 to 200: 2 to 4 N a millimetre of width, and adhesive that lets go first). Gas contact 500 W/(m2 K) (250 to 2000): convection of 100 to
-    /// 200 in the bore, several times that where gas blows through a seam, radiation of products of 1900 K some 200.
+    /// A judged thin plastic film round an 18 mm seam. Thickness 50 micrometres (40 to 60), 0.2 W/(m K) (0.12 to 0.25),
+    /// 1000 kg/m3 (900 to 1400), 1700 J/(kg K) (1300 to 1900), soft at 400 K (355 to 435: films of common plastics
+    /// soften or shrink from 80 to 160 C), strength 100 N (50 to 200: 2 to 4 N a millimetre of width, and adhesive that
+    /// lets go first). Gas contact 500 W/(m2 K) (250 to 2000): convection of 100 to 200 in the bore, several times that
+    /// where gas blows through a seam, radiation of products of 1900 K some 200.
     /// </summary>
     public static JointTape ThinPlasticFilm { get; } = new()
     {
@@ -65,9 +68,9 @@ public sealed record JointTape
     };
 
     /// <summary>
-    /// A judged paper tape round the same seam. Thickness 140 micrometres (110 to 180), 0.1 W/(m K) (0.06 to 0.16), 800 kg/m3 (700 to 950),
-    /// 1400 J/(kg K) (1300 to 1600), no strength left at 550 K (500 to 600: cellulose chars from 230 to 330 C and does not melt), strength 100 N
-    /// (60 to 200). Gas contact as for the film.
+    /// A judged paper tape round the same seam. Thickness 140 micrometres (110 to 180), 0.1 W/(m K) (0.06 to 0.16), 800
+    /// kg/m3 (700 to 950), 1400 J/(kg K) (1300 to 1600), no strength left at 550 K (500 to 600: cellulose chars from
+    /// 230 to 330 C and does not melt), strength 100 N (60 to 200). Gas contact as for the film.
     /// </summary>
     public static JointTape PaperTape { get; } = ThinPlasticFilm with
     {
@@ -80,8 +83,9 @@ public sealed record JointTape
     };
 
     /// <summary>
-    /// Temperature difference through the film while it is heated, over its rise to softening: Bi/2 (Tg - Ts)/(Ts - T0) [-]. Below 0.1 one temperature
-    /// describes it; the Biot number alone does not say so, because a film far cooler than the gas softens early in its heating.
+    /// Temperature difference through the film while it is heated, over its rise to softening: Bi/2 (Tg - Ts)/(Ts - T0)
+    /// [-]. Below 0.1 one temperature describes it; the Biot number alone does not say so, because a film far cooler
+    /// than the gas softens early in its heating.
     /// </summary>
     /// <param name="gas">Temperature of the gas [K], 200 to 6000.</param>
     /// <param name="start">Temperature of the film before [K], 200 to 320.</param>
@@ -89,25 +93,30 @@ public sealed record JointTape
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public double DifferenceThroughThickness(Temperature gas, Temperature start)
     {
-        double Tg = Guard.In(gas, 200, 6000, nameof(gas)).Kelvins, T0 = Guard.In(start, 200, 320, nameof(start)).Kelvins, Ts = SofteningTemperature.Kelvins;
+        double Tg = Guard.In(gas, 200, 6000, nameof(gas)).Kelvins, T0 = Guard.In(start, 200, 320, nameof(start)).Kelvins,
+            Ts = SofteningTemperature.Kelvins;
         return Ts > T0 ? Math.Max(0, BiotNumber / 2 * (Tg - Ts) / (Ts - T0)) : 0;
     }
 
-    /// <summary>How long gas of constant temperature needs to take all strength from it: until its far face is soft.</summary>
+    /// <summary>
+    /// How long gas of constant temperature needs to take all strength from it: until its far face is soft.
+    /// </summary>
     /// <param name="gas">Temperature of the gas [K], 200 to 6000.</param>
     /// <param name="start">Temperature of the film before [K], 200 to 320.</param>
     /// <returns>The time, by the exact series for a slab; null where the gas is not hot enough.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public Duration? TimeToSoften(Temperature gas, Temperature start)
     {
-        double Tg = Guard.In(gas, 200, 6000, nameof(gas)).Kelvins, T0 = Guard.In(start, 200, 320, nameof(start)).Kelvins, Ts = SofteningTemperature.Kelvins;
+        double Tg = Guard.In(gas, 200, 6000, nameof(gas)).Kelvins, T0 = Guard.In(start, 200, 320, nameof(start)).Kelvins,
+            Ts = SofteningTemperature.Kelvins;
         if (Ts <= T0)
             return Duration.Zero;
         if (Tg <= Ts || BiotNumber == 0)
             return null;
         double fourier = HeatedSlab.TimeOfFarFace((Tg - Ts) / (Tg - T0), BiotNumber);
         double d = Thickness.Meters;
-        return Duration.FromSeconds(fourier * d * d * Density.KilogramsPerCubicMeter * HeatCapacity.JoulesPerKilogramKelvin / Conductivity.WattsPerMeterKelvin);
+        return Duration.FromSeconds(fourier * d * d * Density.KilogramsPerCubicMeter * HeatCapacity.JoulesPerKilogramKelvin
+            / Conductivity.WattsPerMeterKelvin);
     }
 
     private static Provenance Judged(string reason) => new() { Source = reason, How = Evidence.Judgement };

@@ -7,7 +7,8 @@ namespace Staging.Core.Gaps;
 internal static class JointToSi
 {
     /// <summary>
-    /// Mass of what moves times mass of the rest over their sum [kg]. What moves is the body behind, or a free motor tube alone.
+    /// Mass of what moves times mass of the rest over their sum [kg]. What moves is the body behind, or a free motor
+    /// tube alone.
     /// </summary>
     public static double ReducedMass(StageJoint joint, SeparatingBodies bodies)
     {
@@ -23,6 +24,7 @@ internal static class JointToSi
     /// <summary>Holes through the centring rings: vents to the outside at the booster's end.</summary>
     public static IEnumerable<VentParameters> RearPassages(StageJoint joint, double frontThickness, GapProblem problem) =>
         joint is StageJoint.FreeMotorTube { RearPassages: { } holes } tube
-            ? [new VentParameters(0, frontThickness, 0, 0, new OutletParameters(new OrificeSize(holes), -1, problem.Behind(tube.RearPressureCoefficient)), 0)]
+            ? [new VentParameters(0, frontThickness, 0, 0,
+                new OutletParameters(new OrificeSize(holes), -1, problem.Behind(tube.RearPressureCoefficient)), 0)]
             : [];
 }

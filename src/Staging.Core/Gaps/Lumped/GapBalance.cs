@@ -3,14 +3,14 @@ using Staging.Core.Discharge;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// The balance of a lumped gap: all flows of one state, and the rate of the common pressure. In the displacement model hot products push the air
-/// ahead of a front without mixing, in the stirred model both are one parcel; beyond the last vent lies a stirred dead end; all share one
-/// pressure. Chambers and jackets have their own.
+/// The balance of a lumped gap: all flows of one state, and the rate of the common pressure. In the displacement model
+/// hot products push the air ahead of a front without mixing, in the stirred model both are one parcel; beyond the last
+/// vent lies a stirred dead end; all share one pressure. Chambers and jackets have their own.
 /// </summary>
 /// <remarks>
 /// For a parcel at common pressure p with swelling rate S (the rate of p V at fixed volume): g p dV/dt = S - V dp/dt.
-/// Summed over the tube, whose volume changes by the sliding joint only, this gives dp/dt. The dead end has a fixed volume, so
-/// the flow into it is the one that makes its pressure follow p.
+/// Summed over the tube, whose volume changes by the sliding joint only, this gives dp/dt. The dead end has a fixed
+/// volume, so the flow into it is the one that makes its pressure follow p.
 /// </remarks>
 internal static class GapBalance
 {
@@ -49,7 +49,10 @@ internal static class GapBalance
         return now.Pressure;
     }
 
-    /// <summary>A chamber: its fragments, its nozzle to the rear, and its forward opening, whose diameter grows evenly with time.</summary>
+    /// <summary>
+    /// A chamber: its fragments, its nozzle to the rear, and its forward opening, whose diameter grows evenly with
+    /// time.
+    /// </summary>
     private static void Chamber(
         GapParameters p, in GapState now, in GapRates rates, ChamberParameters c, double t, ReadOnlySpan<double> y, Span<double> slope)
     {
@@ -70,19 +73,23 @@ internal static class GapBalance
         }
 
         double hot = now.ShareOfHotAtBooster;
-        rates.Move(StateLayout.Hot, c.At, now.Hot, GapState.Flow(c.OpeningLaw, c.Opening, hot * area, now.Hot, now.Pressure, zone, pressure));
+        rates.Move(StateLayout.Hot, c.At, now.Hot,
+            GapState.Flow(c.OpeningLaw, c.Opening, hot * area, now.Hot, now.Pressure, zone, pressure));
         if (hot < 1)
-            rates.Move(StateLayout.Cold, c.At, now.Cold, GapState.Flow(c.OpeningLaw, c.Opening, (1 - hot) * area, now.Cold, now.Pressure, zone, pressure));
+            rates.Move(StateLayout.Cold, c.At, now.Cold,
+                GapState.Flow(c.OpeningLaw, c.Opening, (1 - hot) * area, now.Cold, now.Pressure, zone, pressure));
     }
 
     /// <summary>
-    /// Mass of fragments that burns per second [kg/s]: a half-sine pulse, or plates that burn on both sides, whose unburnt share falls by
-    /// 2 r(p)/thickness while their faces stay as large as they are.
+    /// Mass of fragments that burns per second [kg/s]: a half-sine pulse, or plates that burn on both sides, whose
+    /// unburnt share falls by 2 r(p)/thickness while their faces stay as large as they are.
     /// </summary>
     private static double BurningRate(ChamberParameters c, double t, double pressure, ReadOnlySpan<double> y, Span<double> slope)
     {
         if (c.Fragments < 0)
-            return t < c.FragmentBurnTime ? c.FragmentMass * Math.PI / (2 * c.FragmentBurnTime) * Math.Sin(Math.PI * t / c.FragmentBurnTime) : 0;
+            return t < c.FragmentBurnTime
+                ? c.FragmentMass * Math.PI / (2 * c.FragmentBurnTime) * Math.Sin(Math.PI * t / c.FragmentBurnTime)
+                : 0;
         if (!(y[c.Fragments] > 0))
             return 0;
         double share = c.ShareRate * Math.Pow(pressure / BurnRateLaw.ReferencePressure_Pa, c.PressureExponent);
@@ -90,7 +97,10 @@ internal static class GapBalance
         return c.FragmentMass * share;
     }
 
-    /// <summary>Flow through all vents; returns the sum of volume that leaves per second times the share of its stirring at the nozzle plane.</summary>
+    /// <summary>
+    /// Flow through all vents; returns the sum of volume that leaves per second times the share of its stirring at the
+    /// nozzle plane.
+    /// </summary>
     private static double Vents(GapParameters p, in GapState now, in GapRates rates)
     {
         double stirring = 0;
@@ -115,9 +125,11 @@ internal static class GapBalance
             return;
         var outlet = new OutletParameters(new OrificeSize(area, Math.Sqrt(4 * area / Math.PI), 0), -1, p.OutsidePressure);
         double hot = now.ShareOfHotAtBooster;
-        rates.Through(StateLayout.Hot, now.Hot, outlet, p.Outside, GapState.Flow(p.Law, outlet.Size, hot, now.Hot, now.Pressure, p.Outside, p.OutsidePressure));
+        rates.Through(StateLayout.Hot, now.Hot, outlet, p.Outside,
+            GapState.Flow(p.Law, outlet.Size, hot, now.Hot, now.Pressure, p.Outside, p.OutsidePressure));
         if (hot < 1)
-            rates.Through(StateLayout.Cold, now.Cold, outlet, p.Outside, GapState.Flow(p.Law, outlet.Size, 1 - hot, now.Cold, now.Pressure, p.Outside, p.OutsidePressure));
+            rates.Through(StateLayout.Cold, now.Cold, outlet, p.Outside,
+                GapState.Flow(p.Law, outlet.Size, 1 - hot, now.Cold, now.Pressure, p.Outside, p.OutsidePressure));
     }
 
     /// <summary>Flow out of the jackets, and the heat that their walls take up.</summary>
@@ -146,8 +158,8 @@ internal static class GapBalance
     }
 
     /// <summary>
-    /// Turbulent exchange of equal volumes between the passing stream and the dead end. A stream that crossed an opening as a free jet brings
-    /// outside air with it, and so much the less of its own gas.
+    /// Turbulent exchange of equal volumes between the passing stream and the dead end. A stream that crossed an
+    /// opening as a free jet brings outside air with it, and so much the less of its own gas.
     /// </summary>
     private static void Stir(GapParameters p, in GapState now, in GapRates rates, double hot, double stirring)
     {
@@ -173,12 +185,16 @@ internal static class GapBalance
         }
     }
 
-    /// <summary>Adds the flow that keeps the dead end at the common pressure, and the work of the parcels on each other and on the joint.</summary>
+    /// <summary>
+    /// Adds the flow that keeps the dead end at the common pressure, and the work of the parcels on each other and on
+    /// the joint.
+    /// </summary>
     private static void Equalise(GapParameters p, in GapState now, in GapRates rates, double w, double volumeRate)
     {
         Zone hot = now.Hot, cold = now.Cold, dead = now.DeadEnd;
         double pr = now.Pressure;
-        double sHot = rates.Swelling(StateLayout.Hot, hot), sCold = rates.Swelling(StateLayout.Cold, cold), sDead = rates.Swelling(StateLayout.DeadEnd, dead);
+        double sHot = rates.Swelling(StateLayout.Hot, hot), sCold = rates.Swelling(StateLayout.Cold, cold),
+            sDead = rates.Swelling(StateLayout.DeadEnd, dead);
         double vHot = hot.PressureVolume / pr, vCold = cold.PressureVolume / pr, vDead = dead.PressureVolume / pr;
         double perHot = 1 / hot.Gamma, perCold = 1 / cold.Gamma;
         double give = vHot * perHot + vCold * perCold;

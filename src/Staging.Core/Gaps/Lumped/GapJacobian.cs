@@ -2,19 +2,23 @@ namespace Staging.Core.Gaps;
 
 /// <summary>Derivatives of the right-hand side of a lumped gap by one-sided differences, for implicit steps.</summary>
 /// <remarks>
-/// Differences carry the noise of rounding, some 1e-8 of what they measure, and an implicit step would put that into the ledgers. So the rows of what
-/// has left are not measured: they are what closes the balance of mass and of energy, and the ledgers stay exact to round-off.
+/// Differences carry the noise of rounding, some 1e-8 of what they measure, and an implicit step would put that into
+/// the ledgers. So the rows of what has left are not measured: they are what closes the balance of mass and of energy,
+/// and the ledgers stay exact to round-off.
 /// </remarks>
 internal static class GapJacobian
 {
-    /// <summary>Square root of the unit round-off: the relative increment at which rounding and curvature weigh alike.</summary>
+    /// <summary>
+    /// Square root of the unit round-off: the relative increment at which rounding and curvature weigh alike.
+    /// </summary>
     private const double RootRoundOff = 1.4901161193847656e-8;
 
     /// <summary>Increment of time [s]: a millionth of the milliseconds in which sources change.</summary>
     private const double TimeIncrement = 1e-9;
 
     /// <summary>Writes df/dy row by row, and df/dt.</summary>
-    public static void Write(GapSystem system, GapParameters p, in GapPhase phase, double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope)
+    public static void Write(GapSystem system, GapParameters p, in GapPhase phase, double t, ReadOnlySpan<double> y, Span<double> jacobian,
+        Span<double> timeSlope)
     {
         int n = y.Length;
         Span<double> slope = stackalloc double[n], moved = stackalloc double[n], other = stackalloc double[n];
@@ -43,11 +47,16 @@ internal static class GapJacobian
         Close(p, timeSlope, 1, 0);
     }
 
-    /// <summary>Evaluations of the right-hand side at most: one a state that it depends on, the state itself, and one later.</summary>
+    /// <summary>
+    /// Evaluations of the right-hand side at most: one a state that it depends on, the state itself, and one later.
+    /// </summary>
     public static int Calls(GapParameters p, in GapPhase phase) =>
         p.StateCount - StateLayout.Fixed + StateLayout.Slide - (p.Stirred ? StateLayout.Parcel : 0) + (phase.Moves ? 2 : 0) + 2;
 
-    /// <summary>What an increment of a state is measured by: what its parcel holds; zero where the right-hand side does not depend on it.</summary>
+    /// <summary>
+    /// What an increment of a state is measured by: what its parcel holds; zero where the right-hand side does not
+    /// depend on it.
+    /// </summary>
     private static double SizeOf(GapParameters p, in GapPhase phase, ReadOnlySpan<double> y, int j)
     {
         bool parcel = j < StateLayout.Slide || (j >= StateLayout.Fixed && j < p.FirstFragments);
@@ -69,7 +78,9 @@ internal static class GapJacobian
     private static void Close(GapParameters p, Span<double> columns, int stride, int column)
     {
         double mass = columns[StateLayout.Burnt * stride + column], energy = columns[StateLayout.BurntEnergy * stride + column];
-        for (int at = 0; at < p.FirstFragments; at = at + StateLayout.Parcel == StateLayout.Slide ? StateLayout.Fixed : at + StateLayout.Parcel)
+        for (int at = 0; at < p.FirstFragments; at = at + StateLayout.Parcel == StateLayout.Slide
+            ? StateLayout.Fixed
+            : at + StateLayout.Parcel)
         {
             mass -= columns[at * stride + column] + columns[(at + 1) * stride + column];
             energy -= columns[(at + 2) * stride + column];

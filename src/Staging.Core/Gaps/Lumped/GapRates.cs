@@ -1,8 +1,8 @@
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// The accounts of all parcels, kept where the slope of the state stands: products and air [kg/s], energy [W] of each, and what leaves
-/// altogether. Every movement is entered on both sides.
+/// The accounts of all parcels, kept where the slope of the state stands: products and air [kg/s], energy [W] of each,
+/// and what leaves altogether. Every movement is entered on both sides.
 /// </summary>
 internal readonly ref struct GapRates(GapParameters p, Span<double> slope)
 {
@@ -73,7 +73,8 @@ internal readonly ref struct GapRates(GapParameters p, Span<double> slope)
     }
 
     /// <summary>
-    /// Rate of (pressure times volume) of the parcel at fixed volume [W]: (gamma - 1) E + T (d(mR) - (gamma - 1) d(m cv)).
+    /// Rate of (pressure times volume) of the parcel at fixed volume [W]: (gamma - 1) E + T (d(mR) - (gamma - 1) d(m
+    /// cv)).
     /// </summary>
     public double Swelling(int at, in Zone zone)
     {
@@ -82,7 +83,10 @@ internal readonly ref struct GapRates(GapParameters p, Span<double> slope)
         return zone.GammaMinusOne * slope[at + 2] + zone.Temperature * (massR - zone.GammaMinusOne * massCv);
     }
 
-    /// <summary>Flow of <paramref name="m"/> kg/s from a parcel through holes: to a jacket's parcel, or outside; negative the other way.</summary>
+    /// <summary>
+    /// Flow of <paramref name="m"/> kg/s from a parcel through holes: to a jacket's parcel, or outside; negative the
+    /// other way.
+    /// </summary>
     public void Through(int from, in Zone gas, in OutletParameters outlet, in Zone beyond, double m)
     {
         if (outlet.Jacket >= 0)

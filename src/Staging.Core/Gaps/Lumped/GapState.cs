@@ -2,7 +2,10 @@ using Staging.Core.Discharge;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>What follows from one state of a lumped gap without any flow: parcels, the common pressure of tube and dead end, the front.</summary>
+/// <summary>
+/// What follows from one state of a lumped gap without any flow: parcels, the common pressure of tube and dead end, the
+/// front.
+/// </summary>
 /// <remarks>Events and records need no more than this; the flows are taken where they are asked for.</remarks>
 internal readonly ref struct GapState
 {
@@ -48,11 +51,14 @@ internal readonly ref struct GapState
     /// <summary>Products in what leaves at the last vent [-]: half marks the arrival of the front.</summary>
     public double ProductsAtLastVent => p.Stirred ? Hot.ProductFraction : ShareOfHot;
 
-    /// <summary>Share of the area of the last vents, and of what stirs the dead end, that draws from the hot parcel [-].</summary>
+    /// <summary>
+    /// Share of the area of the last vents, and of what stirs the dead end, that draws from the hot parcel [-].
+    /// </summary>
     public double ShareOfHot => PassedAt(p.LastVent, p.FrontThickness, Reach);
 
     /// <summary>
-    /// Speed of the stirring that reaches the nozzle plane [m/s]: each vent ends a part of the stream, whose stirring falls with the depth from there.
+    /// Speed of the stirring that reaches the nozzle plane [m/s]: each vent ends a part of the stream, whose stirring
+    /// falls with the depth from there.
     /// </summary>
     public double SpeedAtNozzle
     {
@@ -69,8 +75,9 @@ internal readonly ref struct GapState
     public double SpeedFrom(double stirring) => stirring / p.BoreArea * JetShare;
 
     /// <summary>
-    /// Share of its speed and excess temperature that the stream keeps across all openings to the outside [-]. An opening of area A in a tube of bore d is taken for a
-    /// free length A/(pi d), that of a tube whose whole wall is open over it; lengths add up, so that an opening counts the same however it is cut into parts.
+    /// Share of its speed and excess temperature that the stream keeps across all openings to the outside [-]. An
+    /// opening of area A in a tube of bore d is taken for a free length A/(pi d), that of a tube whose whole wall is
+    /// open over it; lengths add up, so that an opening counts the same however it is cut into parts.
     /// </summary>
     public double JetShare
     {
@@ -132,13 +139,21 @@ internal readonly ref struct GapState
         }
     }
 
-    /// <summary>Share of what flows out at the booster's end that the hot parcel gives [-]: all but where there is none.</summary>
+    /// <summary>
+    /// Share of what flows out at the booster's end that the hot parcel gives [-]: all but where there is none.
+    /// </summary>
     public double ShareOfHotAtBooster => PassedAt(0, 0, Front);
 
-    /// <summary>Share of products drawn by a vent: a smooth step over the front thickness, complete when the front stands at the hole.</summary>
+    /// <summary>
+    /// Share of products drawn by a vent: a smooth step over the front thickness, complete when the front stands at the
+    /// hole.
+    /// </summary>
     public double Passed(in VentParameters vent) => PassedAt(vent.Station, vent.FrontThickness, Reach);
 
-    /// <summary>A front thicker than its way to a hole begins where the hot parcel does, so that nobody draws on a parcel that is not there.</summary>
+    /// <summary>
+    /// A front thicker than its way to a hole begins where the hot parcel does, so that nobody draws on a parcel that
+    /// is not there.
+    /// </summary>
     private double PassedAt(double station, double thickness, double front)
     {
         if (p.Stirred)
@@ -173,11 +188,16 @@ internal readonly ref struct GapState
         return new VentFlow(mHot, mCold, VolumeOf(mHot, Hot, beyond) + VolumeOf(mCold, Cold, beyond));
     }
 
-    /// <summary>Flow out of a chamber's opening whose diameter has grown to a share [kg/s]; negative into the chamber.</summary>
+    /// <summary>
+    /// Flow out of a chamber's opening whose diameter has grown to a share [kg/s]; negative into the chamber.
+    /// </summary>
     public double FlowOf(ChamberParameters chamber, in Zone gas, double grown) =>
         Flow(chamber.OpeningLaw, chamber.Opening, grown * grown, gas, gas.PressureVolume / chamber.Volume, Hot, Pressure);
 
-    /// <summary>Heat transfer to the grain at a time [s]: by the gas before the nozzle, or by the jet of a chamber where that brings more.</summary>
+    /// <summary>
+    /// Heat transfer to the grain at a time [s]: by the gas before the nozzle, or by the jet of a chamber where that
+    /// brings more.
+    /// </summary>
     public GrainHeating HeatingAt(double time)
     {
         var heating = new GrainHeating(DeadEnd, Pressure, SpeedAtNozzle, p);
@@ -209,20 +229,22 @@ internal readonly ref struct GapState
         return false;
     }
 
-    /// <summary>Mass flow [kg/s] through a share of some holes from one gas to another; negative the other way, with the other gas.</summary>
+    /// <summary>
+    /// Mass flow [kg/s] through a share of some holes from one gas to another; negative the other way, with the other
+    /// gas.
+    /// </summary>
     public static double Flow(IDischargeLaw law, in OrificeSize size, double share, in Zone one, double at, in Zone two, double other)
     {
         if (at == other)
             return 0;
         return at > other
-            ? share * size.Area * law.MassFlux_kg_per_m2s(new OrificeConditions(at, one.Temperature, other, one.R, one.Gamma, size.Diameter, size.Thickness))
-            : -share * size.Area * law.MassFlux_kg_per_m2s(new OrificeConditions(other, two.Temperature, at, two.R, two.Gamma, size.Diameter, size.Thickness));
+            ? share * size.Area * law.MassFlux_kg_per_m2s(new OrificeConditions(at, one.Temperature, other, one.R, one.Gamma, size.Diameter,
+                size.Thickness))
+            : -share * size.Area * law.MassFlux_kg_per_m2s(new OrificeConditions(other, two.Temperature, at, two.R, two.Gamma,
+                size.Diameter, size.Thickness));
     }
 
     /// <summary>Volume of a flow [m3/s] at the gap pressure.</summary>
     private double VolumeOf(double m, in Zone from, in Zone beyond) =>
         m >= 0 ? m * from.R * from.Temperature / Pressure : m * beyond.R * beyond.Temperature / Pressure;
 }
-
-/// <summary>Flow through one vent: mass from the hot and the cold parcel [kg/s], negative into them, and the volume of both at the gap pressure [m3/s].</summary>
-internal readonly record struct VentFlow(double Hot, double Cold, double Volume);

@@ -5,7 +5,9 @@ namespace Staging.Core.Gaps;
 /// <summary>Right-hand side and events of the lumped models during one phase.</summary>
 internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
 {
-    /// <summary>Events, by index; fragments whose burning follows the pressure come after these, one event each.</summary>
+    /// <summary>
+    /// Events, by index; fragments whose burning follows the pressure come after these, one event each.
+    /// </summary>
     public const int JointMoves = 0;
     public const int Spent = 1;
     public const int FrontAtLastVent = 2;
@@ -16,7 +18,10 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
     /// <summary>Share of products at which a place counts as reached [-]; half-way by definition of a front.</summary>
     public const double Reached = 0.5;
 
-    /// <summary>Gauge pressure, as a share of the outside pressure, below which a gap is spent [-]; a judgement, it only ends the run.</summary>
+    /// <summary>
+    /// Gauge pressure, as a share of the outside pressure, below which a gap is spent [-]; a judgement, it only ends
+    /// the run.
+    /// </summary>
     public const double SpentShare = 0.01;
 
     private readonly GapParameters p = parameters;

@@ -74,7 +74,8 @@ internal sealed class LumpedSolver
         if (BeginsOver(ref system))
             return true;
         system = Phase(stop);
-        bool implicitly = joint == JointPhase.Open || Stiffness.PaysImplicit(p, integrator.State, stop - integrator.Time, options.RelativeTolerance);
+        bool implicitly = joint == JointPhase.Open
+            || Stiffness.PaysImplicit(p, integrator.State, stop - integrator.Time, options.RelativeTolerance);
         PhaseEnd end = integrator.Run(ref system, stop, implicitly, sink, cancel);
         if (end == PhaseEnd.Failed)
             return true;
@@ -86,7 +87,9 @@ internal sealed class LumpedSolver
 
     private GapSystem Phase(double stop) => new(p, new GapPhase(joint, integrator.Time, stop, p.Feed?.PieceFrom(integrator.Time) ?? -1));
 
-    /// <summary>What already holds at the start of a phase is no event: a joint too weak to hold, or a gap already spent.</summary>
+    /// <summary>
+    /// What already holds at the start of a phase is no event: a joint too weak to hold, or a gap already spent.
+    /// </summary>
     private bool BeginsOver(ref GapSystem system)
     {
         Span<double> values = stackalloc double[system.EventCount];

@@ -2,8 +2,9 @@ namespace Staging.Core.Gaps;
 
 /// <summary>Where each number of the state vector stands.</summary>
 /// <remarks>
-/// Stirred parcels of (products, air, energy), the joint, and four running totals that close the ledgers. They are followed by as many chambers,
-/// jackets, burning fragments and layers of tape as the problem has: see <see cref="GapParameters"/>.
+/// Stirred parcels of (products, air, energy), the joint, and four running totals that close the ledgers. They are
+/// followed by as many chambers, jackets, burning fragments and layers of tape as the problem has: see
+/// <see cref="GapParameters"/>.
 /// </remarks>
 internal static class StateLayout
 {

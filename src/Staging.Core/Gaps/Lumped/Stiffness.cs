@@ -4,24 +4,31 @@ namespace Staging.Core.Gaps;
 
 /// <summary>Tells before a phase whether an explicit or an implicit method will take less work.</summary>
 /// <remarks>
-/// A volume V behind holes of area A follows the pressure beyond them at the rate gamma sqrt(R T) k A/V once both pressures are nearly equal, where k is the
-/// slope of the blended root, 45 sqrt(2)/(32 sqrt(w)). An explicit step may be no longer than some 3.3 of that time, however little happens; an
-/// implicit one is bound by its accuracy only, but costs a Jacobian. Choosing wrongly costs time, never accuracy.
+/// A volume V behind holes of area A follows the pressure beyond them at the rate gamma sqrt(R T) k A/V once both
+/// pressures are nearly equal, where k is the slope of the blended root, 45 sqrt(2)/(32 sqrt(w)). An explicit step may
+/// be no longer than some 3.3 of that time, however little happens; an implicit one is bound by its accuracy only, but
+/// costs a Jacobian. Choosing wrongly costs time, never accuracy.
 /// </remarks>
 internal static class Stiffness
 {
-    /// <summary>Rate times step at the edge of stability of the explicit method on the negative real axis [-].</summary>
+    /// <summary>
+    /// Rate times step at the edge of stability of the explicit method on the negative real axis [-].
+    /// </summary>
     private const double EdgeOfStability = 3.3;
 
     /// <summary>Evaluations of an explicit step.</summary>
     private const int ExplicitCalls = 6;
 
-    /// <summary>Evaluations of an implicit step besides those of its Jacobian: seven, and what the solution of its linear systems takes, as much as some eighteen.</summary>
+    /// <summary>
+    /// Evaluations of an implicit step besides those of its Jacobian: seven, and what the solution of its linear
+    /// systems takes, as much as some eighteen.
+    /// </summary>
     private const int ImplicitCalls = 25;
 
     /// <summary>
-    /// Implicit steps of a phase at the tolerance <see cref="ReferenceTolerance"/>: 160 to 400 were counted here, from a usual gap to one that is wide open or
-    /// has a small jacket; the explicit method does better than its edge of stability while pressures differ, so it is given twice that ahead.
+    /// Implicit steps of a phase at the tolerance <see cref="ReferenceTolerance"/>: 160 to 400 were counted here, from
+    /// a usual gap to one that is wide open or has a small jacket; the explicit method does better than its edge of
+    /// stability while pressures differ, so it is given twice that ahead.
     /// </summary>
     private const double ImplicitSteps = 800;
     private const double ReferenceTolerance = 1e-6;

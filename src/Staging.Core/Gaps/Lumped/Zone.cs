@@ -2,7 +2,9 @@ using Staging.Core.Gases;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>A stirred parcel of products and air: masses [kg] and internal energy [J], and what follows from them.</summary>
+/// <summary>
+/// A stirred parcel of products and air: masses [kg] and internal energy [J], and what follows from them.
+/// </summary>
 internal readonly struct Zone
 {
     public Zone(double products, double air, double energy, in GasConstants p, in GasConstants a)

@@ -1,17 +1,21 @@
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// Turbulent exchange between the stream that leaves through the last vents and the dead end beyond them: the closure of the displacement
-/// model, resolved in depth. The volume flow that reaches past a depth z is exchange x volume flow of the stream x exp(-z/reach).
+/// Turbulent exchange between the stream that leaves through the last vents and the dead end beyond them: the closure
+/// of the displacement model, resolved in depth. The volume flow that reaches past a depth z is exchange x volume flow
+/// of the stream x exp(-z/reach).
 /// </summary>
 /// <remarks>
-/// Stream gas and pocket gas change places by equal volumes, with their enthalpy and momentum: nothing is made or lost. What reaches past the
-/// nozzle plane goes into the recess behind it. Without this exchange the air there would stay, compressed and cold. A stream that crossed an opening
-/// as a free jet brings outside air along, and as much gas of the pocket goes outside.
+/// Stream gas and pocket gas change places by equal volumes, with their enthalpy and momentum: nothing is made or lost.
+/// What reaches past the nozzle plane goes into the recess behind it. Without this exchange the air there would stay,
+/// compressed and cold. A stream that crossed an opening as a free jet brings outside air along, and as much gas of the
+/// pocket goes outside.
 /// </remarks>
 internal sealed class DeadEndMixing
 {
-    /// <summary>Share of a cell that may change places in one step [-]: a guard, far above what the Courant number leaves.</summary>
+    /// <summary>
+    /// Share of a cell that may change places in one step [-]: a guard, far above what the Courant number leaves.
+    /// </summary>
     private const double MaxShare = 0.4;
 
     private readonly GapParameters p;
@@ -64,7 +68,10 @@ internal sealed class DeadEndMixing
     /// <summary>Share of its speed and excess temperature that the stream keeps across all openings [-].</summary>
     public double JetShare { get; private set; } = 1;
 
-    /// <summary>Lets stream and pocket change places over a time; <paramref name="origin"/> is the index of the tube's original first cell.</summary>
+    /// <summary>
+    /// Lets stream and pocket change places over a time; <paramref name="origin"/> is the index of the tube's original
+    /// first cell.
+    /// </summary>
     /// <returns>What left to the outside, net: nothing but where a free jet has brought outside air along.</returns>
     public GapTotals Stir(int origin, double streamVolumeFlow, double time)
     {
@@ -99,7 +106,10 @@ internal sealed class DeadEndMixing
     /// <summary>Volume of a cell over that of the tube's first as it was before the joint slid [-].</summary>
     private double RelativeVolume(int i) => tube.VolumeOf(i) / tube.CellLength;
 
-    /// <summary>Share of the stream's own gas in the volume that arrives [-]: the rest is air that a free jet has mixed in, as in the lumped models.</summary>
+    /// <summary>
+    /// Share of the stream's own gas in the volume that arrives [-]: the rest is air that a free jet has mixed in, as
+    /// in the lumped models.
+    /// </summary>
     private double Own(double density, double airDensity)
     {
         JetShare = p.FreeLength > 0 ? FreeJet.Share(p.FreeLength, p.JetCore, density / airDensity) : 1;

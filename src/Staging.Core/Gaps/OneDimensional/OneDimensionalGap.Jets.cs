@@ -1,6 +1,8 @@
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>What heats the grain: the gas behind the nozzle plane, and the jets of the chambers where they come to it.</summary>
+/// <summary>
+/// What heats the grain: the gas behind the nozzle plane, and the jets of the chambers where they come to it.
+/// </summary>
 internal sealed partial class OneDimensionalGap
 {
     /// <summary>Whether the core of a jet reaches the throat.</summary>
@@ -31,7 +33,8 @@ internal sealed partial class OneDimensionalGap
             ChamberOpening mouth = chamber.Mouth;
             double diameter = mouth.Opening.Diameter;
             if (mouth.IsOpen && jet.Arrives(diameter))
-                heating = heating.Or(jet.At(mouth.Mass * p.Profile.FirstArea, mouth.Opening.Area, diameter, mouth.Chamber.T, mouth.Chamber.Gas.R, mouth.Fraction), p);
+                heating = heating.Or(jet.At(mouth.Mass * p.Profile.FirstArea, mouth.Opening.Area, diameter, mouth.Chamber.T,
+                    mouth.Chamber.Gas.R, mouth.Fraction), p);
         }
 
         return heating;

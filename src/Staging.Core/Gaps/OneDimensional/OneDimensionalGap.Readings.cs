@@ -4,7 +4,8 @@ namespace Staging.Core.Gaps.OneDimensional;
 internal sealed partial class OneDimensionalGap
 {
     /// <summary>
-    /// Volume that leaves per second and stirs as if it left through the last vents [m3/s]: each vent counts by its share of stirring over theirs.
+    /// Volume that leaves per second and stirs as if it left through the last vents [m3/s]: each vent counts by its
+    /// share of stirring over theirs.
     /// </summary>
     public double StreamVolumeFlow { get; private set; }
 
@@ -23,7 +24,9 @@ internal sealed partial class OneDimensionalGap
         }
     }
 
-    /// <summary>Speed of the stirring that reaches the nozzle plane [m/s], less what a free jet has lost on its way.</summary>
+    /// <summary>
+    /// Speed of the stirring that reaches the nozzle plane [m/s], less what a free jet has lost on its way.
+    /// </summary>
     public double SpeedAtNozzle => StreamVolumeFlow / p.BoreArea * p.LastStirring * (deadEnd?.JetShare ?? 1);
 
     /// <summary>Lengthening of the tube by the sliding joint, as bore length [m].</summary>
@@ -35,7 +38,9 @@ internal sealed partial class OneDimensionalGap
     /// <summary>Pressures in the jackets [Pa].</summary>
     public double[] JacketPressures => jackets?.Pressures ?? [];
 
-    /// <summary>Highest pressure anywhere [Pa]: chambers, jackets, and the tube, whose mean is known to the caller.</summary>
+    /// <summary>
+    /// Highest pressure anywhere [Pa]: chambers, jackets, and the tube, whose mean is known to the caller.
+    /// </summary>
     public double HighestPressure(double tube)
     {
         double most = Math.Max(tube, jackets?.HighestPressure ?? 0);

@@ -5,7 +5,10 @@ namespace Staging.Core.Gaps.OneDimensional;
 /// <summary>The source step: fragments, nozzles, vents, jackets, dead end, tape, walls.</summary>
 internal sealed partial class OneDimensionalGap
 {
-    /// <summary>Takes everything but the tube to a time [s]: the middle of the tube's next step, unless a shortened one has left it ahead of that.</summary>
+    /// <summary>
+    /// Takes everything but the tube to a time [s]: the middle of the tube's next step, unless a shortened one has left
+    /// it ahead of that.
+    /// </summary>
     private void SourcesTo(double to)
     {
         double from = sourceTime, time = to - from;
@@ -46,7 +49,10 @@ internal sealed partial class OneDimensionalGap
         Walls(time);
     }
 
-    /// <summary>Lets one cell pass gas through the holes over it; what leaves keeps its speed along the tube. Returns the volume that left [m3].</summary>
+    /// <summary>
+    /// Lets one cell pass gas through the holes over it; what leaves keeps its speed along the tube. Returns the volume
+    /// that left [m3].
+    /// </summary>
     private double VentCell(in OrificeSize size, double behind, int i, double time)
     {
         TubeArrays a = Tube.Cells;
@@ -77,7 +83,9 @@ internal sealed partial class OneDimensionalGap
         Left += new GapTotals(0, (lost + loss * Tube.CellLength * Tube.RelativeArea(last)) * p.Profile.FirstArea);
     }
 
-    /// <summary>Temperature of a cell [K], and its heat capacity a unit of volume [J/(m3 K)], from what it holds now.</summary>
+    /// <summary>
+    /// Temperature of a cell [K], and its heat capacity a unit of volume [J/(m3 K)], from what it holds now.
+    /// </summary>
     private double TemperatureOf(int i, out double rhoCv)
     {
         TubeArrays a = Tube.Cells;

@@ -3,8 +3,9 @@ using Staging.Core.Discharge;
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// Chamber, tube, vents, dead end and joint of one gap, advanced together: flow along the tube in one step, everything else in a source
-/// step of equal length that straddles it (G. Strang, SIAM J. Numer. Anal. 5 (1968) 506: second order).
+/// Chamber, tube, vents, dead end and joint of one gap, advanced together: flow along the tube in one step, everything
+/// else in a source step of equal length that straddles it (G. Strang, SIAM J. Numer. Anal. 5 (1968) 506: second
+/// order).
 /// </summary>
 internal sealed partial class OneDimensionalGap
 {
@@ -91,7 +92,10 @@ internal sealed partial class OneDimensionalGap
     /// <summary>Mass and energy that have left: through vents and nozzle, as wall heat, as work on the joint.</summary>
     public GapTotals Left { get; private set; }
 
-    /// <summary>Takes one step, not past a time; acceleration is that of the joint while it moves. Returns false when no step could be taken.</summary>
+    /// <summary>
+    /// Takes one step, not past a time; acceleration is that of the joint while it moves. Returns false when no step
+    /// could be taken.
+    /// </summary>
     public bool Step(double until, JointPhase joint, double acceleration)
     {
         double dt = Math.Min(Tube.LongestStep(courant), LongestChamberStep());
@@ -134,7 +138,9 @@ internal sealed partial class OneDimensionalGap
     /// <summary>Brings the joint to rest.</summary>
     public void Rest() => SlideSpeed = 0;
 
-    /// <summary>Time in which sound in the bore would sweep the smallest chamber's volume, for the Courant number [s].</summary>
+    /// <summary>
+    /// Time in which sound in the bore would sweep the smallest chamber's volume, for the Courant number [s].
+    /// </summary>
     private double LongestChamberStep()
     {
         double min = double.PositiveInfinity;
@@ -143,7 +149,10 @@ internal sealed partial class OneDimensionalGap
         return min;
     }
 
-    /// <summary>Sets the openings to their size in the middle of a step, and the chambers to what half of it at the last step's flow leaves of them.</summary>
+    /// <summary>
+    /// Sets the openings to their size in the middle of a step, and the chambers to what half of it at the last step's
+    /// flow leaves of them.
+    /// </summary>
     private void Open(double step)
     {
         foreach (ChamberVessel chamber in chambers)

@@ -2,8 +2,11 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>The course of a resolved run: moments at a fixed interval and at the end, straight lines between them.</summary>
-internal sealed class OneDimensionalHistory(IReadOnlyList<double> times, IReadOnlyList<GapReading> moments, ImmutableArray<GapProfile> profiles) : GapHistory
+/// <summary>
+/// The course of a resolved run: moments at a fixed interval and at the end, straight lines between them.
+/// </summary>
+internal sealed class OneDimensionalHistory(IReadOnlyList<double> times, IReadOnlyList<GapReading> moments,
+    ImmutableArray<GapProfile> profiles) : GapHistory
 {
     public override ImmutableArray<GapProfile> Profiles => profiles;
 

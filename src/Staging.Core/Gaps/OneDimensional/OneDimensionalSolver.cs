@@ -18,7 +18,9 @@ internal sealed class OneDimensionalSolver
     private readonly GapTotals first;
     private SolverFailure? failure;
 
-    /// <summary>The books as they stood when the run was last looked at: all that is left of a run whose gas has become no gas.</summary>
+    /// <summary>
+    /// The books as they stood when the run was last looked at: all that is left of a run whose gas has become no gas.
+    /// </summary>
     private (double Time, GapLedger Ledger) books;
     private int profilesKept;
     private JointPhase phase = JointPhase.Held;
@@ -28,7 +30,8 @@ internal sealed class OneDimensionalSolver
     private double atVent;
     private double atNozzle;
 
-    public OneDimensionalSolver(GapProblem problem, GapModel.OneDimensional model, SolverOptions options, IProgress<SolveProgress>? progress)
+    public OneDimensionalSolver(GapProblem problem, GapModel.OneDimensional model, SolverOptions options,
+        IProgress<SolveProgress>? progress)
     {
         this.problem = problem;
         this.model = model;
@@ -91,11 +94,13 @@ internal sealed class OneDimensionalSolver
             events.Add((GapEventKind.JointMoves, gap.Time));
         }
 
-        double until = Math.Min(Math.Min(watch.Next, Math.Min(p.Horizon, last)), profilesKept < profileTimes.Length ? profileTimes[profilesKept] : p.Horizon);
+        double until = Math.Min(Math.Min(watch.Next, Math.Min(p.Horizon, last)),
+            profilesKept < profileTimes.Length ? profileTimes[profilesKept] : p.Horizon);
         double acceleration = phase == JointPhase.Held ? 0 : joint.Acceleration(pressure, joint.Friction(gap.Slide));
         bool taken = gap.Step(until, phase, acceleration);
         if (!gap.HoldsGas)
-            return Fail(SolverFailureKind.NonFiniteState, $"Tube, chamber or jacket has no finite density and pressure above zero any more at {gap.Time * 1e3:G4} ms; the run is given up to {books.Time * 1e3:G4} ms.");
+            return Fail(SolverFailureKind.NonFiniteState, $"Tube, chamber or jacket has no finite density and pressure above zero any "
+                + $"more at {gap.Time * 1e3:G4} ms; the run is given up to {books.Time * 1e3:G4} ms.");
         return taken || Fail(SolverFailureKind.StepTooSmall, $"A cell lost its gas at {gap.Time * 1e3:G4} ms however short the step.");
     }
 
@@ -167,7 +172,9 @@ internal sealed class OneDimensionalSolver
         return false;
     }
 
-    /// <summary>Enters the first time at which half of the gas somewhere is products, on a straight line over the step.</summary>
+    /// <summary>
+    /// Enters the first time at which half of the gas somewhere is products, on a straight line over the step.
+    /// </summary>
     private void Reached(GapEventKind kind, double from, double to, double before, double time)
     {
         if (from < GapSystem.Reached && to >= GapSystem.Reached && !events.Exists(e => e.Kind == kind))

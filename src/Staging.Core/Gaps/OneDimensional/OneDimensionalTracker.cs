@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>Follows the grain surface at a fixed interval, and keeps moments, profiles and extremes of the run.</summary>
+/// <summary>
+/// Follows the grain surface at a fixed interval, and keeps moments, profiles and extremes of the run.
+/// </summary>
 internal sealed class OneDimensionalTracker : IGapExtremes
 {
     private readonly GapParameters p;
@@ -49,8 +51,8 @@ internal sealed class OneDimensionalTracker : IGapExtremes
     public OneDimensionalHistory Course => new(times, moments, profiles.ToImmutable());
 
     /// <summary>
-    /// Tells that the joint has opened: from here on the extremes are those of an unguided gas, and what lights counts as lit only while the core of a jet
-    /// has reached the throat ever since.
+    /// Tells that the joint has opened: from here on the extremes are those of an unguided gas, and what lights counts
+    /// as lit only while the core of a jet has reached the throat ever since.
     /// </summary>
     public void Open() => opened = true;
 
@@ -63,7 +65,9 @@ internal sealed class OneDimensionalTracker : IGapExtremes
         PeakProducts = Math.Max(PeakProducts, productsAtNozzle);
     }
 
-    /// <summary>The run stands at <see cref="Next"/>: marches the surface by one interval and keeps the moment.</summary>
+    /// <summary>
+    /// The run stands at <see cref="Next"/>: marches the surface by one interval and keeps the moment.
+    /// </summary>
     public void Mark()
     {
         guided &= !opened || gap.CoreReaches;
@@ -99,7 +103,8 @@ internal sealed class OneDimensionalTracker : IGapExtremes
     {
         TubeArrays a = gap.Tube.Cells;
         int n = a.Count;
-        double[] x = new double[n], pressure = new double[n], velocity = new double[n], kelvins = new double[n], density = new double[n], products = new double[n];
+        double[] x = new double[n], pressure = new double[n], velocity = new double[n], kelvins = new double[n], density = new double[n],
+            products = new double[n];
         for (int k = 0; k < n; k++)
         {
             int i = a.First + k;
@@ -142,7 +147,9 @@ internal sealed class OneDimensionalTracker : IGapExtremes
         return a.Pressure[i] / (a.Density[i] * (Y * p.Products.R + (1 - Y) * p.Air.R));
     }
 
-    /// <summary>Where, seen from the last vent, the gas first is half products [m from the booster's end]; 0 when nowhere.</summary>
+    /// <summary>
+    /// Where, seen from the last vent, the gas first is half products [m from the booster's end]; 0 when nowhere.
+    /// </summary>
     private double Front()
     {
         TubeArrays a = gap.Tube.Cells;
@@ -158,7 +165,9 @@ internal sealed class OneDimensionalTracker : IGapExtremes
         return Math.Min(x, p.LastVent) + gap.Stretch;
     }
 
-    /// <summary>Temperature of the products in the tube, by mass [K]; that of the outside before there are any.</summary>
+    /// <summary>
+    /// Temperature of the products in the tube, by mass [K]; that of the outside before there are any.
+    /// </summary>
     private double HotTemperature()
     {
         TubeArrays a = gap.Tube.Cells;

@@ -20,7 +20,10 @@ internal sealed class TapeFilm
     /// <summary>Temperatures of the layers [K].</summary>
     public ReadOnlySpan<double> Layers => layers;
 
-    /// <summary>Warms it for a time [s] under gas of a temperature [K]. The film takes next to no heat from the gas, so none is booked.</summary>
+    /// <summary>
+    /// Warms it for a time [s] under gas of a temperature [K]. The film takes next to no heat from the gas, so none is
+    /// booked.
+    /// </summary>
     public void Warm(double time, double gas)
     {
         int parts = (int)Math.Ceiling(time * (4 * film.LayerRate + film.FirstRate) / SubstepShare);

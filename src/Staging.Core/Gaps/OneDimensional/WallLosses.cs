@@ -5,19 +5,20 @@ using Staging.Core.Gases;
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// Friction and heat loss at the tube wall, cell by cell. Friction: the greater of Hagen-Poiseuille's 64/Re and Blasius' 0.3164 Re^(-1/4)
-/// (H. Blasius 1913, from memory) for a smooth pipe, taken as if developed at once. Heat: the given coefficient. Both are advanced so that
-/// no step can overshoot.
+/// Friction and heat loss at the tube wall, cell by cell. Friction: the greater of Hagen-Poiseuille's 64/Re and
+/// Blasius' 0.3164 Re^(-1/4) (H. Blasius 1913, from memory) for a smooth pipe, taken as if developed at once. Heat: the
+/// given coefficient. Both are advanced so that no step can overshoot.
 /// </summary>
 internal static class WallLosses<L>
     where L : struct, ILane<L>
 {
     /// <summary>
-    /// Applies both over a time and returns the heat lost, a unit of volume of a cell [J/m3], summed over the cells; in a tube of several bores with the
-    /// relative cross-sections as weights.
+    /// Applies both over a time and returns the heat lost, a unit of volume of a cell [J/m3], summed over the cells; in
+    /// a tube of several bores with the relative cross-sections as weights.
     /// </summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static double Apply(TubeArrays a, double time, double bore, double heatTransfer, double wall, in GasConstants products, in GasConstants air, TubeBore? shape = null)
+    public static double Apply(TubeArrays a, double time, double bore, double heatTransfer, double wall, in GasConstants products,
+        in GasConstants air, TubeBore? shape = null)
     {
         ref double rho = ref MemoryMarshal.GetArrayDataReference(a.Density), mom = ref MemoryMarshal.GetArrayDataReference(a.Momentum);
         ref double energy = ref MemoryMarshal.GetArrayDataReference(a.Energy), prod = ref MemoryMarshal.GetArrayDataReference(a.Products);

@@ -5,7 +5,9 @@ namespace Staging.Core.Gaps;
 /// <summary>The travel of a front as columns of equal length, in SI units, for plots and notebooks.</summary>
 public sealed record FrontColumns
 {
-    /// <summary>Longest step of the running heat loss [s]: a hundredth of the shortest time in which a front crosses a gap.</summary>
+    /// <summary>
+    /// Longest step of the running heat loss [s]: a hundredth of the shortest time in which a front crosses a gap.
+    /// </summary>
     internal const double Fine_s = 20e-6;
 
     /// <summary>Time since burn-through [s].</summary>
@@ -60,6 +62,7 @@ public sealed record FrontColumns
         double h = run.Problem.Design.MixingAndHeat.WallHeatTransfer.WattsPerSquareMeterKelvin;
         BoreProfile profile = run.Problem.Design.Tube.Profile;
         double stretch = FrontTravel.Stretch(run, s);
-        return h * (profile.WallTo(s.Front.Meters - stretch) + Math.PI * profile.FirstBore * stretch) * (s.HotTemperature.Kelvins - run.Problem.Surroundings.Temperature.Kelvins);
+        return h * (profile.WallTo(s.Front.Meters - stretch) + Math.PI * profile.FirstBore * stretch) * (s.HotTemperature.Kelvins
+            - run.Problem.Surroundings.Temperature.Kelvins);
     }
 }

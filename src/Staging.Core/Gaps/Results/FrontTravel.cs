@@ -8,13 +8,20 @@ namespace Staging.Core.Gaps;
 /// How the front travelled in a gap run: arrival at any station, speed, mixing thickness and heat lost on the way.
 /// Made by <see cref="FrontTravelOfRun.FrontTravel"/>.
 /// </summary>
-/// <remarks>Immutable; may be read from any thread. Every number is read from the course of the run on demand.</remarks>
+/// <remarks>
+/// Immutable; may be read from any thread. Every number is read from the course of the run on demand.
+/// </remarks>
 public sealed record FrontTravel
 {
-    /// <summary>Parts of the run in which the first arrival is searched; two passages within one part may be missed.</summary>
+    /// <summary>
+    /// Parts of the run in which the first arrival is searched; two passages within one part may be missed.
+    /// </summary>
     private const int ScanParts = 400;
 
-    /// <summary>Half the span of the difference that gives the speed [s]: it errs by about 1e-3 m/s, from the tolerance of the run and the curvature.</summary>
+    /// <summary>
+    /// Half the span of the difference that gives the speed [s]: it errs by about 1e-3 m/s, from the tolerance of the
+    /// run and the curvature.
+    /// </summary>
     private const double SpeedSpan_s = 5e-6;
 
     /// <summary>Width to which an arrival is located [s].</summary>
@@ -67,11 +74,14 @@ public sealed record FrontTravel
     /// <returns>Thickness from 90 to 10 % products. The run itself blends over the thickness of its closures.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
     public Length MixingThicknessAt(Duration time) =>
-        Length.FromMeters(mixing.Thickness(Math.Max(0, Front(Guard.In(time, 0, end, nameof(time)).Seconds)), run.Problem.Design.Tube.Profile.FirstBore));
+        Length.FromMeters(mixing.Thickness(Math.Max(0, Front(Guard.In(time, 0, end, nameof(time)).Seconds)),
+            run.Problem.Design.Tube.Profile.FirstBore));
 
     /// <summary>Heat that the gas behind the front has given to the tube wall.</summary>
     /// <param name="time">Time since burn-through [s], 0 to the end of the run.</param>
-    /// <returns>The integral of h pi D x (T - Tw) over time, by the trapezoidal rule on steps of at most 20 microseconds.</returns>
+    /// <returns>
+    /// The integral of h pi D x (T - Tw) over time, by the trapezoidal rule on steps of at most 20 microseconds.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
     public Energy HeatLostBy(Duration time)
     {
@@ -79,9 +89,13 @@ public sealed record FrontTravel
         return Energy.FromJoules(t > 0 ? FrontColumns.Of(run, this, t / Math.Ceiling(t / FrontColumns.Fine_s), t).HeatLost_J.Span[^1] : 0);
     }
 
-    /// <summary>The share of the heat of the products behind the front that has gone into the wall on the way.</summary>
+    /// <summary>
+    /// The share of the heat of the products behind the front that has gone into the wall on the way.
+    /// </summary>
     /// <param name="time">Time since burn-through [s], 0 to the end of the run.</param>
-    /// <returns>Heat lost over heat lost plus the excess enthalpy that the gas behind the front still has [-], 0 to 1.</returns>
+    /// <returns>
+    /// Heat lost over heat lost plus the excess enthalpy that the gas behind the front still has [-], 0 to 1.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
     public double ShareLostBy(Duration time)
     {
@@ -104,7 +118,8 @@ public sealed record FrontTravel
         double gamma = run.Problem.Design.Source.Products.Equivalent().HeatCapacityRatio;
         BoreProfile profile = run.Problem.Design.Tube.Profile;
         double stretch = Stretch(run, s), volume = profile.VolumeTo(s.Front.Meters - stretch) + stretch * profile.FirstArea;
-        return gamma / (gamma - 1) * s.GapPressure.Pascals * volume * Math.Max(0, 1 - run.Problem.Surroundings.Temperature.Kelvins / s.HotTemperature.Kelvins);
+        return gamma / (gamma - 1) * s.GapPressure.Pascals * volume * Math.Max(0,
+            1 - run.Problem.Surroundings.Temperature.Kelvins / s.HotTemperature.Kelvins);
     }
 
     /// <summary>Lengthening of the tube by the joint, in its first bore [m].</summary>

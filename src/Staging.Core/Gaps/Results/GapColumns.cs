@@ -9,7 +9,9 @@ public sealed record GapColumns
     /// <summary>Absolute gap pressure [Pa].</summary>
     public required ReadOnlyMemory<double> GapPressure_Pa { get; init; }
 
-    /// <summary>Absolute chamber pressure [Pa]: the highest in a cluster, that of the gap where the source has no chamber.</summary>
+    /// <summary>
+    /// Absolute chamber pressure [Pa]: the highest in a cluster, that of the gap where the source has no chamber.
+    /// </summary>
     public required ReadOnlyMemory<double> ChamberPressure_Pa { get; init; }
 
     /// <summary>Station of the front [m]; for a stirred gap see <see cref="GapModel.WellStirred"/>.</summary>

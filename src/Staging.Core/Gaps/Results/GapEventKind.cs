@@ -12,7 +12,9 @@ public enum GapEventKind
     /// <summary>The joint comes to rest again.</summary>
     JointRests,
 
-    /// <summary>The front stands at the last vent: half of what leaves there is products (by mass in a stirred gap).</summary>
+    /// <summary>
+    /// The front stands at the last vent: half of what leaves there is products (by mass in a stirred gap).
+    /// </summary>
     FrontAtLastVent,
 
     /// <summary>Half of the gas at the nozzle is products.</summary>

@@ -9,7 +9,8 @@ internal static class GapFromSi
 {
     public static GapRun Run(GapProblem problem, GapModel model, SolverOptions options, in GapRunData finish)
     {
-        ImmutableArray<GapEvent> events = [.. finish.Happened.OrderBy(e => e.Time).Select(e => new GapEvent(e.Kind, Duration.FromSeconds(e.Time)))];
+        ImmutableArray<GapEvent> events = [.. finish.Happened.OrderBy(e => e.Time)
+            .Select(e => new GapEvent(e.Kind, Duration.FromSeconds(e.Time)))];
         (GapParameters p, IGapExtremes extremes) = (finish.Parameters, finish.Extremes);
         return new GapRun
         {
@@ -30,16 +31,17 @@ internal static class GapFromSi
 
     public static SolveProgress Progress(double time, double fraction) => new(Duration.FromSeconds(time), fraction);
 
-    public static GapProfile Profile(double time, double[] station, double[] pressure, double[] velocity, double[] temperature, double[] density, double[] products) => new()
-    {
-        Time = Duration.FromSeconds(time),
-        Station_m = station,
-        Pressure_Pa = pressure,
-        Velocity_m_per_s = velocity,
-        Temperature_K = temperature,
-        Density_kg_per_m3 = density,
-        Products = products,
-    };
+    public static GapProfile Profile(double time, double[] station, double[] pressure, double[] velocity, double[] temperature,
+        double[] density, double[] products) => new()
+        {
+            Time = Duration.FromSeconds(time),
+            Station_m = station,
+            Pressure_Pa = pressure,
+            Velocity_m_per_s = velocity,
+            Temperature_K = temperature,
+            Density_kg_per_m3 = density,
+            Products = products,
+        };
 
     public static GapSnapshot Snapshot(GapHistory course, double time)
     {
@@ -64,7 +66,8 @@ internal static class GapFromSi
 
     public static GapColumns Columns(GapHistory course, double end, double interval)
     {
-        double[] time = [.. Enumerable.Range(0, (int)Math.Ceiling(end / interval * (1 - 1e-12)) + 1).Select(i => Math.Min(i * interval, end))];
+        double[] time = [.. Enumerable.Range(0, (int)Math.Ceiling(end / interval * (1 - 1e-12)) + 1)
+            .Select(i => Math.Min(i * interval, end))];
         GapReading[] readings = Array.ConvertAll(time, course.At);
         double[] Column(Converter<GapReading, double> of) => Array.ConvertAll(readings, of);
         return new GapColumns
@@ -84,7 +87,9 @@ internal static class GapFromSi
         };
     }
 
-    /// <summary>A ledger from what a run started with, was given by its sources, gave out and holds at its end.</summary>
+    /// <summary>
+    /// A ledger from what a run started with, was given by its sources, gave out and holds at its end.
+    /// </summary>
     public static GapLedger Ledger(in GapTotals first, in GapTotals given, in GapTotals left, in GapTotals last) => new()
     {
         InitialMass = Mass.FromKilograms(first.Mass),

@@ -8,6 +8,8 @@ internal abstract class GapHistory
     /// <summary>The state at a time within the run [s].</summary>
     public abstract GapReading At(double time);
 
-    /// <summary>The gas along the tube at the times that were asked for; empty for a model that resolves nothing along the tube.</summary>
+    /// <summary>
+    /// The gas along the tube at the times that were asked for; empty for a model that resolves nothing along the tube.
+    /// </summary>
     public virtual ImmutableArray<GapProfile> Profiles => [];
 }

@@ -2,13 +2,17 @@ using UnitsNet;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>The gas along the tube at one moment, as columns of equal length in SI units, one row a cell from the booster's end.</summary>
+/// <summary>
+/// The gas along the tube at one moment, as columns of equal length in SI units, one row a cell from the booster's end.
+/// </summary>
 public sealed record GapProfile
 {
     /// <summary>Time since burn-through.</summary>
     public required Duration Time { get; init; }
 
-    /// <summary>Station of the middle of each cell [m], from the booster motor's forward end as it was before the joint slid.</summary>
+    /// <summary>
+    /// Station of the middle of each cell [m], from the booster motor's forward end as it was before the joint slid.
+    /// </summary>
     public required ReadOnlyMemory<double> Station_m { get; init; }
 
     /// <summary>Absolute pressure [Pa].</summary>

@@ -16,13 +16,19 @@ public sealed record GapSnapshot
     /// <summary>Absolute pressure in the gap.</summary>
     public required Pressure GapPressure { get; init; }
 
-    /// <summary>Absolute pressure in the booster's chamber: the highest in a cluster, that of the gap where the source has no chamber.</summary>
+    /// <summary>
+    /// Absolute pressure in the booster's chamber: the highest in a cluster, that of the gap where the source has no
+    /// chamber.
+    /// </summary>
     public required Pressure ChamberPressure { get; init; }
 
     /// <summary>Absolute pressures in the jackets, in the order of <see cref="GapDesign.Jackets"/>.</summary>
     public ImmutableArray<Pressure> JacketPressures { get; init; } = [];
 
-    /// <summary>Distance of the front from the booster motor's forward end; for a stirred gap see <see cref="GapModel.WellStirred"/>.</summary>
+    /// <summary>
+    /// Distance of the front from the booster motor's forward end; for a stirred gap see
+    /// <see cref="GapModel.WellStirred"/>.
+    /// </summary>
     public required Length Front { get; init; }
 
     /// <summary>Temperature of the products behind the front; of the mixture in a stirred gap.</summary>

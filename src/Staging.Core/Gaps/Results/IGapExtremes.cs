@@ -9,7 +9,9 @@ internal interface IGapExtremes
     /// <summary>Highest surface temperature [K].</summary>
     double PeakSurface { get; }
 
-    /// <summary>Highest surface temperature after the joint had opened [K]; null while it has not been followed beyond.</summary>
+    /// <summary>
+    /// Highest surface temperature after the joint had opened [K]; null while it has not been followed beyond.
+    /// </summary>
     double? PeakSurfaceAfterOpening { get; }
 
     /// <summary>Highest gap pressure [Pa].</summary>

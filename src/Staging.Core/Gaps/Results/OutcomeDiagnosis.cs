@@ -8,12 +8,14 @@ namespace Staging.Core.Gaps;
 internal sealed class OutcomeDiagnosis(
     GapParameters p, IGapExtremes watch, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
 {
-    /// <summary>Depth of a dead end that counts as none, in bores [-]: a judgement, a third of the reach of stirring.</summary>
+    /// <summary>
+    /// Depth of a dead end that counts as none, in bores [-]: a judgement, a third of the reach of stirring.
+    /// </summary>
     private const double NearNozzle = 0.5;
 
     /// <summary>
-    /// Peak gauge over outside pressure above which the holes, below which the source holds the heat back [-]: judgements, read off runs of the starting
-    /// gap over vent area, whose grain is hottest between the two.
+    /// Peak gauge over outside pressure above which the holes, below which the source holds the heat back [-]:
+    /// judgements, read off runs of the starting gap over vent area, whose grain is hottest between the two.
     /// </summary>
     private const double Crowded = 0.5, Slack = 0.1;
 
@@ -31,7 +33,10 @@ internal sealed class OutcomeDiagnosis(
 
     private double PeakGauge => watch.PeakPressure - p.OutsidePressure;
 
-    /// <summary>Peak gauge pressure as a share of the outside pressure [-]: says whether the air or the source is what is missing.</summary>
+    /// <summary>
+    /// Peak gauge pressure as a share of the outside pressure [-]: says whether the air or the source is what is
+    /// missing.
+    /// </summary>
     private double Crowding => PeakGauge / p.OutsidePressure;
 
     private bool HorizonEndedIt => end >= p.Horizon;
@@ -61,11 +66,13 @@ internal sealed class OutcomeDiagnosis(
             Time = Duration.FromSeconds(watch.LitTime),
             MarginToSeparation = margin is double m ? Duration.FromSeconds(m) : null,
             SurfaceMargin = TemperatureDelta.FromKelvins(watch.PeakSurface - p.Grain.Ignition),
-            Cause = Invariant.Text($"The grain surface passed {p.Grain.Ignition:F0} K {watch.LitTime * 1e3:F2} ms after burn-through; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{parted}"),
+            Cause = Invariant.Text($"The grain surface passed {p.Grain.Ignition:F0} K {watch.LitTime * 1e3:F2} ms after burn-through; "
+                + $"the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{parted}"),
             Remedy = margin < 0
                 ? "Tape or a joint that holds until the grain is lit: what a jet lights across an open gap hangs on its aim."
                 : margin is double left
-                ? Invariant.Text($"The joint opens {left * 1e3:F2} ms later by gap pressure alone; more holding force or engagement widens that margin.")
+                ? Invariant.Text(
+                    $"The joint opens {left * 1e3:F2} ms later by gap pressure alone; more holding force or engagement widens that margin.")
                 : Invariant.Text($"The joint had not opened by {end * 1e3:F1} ms; the upper motor must push it apart itself."),
         };
     }
@@ -87,8 +94,10 @@ internal sealed class OutcomeDiagnosis(
             PeakGaugePressure = Pressure.FromPascals(PeakGauge),
             FrontRemaining = Length.FromMeters(Math.Max(0, watch.MinFrontRemaining)),
             SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
-            Cause = Invariant.Text($"The gap peaked at {PeakGauge / 1e3:F0} kPa gauge and pushed with {push:F1} N against {Holding()}; {helped}; it opened {opened * 1e3:F2} ms after burn-through, the grain surface {Shortfall:F0} K short."),
-            Remedy = Invariant.Text($"Vent more, so that the pressure stays lower, or hold longer: a joint that must not move needs more than {need:F1} N; greater engagement than {p.Engagement * 1e3:F1} mm delays the opening."),
+            Cause = Invariant.Text($"The gap peaked at {PeakGauge / 1e3:F0} kPa gauge and pushed with {push:F1} N against "
+                + $"{Holding()}; {helped}; it opened {opened * 1e3:F2} ms after burn-through, the grain surface {Shortfall:F0} K short."),
+            Remedy = Invariant.Text($"Vent more, so that the pressure stays lower, or hold longer: a joint that must not move needs "
+                + $"more than {need:F1} N; greater engagement than {p.Engagement * 1e3:F1} mm delays the opening."),
         };
     }
 
@@ -98,12 +107,15 @@ internal sealed class OutcomeDiagnosis(
         ProductsAtNozzle = watch.PeakProducts,
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
         Cause = Closed
-            ? Invariant.Text($"The front came to the end of the closed tube, but no stream stirs the gas before the nozzle; {watch.PeakProducts:P0} of it was products at most.{Watched}")
-            : Invariant.Text($"The front reached the last vent and left through it; {watch.PeakProducts:P0} of the gas at the nozzle was products at most. The last vent is {DepthInBores:F1} bores short of the nozzle plane.{Watched}"),
+            ? Invariant.Text($"The front came to the end of the closed tube, but no stream stirs the gas before the nozzle; "
+                + $"{watch.PeakProducts:P0} of it was products at most.{Watched}")
+            : Invariant.Text($"The front reached the last vent and left through it; {watch.PeakProducts:P0} of the gas at the nozzle "
+                + $"was products at most. The last vent is {DepthInBores:F1} bores short of the nozzle plane.{Watched}"),
         Remedy = CrossesAsJet ? GuideAcross
             : OpensEarly ? GuideToNozzle
             : Closed ? "Vent the gap directly below the upper nozzle."
-            : DepthInBores > NearNozzle ? "Put the last vent directly below the upper nozzle; stirring reaches one to two bores into a dead end."
+            : DepthInBores > NearNozzle
+            ? "Put the last vent directly below the upper nozzle; stirring reaches one to two bores into a dead end."
             : "More vent area there, so that a stream stirs the gas before the nozzle, or a source that lasts longer.",
     };
 
@@ -112,7 +124,8 @@ internal sealed class OutcomeDiagnosis(
         Time = Duration.FromSeconds(end),
         ProductsAtNozzle = watch.PeakProducts,
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
-        Cause = Invariant.Text($"The products left through vents below the last, {VentsPassed} in number; the front came no nearer to the last vent than {Math.Max(0, watch.MinFrontRemaining) * 1e3:F0} mm.{Watched}"),
+        Cause = Invariant.Text($"The products left through vents below the last, {VentsPassed} in number; the front came no nearer to "
+            + $"the last vent than {Math.Max(0, watch.MinFrontRemaining) * 1e3:F0} mm.{Watched}"),
         Remedy = "Close the vents below the last, or put a guide tube across them: all the area belongs directly below the upper nozzle.",
     };
 
@@ -121,18 +134,27 @@ internal sealed class OutcomeDiagnosis(
         Time = Duration.FromSeconds(end),
         PeakSurface = Temperature.FromKelvins(watch.PeakSurface),
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
-        Cause = Invariant.Text($"Products came to the nozzle, but the grain surface reached {watch.PeakSurface:F0} K at most, {Shortfall:F0} K short; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
-        Remedy = CrossesAsJet ? GuideAcross : OpensEarly ? GuideToNozzle : "A shorter gap, a narrower guide tube or a booster with more burn-through gas"
-            + (Crowding > Crowded ? "; more vent area, for a stronger stream heats more." : Crowding < Slack ? "; less vent area, for denser gas heats more." : "."),
+        Cause = Invariant.Text($"Products came to the nozzle, but the grain surface reached {watch.PeakSurface:F0} K at most, "
+            + $"{Shortfall:F0} K short; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
+        Remedy = CrossesAsJet ? GuideAcross : OpensEarly
+            ? GuideToNozzle
+            : "A shorter gap, a narrower guide tube or a booster with more burn-through gas"
+            + (Crowding > Crowded ? "; more vent area, for a stronger stream heats more." : Crowding < Slack
+                ? "; less vent area, for denser gas heats more."
+                : "."),
     };
 
     private GapOutcome.DidNotReach DidNotReach() => new()
     {
         Time = Duration.FromSeconds(end),
         FrontRemaining = Length.FromMeters(Math.Max(0, watch.MinFrontRemaining)),
-        Cause = Invariant.Text($"The front came no nearer to {(Closed ? "the end of the tube" : "the last vent")} than {Math.Max(0, watch.MinFrontRemaining) * 1e3:F0} mm; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
+        Cause = Invariant.Text(
+            $"The front came no nearer to "
+                + $"{(Closed ? "the end of the tube" : "the last vent")} than {Math.Max(0, watch.MinFrontRemaining) * 1e3:F0} mm; the "
+                    + $"gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
         Remedy = Closed ? "Vent the gap: the air in a closed tube has nowhere to go."
-            : Crowding < Slack ? "More burn-through gas, or a gap shorter by at least that distance: it is not the vent that holds the front back."
+            : Crowding < Slack
+            ? "More burn-through gas, or a gap shorter by at least that distance: it is not the vent that holds the front back."
             : "Let more air out (more vent area at the last station, none before it) or shorten the gap by at least that distance.",
     };
 
@@ -148,9 +170,11 @@ internal sealed class OutcomeDiagnosis(
 
     private double? TimeOf(GapEventKind kind) => events.FirstOrDefault(e => e.Kind == kind)?.Time.Seconds;
 
-    private const string GuideToNozzle = "Run a guide tube across the opening, with small holes directly below the upper nozzle: holes that lie far below it stir little of the gas before it.";
+    private const string GuideToNozzle = "Run a guide tube across the opening, with small holes directly below the upper nozzle: holes "
+        + "that lie far below it stir little of the gas before it.";
 
-    private const string GuideAcross = "Run a guide tube across the opening, with small holes directly below the upper nozzle: the stream crosses the opening as a free jet and mixes with air.";
+    private const string GuideAcross = "Run a guide tube across the opening, with small holes directly below the upper nozzle: the "
+        + "stream crosses the opening as a free jet and mixes with air.";
 
     /// <summary>Density of hot products over that of air [-], to judge whether a jet lost anything.</summary>
     private const double HotJet = 0.36;

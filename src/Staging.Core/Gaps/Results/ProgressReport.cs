@@ -2,7 +2,9 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>Tells a listener, at every hundredth of the longest possible run and at its end, how far a run has come.</summary>
+/// <summary>
+/// Tells a listener, at every hundredth of the longest possible run and at its end, how far a run has come.
+/// </summary>
 internal sealed class ProgressReport(IProgress<SolveProgress> listener, double horizon)
 {
     private const int Parts = 100;

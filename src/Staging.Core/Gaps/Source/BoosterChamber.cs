@@ -3,7 +3,10 @@ using UnitsNet;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>The chamber of a booster motor at burn-through: hot products that leave forward through a growing opening and rearward through the nozzle.</summary>
+/// <summary>
+/// The chamber of a booster motor at burn-through: hot products that leave forward through a growing opening and
+/// rearward through the nozzle.
+/// </summary>
 public sealed record BoosterChamber
 {
     /// <summary>Products of combustion: gas and particles in equilibrium.</summary>
@@ -25,7 +28,10 @@ public sealed record BoosterChamber
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length OpeningDiameter { get; init => field = Guard.In(value, 5e-4, 0.2); }
 
-    /// <summary>Time in which the diameter of the opening grows, evenly, from nothing to its full size [s], 1 microsecond to 1 s.</summary>
+    /// <summary>
+    /// Time in which the diameter of the opening grows, evenly, from nothing to its full size [s], 1 microsecond to 1
+    /// s.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Duration OpeningTime { get; init => field = Guard.In(value, 1e-6, 1); }
 

@@ -3,7 +3,9 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>How fast a burning face recedes: r = a p^n, with a given as the rate at one atmosphere.</summary>
-/// <remarks>Published laws for black powder disagree by 42 % at one atmosphere: treat both numbers as uncertain.</remarks>
+/// <remarks>
+/// Published laws for black powder disagree by 42 % at one atmosphere: treat both numbers as uncertain.
+/// </remarks>
 public sealed record BurnRateLaw
 {
     internal const double ReferencePressure_Pa = 101325;
@@ -24,7 +26,11 @@ public sealed record BurnRateLaw
     {
         RateAtOneAtmosphere = Speed.FromMillimetersPerSecond(12.1),
         PressureExponent = 0.24,
-        Provenance = new Provenance { Source = "A. A. Shidlovskiy, as quoted in the pyrotechnic literature; r = 1.21 p^0.24 cm/s, p in atm, 2 to 30 atm", How = Evidence.FromMemory },
+        Provenance = new Provenance
+        {
+            Source = "A. A. Shidlovskiy, as quoted in the pyrotechnic literature; r = 1.21 p^0.24 cm/s, p in atm, 2 to 30 atm",
+            How = Evidence.FromMemory,
+        },
     };
 
     /// <summary>The law of Belyaev and Maznev (1960): 17.2 mm/s at one atmosphere, n = 0.164.</summary>
@@ -32,7 +38,12 @@ public sealed record BurnRateLaw
     {
         RateAtOneAtmosphere = Speed.FromMillimetersPerSecond(17.2),
         PressureExponent = 0.164,
-        Provenance = new Provenance { Source = "A. F. Belyaev and S. F. Maznev, Dokl. Akad. Nauk SSSR 131 (1960) 887, as quoted in ballistics reports; r = 1.72 p^0.164 cm/s, p in atm", How = Evidence.FromMemory },
+        Provenance = new Provenance
+        {
+            Source = "A. F. Belyaev and S. F. Maznev, Dokl. Akad. Nauk SSSR 131 (1960) 887, as quoted in ballistics reports; r = 1.72 "
+                + "p^0.164 cm/s, p in atm",
+            How = Evidence.FromMemory,
+        },
     };
 
     /// <summary>The rate at a pressure.</summary>

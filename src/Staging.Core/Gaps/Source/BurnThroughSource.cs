@@ -4,12 +4,13 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// Hot gas from a booster motor that has burnt through: its chamber opens forward while the nozzle still flows rearward, and the
-/// last web of propellant breaks up and burns as fragments. A short blowdown is followed by a longer afterburn.
+/// Hot gas from a booster motor that has burnt through: its chamber opens forward while the nozzle still flows
+/// rearward, and the last web of propellant breaks up and burns as fragments. A short blowdown is followed by a longer
+/// afterburn.
 /// </summary>
 /// <remarks>
-/// The fragments release <c>m(t) = M pi/(2 tau) sin(pi t/tau)</c> for <c>t</c> up to the burn time <c>tau</c>: a half-sine pulse, an
-/// engineering judgement for the rise and fall of the burning surface. Nothing firmer is published.
+/// The fragments release <c>m(t) = M pi/(2 tau) sin(pi t/tau)</c> for <c>t</c> up to the burn time <c>tau</c>: a
+/// half-sine pulse, an engineering judgement for the rise and fall of the burning surface. Nothing firmer is published.
 /// </remarks>
 public sealed record BurnThroughSource
 {
@@ -32,7 +33,10 @@ public sealed record BurnThroughSource
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length OpeningDiameter { get; init => field = Guard.In(value, 5e-4, 0.2); }
 
-    /// <summary>Time in which the diameter of the opening grows, evenly, from nothing to its full size [s], 1 microsecond to 1 s.</summary>
+    /// <summary>
+    /// Time in which the diameter of the opening grows, evenly, from nothing to its full size [s], 1 microsecond to 1
+    /// s.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Duration OpeningTime { get; init => field = Guard.In(value, 1e-6, 1); }
 

@@ -32,7 +32,10 @@ internal sealed class ChamberParameters
     /// <summary>Time over which fragments burn as a half-sine pulse [s]; not used where a burn rate is given.</summary>
     public required double FragmentBurnTime { get; init; }
 
-    /// <summary>Rate at which the burnt share of a fragment grows at the reference pressure, 2 r/thickness [1/s]; zero for a half-sine pulse.</summary>
+    /// <summary>
+    /// Rate at which the burnt share of a fragment grows at the reference pressure, 2 r/thickness [1/s]; zero for a
+    /// half-sine pulse.
+    /// </summary>
     public required double ShareRate { get; init; }
 
     /// <summary>Exponent of pressure in that rate [-].</summary>

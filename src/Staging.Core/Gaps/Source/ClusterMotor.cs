@@ -9,8 +9,8 @@ public sealed record ClusterMotor
     public required GapSource Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>
-    /// How long after time zero it burns through [s], 0 to 10 s. Motors lit together burn through some per cent of their burn time apart. Until
-    /// then it is closed to the gap.
+    /// How long after time zero it burns through [s], 0 to 10 s. Motors lit together burn through some per cent of
+    /// their burn time apart. Until then it is closed to the gap.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Duration Delay { get; init => field = Guard.In(value, 0, 10); }

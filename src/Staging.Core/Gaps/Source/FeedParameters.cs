@@ -19,6 +19,7 @@ internal sealed class FeedParameters(double[] time, double[] massFlow, double[] 
     public (double MassFlow, double Temperature) At(int piece, double t)
     {
         double s = (t - time[piece]) / (time[piece + 1] - time[piece]);
-        return (massFlow[piece] + s * (massFlow[piece + 1] - massFlow[piece]), temperature[piece] + s * (temperature[piece + 1] - temperature[piece]));
+        return (massFlow[piece] + s * (massFlow[piece + 1] - massFlow[piece]),
+            temperature[piece] + s * (temperature[piece + 1] - temperature[piece]));
     }
 }

@@ -1,6 +1,8 @@
 namespace Staging.Core.Gaps;
 
-/// <summary>A history of mass flow and temperature: straight lines between points, nothing before the first and after the last.</summary>
+/// <summary>
+/// A history of mass flow and temperature: straight lines between points, nothing before the first and after the last.
+/// </summary>
 public sealed record FeedTable
 {
     private readonly double[] time;
@@ -37,7 +39,8 @@ public sealed record FeedTable
     /// <param name="temperature_K">As many temperatures [K], 250 to 3500.</param>
     /// <returns>The table.</returns>
     /// <exception cref="ArgumentException">A column breaks one of these rules; the message names the point.</exception>
-    public static FeedTable FromColumns(ReadOnlySpan<double> time_s, ReadOnlySpan<double> massFlow_kg_per_s, ReadOnlySpan<double> temperature_K)
+    public static FeedTable FromColumns(ReadOnlySpan<double> time_s, ReadOnlySpan<double> massFlow_kg_per_s,
+        ReadOnlySpan<double> temperature_K)
     {
         int n = time_s.Length;
         if (n is < 2 or > 10_000)
@@ -48,7 +51,8 @@ public sealed record FeedTable
         for (int i = 1; i < n; i++)
         {
             if (!(time_s[i] > time_s[i - 1]))
-                throw new ArgumentException(Invariant.Text($"Point {i + 1}: {time_s[i]:G6} s does not come after {time_s[i - 1]:G6} s."), nameof(time_s));
+                throw new ArgumentException(Invariant.Text($"Point {i + 1}: {time_s[i]:G6} s does not come after {time_s[i - 1]:G6} s."),
+                    nameof(time_s));
         }
 
         return new FeedTable(time_s.ToArray(), massFlow_kg_per_s.ToArray(), temperature_K.ToArray());
@@ -63,7 +67,8 @@ public sealed record FeedTable
         for (int i = 0; i < count; i++)
         {
             if (!(column[i] >= low && column[i] <= high))
-                throw new ArgumentException(Invariant.Text($"Point {i + 1} is {column[i]:G6} {unit}; it must be between {low:G6} and {high:G6} {unit}."), name);
+                throw new ArgumentException(
+                    Invariant.Text($"Point {i + 1} is {column[i]:G6} {unit}; it must be between {low:G6} and {high:G6} {unit}."), name);
         }
     }
 }

@@ -18,7 +18,10 @@ public abstract record GapSource
         tabulated => tabulated.Gas,
         cluster => cluster.Motors[0].Source.Products);
 
-    /// <summary>Time from burn-through for which it is known beforehand to last [s]; for fragments whose burning follows the pressure, until the chamber is open.</summary>
+    /// <summary>
+    /// Time from burn-through for which it is known beforehand to last [s]; for fragments whose burning follows the
+    /// pressure, until the chamber is open.
+    /// </summary>
     internal double KnownDuration => Match(
         afterburn => Math.Max(afterburn.Motor.OpeningTime.Seconds, afterburn.Motor.FragmentBurnTime.Seconds),
         fragments => fragments.Chamber.OpeningTime.Seconds,
@@ -42,14 +45,15 @@ public abstract record GapSource
     /// <param name="tabulated">For a known history.</param>
     /// <param name="cluster">For several motors.</param>
     /// <returns>The answer of the case that holds.</returns>
-    public T Match<T>(Func<Afterburn, T> afterburn, Func<Fragments, T> fragments, Func<Tabulated, T> tabulated, Func<Cluster, T> cluster) => this switch
-    {
-        Afterburn x => afterburn(x),
-        Fragments x => fragments(x),
-        Tabulated x => tabulated(x),
-        Cluster x => cluster(x),
-        _ => throw new InvalidOperationException($"Unknown source {GetType().Name}."),
-    };
+    public T Match<T>(Func<Afterburn, T> afterburn, Func<Fragments, T> fragments, Func<Tabulated, T> tabulated, Func<Cluster, T> cluster) =>
+        this switch
+        {
+            Afterburn x => afterburn(x),
+            Fragments x => fragments(x),
+            Tabulated x => tabulated(x),
+            Cluster x => cluster(x),
+            _ => throw new InvalidOperationException($"Unknown source {GetType().Name}."),
+        };
 
     /// <summary>One motor whose fragments burn over a stated time.</summary>
     public sealed record Afterburn : GapSource
@@ -58,10 +62,12 @@ public abstract record GapSource
         public required BurnThroughSource Motor { get; init => field = Guard.NotNull(value); }
     }
 
-    /// <summary>One motor whose fragments burn on both sides at a rate r = a p^n that follows the chamber pressure.</summary>
+    /// <summary>
+    /// One motor whose fragments burn on both sides at a rate r = a p^n that follows the chamber pressure.
+    /// </summary>
     /// <remarks>
-    /// Plates of one thickness h: the burnt share grows by 2 r/h, the faces stay as large as they are, so the mass flow is M 2 r(p)/h until
-    /// the last of it. Fragments of several thicknesses end less abruptly.
+    /// Plates of one thickness h: the burnt share grows by 2 r/h, the faces stay as large as they are, so the mass flow
+    /// is M 2 r(p)/h until the last of it. Fragments of several thicknesses end less abruptly.
     /// </remarks>
     public sealed record Fragments : GapSource
     {
@@ -83,7 +89,10 @@ public abstract record GapSource
         public required Provenance Provenance { get; init => field = Guard.NotNull(value); }
     }
 
-    /// <summary>A known history of mass flow and temperature into the tube at station 0, whatever the pressure there: a measurement, or another model.</summary>
+    /// <summary>
+    /// A known history of mass flow and temperature into the tube at station 0, whatever the pressure there: a
+    /// measurement, or another model.
+    /// </summary>
     public sealed record Tabulated : GapSource
     {
         /// <summary>The gas: products and particles in equilibrium.</summary>

@@ -1,20 +1,31 @@
 namespace Staging.Core.Gaps;
 
-/// <summary>The jet out of a booster's opening where it strikes the upper nozzle, while that stands in the near field: motors in contact, or nearly so.</summary>
+/// <summary>
+/// The jet out of a booster's opening where it strikes the upper nozzle, while that stands in the near field: motors in
+/// contact, or nearly so.
+/// </summary>
 /// <remarks>
-/// In the open it is a <see cref="FreeJet"/> over the whole distance, in diameters of the opening. In a tube the edge of a jet widens by a fifth of its way (half
-/// angle of 11 to 12 degrees, from memory) and meets the wall of a bore D after 2.5 (D - d): two diameters for an opening of 10 mm in 18 mm. From there on
-/// the jet is the stream of the tube, which vents end and which is modelled as such. So its mass flux fades over the guided part of the way, smoothly, from
-/// all at none to nothing at <see cref="FillingDiameters"/>: a judgement, for openings from a third of the bore to all of it, where the widening gives 5 to 0.
-/// The jet is taken to stand before the outside air, which shortens its core the most. It is spread over its opening, or over the throat where that is larger,
-/// and aimed at it: off the axis it brings less.
+/// In the open it is a <see cref="FreeJet"/> over the whole distance, in diameters of the opening. In a tube the edge
+/// of a jet widens by a fifth of its way (half angle of 11 to 12 degrees, from memory) and meets the wall of a bore D
+/// after 2.5 (D - d): two diameters for an opening of 10 mm in 18 mm. From there on the jet is the stream of the tube,
+/// which vents end and which is modelled as such. So its mass flux fades over the guided part of the way, smoothly,
+/// from all at none to nothing at <see cref="FillingDiameters"/>: a judgement, for openings from a third of the bore to
+/// all of it, where the widening gives 5 to 0. The jet is taken to stand before the outside air, which shortens its
+/// core the most. It is spread over its opening, or over the throat where that is larger, and aimed at it: off the axis
+/// it brings less.
 /// </remarks>
 internal readonly struct SourceJet(GapParameters p, double slide)
 {
-    /// <summary>Guided way, in diameters of the opening, after which a jet is the stream of the tube [-]; a judgement, see above.</summary>
+    /// <summary>
+    /// Guided way, in diameters of the opening, after which a jet is the stream of the tube [-]; a judgement, see
+    /// above.
+    /// </summary>
     private const double FillingDiameters = 2;
 
-    /// <summary>Guided way, in diameters of the opening, within which the jet is still a jet: half of its flux is left at its end [-].</summary>
+    /// <summary>
+    /// Guided way, in diameters of the opening, within which the jet is still a jet: half of its flux is left at its
+    /// end [-].
+    /// </summary>
     private const double NearDiameters = 1;
 
     /// <summary>Distance from the opening to the nozzle plane [m].</summary>
@@ -26,7 +37,10 @@ internal readonly struct SourceJet(GapParameters p, double slide)
     /// <summary>Whether anything of the jet out of an opening of a diameter [m] comes to the nozzle as a jet.</summary>
     public bool Arrives(double diameter) => guided < FillingDiameters * diameter;
 
-    /// <summary>Whether the core of the jet reaches the throat: what it lights there is lit, whether the joint has opened or not.</summary>
+    /// <summary>
+    /// Whether the core of the jet reaches the throat: what it lights there is lit, whether the joint has opened or
+    /// not.
+    /// </summary>
     /// <param name="diameter">Diameter of the opening [m].</param>
     /// <param name="temperature">Temperature of the chamber's gas [K].</param>
     /// <param name="R">Its specific gas constant [J/(kg K)].</param>

@@ -1,6 +1,8 @@
 namespace Staging.Core.Gaps;
 
-/// <summary>Times at which a source changes abruptly, known before the run: they are met exactly and never searched for.</summary>
+/// <summary>
+/// Times at which a source changes abruptly, known before the run: they are met exactly and never searched for.
+/// </summary>
 internal static class StopTimes
 {
     /// <summary>The known times within the horizon [s], rising, the horizon last.</summary>

@@ -1,20 +1,30 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// Air in hydrostatic balance, dp/p = -(g0/(R T)) (1 - delta x_v) dH, over the layers of the US Standard Atmosphere 1976 with one
-/// temperature offset at all heights and a vapour mole fraction x_v that follows a power of temperature in the lowest layer.
-/// Every layer integrates in closed form.
+/// Air in hydrostatic balance, dp/p = -(g0/(R T)) (1 - delta x_v) dH, over the layers of the US Standard Atmosphere
+/// 1976 with one temperature offset at all heights and a vapour mole fraction x_v that follows a power of temperature
+/// in the lowest layer. Every layer integrates in closed form.
 /// </summary>
-/// <remarks>US Standard Atmosphere 1976, equations 18 (geopotential altitude), 23, 33a and 33b (pressure), 42 (density), 50 (sound).</remarks>
+/// <remarks>
+/// US Standard Atmosphere 1976, equations 18 (geopotential altitude), 23, 33a and 33b (pressure), 42 (density), 50
+/// (sound).
+/// </remarks>
 internal sealed class HydrostaticProfile
 {
-    /// <summary>Standard gravity g0 [m/s2], also metres geopotential to joules per kilogram. US Standard Atmosphere 1976, Table 2.</summary>
+    /// <summary>
+    /// Standard gravity g0 [m/s2], also metres geopotential to joules per kilogram. US Standard Atmosphere 1976, Table
+    /// 2.
+    /// </summary>
     public const double StandardGravity = 9.80665;
 
-    /// <summary>Effective radius of the earth r0 [m] at 45 degrees latitude. US Standard Atmosphere 1976, Table 2.</summary>
+    /// <summary>
+    /// Effective radius of the earth r0 [m] at 45 degrees latitude. US Standard Atmosphere 1976, Table 2.
+    /// </summary>
     public const double EarthRadius = 6_356_766;
 
-    /// <summary>Gas constant of dry air R*/M0 [J/(kg K)]. US Standard Atmosphere 1976, Table 2: 8314.32 / 28.9644.</summary>
+    /// <summary>
+    /// Gas constant of dry air R*/M0 [J/(kg K)]. US Standard Atmosphere 1976, Table 2: 8314.32 / 28.9644.
+    /// </summary>
     public const double AirGasConstant = 8314.32 / 28.9644;
 
     /// <summary>Ratio of heat capacities of dry air [-]. US Standard Atmosphere 1976, Table 2.</summary>
@@ -32,7 +42,8 @@ internal sealed class HydrostaticProfile
     /// <param name="p">Pressure there [Pa].</param>
     /// <param name="T">Temperature there [K]; its offset from the standard is kept at all heights.</param>
     /// <param name="x">Mole fraction of water vapour there [-].</param>
-    /// <param name="vapourExponent">m in x_v = x (T(H)/T)^m within the lowest layer [-]; the value at its top is kept above.</param>
+    /// <param name="vapourExponent">m in x_v = x (T(H)/T)^m within the lowest layer [-]; the value at its top is kept
+    /// above.</param>
     public HydrostaticProfile(double H, double p, double T, double x, double vapourExponent)
     {
         ReadOnlySpan<AtmosphereLayer> layers = AtmosphereLayer.Us1976;

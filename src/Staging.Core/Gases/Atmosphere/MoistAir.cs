@@ -3,17 +3,22 @@ using UnitsNet;
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// Air with water vapour, by the CIPM-2007 equation: A. Picard, R. S. Davis, M. Glaeser and K. Fujii, "Revised formula for the density of
-/// moist air (CIPM-2007)", Metrologia 45 (2008) 149-155, with the reference 400 micromole/mole of carbon dioxide.
+/// Air with water vapour, by the CIPM-2007 equation: A. Picard, R. S. Davis, M. Glaeser and K. Fujii, "Revised formula
+/// for the density of moist air (CIPM-2007)", Metrologia 45 (2008) 149-155, with the reference 400 micromole/mole of
+/// carbon dioxide.
 /// </summary>
 /// <remarks>
-/// The source vouches for 15 to 27 degrees Celsius and 600 to 1100 hPa with a relative uncertainty of 22 parts in a million. The
-/// functions go on outside that window; there the vapour pressure stays good to about a percent between -20 and 50 degrees Celsius. Air that
-/// would hold more vapour than its pressure allows (only below 18 kPa, when hot) is refused.
+/// The source vouches for 15 to 27 degrees Celsius and 600 to 1100 hPa with a relative uncertainty of 22 parts in a
+/// million. The functions go on outside that window; there the vapour pressure stays good to about a percent between
+/// -20 and 50 degrees Celsius. Air that would hold more vapour than its pressure allows (only below 18 kPa, when hot)
+/// is refused.
 /// </remarks>
 public static class MoistAir
 {
-    /// <summary>1 - Mv/Ma [-]: how much lighter a mole of vapour is than a mole of dry air (CIPM-2007: 18.01528 and 28.96546 g/mol).</summary>
+    /// <summary>
+    /// 1 - Mv/Ma [-]: how much lighter a mole of vapour is than a mole of dry air (CIPM-2007: 18.01528 and 28.96546
+    /// g/mol).
+    /// </summary>
     internal const double Lightness = 1 - VapourMolarMass / AirMolarMass;
 
     private const double AirMolarMass = 28.96546e-3;
@@ -32,7 +37,8 @@ public static class MoistAir
     /// <param name="temperature">Temperature [K], 220 to 330.</param>
     /// <param name="relativeHumidity">Relative humidity h over liquid water [-], 0 to 1.</param>
     /// <returns>x_v [-], at most 1.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a humidity that would make x_v exceed 1.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a humidity that would make x_v
+    /// exceed 1.</exception>
     public static double VapourMoleFraction(Pressure pressure, Temperature temperature, double relativeHumidity)
     {
         (double p, double T) = Checked(pressure, temperature);
@@ -40,7 +46,11 @@ public static class MoistAir
         double f = 1.00062 + 3.14e-8 * p + 5.6e-7 * t * t;
         double saturated = f * Math.Exp(A * T * T + B * T + C + D / T);
         double x_v = Guard.In(relativeHumidity, 0, 1, "-", nameof(relativeHumidity)) * saturated / p;
-        return x_v <= 1 ? x_v : throw new ArgumentOutOfRangeException(nameof(relativeHumidity), relativeHumidity, Invariant.Text($"relativeHumidity is {relativeHumidity:G4} at pressure {p:G6} Pa and temperature {T:G6} K, where saturated vapour alone has {saturated:G6} Pa; it must be between 0 and {p / saturated:G4} there."));
+        return x_v <= 1
+            ? x_v
+            : throw new ArgumentOutOfRangeException(nameof(relativeHumidity), relativeHumidity,
+                Invariant.Text($"relativeHumidity is {relativeHumidity:G4} at pressure {p:G6} Pa and temperature {T:G6} K, where "
+                    + $"saturated vapour alone has {saturated:G6} Pa; it must be between 0 and {p / saturated:G4} there."));
     }
 
     /// <summary>Density rho = p Ma/(Z R T) (1 - x_v (1 - Mv/Ma)) (CIPM-2007, equation 1).</summary>
@@ -48,7 +58,8 @@ public static class MoistAir
     /// <param name="temperature">Temperature [K], 220 to 330.</param>
     /// <param name="relativeHumidity">Relative humidity over liquid water [-], 0 to 1.</param>
     /// <returns>The density.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a humidity that would make the vapour fraction exceed 1.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a humidity that would make the
+    /// vapour fraction exceed 1.</exception>
     public static Density DensityAt(Pressure pressure, Temperature temperature, double relativeHumidity)
     {
         double x = VapourMoleFraction(pressure, temperature, relativeHumidity);
@@ -57,11 +68,15 @@ public static class MoistAir
             p * AirMolarMass / (Compressibility(p, T, x) * CipmGasConstant * T) * (1 - Lightness * x));
     }
 
-    /// <summary>Ratio of heat capacities [-] of the mixture with cv = 5/2 R for air and 3.04 R for vapour, per mole.</summary>
+    /// <summary>
+    /// Ratio of heat capacities [-] of the mixture with cv = 5/2 R for air and 3.04 R for vapour, per mole.
+    /// </summary>
     /// <remarks>Vapour: cp = 33.6 J/(mol K) at 300 K from the NASA seven-coefficient fit for H2O.</remarks>
     internal static double Gamma(double x) => 1 + 1 / (2.5 * (1 - x) + 3.04 * x);
 
-    /// <summary>d(ln p_sv)/d(ln T) [-]: the power of temperature that the saturation pressure follows around T.</summary>
+    /// <summary>
+    /// d(ln p_sv)/d(ln T) [-]: the power of temperature that the saturation pressure follows around T.
+    /// </summary>
     internal static double SaturationExponent(double T) => T * (2 * A * T + B - D / (T * T));
 
     /// <summary>Compressibility factor Z [-] (CIPM-2007, appendix A1.4).</summary>

@@ -1,20 +1,23 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// The air above a site whose weather is known at the ground: the standard temperature profile shifted by one offset, in hydrostatic
-/// balance from the pressure at the ground, with the lighter moist air counted in.
+/// The air above a site whose weather is known at the ground: the standard temperature profile shifted by one offset,
+/// in hydrostatic balance from the pressure at the ground, with the lighter moist air counted in.
 /// </summary>
 /// <remarks>
 /// <para>
-/// Temperature: that of the US Standard Atmosphere 1976 plus T_ground - T_standard(elevation), at all heights. Judgement: it is the
-/// convention of performance charts ("standard plus ten degrees"); a ground inversion or a hot surface layer is not in it.
+/// Temperature: that of the US Standard Atmosphere 1976 plus T_ground - T_standard(elevation), at all heights.
+/// Judgement: it is the convention of performance charts ("standard plus ten degrees"); a ground inversion or a hot
+/// surface layer is not in it.
 /// </para>
 /// <para>
-/// Vapour: mole fraction x_v = x_ground (T/T_ground)^m up to 11 km geopotential, constant above, with m = d(ln p_sv)/d(ln T) - g0/(R L) so
-/// that the relative humidity at the ground is kept as far as the first order in height. Ideal mixture of air and vapour:
-/// rho = p/(R_air T) (1 - x_v (1 - Mv/Ma)); it is 0.04 % lighter than the full CIPM-2007 equation, see <see cref="MoistAir"/>.
+/// Vapour: mole fraction x_v = x_ground (T/T_ground)^m up to 11 km geopotential, constant above, with m = d(ln
+/// p_sv)/d(ln T) - g0/(R L) so that the relative humidity at the ground is kept as far as the first order in height.
+/// Ideal mixture of air and vapour: rho = p/(R_air T) (1 - x_v (1 - Mv/Ma)); it is 0.04 % lighter than the full
+/// CIPM-2007 equation, see <see cref="MoistAir"/>.
 /// </para>
-/// <para>With standard dry conditions at the ground this is <see cref="StandardAtmosphere.Us1976"/>. Immutable, allocates nothing per call.</para>
+/// <para>With standard dry conditions at the ground this is <see cref="StandardAtmosphere.Us1976"/>. Immutable,
+/// allocates nothing per call.</para>
 /// </remarks>
 public sealed class SiteAtmosphere : IAtmosphere
 {
@@ -31,7 +34,8 @@ public sealed class SiteAtmosphere : IAtmosphere
         ArgumentNullException.ThrowIfNull(conditions);
         Conditions = conditions;
         double T = conditions.Temperature.Kelvins;
-        double tropospherePower = HydrostaticProfile.StandardGravity / (HydrostaticProfile.AirGasConstant * -AtmosphereLayer.Us1976[0].Gradient_K_per_m);
+        double tropospherePower = HydrostaticProfile.StandardGravity
+            / (HydrostaticProfile.AirGasConstant * -AtmosphereLayer.Us1976[0].Gradient_K_per_m);
         air = new HydrostaticProfile(
             HydrostaticProfile.Geopotential(conditions.Elevation.Meters),
             conditions.Pressure.Pascals,

@@ -11,8 +11,8 @@ public sealed record SiteConditions
     public required Length Elevation { get; init => field = Guard.In(value, -430, 6000); }
 
     /// <summary>
-    /// Absolute pressure at the site itself [Pa], 40 to 110 kPa. Weather reports mostly give the pressure reduced to sea level; that
-    /// number is too high for a site above it, by about 12 hPa for each 100 m.
+    /// Absolute pressure at the site itself [Pa], 40 to 110 kPa. Weather reports mostly give the pressure reduced to
+    /// sea level; that number is too high for a site above it, by about 12 hPa for each 100 m.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Pressure Pressure { get; init => field = Guard.In(value, 40e3, 110e3); }
@@ -27,8 +27,8 @@ public sealed record SiteConditions
 
     /// <summary>Looks for a pressure that does not belong to the elevation.</summary>
     /// <returns>
-    /// A warning <c>GAS001</c> when the pressure is more than 6 % from the standard one at this elevation: weather stays within that band
-    /// outside the core of a great storm, so a sea-level pressure was probably entered.
+    /// A warning <c>GAS001</c> when the pressure is more than 6 % from the standard one at this elevation: weather
+    /// stays within that band outside the core of a great storm, so a sea-level pressure was probably entered.
     /// </returns>
     public ImmutableArray<ModelFinding> Check()
     {
@@ -39,7 +39,9 @@ public sealed record SiteConditions
             return [];
         return
         [
-            new ModelFinding(FindingSeverity.Warning, "GAS001", nameof(Pressure), Invariant.Text($"Pressure is {given / 100:F1} hPa; at {Elevation.Meters:F0} m the standard atmosphere has {standard / 100:F1} hPa. Enter the pressure at the site, not the one reduced to sea level.")),
+            new ModelFinding(FindingSeverity.Warning, "GAS001", nameof(Pressure),
+                Invariant.Text($"Pressure is {given / 100:F1} hPa; at {Elevation.Meters:F0} m the standard atmosphere has "
+                    + $"{standard / 100:F1} hPa. Enter the pressure at the site, not the one reduced to sea level.")),
         ];
     }
 }

@@ -3,13 +3,14 @@ using UnitsNet;
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// The US Standard Atmosphere 1976 up to 86 km geometric altitude, identical with ISO 2533 up to 32 km: a dry perfect gas in
-/// hydrostatic balance, with temperature piecewise linear in geopotential altitude.
+/// The US Standard Atmosphere 1976 up to 86 km geometric altitude, identical with ISO 2533 up to 32 km: a dry perfect
+/// gas in hydrostatic balance, with temperature piecewise linear in geopotential altitude.
 /// </summary>
 /// <remarks>
-/// Seven layers (US Standard Atmosphere 1976, Table 4) with 101325 Pa and 288.15 K at sea level; the lowest layer is continued to
-/// -5 km as in the published tables. Above 80 km the temperature given is the molecular-scale temperature; the kinetic one is at most
-/// 0.04 % lower there. Pressure, density and speed of sound are the published ones throughout. Immutable, allocates nothing.
+/// Seven layers (US Standard Atmosphere 1976, Table 4) with 101325 Pa and 288.15 K at sea level; the lowest layer is
+/// continued to -5 km as in the published tables. Above 80 km the temperature given is the molecular-scale temperature;
+/// the kinetic one is at most 0.04 % lower there. Pressure, density and speed of sound are the published ones
+/// throughout. Immutable, allocates nothing.
 /// </remarks>
 public sealed class StandardAtmosphere : IAtmosphere
 {
@@ -31,12 +32,15 @@ public sealed class StandardAtmosphere : IAtmosphere
     /// <inheritdoc/>
     public double Ceiling_m => Highest_m;
 
-    /// <summary>Geopotential altitude H = r0 z/(r0 + z) with r0 = 6356.766 km (US Standard Atmosphere 1976, equation 18).</summary>
+    /// <summary>
+    /// Geopotential altitude H = r0 z/(r0 + z) with r0 = 6356.766 km (US Standard Atmosphere 1976, equation 18).
+    /// </summary>
     /// <param name="geometricAltitude">Geometric altitude z above mean sea level [m], -5 km to 86 km.</param>
     /// <returns>Geopotential altitude [m'].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public static Length GeopotentialAltitude(Length geometricAltitude) =>
-        Length.FromMeters(HydrostaticProfile.Geopotential(Guard.In(geometricAltitude, Lowest_m, Highest_m, nameof(geometricAltitude)).Meters));
+        Length.FromMeters(
+            HydrostaticProfile.Geopotential(Guard.In(geometricAltitude, Lowest_m, Highest_m, nameof(geometricAltitude)).Meters));
 
     /// <inheritdoc/>
     public AirSample At(double geometricAltitude_m) =>

@@ -2,7 +2,10 @@ using UnitsNet;
 
 namespace Staging.Core.Gases;
 
-/// <summary>The same air at every height: for closed forms, wind-tunnel conditions and flights too low to notice. Zero density is a vacuum.</summary>
+/// <summary>
+/// The same air at every height: for closed forms, wind-tunnel conditions and flights too low to notice. Zero density
+/// is a vacuum.
+/// </summary>
 public sealed record UniformAtmosphere : IAtmosphere
 {
     /// <summary>Pressure [Pa], 0 to 1 MPa.</summary>
@@ -13,7 +16,9 @@ public sealed record UniformAtmosphere : IAtmosphere
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Temperature Temperature { get; init => field = Guard.In(value, 1, 1000); }
 
-    /// <summary>Density [kg/m3], 0 to 100; stated on its own, so that a closed form can have the density it asks for.</summary>
+    /// <summary>
+    /// Density [kg/m3], 0 to 100; stated on its own, so that a closed form can have the density it asks for.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Density Density { get; init => field = Guard.In(value, 0, 100); }
 

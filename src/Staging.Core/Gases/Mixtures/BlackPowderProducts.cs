@@ -3,27 +3,29 @@ using UnitsNet;
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// Starting values for the combustion products of black powder, with the range that the sources allow. Using them is a choice the
-/// plan shows; nothing takes them silently.
+/// Starting values for the combustion products of black powder, with the range that the sources allow. Using them is a
+/// choice the plan shows; nothing takes them silently.
 /// </summary>
 /// <remarks>
 /// <para>
-/// The nominal point is one state, not a mean of ranges: 75/15/10 potassium nitrate, charcoal (C7H4O) and sulfur burnt at a constant
-/// pressure of 10 bar to chemical equilibrium. It was chosen because all its numbers belong together, 10 bar is the order of the
-/// chamber pressure of the motors in question, and the charcoal holds the hydrogen and oxygen that real charcoal does. Equilibrium is
-/// the upper bound for the share of gas and, at given pressure, for temperature.
+/// The nominal point is one state, not a mean of ranges: 75/15/10 potassium nitrate, charcoal (C7H4O) and sulfur burnt
+/// at a constant pressure of 10 bar to chemical equilibrium. It was chosen because all its numbers belong together, 10
+/// bar is the order of the chamber pressure of the motors in question, and the charcoal holds the hydrogen and oxygen
+/// that real charcoal does. Equilibrium is the upper bound for the share of gas and, at given pressure, for
+/// temperature.
 /// </para>
 /// <para>
-/// The ranges do not combine freely. The classic gas fraction of 0.43 is that of cooled products; with it the ratio of heat capacities
-/// of gas and particles is 1.08-1.10, not the 1.12-1.16 of products at flame temperature (f 0.55-0.71), and the impetus stays below
-/// 0.24 MJ/kg even at 2300 K, short of the 0.27-0.32 MJ/kg expected.
+/// The ranges do not combine freely. The classic gas fraction of 0.43 is that of cooled products; with it the ratio of
+/// heat capacities of gas and particles is 1.08-1.10, not the 1.12-1.16 of products at flame temperature (f 0.55-0.71),
+/// and the impetus stays below 0.24 MJ/kg even at 2300 K, short of the 0.27-0.32 MJ/kg expected.
 /// </para>
 /// </remarks>
 public static class BlackPowderProducts
 {
     private static readonly Provenance Equilibrium = new()
     {
-        Source = "Chemical equilibrium of 75/15/10 KNO3, charcoal C7H4O, S at constant pressure, 10 bar, by the method of S. Gordon and B. J. McBride (NASA RP-1311, 1994) with NASA polynomials; rounded",
+        Source = "Chemical equilibrium of 75/15/10 KNO3, charcoal C7H4O, S at constant pressure, 10 bar, by the method of S. Gordon and "
+            + "B. J. McBride (NASA RP-1311, 1994) with NASA polynomials; rounded",
         How = Evidence.ComputedFromFormula,
     };
 
@@ -35,7 +37,8 @@ public static class BlackPowderProducts
 
     private static readonly Provenance CooledToFlame = new()
     {
-        Source = "From the cooled products of A. Noble and F. A. Abel (Phil. Trans. 165, 1875: 43 % gas; quoted at second hand) to equilibrium at flame temperature (0.56 to 0.71)",
+        Source = "From the cooled products of A. Noble and F. A. Abel (Phil. Trans. 165, 1875: 43 % gas; quoted at second hand) to "
+            + "equilibrium at flame temperature (0.56 to 0.71)",
         How = Evidence.Judgement,
     };
 
@@ -98,12 +101,15 @@ public static class BlackPowderProducts
         NominalSource = Equilibrium,
         RangeSource = new Provenance
         {
-            Source = "From a melt of mostly potassium sulfide (about 900) to one of mostly carbonate (about 1500), NASA polynomials by mass",
+            Source = "From a melt of mostly potassium sulfide (about 900) to one of mostly carbonate (about 1500), NASA polynomials by "
+                + "mass",
             How = Evidence.Judgement,
         },
     };
 
-    /// <summary>Ratio of heat capacities that gas and particles together should have at flame temperature [-].</summary>
+    /// <summary>
+    /// Ratio of heat capacities that gas and particles together should have at flame temperature [-].
+    /// </summary>
     public static SourcedRange MixtureHeatCapacityRatio { get; } = new()
     {
         Quantity = "ratio of heat capacities of gas and particles",

@@ -4,13 +4,14 @@ using UnitsNet;
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// A gas that carries particles at its own speed and temperature, their volume neglected. It behaves as one perfect gas:
-/// R_eff = f R_g, cp_eff = f cp_g + (1 - f) c_s, gamma_eff = cp_eff/(cp_eff - R_eff).
+/// A gas that carries particles at its own speed and temperature, their volume neglected. It behaves as one perfect
+/// gas: R_eff = f R_g, cp_eff = f cp_g + (1 - f) c_s, gamma_eff = cp_eff/(cp_eff - R_eff).
 /// </summary>
 /// <remarks>
-/// F. E. Marble, "Dynamics of dusty gases", Annual Review of Fluid Mechanics 2 (1970) 397-446; G. Rudinger, Fundamentals of
-/// Gas-Particle Flow (1980). Equilibrium needs particles small enough to follow within the time of the flow: a Stokes time
-/// rho_s d^2/(18 mu) is 0.002 ms for 1 micrometre and 0.2 ms for 10 micrometres in burn-through gas, 20 ms for 100 micrometres.
+/// F. E. Marble, "Dynamics of dusty gases", Annual Review of Fluid Mechanics 2 (1970) 397-446; G. Rudinger,
+/// Fundamentals of Gas-Particle Flow (1980). Equilibrium needs particles small enough to follow within the time of the
+/// flow: a Stokes time rho_s d^2/(18 mu) is 0.002 ms for 1 micrometre and 0.2 ms for 10 micrometres in burn-through
+/// gas, 20 ms for 100 micrometres.
 /// </remarks>
 public sealed record DustyGas
 {
@@ -40,7 +41,9 @@ public sealed record DustyGas
             return [];
         return
         [
-            new ModelFinding(FindingSeverity.Error, "GAS003", nameof(GasMassFraction), Invariant.Text($"{Name} would have a gas constant of {R:G4} J/(kg K) and a ratio of heat capacities of {gamma:G4}; a perfect gas here needs at least 10 J/(kg K) and 1.01. A greater gas mass fraction would fit.")),
+            new ModelFinding(FindingSeverity.Error, "GAS003", nameof(GasMassFraction),
+                Invariant.Text($"{Name} would have a gas constant of {R:G4} J/(kg K) and a ratio of heat capacities of {gamma:G4}; a "
+                    + $"perfect gas here needs at least 10 J/(kg K) and 1.01. A greater gas mass fraction would fit.")),
         ];
     }
 
@@ -65,7 +68,9 @@ public sealed record DustyGas
         };
     }
 
-    /// <summary>Impetus f R_g T: the work content that closed-vessel measurements quote, p V per kilogram at temperature T.</summary>
+    /// <summary>
+    /// Impetus f R_g T: the work content that closed-vessel measurements quote, p V per kilogram at temperature T.
+    /// </summary>
     /// <param name="temperature">Absolute temperature [K], 50 to 6000.</param>
     /// <returns>Energy per kilogram of gas and particles.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -7,10 +7,14 @@ namespace Staging.Core.Gases;
 /// A mixture of perfect gases in thermal equilibrium, given by mass fractions y_i: R = sum y_i R_i, cv = sum y_i cv_i,
 /// gamma = 1 + R/cv. The ratio of heat capacities itself does not average, by mass or by mole.
 /// </summary>
-/// <remarks>Gibbs-Dalton law; for example H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), section 1.</remarks>
+/// <remarks>
+/// Gibbs-Dalton law; for example H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), section 1.
+/// </remarks>
 public sealed record GasMixture
 {
-    /// <summary>How far the mass fractions may miss a sum of 1 [-]; they are taken as they stand, not rescaled.</summary>
+    /// <summary>
+    /// How far the mass fractions may miss a sum of 1 [-]; they are taken as they stand, not rescaled.
+    /// </summary>
     private const double SumTolerance = 1e-9;
 
     /// <summary>Name for messages and tables.</summary>
@@ -28,7 +32,8 @@ public sealed record GasMixture
             return [];
         return
         [
-            new ModelFinding(FindingSeverity.Error, "GAS002", nameof(Shares), Invariant.Text($"The mass fractions of {Name} add up to {sum:G9}; they must add up to 1.")),
+            new ModelFinding(FindingSeverity.Error, "GAS002", nameof(Shares),
+                Invariant.Text($"The mass fractions of {Name} add up to {sum:G9}; they must add up to 1.")),
         ];
     }
 

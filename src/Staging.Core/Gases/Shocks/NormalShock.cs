@@ -1,13 +1,13 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// Normal shock in a perfect gas: state behind against the Mach number ahead, in the frame of the shock. Dimensionless; 1 is ahead
-/// of the shock, 2 behind. Stagnation temperature is the same on both sides.
+/// Normal shock in a perfect gas: state behind against the Mach number ahead, in the frame of the shock. Dimensionless;
+/// 1 is ahead of the shock, 2 behind. Stagnation temperature is the same on both sides.
 /// </summary>
 /// <remarks>
-/// NACA Report 1135 (Ames Research Staff, 1953), section on normal shock waves, and H. W. Liepmann and A. Roshko, Elements of Gasdynamics
-/// (1957), section 2.13. Gamma 1.01 to 3, Mach 1 to 1000; for gamma below 1.013 the range of the Mach number ends where that of
-/// <see cref="IsentropicFlow"/> does, so that every ratio is a normal number.
+/// NACA Report 1135 (Ames Research Staff, 1953), section on normal shock waves, and H. W. Liepmann and A. Roshko,
+/// Elements of Gasdynamics (1957), section 2.13. Gamma 1.01 to 3, Mach 1 to 1000; for gamma below 1.013 the range of
+/// the Mach number ends where that of <see cref="IsentropicFlow"/> does, so that every ratio is a normal number.
 /// </remarks>
 public static class NormalShock
 {
@@ -55,8 +55,8 @@ public static class NormalShock
     public static double StagnationPressureRatio(double mach, double gamma) => Math.Exp(-EntropyRise(mach, gamma));
 
     /// <summary>
-    /// Pitot pressure over static pressure ahead, p02/p1 = ((gamma + 1)/2 M1^2)^(gamma/(gamma - 1)) (2 gamma/(gamma + 1) M1^2 -
-    /// (gamma - 1)/(gamma + 1))^(-1/(gamma - 1)) (Rayleigh's formula).
+    /// Pitot pressure over static pressure ahead, p02/p1 = ((gamma + 1)/2 M1^2)^(gamma/(gamma - 1)) (2 gamma/(gamma +
+    /// 1) M1^2 - (gamma - 1)/(gamma + 1))^(-1/(gamma - 1)) (Rayleigh's formula).
     /// </summary>
     /// <param name="mach">Mach number ahead M1 [-], 1 to 1000 (less below gamma 1.013).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
@@ -69,8 +69,8 @@ public static class NormalShock
     }
 
     /// <summary>
-    /// Entropy rise (s2 - s1)/R = (ln(p2/p1) - gamma ln(rho2/rho1))/(gamma - 1): of third order in M1^2 - 1 for weak shocks, and given to
-    /// full relative accuracy there too.
+    /// Entropy rise (s2 - s1)/R = (ln(p2/p1) - gamma ln(rho2/rho1))/(gamma - 1): of third order in M1^2 - 1 for weak
+    /// shocks, and given to full relative accuracy there too.
     /// </summary>
     /// <param name="mach">Mach number ahead M1 [-], 1 to 1000 (less below gamma 1.013).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
@@ -97,7 +97,8 @@ public static class NormalShock
         Math.Min(Argument.MaxMachAt(gamma), Math.Sqrt(1 + (gamma + 1) / (2 * gamma) * (ShockPressure(pressureRatio, gamma) - 1)));
 
     /// <summary>
-    /// Density ratio on the Rankine-Hugoniot curve, rho2/rho1 = ((gamma + 1) p2/p1 + gamma - 1)/((gamma - 1) p2/p1 + gamma + 1).
+    /// Density ratio on the Rankine-Hugoniot curve, rho2/rho1 = ((gamma + 1) p2/p1 + gamma - 1)/((gamma - 1) p2/p1 +
+    /// gamma + 1).
     /// </summary>
     /// <param name="pressureRatio">p2/p1 [-], 1 to <see cref="PressureRatio"/> at the greatest Mach number.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
@@ -109,7 +110,9 @@ public static class NormalShock
         return ((gamma + 1) * P + gamma - 1) / ((gamma - 1) * P + gamma + 1);
     }
 
-    /// <summary>M1^2 - 1 below which the entropy rise is summed as a series, where the logarithms would cancel.</summary>
+    /// <summary>
+    /// M1^2 - 1 below which the entropy rise is summed as a series, where the logarithms would cancel.
+    /// </summary>
     private const double WeakShock = 0.05;
 
     private static double Square(double mach, double gamma) => Argument.ShockMach(mach, gamma) * mach;
@@ -117,7 +120,9 @@ public static class NormalShock
     private static double ShockPressure(double pressureRatio, double gamma) =>
         Guard.In(pressureRatio, 1, PressureRatio(Argument.MaxMachAt(Argument.Gamma(gamma)), gamma), "-", nameof(pressureRatio));
 
-    /// <summary>ln(1 + a z) - gamma ln(1 + z) + gamma ln(1 + b z): the first two powers of z cancel exactly and are left out.</summary>
+    /// <summary>
+    /// ln(1 + a z) - gamma ln(1 + z) + gamma ln(1 + b z): the first two powers of z cancel exactly and are left out.
+    /// </summary>
     private static double WeakShockSeries(double z, double a, double b, double gamma)
     {
         const int LastPower = 16;

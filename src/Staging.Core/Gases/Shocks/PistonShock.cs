@@ -6,9 +6,9 @@ namespace Staging.Core.Gases;
 /// The shock that a piston, or a gas front, drives into gas at rest. Speeds are over the speed of sound a1 of that gas.
 /// </summary>
 /// <remarks>
-/// H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), sections 3.2 to 3.4. The greatest piston speed is <see cref="GasSpeed"/> behind
-/// a shock of Mach 1000: 833 for gamma 1.4, 500 for gamma 3; below gamma 1.013 the range of the Mach number ends earlier, see
-/// <see cref="NormalShock"/>.
+/// H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), sections 3.2 to 3.4. The greatest piston speed is
+/// <see cref="GasSpeed"/> behind a shock of Mach 1000: 833 for gamma 1.4, 500 for gamma 3; below gamma 1.013 the range
+/// of the Mach number ends earlier, see <see cref="NormalShock"/>.
 /// </remarks>
 public static class PistonShock
 {
@@ -23,7 +23,10 @@ public static class PistonShock
         return Math.Min(Argument.MaxMachAt(gamma), q + Math.Sqrt(q * q + 1));
     }
 
-    /// <summary>Speed of the gas behind a shock into gas at rest, u2/a1 = 2/(gamma + 1) (Ms - 1/Ms): the inverse of <see cref="Mach"/>.</summary>
+    /// <summary>
+    /// Speed of the gas behind a shock into gas at rest, u2/a1 = 2/(gamma + 1) (Ms - 1/Ms): the inverse of
+    /// <see cref="Mach"/>.
+    /// </summary>
     /// <param name="mach">Mach number of the shock Ms [-], 1 to 1000 (see <see cref="NormalShock"/>).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>u2/a1 [-].</returns>
@@ -39,7 +42,8 @@ public static class PistonShock
     public static double PressureRatio(double pistonSpeed, double gamma) => NormalShock.PressureRatio(Mach(pistonSpeed, gamma), gamma);
 
     /// <summary>
-    /// Pressure on the piston when it starts smoothly and no shock has formed yet: p/p1 = (1 + (gamma - 1)/2 u_p/a1)^(2 gamma/(gamma - 1)).
+    /// Pressure on the piston when it starts smoothly and no shock has formed yet: p/p1 = (1 + (gamma - 1)/2 u_p/a1)^(2
+    /// gamma/(gamma - 1)).
     /// </summary>
     /// <param name="pistonSpeed">u_p/a1 [-], 0 to the greatest piston speed.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
@@ -49,7 +53,10 @@ public static class PistonShock
         1 + (gamma - 1) / 2 * Speed(pistonSpeed, gamma),
         2 * gamma / (gamma - 1));
 
-    /// <summary>When the wave ahead of an evenly accelerating piston first steepens to a shock: t = 2 a1/((gamma + 1) acceleration).</summary>
+    /// <summary>
+    /// When the wave ahead of an evenly accelerating piston first steepens to a shock: t = 2 a1/((gamma + 1)
+    /// acceleration).
+    /// </summary>
     /// <param name="soundSpeed">Speed of sound of the gas at rest a1 [m/s], 10 to 10000.</param>
     /// <param name="acceleration">Acceleration of the piston [m/s2], 1e-3 to 1e9.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>

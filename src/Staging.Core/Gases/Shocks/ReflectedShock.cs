@@ -1,8 +1,8 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// A normal shock that has run into gas at rest and come back from a closed end. Dimensionless; 1 is the gas at rest, 2 behind the
-/// incident shock, 5 behind the reflected one (at rest again).
+/// A normal shock that has run into gas at rest and come back from a closed end. Dimensionless; 1 is the gas at rest, 2
+/// behind the incident shock, 5 behind the reflected one (at rest again).
 /// </summary>
 /// <param name="IncidentPressureRatio">p2/p1 [-].</param>
 /// <param name="ReflectedMach">Mach number of the reflected shock against the gas it meets [-].</param>

@@ -1,13 +1,14 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// The exact Riemann problem: two gases, each uniform and each with its own gamma, meet at x = 0 at t = 0. Allocates nothing.
+/// The exact Riemann problem: two gases, each uniform and each with its own gamma, meet at x = 0 at t = 0. Allocates
+/// nothing.
 /// </summary>
 /// <remarks>
-/// E. F. Toro, Riemann Solvers and Numerical Methods for Fluid Dynamics (3rd ed. 2009), chapter 4, with the functions of either side taken
-/// at its own gamma. The star pressure is the only root of f_L(p) + f_R(p) + u_R - u_L, which rises and is concave. Two fans are solved in
-/// z = p^((gamma - 1)/(2 gamma)), in which they are nearly straight; otherwise by Newton steps kept inside a bracket. Round-off is
-/// reached; the count of steps is bounded.
+/// E. F. Toro, Riemann Solvers and Numerical Methods for Fluid Dynamics (3rd ed. 2009), chapter 4, with the functions
+/// of either side taken at its own gamma. The star pressure is the only root of f_L(p) + f_R(p) + u_R - u_L, which
+/// rises and is concave. Two fans are solved in z = p^((gamma - 1)/(2 gamma)), in which they are nearly straight;
+/// otherwise by Newton steps kept inside a bracket. Round-off is reached; the count of steps is bounded.
 /// </remarks>
 public static class RiemannProblem
 {
@@ -16,7 +17,8 @@ public static class RiemannProblem
     private const double LastStep = 1e-8;
 
     /// <summary>Solves the problem.</summary>
-    /// <param name="left">The gas on the left: density and pressure 1e-75 to 1e75, velocity up to 1e75 either way, gamma 1.01 to 3.</param>
+    /// <param name="left">The gas on the left: density and pressure 1e-75 to 1e75, velocity up to 1e75 either way,
+    /// gamma 1.01 to 3.</param>
     /// <param name="right">The gas on the right, in the same units.</param>
     /// <returns>Star state, waves and contact.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number of a state outside its range.</exception>
@@ -98,8 +100,9 @@ public static class RiemannProblem
     }
 
     /// <summary>
-    /// Both waves are fans: c_L z^(b_L/b) + c_R z^(b_R/b) = C with z = (p/p_ref)^b and b the greater exponent. The left side is concave,
-    /// so Newton from below climbs to the root; for equal gamma the first step lands on it (Toro's two-rarefaction solution).
+    /// Both waves are fans: c_L z^(b_L/b) + c_R z^(b_R/b) = C with z = (p/p_ref)^b and b the greater exponent. The left
+    /// side is concave, so Newton from below climbs to the root; for equal gamma the first step lands on it (Toro's
+    /// two-rarefaction solution).
     /// </summary>
     private static double TwoFans(in Side L, in Side R, double du)
     {
@@ -194,7 +197,9 @@ public static class RiemannProblem
         /// <summary>Slope of the chord of the shock branch, sqrt(A/(p + B)).</summary>
         public double ShockSlope(double p) => Math.Sqrt(A / (p + B));
 
-        /// <summary>Change of velocity across the wave and its slope in p, Toro (2009) equations 4.6, 4.7 and 4.37.</summary>
+        /// <summary>
+        /// Change of velocity across the wave and its slope in p, Toro (2009) equations 4.6, 4.7 and 4.37.
+        /// </summary>
         public (double f, double Slope) At(double pStar)
         {
             if (pStar > p)
@@ -208,7 +213,9 @@ public static class RiemannProblem
             return (Reach * (z - 1), z / (ratio * State.Density * a));
         }
 
-        /// <summary>Velocities of the outer and inner edge of the wave and density behind it; direction is -1 for the left wave.</summary>
+        /// <summary>
+        /// Velocities of the outer and inner edge of the wave and density behind it; direction is -1 for the left wave.
+        /// </summary>
         public (double Head, double Tail, double Density) Wave(double pStar, double uStar, int direction)
         {
             double g = State.Gamma;

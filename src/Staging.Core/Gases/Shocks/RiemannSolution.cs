@@ -1,12 +1,12 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// Exact solution of a Riemann problem: two waves, a contact surface between the two gases, and the uniform star states on its sides.
-/// A value; made by <see cref="RiemannProblem"/>.
+/// Exact solution of a Riemann problem: two waves, a contact surface between the two gases, and the uniform star states
+/// on its sides. A value; made by <see cref="RiemannProblem"/>.
 /// </summary>
 /// <remarks>
-/// Where the gases part faster than both can expand, a vacuum opens: star pressure and star densities are 0, and the tails of the two
-/// fans are its edges.
+/// Where the gases part faster than both can expand, a vacuum opens: star pressure and star densities are 0, and the
+/// tails of the two fans are its edges.
 /// </remarks>
 public readonly record struct RiemannSolution
 {
@@ -31,13 +31,17 @@ public readonly record struct RiemannSolution
     /// <summary>Velocity of the left edge of the left wave [as given]: the shock, or the head of the fan.</summary>
     public double LeftHead { get; internal init; }
 
-    /// <summary>Velocity of the right edge of the left wave [as given]: the shock again, or the tail of the fan.</summary>
+    /// <summary>
+    /// Velocity of the right edge of the left wave [as given]: the shock again, or the tail of the fan.
+    /// </summary>
     public double LeftTail { get; internal init; }
 
     /// <summary>Velocity of the left edge of the right wave [as given]: the shock, or the tail of the fan.</summary>
     public double RightTail { get; internal init; }
 
-    /// <summary>Velocity of the right edge of the right wave [as given]: the shock again, or the head of the fan.</summary>
+    /// <summary>
+    /// Velocity of the right edge of the right wave [as given]: the shock again, or the head of the fan.
+    /// </summary>
     public double RightHead { get; internal init; }
 
     /// <summary>Whether a vacuum opens between the gases.</summary>
@@ -51,7 +55,10 @@ public readonly record struct RiemannSolution
 
     /// <summary>The state on a ray x/t from the point where the gases met.</summary>
     /// <param name="speed">x/t [as the velocities], finite; the contact itself counts to the right.</param>
-    /// <returns>The state, with the gamma of the gas that is there. In a vacuum density and pressure are 0 and the velocity is x/t.</returns>
+    /// <returns>
+    /// The state, with the gamma of the gas that is there. In a vacuum density and pressure are 0 and the velocity is
+    /// x/t.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Not finite.</exception>
     public FlowState Sample(double speed)
     {
@@ -70,7 +77,10 @@ public readonly record struct RiemannSolution
         return s <= RightTail ? new FlowState(RightStarDensity, ContactSpeed, StarPressure, Right.Gamma) : InFan(Right, s, -1);
     }
 
-    /// <summary>Inside a fan, Toro (2009) equations 4.56 and 4.63; <paramref name="side"/> is +1 in the left one, -1 in the right one.</summary>
+    /// <summary>
+    /// Inside a fan, Toro (2009) equations 4.56 and 4.63; <paramref name="side"/> is +1 in the left one, -1 in the
+    /// right one.
+    /// </summary>
     private static FlowState InFan(in FlowState k, double s, int side)
     {
         double g = k.Gamma;

@@ -1,14 +1,18 @@
 namespace Staging.Core.Gases;
 
-/// <summary>Reflection of a normal shock at a closed end: p5/p2 = ((3 gamma - 1) p2/p1 - (gamma - 1))/((gamma - 1) p2/p1 + gamma + 1).</summary>
+/// <summary>
+/// Reflection of a normal shock at a closed end: p5/p2 = ((3 gamma - 1) p2/p1 - (gamma - 1))/((gamma - 1) p2/p1 + gamma
+/// + 1).
+/// </summary>
 /// <remarks>
-/// H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), section 3.5. A weak wave doubles its rise of pressure; a strong one
-/// multiplies pressure by (3 gamma - 1)/(gamma - 1): 8 for air, 11 for gamma 1.25.
+/// H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), section 3.5. A weak wave doubles its rise of pressure;
+/// a strong one multiplies pressure by (3 gamma - 1)/(gamma - 1): 8 for air, 11 for gamma 1.25.
 /// </remarks>
 public static class ShockReflection
 {
     /// <summary>The reflected shock of an incident one.</summary>
-    /// <param name="mach">Mach number of the incident shock into gas at rest Ms [-], 1 to 1000 (see <see cref="NormalShock"/>).</param>
+    /// <param name="mach">Mach number of the incident shock into gas at rest Ms [-], 1 to 1000 (see
+    /// <see cref="NormalShock"/>).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Pressures, temperatures, densities and speed after reflection.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>

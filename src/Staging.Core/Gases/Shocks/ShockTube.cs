@@ -1,26 +1,28 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// The shock tube: a driver gas (4) at rest bursts into a driven gas (1) at rest. What burn-through does to the air of a gap when
-/// the opening is as wide as the bore. Dimensionless.
+/// The shock tube: a driver gas (4) at rest bursts into a driven gas (1) at rest. What burn-through does to the air of
+/// a gap when the opening is as wide as the bore. Dimensionless.
 /// </summary>
 /// <remarks>
 /// H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), section 3.2:
-/// p4/p1 = p2/p1 (1 - (gamma4 - 1)/2 (a1/a4) u2/a1)^(-2 gamma4/(gamma4 - 1)). Both ways for p4/p1 up to 1e12 and shocks up to Mach 1000 (see
-/// <see cref="NormalShock"/>).
+/// p4/p1 = p2/p1 (1 - (gamma4 - 1)/2 (a1/a4) u2/a1)^(-2 gamma4/(gamma4 - 1)). Both ways for p4/p1 up to 1e12 and shocks
+/// up to Mach 1000 (see <see cref="NormalShock"/>).
 /// </remarks>
 public static class ShockTube
 {
     private const double MaxDriverRatio = 1e12;
 
     /// <summary>Driver pressure ratio p4/p1 that makes a shock.</summary>
-    /// <param name="mach">Mach number of the shock in the driven gas Ms [-], 1 to 1000 (see <see cref="NormalShock"/>).</param>
+    /// <param name="mach">Mach number of the shock in the driven gas Ms [-], 1 to 1000 (see
+    /// <see cref="NormalShock"/>).</param>
     /// <param name="drivenGamma">gamma1 [-], 1.01 to 3.</param>
     /// <param name="driverGamma">gamma4 [-], 1.01 to 3.</param>
     /// <param name="soundSpeedRatio">Speed of sound of driven over driver gas a1/a4 [-], 0.01 to 100.</param>
     /// <returns>p4/p1 [-], 1 to 1e12.</returns>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// An argument outside its range, or a shock that this driver gas cannot make at any pressure, or not at a pressure ratio up to 1e12.
+    /// An argument outside its range, or a shock that this driver gas cannot make at any pressure, or not at a pressure
+    /// ratio up to 1e12.
     /// </exception>
     public static double DriverPressureRatio(double mach, double drivenGamma, double driverGamma, double soundSpeedRatio)
     {
@@ -36,7 +38,9 @@ public static class ShockTube
         return Math.Min(p41, MaxDriverRatio);
     }
 
-    /// <summary>Mach number of the shock that a driver pressure ratio makes: the inverse of <see cref="DriverPressureRatio"/>.</summary>
+    /// <summary>
+    /// Mach number of the shock that a driver pressure ratio makes: the inverse of <see cref="DriverPressureRatio"/>.
+    /// </summary>
     /// <param name="driverPressureRatio">p4/p1 [-], 1 to 1e12, and no more than the greatest shock needs.</param>
     /// <param name="drivenGamma">gamma1 [-], 1.01 to 3.</param>
     /// <param name="driverGamma">gamma4 [-], 1.01 to 3.</param>
@@ -54,7 +58,9 @@ public static class ShockTube
         return Strength(Guard.In(driverPressureRatio, 1, most, "-", nameof(driverPressureRatio)), g1, g4, soundSpeedRatio);
     }
 
-    /// <summary>Speed over a1 of the driver gas that expands into a vacuum: no shock drives the gas behind it faster.</summary>
+    /// <summary>
+    /// Speed over a1 of the driver gas that expands into a vacuum: no shock drives the gas behind it faster.
+    /// </summary>
     private static double FastestDriver(double g4, double a14) => 2 / ((g4 - 1) * a14);
 
     private static double DriverPressure(double Ms, double share, double g1, double g4) =>

@@ -1,15 +1,16 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// Area over sonic throat area of an isentropic stream, A/A* = (1/M) ((2/(gamma + 1)) (1 + (gamma - 1)/2 M^2))^((gamma + 1)/(2 (gamma - 1))),
-/// and Mach number from it on either branch. Dimensionless.
+/// Area over sonic throat area of an isentropic stream, A/A* = (1/M) ((2/(gamma + 1)) (1 + (gamma - 1)/2 M^2))^((gamma
+/// + 1)/(2 (gamma - 1))), and Mach number from it on either branch. Dimensionless.
 /// </summary>
 /// <remarks>
-/// NACA Report 1135 (Ames Research Staff, 1953), equation 80. The inverse is a Newton iteration on ln A/A* against ln M. That function is
-/// convex with its only minimum at M = 1, so the iteration closes in from the outer side of either branch and cannot change branch.
-/// Near M = 1 the area moves with the square of M - 1: a Mach number found there carries the square root of the error of the area.
-/// Range of the Mach number: 1e-100 to 1000, below gamma 1.013 somewhat less, see <see cref="IsentropicFlow"/>; either inverse takes the area
-/// ratios that its branch has in that range.
+/// NACA Report 1135 (Ames Research Staff, 1953), equation 80. The inverse is a Newton iteration on ln A/A* against ln
+/// M. That function is convex with its only minimum at M = 1, so the iteration closes in from the outer side of either
+/// branch and cannot change branch. Near M = 1 the area moves with the square of M - 1: a Mach number found there
+/// carries the square root of the error of the area. Range of the Mach number: 1e-100 to 1000, below gamma 1.013
+/// somewhat less, see <see cref="IsentropicFlow"/>; either inverse takes the area ratios that its branch has in that
+/// range.
 /// </remarks>
 public static class AreaRatio
 {
@@ -61,7 +62,10 @@ public static class AreaRatio
     /// <summary>|ln M| from the parabola ln A = (ln M)^2 2/(gamma + 1) at the sonic point.</summary>
     private static double NearSonic(double lnA, double gamma) => Math.Sqrt((gamma + 1) / 2 * lnA);
 
-    /// <summary>Newton on g(x) = -x + k ln(1 + (gamma - 1)/(gamma + 1) (e^(2x) - 1)) - ln A with x = ln M; g'(x) = (M^2 - 1)/(1 + (gamma - 1)/2 M^2).</summary>
+    /// <summary>
+    /// Newton on g(x) = -x + k ln(1 + (gamma - 1)/(gamma + 1) (e^(2x) - 1)) - ln A with x = ln M; g'(x) = (M^2 - 1)/(1
+    /// + (gamma - 1)/2 M^2).
+    /// </summary>
     private static double Invert(double lnA, double x, double gamma)
     {
         double k = Power(gamma);

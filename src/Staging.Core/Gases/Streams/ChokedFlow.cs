@@ -20,8 +20,8 @@ public static class ChokedFlow
     public static double CriticalFlowFactor(double gamma) => Unchecked.CriticalFlowFactor(Argument.Gamma(gamma));
 
     /// <summary>
-    /// Mass flow function psi(r) = sqrt(2 gamma/(gamma-1) (r^(2/gamma) - r^((gamma+1)/gamma))), held at its maximum below the
-    /// critical ratio.
+    /// Mass flow function psi(r) = sqrt(2 gamma/(gamma-1) (r^(2/gamma) - r^((gamma+1)/gamma))), held at its maximum
+    /// below the critical ratio.
     /// </summary>
     /// <param name="pressureRatio">Back pressure over stagnation pressure r [-], 0 to 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>

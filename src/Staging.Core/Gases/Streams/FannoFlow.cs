@@ -1,13 +1,14 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// Adiabatic flow with wall friction in a tube of constant bore. Dimensionless; the star is the sonic state that friction drives the flow
-/// towards. The friction number is N = f L/D with the Darcy friction factor f (four times the Fanning factor).
+/// Adiabatic flow with wall friction in a tube of constant bore. Dimensionless; the star is the sonic state that
+/// friction drives the flow towards. The friction number is N = f L/D with the Darcy friction factor f (four times the
+/// Fanning factor).
 /// </summary>
 /// <remarks>
-/// A. H. Shapiro, The Dynamics and Thermodynamics of Compressible Fluid Flow (1953), chapter 6. With s = 2 (1/M^2 - 1)/(gamma + 1) the
-/// friction number to the sonic state is N* = (gamma + 1)/(2 gamma) (s - ln(1 + s)): one function of s for all gases, which Newton
-/// inverts from the outer side on either branch.
+/// A. H. Shapiro, The Dynamics and Thermodynamics of Compressible Fluid Flow (1953), chapter 6. With s = 2 (1/M^2 -
+/// 1)/(gamma + 1) the friction number to the sonic state is N* = (gamma + 1)/(2 gamma) (s - ln(1 + s)): one function of
+/// s for all gases, which Newton inverts from the outer side on either branch.
 /// </remarks>
 public static class FannoFlow
 {
@@ -83,13 +84,17 @@ public static class FannoFlow
     public static double StagnationPressureRatio(double mach, double gamma) => AreaRatio.At(mach, gamma);
 
     /// <summary>Flow of a choked tube fed by a smooth entrance over that of an ideal nozzle of the same bore.</summary>
-    /// <param name="friction">f L/D of the tube [-], 0 to <see cref="FrictionToSonic"/> at Mach 1e-100; an entrance loss of K dynamic heads adds K.</param>
+    /// <param name="friction">f L/D of the tube [-], 0 to <see cref="FrictionToSonic"/> at Mach 1e-100; an entrance
+    /// loss of K dynamic heads adds K.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Ratio of mass flows [-], at most 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double ChokedFlowReduction(double friction, double gamma) => 1 / AreaRatio.At(SubsonicMach(friction, gamma), gamma);
 
-    /// <summary>Pressure at the sonic end of such a tube over the stagnation pressure ahead of it: the tube chokes at and below it.</summary>
+    /// <summary>
+    /// Pressure at the sonic end of such a tube over the stagnation pressure ahead of it: the tube chokes at and below
+    /// it.
+    /// </summary>
     /// <param name="friction">f L/D [-], 0 to <see cref="FrictionToSonic"/> at Mach 1e-100.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>p*/p01 [-].</returns>
@@ -118,7 +123,9 @@ public static class FannoFlow
         return s * s * sum;
     }
 
-    /// <summary>Newton on s - ln(1 + s) = c from a start at or beyond the root; the function is convex, so the branch is kept.</summary>
+    /// <summary>
+    /// Newton on s - ln(1 + s) = c from a start at or beyond the root; the function is convex, so the branch is kept.
+    /// </summary>
     private static double Newton(double c, double s)
     {
         if (c == 0)

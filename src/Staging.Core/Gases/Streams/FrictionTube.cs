@@ -3,19 +3,20 @@ using Staging.Core.Solving;
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// Mass flow from a reservoir through a smooth entrance and a tube with wall friction to a back pressure, choked or not.
-/// Dimensionless: mass flow = area * p0/sqrt(R T0) * <see cref="MassFlowFunction"/>.
+/// Mass flow from a reservoir through a smooth entrance and a tube with wall friction to a back pressure, choked or
+/// not. Dimensionless: mass flow = area * p0/sqrt(R T0) * <see cref="MassFlowFunction"/>.
 /// </summary>
 /// <remarks>
-/// A. H. Shapiro, The Dynamics and Thermodynamics of Compressible Fluid Flow (1953), chapter 6: isentropic entrance to M1, friction from M1 to
-/// M2, exit at the back pressure while M2 is below 1. It tends to sqrt(2 (1 - r)/(1 + N)) for small differences and to the ideal nozzle
-/// for N = 0.
+/// A. H. Shapiro, The Dynamics and Thermodynamics of Compressible Fluid Flow (1953), chapter 6: isentropic entrance to
+/// M1, friction from M1 to M2, exit at the back pressure while M2 is below 1. It tends to sqrt(2 (1 - r)/(1 + N)) for
+/// small differences and to the ideal nozzle for N = 0.
 /// </remarks>
 public static class FrictionTube
 {
     /// <summary>The mass flow function.</summary>
     /// <param name="pressureRatio">Back pressure over stagnation pressure r [-], 0 to 1.</param>
-    /// <param name="friction">f L/D with the Darcy friction factor [-], 0 to 1e6; an entrance loss of K dynamic heads adds K.</param>
+    /// <param name="friction">f L/D with the Darcy friction factor [-], 0 to 1e6; an entrance loss of K dynamic heads
+    /// adds K.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>mdot sqrt(R T0)/(A p0) [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
@@ -34,7 +35,10 @@ public static class FrictionTube
         return IsentropicFlow.MassFlowFunction(exit.EntranceMach(0.5 * (low + high)), gamma);
     }
 
-    /// <summary>Exit pressure over the entrance's stagnation pressure, less the one asked for, against the Mach number at the exit.</summary>
+    /// <summary>
+    /// Exit pressure over the entrance's stagnation pressure, less the one asked for, against the Mach number at the
+    /// exit.
+    /// </summary>
     private readonly struct ExitPressure(double r, double c, double gamma) : IScalarFunction
     {
         public double EntranceMach(double M2)

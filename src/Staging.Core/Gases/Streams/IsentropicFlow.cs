@@ -1,12 +1,13 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// Steady one-dimensional isentropic flow of a perfect gas: state against Mach number, both ways. Dimensionless; the subscript 0 is
-/// the stagnation state, the star the sonic state.
+/// Steady one-dimensional isentropic flow of a perfect gas: state against Mach number, both ways. Dimensionless; the
+/// subscript 0 is the stagnation state, the star the sonic state.
 /// </summary>
 /// <remarks>
-/// NACA Report 1135 (Ames Research Staff, 1953), equations 43 to 45 and 80. Gamma 1.01 to 3, Mach 0 to 1000; for gamma below 1.013 only to where
-/// p/p0 is 1e-300 (Mach 432 at gamma 1.01), so that every ratio is a normal number. The inverses take the ratios of that range.
+/// NACA Report 1135 (Ames Research Staff, 1953), equations 43 to 45 and 80. Gamma 1.01 to 3, Mach 0 to 1000; for gamma
+/// below 1.013 only to where p/p0 is 1e-300 (Mach 432 at gamma 1.01), so that every ratio is a normal number. The
+/// inverses take the ratios of that range.
 /// </remarks>
 public static class IsentropicFlow
 {
@@ -37,7 +38,9 @@ public static class IsentropicFlow
     public static double DensityRatio(double mach, double gamma) =>
         Math.Pow(TemperatureRatio(mach, gamma), 1 / (gamma - 1));
 
-    /// <summary>Mass flow function mdot sqrt(R T0)/(A p0) = sqrt(gamma) M (T/T0)^((gamma + 1)/(2 (gamma - 1))).</summary>
+    /// <summary>
+    /// Mass flow function mdot sqrt(R T0)/(A p0) = sqrt(gamma) M (T/T0)^((gamma + 1)/(2 (gamma - 1))).
+    /// </summary>
     /// <param name="mach">Mach number M [-], 0 to 1000 (less below gamma 1.013).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>The function [-]; its maximum, at M = 1, is <see cref="ChokedFlow.CriticalFlowFactor"/>.</returns>
@@ -46,7 +49,8 @@ public static class IsentropicFlow
         Math.Sqrt(gamma) * mach * Math.Pow(TemperatureRatio(mach, gamma), (gamma + 1) / (2 * (gamma - 1)));
 
     /// <summary>M from T/T0.</summary>
-    /// <param name="temperatureRatio">T/T0 [-], <see cref="TemperatureRatio"/> at the greatest Mach number to 1.</param>
+    /// <param name="temperatureRatio">T/T0 [-], <see cref="TemperatureRatio"/> at the greatest Mach number to
+    /// 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Mach number [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>

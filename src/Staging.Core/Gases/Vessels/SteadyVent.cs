@@ -1,12 +1,12 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// The pressure at which a vented vessel settles under a constant inflow of gas of constant temperature, in closed form and both ways.
-/// Dimensionless; q = mdot sqrt(R T0)/(Cd A pa) with the pressure pa outside.
+/// The pressure at which a vented vessel settles under a constant inflow of gas of constant temperature, in closed form
+/// and both ways. Dimensionless; q = mdot sqrt(R T0)/(Cd A pa) with the pressure pa outside.
 /// </summary>
 /// <remarks>
-/// Mass flow of NACA Report 1135 set equal to the inflow. Unchoked p/pa = ((1 + sqrt(1 + 2 (gamma - 1) q^2/gamma))/2)^(gamma/(gamma - 1));
-/// choked p/pa = q/C*.
+/// Mass flow of NACA Report 1135 set equal to the inflow. Unchoked p/pa = ((1 + sqrt(1 + 2 (gamma - 1)
+/// q^2/gamma))/2)^(gamma/(gamma - 1)); choked p/pa = q/C*.
 /// </remarks>
 public static class SteadyVent
 {

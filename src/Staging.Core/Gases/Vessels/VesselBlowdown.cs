@@ -1,18 +1,19 @@
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// A vessel of perfect gas that empties through an ideal opening: choked first, in closed form, then subsonic, by one quadrature of a
-/// smooth function. Dimensionless; time counts in V/(Cd A sqrt(R T0)), see <see cref="VesselTime"/>.
+/// A vessel of perfect gas that empties through an ideal opening: choked first, in closed form, then subsonic, by one
+/// quadrature of a smooth function. Dimensionless; time counts in V/(Cd A sqrt(R T0)), see <see cref="VesselTime"/>.
 /// </summary>
 /// <remarks>
 /// <para>
-/// Choked: isothermal p/p0 = exp(-C* t); adiabatic p/p0 = (1 + (gamma - 1) C* t/2)^(-2 gamma/(gamma - 1)), T/T0 = (1 + (gamma - 1) C* t/2)^-2.
-/// Mass balance of the vessel with the flow of NACA Report 1135; given for example by J. D. Anderson, Modern Compressible Flow, and
-/// older gas dynamics texts.
+/// Choked: isothermal p/p0 = exp(-C* t); adiabatic p/p0 = (1 + (gamma - 1) C* t/2)^(-2 gamma/(gamma - 1)), T/T0 = (1 +
+/// (gamma - 1) C* t/2)^-2. Mass balance of the vessel with the flow of NACA Report 1135; given for example by J. D.
+/// Anderson, Modern Compressible Flow, and older gas dynamics texts.
 /// </para>
 /// <para>
-/// Subsonic, with w^2 = 1 - (pa/p)^((gamma - 1)/gamma): dt = -sqrt(2 gamma/(gamma - 1)) (1 - w^2)^(-gamma/(gamma - 1)) dw, isothermal, and
-/// gamma^-1 (p0/pa)^((gamma - 1)/(2 gamma)) (1 - w^2)^(1/2) times that, adiabatic. The time to ambient pressure is finite.
+/// Subsonic, with w^2 = 1 - (pa/p)^((gamma - 1)/gamma): dt = -sqrt(2 gamma/(gamma - 1)) (1 - w^2)^(-gamma/(gamma - 1))
+/// dw, isothermal, and gamma^-1 (p0/pa)^((gamma - 1)/(2 gamma)) (1 - w^2)^(1/2) times that, adiabatic. The time to
+/// ambient pressure is finite.
 /// </para>
 /// </remarks>
 public static class VesselBlowdown
@@ -46,7 +47,9 @@ public static class VesselBlowdown
         return Argument.Isothermal(heat) ? 1 : 1 / (root * root);
     }
 
-    /// <summary>When a choked vessel has fallen to a share of its pressure: the inverse of <see cref="ChokedPressureRatio"/>.</summary>
+    /// <summary>
+    /// When a choked vessel has fallen to a share of its pressure: the inverse of <see cref="ChokedPressureRatio"/>.
+    /// </summary>
     /// <param name="pressureRatio">p/p0 [-], 1e-6 to 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal.</param>
@@ -77,7 +80,9 @@ public static class VesselBlowdown
         return choked + new Tail(start, gamma, heat).Between(W(end, gamma), W(Math.Min(start, choking), gamma));
     }
 
-    /// <summary>Pressure over that outside, p/pa, at a time: the inverse of <see cref="VentTime"/>, and 1 once it has vented.</summary>
+    /// <summary>
+    /// Pressure over that outside, p/pa, at a time: the inverse of <see cref="VentTime"/>, and 1 once it has vented.
+    /// </summary>
     /// <param name="time">t [-] in units of <see cref="VesselTime.Unit"/>, 0 to 1e9.</param>
     /// <param name="startRatio">p0/pa at the start [-], 1 to 1e6.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
@@ -117,7 +122,9 @@ public static class VesselBlowdown
 
     private static double Checked(double time) => Guard.In(time, 0, MaxTime, "-", nameof(time));
 
-    /// <summary>w = sqrt(1 - (pa/p)^((gamma - 1)/gamma)): speed in the opening over the greatest speed the gas could reach.</summary>
+    /// <summary>
+    /// w = sqrt(1 - (pa/p)^((gamma - 1)/gamma)): speed in the opening over the greatest speed the gas could reach.
+    /// </summary>
     private static double W(double pressureRatio, double gamma) =>
         Math.Sqrt(-NearZero.Expm1(-(gamma - 1) / gamma * Math.Log(pressureRatio)));
 

@@ -3,12 +3,13 @@ using UnitsNet;
 namespace Staging.Core.Gases;
 
 /// <summary>
-/// A vessel that fills from a supply of constant state through an ideal opening, in closed form. Dimensionless; time counts in
-/// V/(Cd A sqrt(R T_L)) with the temperature T_L of the supply.
+/// A vessel that fills from a supply of constant state through an ideal opening, in closed form. Dimensionless; time
+/// counts in V/(Cd A sqrt(R T_L)) with the temperature T_L of the supply.
 /// </summary>
 /// <remarks>
-/// First law for a rigid vessel: V dp/dt = gamma R T_L mdot (adiabatic) or R T_L mdot (isothermal at T_L), with the flow of NACA Report 1135.
-/// Choked, pressure rises evenly; subsonic, w = sqrt(1 - (p/p_L)^((gamma - 1)/gamma)) falls evenly, at sqrt(gamma (gamma - 1)/2).
+/// First law for a rigid vessel: V dp/dt = gamma R T_L mdot (adiabatic) or R T_L mdot (isothermal at T_L), with the
+/// flow of NACA Report 1135. Choked, pressure rises evenly; subsonic, w = sqrt(1 - (p/p_L)^((gamma - 1)/gamma)) falls
+/// evenly, at sqrt(gamma (gamma - 1)/2).
 /// </remarks>
 public static class VesselFilling
 {
@@ -41,8 +42,11 @@ public static class VesselFilling
         return choked + subsonic;
     }
 
-    /// <summary>Pressure over that of the supply at a time: the inverse of <see cref="Time"/>, and 1 once it is full.</summary>
-    /// <param name="time">t [-] in units of <see cref="VesselTime.Unit"/> at the temperature of the supply, 0 to 1e9.</param>
+    /// <summary>
+    /// Pressure over that of the supply at a time: the inverse of <see cref="Time"/>, and 1 once it is full.
+    /// </summary>
+    /// <param name="time">t [-] in units of <see cref="VesselTime.Unit"/> at the temperature of the supply, 0 to
+    /// 1e9.</param>
     /// <param name="startRatio">p1/p_L [-], 0 to 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal (at the temperature of the supply).</param>
@@ -87,7 +91,8 @@ public static class VesselFilling
         var mixture = new GasMixture
         {
             Name = $"{vessel.Gas.Name} with {gas.Name}",
-            Shares = [new GasComponent { Gas = vessel.Gas, MassFraction = m1 / (m1 + m) }, new GasComponent { Gas = gas, MassFraction = m / (m1 + m) }],
+            Shares = [new GasComponent { Gas = vessel.Gas, MassFraction = m1 / (m1 + m) },
+                new GasComponent { Gas = gas, MassFraction = m / (m1 + m) }],
         };
         return new GasState
         {

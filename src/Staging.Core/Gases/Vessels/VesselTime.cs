@@ -6,13 +6,14 @@ namespace Staging.Core.Gases;
 public static class VesselTime
 {
     /// <summary>
-    /// V/(Cd A sqrt(R T0)): the unit in which <see cref="VesselBlowdown"/> and <see cref="VesselFilling"/> count time. The time constant of a
-    /// choked isothermal vessel is this over <see cref="ChokedFlow.CriticalFlowFactor"/>.
+    /// V/(Cd A sqrt(R T0)): the unit in which <see cref="VesselBlowdown"/> and <see cref="VesselFilling"/> count time.
+    /// The time constant of a choked isothermal vessel is this over <see cref="ChokedFlow.CriticalFlowFactor"/>.
     /// </summary>
     /// <param name="volume">Volume of the vessel [m3], 1e-12 to 1e6.</param>
     /// <param name="effectiveArea">Area of the opening times its discharge coefficient [m2], 1e-12 to 1e4.</param>
     /// <param name="gas">The gas that flows.</param>
-    /// <param name="temperature">For emptying the temperature in the vessel at the start; for filling that of the supply [K], 50 to 6000.</param>
+    /// <param name="temperature">For emptying the temperature in the vessel at the start; for filling that of the
+    /// supply [K], 50 to 6000.</param>
     /// <returns>The unit of time.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static Duration Unit(Volume volume, Area effectiveArea, PerfectGas gas, Temperature temperature)

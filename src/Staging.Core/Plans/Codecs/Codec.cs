@@ -5,8 +5,8 @@ using System.Text.Json.Nodes;
 namespace Staging.Core.Plans.Codecs;
 
 /// <summary>
-/// How one type stands in JSON. One description serves three purposes, so they cannot drift apart: reading, writing and the published
-/// schema.
+/// How one type stands in JSON. One description serves three purposes, so they cannot drift apart: reading, writing and
+/// the published schema.
 /// </summary>
 internal abstract class Codec<T>
 {

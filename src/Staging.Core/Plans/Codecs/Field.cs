@@ -24,7 +24,10 @@ internal abstract class Field<TRecord>(int number, string key, string property, 
     /// <summary>Its place among the values of a record.</summary>
     protected int Number => number;
 
-    /// <summary>Sets a value to try the rules of the record with: for a number one that lies below every range, otherwise a legal sample.</summary>
+    /// <summary>
+    /// Sets a value to try the rules of the record with: for a number one that lies below every range, otherwise a
+    /// legal sample.
+    /// </summary>
     public abstract void SetProbe(FieldValues values);
 
     /// <summary>Sets a number inside a range.</summary>
@@ -42,7 +45,8 @@ internal abstract class Field<TRecord>(int number, string key, string property, 
 
 /// <summary>A key with a value of one type.</summary>
 internal sealed class Field<TRecord, TValue>(
-    int number, string key, string property, string description, bool required, Codec<TValue> form, Func<TRecord, TValue> get, TValue absent)
+    int number, string key, string property, string description, bool required, Codec<TValue> form, Func<TRecord, TValue> get,
+    TValue absent)
     : Field<TRecord>(number, key, property, description, required)
 {
     /// <inheritdoc/>
@@ -63,7 +67,8 @@ internal sealed class Field<TRecord, TValue>(
     public override void Read(KeySet keys, AcceptedRange? range, FieldValues values)
     {
         values[Number] = absent;
-        if ((!Required && !keys.Has(Key)) || !keys.TryGet(Key, Description, out JsonCursor? place) || !form.TryRead(place, out TValue? value))
+        if ((!Required && !keys.Has(Key)) || !keys.TryGet(Key, Description, out JsonCursor? place)
+            || !form.TryRead(place, out TValue? value))
             return;
         values[Number] = value;
         if (range is not null && form is NumericCodec<TValue> numeric && !range.Holds(numeric.ToBase(value)))

@@ -19,7 +19,8 @@ internal sealed class FieldList<TRecord>
     /// <param name="getter">Filled in by the compiler: the property's name is its last word.</param>
     /// <returns>The key, to fetch its value with.</returns>
     public Field<TRecord, TValue> Required<TValue>(
-        string key, Codec<TValue> form, Func<TRecord, TValue> get, string description, [CallerArgumentExpression(nameof(get))] string getter = "") =>
+        string key, Codec<TValue> form, Func<TRecord, TValue> get, string description,
+        [CallerArgumentExpression(nameof(get))] string getter = "") =>
         Add(new Field<TRecord, TValue>(fields.Count, key, PropertyIn(getter), description, true, form, get, default!));
 
     /// <summary>A key that may be left out.</summary>
@@ -31,7 +32,8 @@ internal sealed class FieldList<TRecord>
     /// <param name="getter">Filled in by the compiler: the property's name is its last word.</param>
     /// <returns>The key, to fetch its value with.</returns>
     public Field<TRecord, TValue> Optional<TValue>(
-        string key, Codec<TValue> form, Func<TRecord, TValue> get, TValue absent, string description, [CallerArgumentExpression(nameof(get))] string getter = "") =>
+        string key, Codec<TValue> form, Func<TRecord, TValue> get, TValue absent, string description,
+        [CallerArgumentExpression(nameof(get))] string getter = "") =>
         Add(new Field<TRecord, TValue>(fields.Count, key, PropertyIn(getter), description, false, form, get, absent));
 
     /// <summary>A number that may be left out; its absence is null.</summary>
@@ -42,7 +44,8 @@ internal sealed class FieldList<TRecord>
     /// <param name="getter">Filled in by the compiler: the property's name is its last word.</param>
     /// <returns>The key, to fetch its value with.</returns>
     public Field<TRecord, TValue?> Optional<TValue>(
-        string key, NumericCodec<TValue> form, Func<TRecord, TValue?> get, string description, [CallerArgumentExpression(nameof(get))] string getter = "")
+        string key, NumericCodec<TValue> form, Func<TRecord, TValue?> get, string description,
+        [CallerArgumentExpression(nameof(get))] string getter = "")
         where TValue : struct =>
         Optional(key, new OptionalNumberCodec<TValue>(form), get, null, description, getter);
 

@@ -3,7 +3,10 @@ using System.Text.Json;
 
 namespace Staging.Core.Plans.Codecs;
 
-/// <summary>One place in a JSON text: the value that stands there and the way to it. Problems are reported to the place they belong to.</summary>
+/// <summary>
+/// One place in a JSON text: the value that stands there and the way to it. Problems are reported to the place they
+/// belong to.
+/// </summary>
 internal sealed class JsonCursor
 {
     /// <summary>No number of a plan comes near it, and no change of unit makes it overflow.</summary>
@@ -97,7 +100,9 @@ internal sealed class JsonCursor
         return place is not null;
     }
 
-    /// <summary>The key of a property; null where it is half a surrogate pair, which the runtime refuses to read.</summary>
+    /// <summary>
+    /// The key of a property; null where it is half a surrogate pair, which the runtime refuses to read.
+    /// </summary>
     public static string? NameOf(JsonProperty property)
     {
         try
@@ -120,7 +125,9 @@ internal sealed class JsonCursor
     private static string StepTo(string key)
     {
         bool plain = key.Length > 0 && !char.IsAsciiDigit(key[0]) && key.All(c => char.IsAsciiLetterOrDigit(c) || c == '_');
-        return plain ? "." + key : $"['{Excerpt(key.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("'", "\\'", StringComparison.Ordinal))}']";
+        return plain
+            ? "." + key
+            : $"['{Excerpt(key.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("'", "\\'", StringComparison.Ordinal))}']";
     }
 
     private static string InWords(JsonValueKind kind) => kind switch

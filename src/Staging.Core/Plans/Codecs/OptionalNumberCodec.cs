@@ -3,7 +3,9 @@ using System.Text.Json.Nodes;
 
 namespace Staging.Core.Plans.Codecs;
 
-/// <summary>A number that need not be there. Where it is, it has the form of any other; null is never written.</summary>
+/// <summary>
+/// A number that need not be there. Where it is, it has the form of any other; null is never written.
+/// </summary>
 internal sealed class OptionalNumberCodec<T>(NumericCodec<T> form) : NumericCodec<T?>
     where T : struct
 {

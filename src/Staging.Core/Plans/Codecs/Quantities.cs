@@ -3,16 +3,21 @@ using UnitsNet.Units;
 
 namespace Staging.Core.Plans.Codecs;
 
-/// <summary>The quantities of a plan and the units in which each may be given. The first unit is the one in which ranges are kept.</summary>
+/// <summary>
+/// The quantities of a plan and the units in which each may be given. The first unit is the one in which ranges are
+/// kept.
+/// </summary>
 internal static class Quantities
 {
     public static readonly QuantityCodec<Length, LengthUnit> Length = new(
         "length", (x, u) => new Length(x, u), (q, u) => q.As(u), q => q.Unit,
-        [("m", LengthUnit.Meter), ("km", LengthUnit.Kilometer), ("cm", LengthUnit.Centimeter), ("mm", LengthUnit.Millimeter), ("in", LengthUnit.Inch), ("ft", LengthUnit.Foot)]);
+        [("m", LengthUnit.Meter), ("km", LengthUnit.Kilometer), ("cm", LengthUnit.Centimeter), ("mm", LengthUnit.Millimeter),
+            ("in", LengthUnit.Inch), ("ft", LengthUnit.Foot)]);
 
     public static readonly QuantityCodec<Area, AreaUnit> Area = new(
         "area", (x, u) => new Area(x, u), (q, u) => q.As(u), q => q.Unit,
-        [("m2", AreaUnit.SquareMeter), ("cm2", AreaUnit.SquareCentimeter), ("mm2", AreaUnit.SquareMillimeter), ("in2", AreaUnit.SquareInch)]);
+        [("m2", AreaUnit.SquareMeter), ("cm2", AreaUnit.SquareCentimeter), ("mm2", AreaUnit.SquareMillimeter),
+            ("in2", AreaUnit.SquareInch)]);
 
     public static readonly QuantityCodec<Volume, VolumeUnit> Volume = new(
         "volume", (x, u) => new Volume(x, u), (q, u) => q.As(u), q => q.Unit,
@@ -32,7 +37,8 @@ internal static class Quantities
 
     public static readonly QuantityCodec<Pressure, PressureUnit> Pressure = new(
         "pressure", (x, u) => new Pressure(x, u), (q, u) => q.As(u), q => q.Unit,
-        [("Pa", PressureUnit.Pascal), ("hPa", PressureUnit.Hectopascal), ("kPa", PressureUnit.Kilopascal), ("MPa", PressureUnit.Megapascal), ("bar", PressureUnit.Bar), ("psi", PressureUnit.PoundForcePerSquareInch)]);
+        [("Pa", PressureUnit.Pascal), ("hPa", PressureUnit.Hectopascal), ("kPa", PressureUnit.Kilopascal), ("MPa", PressureUnit.Megapascal),
+            ("bar", PressureUnit.Bar), ("psi", PressureUnit.PoundForcePerSquareInch)]);
 
     public static readonly QuantityCodec<Temperature, TemperatureUnit> Temperature = new(
         "temperature", (x, u) => new Temperature(x, u), (q, u) => q.As(u), q => q.Unit,
@@ -44,7 +50,8 @@ internal static class Quantities
 
     public static readonly QuantityCodec<Speed, SpeedUnit> Speed = new(
         "speed", (x, u) => new Speed(x, u), (q, u) => q.As(u), q => q.Unit,
-        [("m/s", SpeedUnit.MeterPerSecond), ("mm/s", SpeedUnit.MillimeterPerSecond), ("km/h", SpeedUnit.KilometerPerHour), ("ft/s", SpeedUnit.FootPerSecond), ("mph", SpeedUnit.MilePerHour)]);
+        [("m/s", SpeedUnit.MeterPerSecond), ("mm/s", SpeedUnit.MillimeterPerSecond), ("km/h", SpeedUnit.KilometerPerHour),
+            ("ft/s", SpeedUnit.FootPerSecond), ("mph", SpeedUnit.MilePerHour)]);
 
     public static readonly QuantityCodec<Acceleration, AccelerationUnit> Acceleration = new(
         "acceleration", (x, u) => new Acceleration(x, u), (q, u) => q.As(u), q => q.Unit,

@@ -4,7 +4,9 @@ using System.Text.Json.Nodes;
 
 namespace Staging.Core.Plans.Codecs;
 
-/// <summary>A quantity with its unit: <c>{ "value": 18, "unit": "mm" }</c>. The unit as written is kept, and written again.</summary>
+/// <summary>
+/// A quantity with its unit: <c>{ "value": 18, "unit": "mm" }</c>. The unit as written is kept, and written again.
+/// </summary>
 /// <typeparam name="T">The quantity.</typeparam>
 /// <typeparam name="TUnit">Its unit.</typeparam>
 /// <param name="name">What it is, in words.</param>
@@ -13,7 +15,8 @@ namespace Staging.Core.Plans.Codecs;
 /// <param name="unitOf">The unit that a quantity carries.</param>
 /// <param name="units">The accepted units; the first is the one in which ranges are kept.</param>
 internal sealed class QuantityCodec<T, TUnit>(
-    string name, Func<double, TUnit, T> make, Func<T, TUnit, double> numberIn, Func<T, TUnit> unitOf, ImmutableArray<(string Symbol, TUnit Unit)> units)
+    string name, Func<double, TUnit, T> make, Func<T, TUnit, double> numberIn, Func<T, TUnit> unitOf,
+    ImmutableArray<(string Symbol, TUnit Unit)> units)
     : NumericCodec<T>
     where T : struct
     where TUnit : struct
@@ -50,7 +53,8 @@ internal sealed class QuantityCodec<T, TUnit>(
     public override string Say(AcceptedRange range, T value)
     {
         (string symbol, TUnit unit) = Own(value);
-        string low = AcceptedRange.Text(numberIn(FromBase(range.Low), unit)), high = AcceptedRange.Text(numberIn(FromBase(range.High), unit));
+        string low = AcceptedRange.Text(numberIn(FromBase(range.Low), unit)),
+            high = AcceptedRange.Text(numberIn(FromBase(range.High), unit));
         return $"{range.InWords(low, high)} {symbol}";
     }
 
@@ -60,14 +64,16 @@ internal sealed class QuantityCodec<T, TUnit>(
         value = default;
         if (place.Element.ValueKind == JsonValueKind.Number)
         {
-            place.Report($"the number {JsonCursor.Excerpt(place.Element.GetRawText())} has no unit; write {{ \"value\": ..., \"unit\": \"{BaseUnit}\" }} with one of {string.Join(", ", Symbols)}.");
+            place.Report($"the number {JsonCursor.Excerpt(place.Element.GetRawText())} has no unit; write {{ \"value\": ..., \"unit\": "
+                + $"\"{BaseUnit}\" }} with one of {string.Join(", ", Symbols)}.");
             return false;
         }
 
         if (!place.IsOf(JsonValueKind.Object, $"{name} with its unit, {{ \"value\": ..., \"unit\": \"{BaseUnit}\" }},")
             || !KeySet.TryRead(place, [ValueKey, UnitKey], out KeySet? keys))
             return false;
-        bool hasNumber = keys.TryGet(ValueKey, $"the number of the {name}", out JsonCursor? numberPlace) & keys.TryGet(UnitKey, $"one of {string.Join(", ", Symbols)}", out JsonCursor? unitPlace);
+        bool hasNumber = keys.TryGet(ValueKey, $"the number of the {name}", out JsonCursor? numberPlace) & keys.TryGet(UnitKey,
+            $"one of {string.Join(", ", Symbols)}", out JsonCursor? unitPlace);
         if (!hasNumber || !(numberPlace!.TryNumber(out double number) & unitPlace!.TryText(out string? symbol)))
             return false;
         int known = Symbols.IndexOf(symbol!);

@@ -7,8 +7,8 @@ namespace Staging.Core.Plans.Codecs;
 
 /// <summary>A record as a JSON object: its keys in order, and how their values are joined to the record.</summary>
 /// <remarks>
-/// The joining is an object initialiser, so the compiler sees to it that no required property is forgotten. The ranges are not repeated here:
-/// the record itself is asked for them (see <see cref="AcceptedRanges{T}"/>).
+/// The joining is an object initialiser, so the compiler sees to it that no required property is forgotten. The ranges
+/// are not repeated here: the record itself is asked for them (see <see cref="AcceptedRanges{T}"/>).
 /// </remarks>
 internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
 {
@@ -104,7 +104,10 @@ internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
         };
     }
 
-    /// <summary>Joins the values; what the record still refuses (columns that do not fit each other) is reported where it belongs.</summary>
+    /// <summary>
+    /// Joins the values; what the record still refuses (columns that do not fit each other) is reported where it
+    /// belongs.
+    /// </summary>
     private bool TryJoin(JsonCursor place, FieldValues values, [MaybeNullWhen(false)] out T value)
     {
         try

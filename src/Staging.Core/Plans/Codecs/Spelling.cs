@@ -32,7 +32,9 @@ internal static class Spelling
         return nearest;
     }
 
-    /// <summary>Letters to insert, drop or replace, without regard to case (V. I. Levenshtein, Soviet Physics Doklady 10, 1966).</summary>
+    /// <summary>
+    /// Letters to insert, drop or replace, without regard to case (V. I. Levenshtein, Soviet Physics Doklady 10, 1966).
+    /// </summary>
     private static int Changes(string a, string b)
     {
         int[] row = [.. Enumerable.Range(0, b.Length + 1)];

@@ -42,7 +42,8 @@ internal sealed class UnionCodec<T>(string name, string description, ImmutableAr
     public override void Write(Utf8JsonWriter writer, T value)
     {
         UnionCase<T> at = cases.FirstOrDefault(c => c.Holds(value))
-            ?? throw new ArgumentException($"A {description.ToLowerInvariant().TrimEnd('.')} of type {value.GetType().Name} has no form in JSON; there are {string.Join(", ", kinds)}.", nameof(value));
+            ?? throw new ArgumentException($"A {description.ToLowerInvariant().TrimEnd('.')} of type {value.GetType().Name} has no form "
+                + $"in JSON; there are {string.Join(", ", kinds)}.", nameof(value));
         writer.WriteStartObject();
         writer.WriteString(KindKey, at.Kind);
         at.WriteFields(writer, value);

@@ -18,29 +18,37 @@ internal static class DischargeCodecs
     [
         new UnionCase<IDischargeLaw, SharpEdgedLaw>("sharpEdged", new("sharpEdged", "A sharp edge in a thin wall (Perry 1949).", f =>
         {
-            var edge = f.Required("edgeFactor", NumberCodec.Ratio, x => x.EdgeFactor, "Factor on Perry's coefficient; 1 is the nominal sharp edge.");
+            var edge = f.Required("edgeFactor", NumberCodec.Ratio, x => x.EdgeFactor,
+                "Factor on Perry's coefficient; 1 is the nominal sharp edge.");
             return v => new SharpEdgedLaw { EdgeFactor = edge[v] };
         })),
-        new UnionCase<IDischargeLaw, ConstantCoefficientLaw>("constantCoefficient", new("constantCoefficient", "A coefficient that does not change times ideal flow.", f =>
+        new UnionCase<IDischargeLaw, ConstantCoefficientLaw>("constantCoefficient",
+            new("constantCoefficient", "A coefficient that does not change times ideal flow.", f =>
         {
             var coefficient = f.Required("coefficient", NumberCodec.Ratio, x => x.Coefficient, "Discharge coefficient.");
             var provenance = f.Required("provenance", ProvenanceCodec.Form, x => x.Provenance, ProvenanceCodec.Meaning);
             return v => new ConstantCoefficientLaw { Coefficient = coefficient[v], Provenance = provenance[v] };
         })),
-        new UnionCase<IDischargeLaw, JobsonLaw>("jobson", new("jobson", "A jet that contracts, from the contraction in incompressible flow (Jobson 1955).", f =>
+        new UnionCase<IDischargeLaw, JobsonLaw>("jobson",
+            new("jobson", "A jet that contracts, from the contraction in incompressible flow (Jobson 1955).", f =>
         {
-            var contraction = f.Required("incompressibleContraction", NumberCodec.Ratio, x => x.IncompressibleContraction, "Contraction coefficient in incompressible flow; 0.60 for a sharp round hole.");
+            var contraction = f.Required("incompressibleContraction", NumberCodec.Ratio, x => x.IncompressibleContraction,
+                "Contraction coefficient in incompressible flow; 0.60 for a sharp round hole.");
             return v => new JobsonLaw { IncompressibleContraction = contraction[v] };
         })),
-        new UnionCase<IDischargeLaw, ShortTubeLaw>("shortTube", new("shortTube", "A plain hole through a wall of any thickness: a sharp edge while thin, a short tube when thick.", f => v => ShortTubeLaw.SquareInlet)),
-        new UnionCase<IDischargeLaw, SonicConductanceLaw>("sonicConductance", new("sonicConductance", "A component known by sonic conductance and critical ratio (ISO 6358).", f =>
+        new UnionCase<IDischargeLaw, ShortTubeLaw>("shortTube", new("shortTube", "A plain hole through a wall of any thickness: a sharp "
+            + "edge while thin, a short tube when thick.", f => v => ShortTubeLaw.SquareInlet)),
+        new UnionCase<IDischargeLaw, SonicConductanceLaw>("sonicConductance",
+            new("sonicConductance", "A component known by sonic conductance and critical ratio (ISO 6358).", f =>
         {
-            var conductance = f.Required("sonicConductance", Quantities.SonicConductance, x => x.SonicConductance_m3_per_sPa, "Sonic conductance C.");
+            var conductance = f.Required("sonicConductance", Quantities.SonicConductance, x => x.SonicConductance_m3_per_sPa,
+                "Sonic conductance C.");
             var critical = f.Required("criticalRatio", NumberCodec.Ratio, x => x.CriticalRatio, "Critical pressure ratio b.");
             var index = f.Required("subsonicIndex", NumberCodec.Ratio, x => x.SubsonicIndex, "Subsonic index m; 0.5 in most catalogues.");
             var area = f.Required("referenceArea", Quantities.Area, x => x.ReferenceArea, "Hole area that stands for one such component.");
             var provenance = f.Required("provenance", ProvenanceCodec.Form, x => x.Provenance, ProvenanceCodec.Meaning);
-            return v => new SonicConductanceLaw { SonicConductance_m3_per_sPa = conductance[v], CriticalRatio = critical[v], SubsonicIndex = index[v], ReferenceArea = area[v], Provenance = provenance[v] };
+            return v => new SonicConductanceLaw { SonicConductance_m3_per_sPa = conductance[v], CriticalRatio = critical[v],
+                SubsonicIndex = index[v], ReferenceArea = area[v], Provenance = provenance[v] };
         })),
     ]);
 }

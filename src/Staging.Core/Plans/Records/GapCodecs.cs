@@ -12,7 +12,8 @@ internal static class GapCodecs
 {
     public static readonly RecordCodec<BoreStep> Step = new("boreStep", "A change of bore.", f =>
     {
-        var station = f.Required("station", Quantities.Length, x => x.Station, "From here on, as a distance from the booster motor's forward end.");
+        var station = f.Required("station", Quantities.Length, x => x.Station,
+            "From here on, as a distance from the booster motor's forward end.");
         var bore = f.Required("bore", Quantities.Length, x => x.Bore, "Inner diameter from here on.");
         return v => new BoreStep { Station = station[v], Bore = bore[v] };
     });
@@ -20,8 +21,10 @@ internal static class GapCodecs
     public static readonly RecordCodec<GuideTube> Tube = new("guideTube", "The tube between the motors.", f =>
     {
         var bore = f.Required("bore", Quantities.Length, x => x.Bore, "Inner diameter.");
-        var length = f.Required("length", Quantities.Length, x => x.Length, "From the booster motor's forward end to the upper motor's nozzle plane.");
-        var steps = f.Optional("steps", new ListCodec<BoreStep>(Step), x => x.Steps, [], "Changes of bore, rising; one bore throughout when left out.");
+        var length = f.Required("length", Quantities.Length, x => x.Length,
+            "From the booster motor's forward end to the upper motor's nozzle plane.");
+        var steps = f.Optional("steps", new ListCodec<BoreStep>(Step), x => x.Steps, [],
+            "Changes of bore, rising; one bore throughout when left out.");
         return v => new GuideTube { Bore = bore[v], Length = length[v], Steps = steps[v] };
     });
 
@@ -29,7 +32,8 @@ internal static class GapCodecs
     [
         new UnionCase<VentTarget, VentTarget.Outside>("outside", new("outside", "The outside.", f =>
         {
-            var coefficient = f.Optional("pressureCoefficient", NumberCodec.Ratio, x => x.PressureCoefficient, 0, "Pressure there above that of the surroundings of the gap, over the dynamic pressure; 0 when left out.");
+            var coefficient = f.Optional("pressureCoefficient", NumberCodec.Ratio, x => x.PressureCoefficient, 0,
+                "Pressure there above that of the surroundings of the gap, over the dynamic pressure; 0 when left out.");
             return v => new VentTarget.Outside { PressureCoefficient = coefficient[v] };
         })),
         new UnionCase<VentTarget, VentTarget.IntoJacket>("jacket", new("intoJacket", "A jacket of this design.", f =>
@@ -41,10 +45,12 @@ internal static class GapCodecs
 
     public static readonly RecordCodec<Vent> Vent = new("vent", "Holes out of the guide tube, at one station.", f =>
     {
-        var station = f.Required("station", Quantities.Length, x => x.Station, "Distance of the hole centres from the booster motor's forward end.");
+        var station = f.Required("station", Quantities.Length, x => x.Station,
+            "Distance of the hole centres from the booster motor's forward end.");
         var holes = f.Required("holes", DischargeCodecs.Holes, x => x.Holes, "The holes.");
         var target = f.Optional("to", Target, x => x.To, VentTarget.Air, "Where they lead; outside when left out.");
-        var axial = f.Optional("axialLength", Quantities.Length, x => x.AxialLength, "Length along the tube over which the holes lie, edge to edge; one ring of holes when left out.");
+        var axial = f.Optional("axialLength", Quantities.Length, x => x.AxialLength,
+            "Length along the tube over which the holes lie, edge to edge; one ring of holes when left out.");
         return v => new Vent { Station = station[v], Holes = holes[v], To = target[v], AxialLength = axial[v] };
     });
 
@@ -60,19 +66,27 @@ internal static class GapCodecs
         var name = f.Required("name", TextCodec.NotBlank, x => x.Name, "Its name; unique within a design.");
         var volume = f.Required("volume", Quantities.Volume, x => x.Volume, "Free volume.");
         var wall = f.Required("wallArea", Quantities.Area, x => x.WallArea, "Wall that takes up heat.");
-        var openings = f.Required("openings", new ListCodec<JacketOpening>(JacketOpening), x => x.Openings, "Holes out of it, through its outer wall or rearwards through a centring ring.");
+        var openings = f.Required("openings", new ListCodec<JacketOpening>(JacketOpening), x => x.Openings,
+            "Holes out of it, through its outer wall or rearwards through a centring ring.");
         return v => new Jacket { Name = name[v], Volume = volume[v], WallArea = wall[v], Openings = openings[v] };
     });
 
-    public static readonly RecordCodec<MixingAndHeat> Closures = new("mixingAndHeat", "Mixing and heat transfer: what a one-dimensional model must be told.", f =>
+    public static readonly RecordCodec<MixingAndHeat> Closures = new("mixingAndHeat",
+        "Mixing and heat transfer: what a one-dimensional model must be told.", f =>
     {
-        var front = f.Required("frontThicknessInBores", NumberCodec.Ratio, x => x.FrontThicknessInBores, "Length, in bores, over which a hole changes from drawing air to drawing products.");
-        var exchange = f.Required("deadEndExchange", NumberCodec.Ratio, x => x.DeadEndExchange, "Turbulent exchange with the dead end beyond the last vent.");
-        var reach = f.Required("stirringReachInBores", NumberCodec.Ratio, x => x.StirringReachInBores, "Depth, in bores, over which the stirring of a dead end falls by e.");
-        var jet = f.Required("freeJetCoreInBores", NumberCodec.Ratio, x => x.FreeJetCoreInBores, "Free length, in bores, that a stream crosses an opening without loss.");
-        var wall = f.Required("wallHeatTransfer", Quantities.HeatTransfer, x => x.WallHeatTransfer, "Heat transfer from the hot gas to the tube wall.");
+        var front = f.Required("frontThicknessInBores", NumberCodec.Ratio, x => x.FrontThicknessInBores,
+            "Length, in bores, over which a hole changes from drawing air to drawing products.");
+        var exchange = f.Required("deadEndExchange", NumberCodec.Ratio, x => x.DeadEndExchange,
+            "Turbulent exchange with the dead end beyond the last vent.");
+        var reach = f.Required("stirringReachInBores", NumberCodec.Ratio, x => x.StirringReachInBores,
+            "Depth, in bores, over which the stirring of a dead end falls by e.");
+        var jet = f.Required("freeJetCoreInBores", NumberCodec.Ratio, x => x.FreeJetCoreInBores,
+            "Free length, in bores, that a stream crosses an opening without loss.");
+        var wall = f.Required("wallHeatTransfer", Quantities.HeatTransfer, x => x.WallHeatTransfer,
+            "Heat transfer from the hot gas to the tube wall.");
         var emissivity = f.Required("emissivity", NumberCodec.Ratio, x => x.Emissivity, "Emissivity of the products at the grain.");
-        var particles = f.Required("particleEfficiency", NumberCodec.Ratio, x => x.ParticleEfficiency, "Share of the heat of impinging particles that the grain takes up.");
+        var particles = f.Required("particleEfficiency", NumberCodec.Ratio, x => x.ParticleEfficiency,
+            "Share of the heat of impinging particles that the grain takes up.");
         var provenance = f.Required("provenance", ProvenanceCodec.Form, x => x.Provenance, ProvenanceCodec.Meaning);
         return v => new MixingAndHeat
         {
@@ -91,7 +105,8 @@ internal static class GapCodecs
     {
         var tube = f.Required("tube", Tube, x => x.Tube, "The tube between the motors.");
         var vents = f.Required("vents", new ListCodec<Vent>(Vent), x => x.Vents, "Holes out of the tube; an empty list is a closed gap.");
-        var jackets = f.Optional("jackets", new ListCodec<Jacket>(Jacket), x => x.Jackets, [], "Volumes round the tube that vents may lead into; none when left out.");
+        var jackets = f.Optional("jackets", new ListCodec<Jacket>(Jacket), x => x.Jackets, [],
+            "Volumes round the tube that vents may lead into; none when left out.");
         var law = f.Required("dischargeLaw", DischargeCodecs.Law, x => x.DischargeLaw, "How the holes discharge.");
         var source = f.Required("source", SourceCodecs.Source, x => x.Source, "What comes out of the booster.");
         var joint = f.Required("joint", JointCodecs.Joint, x => x.Joint, "What holds the stages together.");
@@ -114,7 +129,8 @@ internal static class GapCodecs
     {
         var count = f.Required("holeCount", CountCodec.Whole, x => x.HoleCount, "Number of equal holes round the tube.");
         var wall = f.Required("wallThickness", Quantities.Length, x => x.WallThickness, "Wall thickness of the tube.");
-        var land = f.Required("land", Quantities.Length, x => x.Land, "Material left between the upper edge of the holes and the nozzle plane.");
+        var land = f.Required("land", Quantities.Length, x => x.Land,
+            "Material left between the upper edge of the holes and the nozzle plane.");
         var drills = f.Required("drills", EnumCodec<DrillSeries>.Words, x => x.Drills, "The drills at hand.");
         return v => new VentLayout { HoleCount = count[v], WallThickness = wall[v], Land = land[v], Drills = drills[v] };
     });
@@ -123,9 +139,19 @@ internal static class GapCodecs
     {
         var design = f.Required("design", Design, x => x.Design, "The gap as built.");
         var layout = f.Required("layout", Layout, x => x.Layout, "How new vents would be drilled, for the advice of a review.");
-        var pressure = f.Required("holePressureCoefficient", NumberCodec.Ratio, x => x.HolePressureCoefficient, "Pressure coefficient of the body side at the holes; near 0 on a long cylinder.");
-        var model = f.Optional("model", GapModelCodec.Form, x => x.Model, new GapModel.TwoZone(), "How the gas in the gap is modelled; displacement when left out.");
-        var solver = f.Optional("solver", SolverCodec.Form, x => x.Solver, SolverOptions.Default, "How the gap is integrated; the defaults when left out.");
-        return v => new GapIgnition { Design = design[v], Layout = layout[v], HolePressureCoefficient = pressure[v], Model = model[v], Solver = solver[v] };
+        var pressure = f.Required("holePressureCoefficient", NumberCodec.Ratio, x => x.HolePressureCoefficient,
+            "Pressure coefficient of the body side at the holes; near 0 on a long cylinder.");
+        var model = f.Optional("model", GapModelCodec.Form, x => x.Model, new GapModel.TwoZone(),
+            "How the gas in the gap is modelled; displacement when left out.");
+        var solver = f.Optional("solver", SolverCodec.Form, x => x.Solver, SolverOptions.Default,
+            "How the gap is integrated; the defaults when left out.");
+        return v => new GapIgnition
+        {
+            Design = design[v],
+            Layout = layout[v],
+            HolePressureCoefficient = pressure[v],
+            Model = model[v],
+            Solver = solver[v]
+        };
     });
 }

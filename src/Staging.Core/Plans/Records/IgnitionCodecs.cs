@@ -7,7 +7,8 @@ namespace Staging.Core.Plans.Records;
 /// <summary>What lights a stage.</summary>
 internal static class IgnitionCodecs
 {
-    public static readonly RecordCodec<ElectronicsGuards> Guards = new("guards", "Conditions asked when the timer runs out; what is left out is not asked.", f =>
+    public static readonly RecordCodec<ElectronicsGuards> Guards = new("guards",
+        "Conditions asked when the timer runs out; what is left out is not asked.", f =>
     {
         var minSpeed = f.Optional("minSpeed", Quantities.Speed, x => x.MinSpeed, "Least speed along the flight direction.");
         var minHeight = f.Optional("minHeight", Quantities.Length, x => x.MinHeight, "Least height above the site.");
@@ -28,17 +29,20 @@ internal static class IgnitionCodecs
 
     public static readonly UnionCodec<SeparationRule> Separation = new("separation", "When the stage below lets go.",
     [
-        new UnionCase<SeparationRule, SeparationRule.AfterBurnout>("afterBurnout", new("afterBurnout", "A time after the lower stage burnt out, lit or not.", f =>
+        new UnionCase<SeparationRule, SeparationRule.AfterBurnout>("afterBurnout",
+            new("afterBurnout", "A time after the lower stage burnt out, lit or not.", f =>
         {
             var lag = f.Required("lag", Quantities.Duration, x => x.Lag, "Time from burnout of the stage below.");
             return v => new SeparationRule.AfterBurnout { Lag = lag[v] };
         })),
-        new UnionCase<SeparationRule, SeparationRule.AtIgnition>("atIgnition", new("atIgnition", "The exhaust of the upper motor pushes it off.", f => v => new SeparationRule.AtIgnition())),
+        new UnionCase<SeparationRule, SeparationRule.AtIgnition>("atIgnition",
+            new("atIgnition", "The exhaust of the upper motor pushes it off.", f => v => new SeparationRule.AtIgnition())),
     ]);
 
     public static readonly UnionCodec<StageIgnition> Ignition = new("ignition", "What lights the motors of a stage.",
     [
-        new UnionCase<StageIgnition, StageIgnition.AtLaunch>("atLaunch", new("atLaunch", "The launch igniter; for the lowest stage, and only for it.", f => v => new StageIgnition.AtLaunch())),
+        new UnionCase<StageIgnition, StageIgnition.AtLaunch>("atLaunch",
+            new("atLaunch", "The launch igniter; for the lowest stage, and only for it.", f => v => new StageIgnition.AtLaunch())),
         new UnionCase<StageIgnition, StageIgnition.ByContact>("byContact", new("byContact", "Motor on motor.", f =>
         {
             var lag = f.Required("lag", Quantities.Duration, x => x.Lag, "Time from burn-through to ignition and separation.");
@@ -49,18 +53,22 @@ internal static class IgnitionCodecs
             var gap = f.Required("gap", GapCodecs.Gap, x => OwnGap(x), "The gap.");
             return v => new StageIgnition.ByGap { Gap = gap[v] };
         })),
-        new UnionCase<StageIgnition, StageIgnition.ByElectronics>("byElectronics", new("byElectronics", "A timer fires an igniter, if the guards agree.", f =>
+        new UnionCase<StageIgnition, StageIgnition.ByElectronics>("byElectronics",
+            new("byElectronics", "A timer fires an igniter, if the guards agree.", f =>
         {
             var from = f.Required("from", EnumCodec<TimerStart>.Words, x => x.From, "Event that starts the timer.");
             var timer = f.Required("timer", Quantities.Duration, x => x.Timer, "Time from that event until the igniter fires.");
-            var lag = f.Required("igniterLag", Quantities.Duration, x => x.IgniterLag, "Time from the igniter's current to the start of the thrust history.");
+            var lag = f.Required("igniterLag", Quantities.Duration, x => x.IgniterLag,
+                "Time from the igniter's current to the start of the thrust history.");
             var guards = f.Required("guards", Guards, x => x.Guards, "Conditions asked when the timer runs out; {} asks none.");
             var separation = f.Required("separation", Separation, x => x.Separation, "When the stage below lets go.");
-            return v => new StageIgnition.ByElectronics { From = from[v], Timer = timer[v], IgniterLag = lag[v], Guards = guards[v], Separation = separation[v] };
+            return v => new StageIgnition.ByElectronics { From = from[v], Timer = timer[v], IgniterLag = lag[v], Guards = guards[v],
+                Separation = separation[v] };
         })),
     ]);
 
     /// <summary>The gap of an ignition, which a plan can hold only in the form of this library.</summary>
     private static GapIgnition OwnGap(StageIgnition.ByGap ignition) => ignition.Gap as GapIgnition
-        ?? throw new ArgumentException($"A gap of type {ignition.Gap.GetType().Name} has no form in JSON; only {nameof(GapIgnition)} has.", nameof(ignition));
+        ?? throw new ArgumentException($"A gap of type {ignition.Gap.GetType().Name} has no form in JSON; only {nameof(GapIgnition)} has.",
+            nameof(ignition));
 }

@@ -9,23 +9,35 @@ internal static class JointCodecs
 {
     public static readonly RecordCodec<FrictionJoint> Coupler = new("frictionJoint", "What slides, and the friction that holds it.", f =>
     {
-        var diameter = f.Required("pressureDiameter", Quantities.Length, x => x.PressureDiameter, "Diameter over which the gap pressure pushes the stages apart.");
+        var diameter = f.Required("pressureDiameter", Quantities.Length, x => x.PressureDiameter,
+            "Diameter over which the gap pressure pushes the stages apart.");
         var breakaway = f.Required("breakawayForce", Quantities.Force, x => x.BreakawayForce, "Force that starts the joint sliding.");
-        var sliding = f.Required("slidingForce", Quantities.Force, x => x.SlidingForce, "Friction while sliding at full engagement; at most the breakaway force.");
+        var sliding = f.Required("slidingForce", Quantities.Force, x => x.SlidingForce,
+            "Friction while sliding at full engagement; at most the breakaway force.");
         var engagement = f.Required("engagement", Quantities.Length, x => x.Engagement, "Travel after which the joint opens.");
         var provenance = f.Required("provenance", ProvenanceCodec.Form, x => x.Provenance, ProvenanceCodec.Meaning);
-        return v => new FrictionJoint { PressureDiameter = diameter[v], BreakawayForce = breakaway[v], SlidingForce = sliding[v], Engagement = engagement[v], Provenance = provenance[v] };
+        return v => new FrictionJoint
+        {
+            PressureDiameter = diameter[v],
+            BreakawayForce = breakaway[v],
+            SlidingForce = sliding[v],
+            Engagement = engagement[v],
+            Provenance = provenance[v]
+        };
     });
 
-    public static readonly RecordCodec<JointTape> Tape = new("jointTape", "Tape over the seam of a joint, heated through its thickness by the gas.", f =>
+    public static readonly RecordCodec<JointTape> Tape = new("jointTape",
+        "Tape over the seam of a joint, heated through its thickness by the gas.", f =>
     {
         var strength = f.Required("strength", Quantities.Force, x => x.Strength, "Axial force that tears it cold, over the whole seam.");
         var thickness = f.Required("thickness", Quantities.Length, x => x.Thickness, "Thickness, adhesive included.");
         var conductivity = f.Required("conductivity", Quantities.Conductivity, x => x.Conductivity, "Thermal conductivity.");
         var density = f.Required("density", Quantities.Density, x => x.Density, "Density.");
         var heatCapacity = f.Required("heatCapacity", Quantities.SpecificHeat, x => x.HeatCapacity, "Heat capacity.");
-        var softening = f.Required("softeningTemperature", Quantities.Temperature, x => x.SofteningTemperature, "Temperature at which it has no strength left: a film melts, paper chars.");
-        var contact = f.Required("gasContact", Quantities.HeatTransfer, x => x.GasContact, "Heat transfer from the gas at the seam, radiation included.");
+        var softening = f.Required("softeningTemperature", Quantities.Temperature, x => x.SofteningTemperature,
+            "Temperature at which it has no strength left: a film melts, paper chars.");
+        var contact = f.Required("gasContact", Quantities.HeatTransfer, x => x.GasContact,
+            "Heat transfer from the gas at the seam, radiation included.");
         var provenance = f.Required("provenance", ProvenanceCodec.Form, x => x.Provenance, ProvenanceCodec.Meaning);
         return v => new JointTape
         {
@@ -53,13 +65,17 @@ internal static class JointCodecs
             var tape = f.Required("tape", Tape, x => x.Tape, "The tape.");
             return v => new StageJoint.Taped { Coupler = coupler[v], Tape = tape[v] };
         })),
-        new UnionCase<StageJoint, StageJoint.FreeMotorTube>("freeMotorTube", new("freeMotorTube", "A motor tube that slides rearwards out of its stage and releases a streamer.", f =>
+        new UnionCase<StageJoint, StageJoint.FreeMotorTube>("freeMotorTube",
+            new("freeMotorTube", "A motor tube that slides rearwards out of its stage and releases a streamer.", f =>
         {
             var coupler = f.Required("coupler", Coupler, x => x.Coupler, "What slides: the motor tube in its rings.");
             var mass = f.Required("movingMass", Quantities.Mass, x => x.MovingMass, "Mass of what slides, motor tube and motor.");
-            var rear = f.Optional<VentHoles?>("rearPassages", DischargeCodecs.Holes!, x => x.RearPassages, null, "Holes through the centring rings, by which the gap vents rearwards; none when left out.");
-            var wake = f.Optional("rearPressureCoefficient", NumberCodec.Ratio, x => x.RearPressureCoefficient, 0, "Pressure behind the rear passages above that of the surroundings of the gap, over the dynamic pressure; 0 when left out.");
-            return v => new StageJoint.FreeMotorTube { Coupler = coupler[v], MovingMass = mass[v], RearPassages = rear[v], RearPressureCoefficient = wake[v] };
+            var rear = f.Optional<VentHoles?>("rearPassages", DischargeCodecs.Holes!, x => x.RearPassages, null,
+                "Holes through the centring rings, by which the gap vents rearwards; none when left out.");
+            var wake = f.Optional("rearPressureCoefficient", NumberCodec.Ratio, x => x.RearPressureCoefficient, 0, "Pressure behind the "
+                + "rear passages above that of the surroundings of the gap, over the dynamic pressure; 0 when left out.");
+            return v => new StageJoint.FreeMotorTube { Coupler = coupler[v], MovingMass = mass[v], RearPassages = rear[v],
+                RearPressureCoefficient = wake[v] };
         })),
     ]);
 }

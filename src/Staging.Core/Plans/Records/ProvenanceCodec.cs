@@ -11,7 +11,8 @@ internal static class ProvenanceCodec
     public static readonly RecordCodec<Provenance> Form = new("provenance", "Where a number comes from.", f =>
     {
         var source = f.Required("source", TextCodec.NotBlank, x => x.Source, "Author, title and year, or the reason for a judgement.");
-        var locator = f.Optional<string?>("locator", TextCodec.NotBlank!, x => x.Locator, null, "Section, table, equation or page; left out where there is none.");
+        var locator = f.Optional<string?>("locator", TextCodec.NotBlank!, x => x.Locator, null,
+            "Section, table, equation or page; left out where there is none.");
         var how = f.Required("how", EnumCodec<Evidence>.Words, x => x.How, "How the value was obtained.");
         return v => new Provenance { Source = source[v], Locator = locator[v], How = how[v] };
     });

@@ -8,12 +8,14 @@ internal static class RecoveryCodecs
 {
     public static readonly UnionCodec<DeploymentTrigger> Deployment = new("deployment", "When a recovery device comes out.",
     [
-        new UnionCase<DeploymentTrigger, DeploymentTrigger.AtSeparation>("atSeparation", new("atSeparation", "Parting from the stage above releases it.", f =>
+        new UnionCase<DeploymentTrigger, DeploymentTrigger.AtSeparation>("atSeparation",
+            new("atSeparation", "Parting from the stage above releases it.", f =>
         {
             var lag = f.Required("lag", Quantities.Duration, x => x.Lag, "Time from separation until the device acts.");
             return v => new DeploymentTrigger.AtSeparation { Lag = lag[v] };
         })),
-        new UnionCase<DeploymentTrigger, DeploymentTrigger.ByMotorDelay>("byMotorDelay", new("byMotorDelay", "The ejection charge of the stage's own motor.", f => v => new DeploymentTrigger.ByMotorDelay())),
+        new UnionCase<DeploymentTrigger, DeploymentTrigger.ByMotorDelay>("byMotorDelay",
+            new("byMotorDelay", "The ejection charge of the stage's own motor.", f => v => new DeploymentTrigger.ByMotorDelay())),
         new UnionCase<DeploymentTrigger, DeploymentTrigger.AtApogee>("atApogee", new("atApogee", "Electronics that sense apogee.", f =>
         {
             var lag = f.Required("lag", Quantities.Duration, x => x.Lag, "Time from apogee until the device acts.");
@@ -41,6 +43,7 @@ internal static class RecoveryCodecs
             var deployment = f.Required("deployment", Deployment, x => x.Deployment, "What sets it tumbling.");
             return v => new Recovery.Tumbling { DragArea = area[v], Deployment = deployment[v] };
         })),
-        new UnionCase<Recovery, Recovery.Ballistic>("ballistic", new("ballistic", "Nothing slows it but its own drag.", f => v => new Recovery.Ballistic())),
+        new UnionCase<Recovery, Recovery.Ballistic>("ballistic",
+            new("ballistic", "Nothing slows it but its own drag.", f => v => new Recovery.Ballistic())),
     ]);
 }

@@ -6,7 +6,8 @@ namespace Staging.Core.Plans.Records;
 /// <summary>Stages.</summary>
 internal static class StageCodecs
 {
-    public static readonly RecordCodec<DragTable> Drag = new("drag", "Drag coefficient against Mach number: straight lines between points, the end values held beyond them.", f =>
+    public static readonly RecordCodec<DragTable> Drag = new("drag",
+        "Drag coefficient against Mach number: straight lines between points, the end values held beyond them.", f =>
     {
         var area = f.Required("referenceArea", Quantities.Area, x => x.ReferenceArea, "Area on which the coefficient stands.");
         var mach = f.Required("mach", ColumnCodec.Numbers, x => x.Mach, "Mach numbers, rising, 0 to 50; two or more.");
@@ -27,11 +28,15 @@ internal static class StageCodecs
         var structure = f.Required("structureMass", Quantities.Mass, x => x.StructureMass, "Everything of the stage but the motors.");
         var motor = f.Required("motor", MotorCodecs.Motor, x => x.Motor, "The motor.");
         var count = f.Required("motorCount", CountCodec.Whole, x => x.MotorCount, "Number of equal motors that burn side by side.");
-        var parallel = f.Optional("parallelMotors", new ListCodec<MotorGroup>(Group), x => x.ParallelMotors, [], "Motors of other kinds that burn beside it, lit at the same moment; none when left out.");
+        var parallel = f.Optional("parallelMotors", new ListCodec<MotorGroup>(Group), x => x.ParallelMotors, [],
+            "Motors of other kinds that burn beside it, lit at the same moment; none when left out.");
         var drag = f.Required("drag", Drag, x => x.Drag, "Drag of the stack while this stage is its lowest part, no motor burning.");
-        var burning = f.Optional<DragTable?>("dragWhileBurning", Drag!, x => x.DragWhileBurning, null, "The same while its motors burn; the drag above when left out.");
-        var dropped = f.Optional<DragTable?>("dragWhenDropped", Drag!, x => x.DragWhenDropped, null, "Drag of the piece once dropped, before it tumbles or its device acts; the drag above when left out.");
-        var recovery = f.Required("recovery", RecoveryCodecs.Recovery, x => x.Recovery, "How the piece that this stage becomes comes down.");
+        var burning = f.Optional<DragTable?>("dragWhileBurning", Drag!, x => x.DragWhileBurning, null,
+            "The same while its motors burn; the drag above when left out.");
+        var dropped = f.Optional<DragTable?>("dragWhenDropped", Drag!, x => x.DragWhenDropped, null,
+            "Drag of the piece once dropped, before it tumbles or its device acts; the drag above when left out.");
+        var recovery = f.Required("recovery", RecoveryCodecs.Recovery, x => x.Recovery,
+            "How the piece that this stage becomes comes down.");
         var ignition = f.Required("ignition", IgnitionCodecs.Ignition, x => x.Ignition, "What lights its motors.");
         return v => new Stage
         {

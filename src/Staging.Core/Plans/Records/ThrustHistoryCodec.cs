@@ -6,19 +6,24 @@ using Staging.Core.Plans.Codecs;
 
 namespace Staging.Core.Plans.Records;
 
-/// <summary>A thrust history: two columns, or the name of a CSV file that holds them. It is written as columns.</summary>
+/// <summary>
+/// A thrust history: two columns, or the name of a CSV file that holds them. It is written as columns.
+/// </summary>
 internal sealed class ThrustHistoryCodec : Codec<ThrustHistory>
 {
     private const string FileKey = "thrustHistoryFile";
 
-    private static readonly RecordCodec<ThrustHistory> Columns = new("thrustColumns", "A thrust history as two columns of equal length.", f =>
+    private static readonly RecordCodec<ThrustHistory> Columns = new("thrustColumns", "A thrust history as two columns of equal length.",
+        f =>
     {
-        var time = f.Required("time_s", ColumnCodec.Numbers, x => x.Time_s, $"Times from ignition in seconds, rising, 0 to 1000; or {FileKey} in place of both columns.");
+        var time = f.Required("time_s", ColumnCodec.Numbers, x => x.Time_s,
+            $"Times from ignition in seconds, rising, 0 to 1000; or {FileKey} in place of both columns.");
         var thrust = f.Required("thrust_N", ColumnCodec.Numbers, x => x.Thrust_N, "As many thrusts in newtons, 0 to 1e7, not all zero.");
         return v => ThrustHistory.FromColumns(time[v].Span, thrust[v].Span);
     });
 
-    private static readonly RecordCodec<ThrustHistory> File = new("thrustFile", "A thrust history in a CSV file with the header time_s,thrust_N.", f =>
+    private static readonly RecordCodec<ThrustHistory> File = new("thrustFile",
+        "A thrust history in a CSV file with the header time_s,thrust_N.", f =>
     {
         var file = f.Required(FileKey, ThrustHistoryFile.Form, x => x, "Name of the file, beside the plan or in a folder below it.");
         return v => file[v];

@@ -8,8 +8,14 @@ using Staging.Core.Plans.Codecs;
 
 namespace Staging.Core.Plans.Records;
 
-/// <summary>A thrust history in a CSV file of its own, named relative to the plan. Read only: a plan is written with its curves in it.</summary>
-/// <remarks>The name may not lead out of the plan's folder, so that a plan from elsewhere cannot make a program open other files.</remarks>
+/// <summary>
+/// A thrust history in a CSV file of its own, named relative to the plan. Read only: a plan is written with its curves
+/// in it.
+/// </summary>
+/// <remarks>
+/// The name may not lead out of the plan's folder, so that a plan from elsewhere cannot make a program open other
+/// files.
+/// </remarks>
 internal sealed class ThrustHistoryFile : Codec<ThrustHistory>
 {
     private const string Wanted = "a file beside the plan or in a folder below it, with / between folders";
@@ -71,7 +77,8 @@ internal sealed class ThrustHistoryFile : Codec<ThrustHistory>
     {
         if (open is null)
             return $"'{JsonCursor.Excerpt(name)}' is a file, and no files come with this text; give the curve as columns.";
-        bool good = name.Split('/').All(part => !string.IsNullOrWhiteSpace(part) && part is not ("." or "..")) && !name.Any(c => char.IsControl(c) || c is '\\' or ':');
+        bool good = name.Split('/').All(part => !string.IsNullOrWhiteSpace(part) && part is not ("." or ".."))
+            && !name.Any(c => char.IsControl(c) || c is '\\' or ':');
         return good ? null : $"'{JsonCursor.Excerpt(name)}' is not accepted as a file name; wanted: {Wanted}.";
     }
 }

@@ -6,15 +6,20 @@ namespace Staging.Core.Plans.Records;
 /// <summary>The propellant of the upper motor that must be lit.</summary>
 internal static class UpperGrainCodec
 {
-    public static readonly RecordCodec<UpperGrain> Form = new("upperGrain", "The face of the upper motor's propellant, seen through its nozzle.", f =>
+    public static readonly RecordCodec<UpperGrain> Form = new("upperGrain",
+        "The face of the upper motor's propellant, seen through its nozzle.", f =>
     {
-        var throat = f.Required("nozzleThroatDiameter", Quantities.Length, x => x.NozzleThroatDiameter, "Throat diameter of the upper motor's nozzle.");
+        var throat = f.Required("nozzleThroatDiameter", Quantities.Length, x => x.NozzleThroatDiameter,
+            "Throat diameter of the upper motor's nozzle.");
         var recess = f.Required("recessVolume", Quantities.Volume, x => x.RecessVolume, "Free volume behind the nozzle plane.");
-        var conductivity = f.Required("conductivity", Quantities.Conductivity, x => x.Conductivity, "Thermal conductivity of the pressed grain.");
+        var conductivity = f.Required("conductivity", Quantities.Conductivity, x => x.Conductivity,
+            "Thermal conductivity of the pressed grain.");
         var density = f.Required("density", Quantities.Density, x => x.Density, "Density of the pressed grain.");
         var heatCapacity = f.Required("heatCapacity", Quantities.SpecificHeat, x => x.HeatCapacity, "Heat capacity of the grain.");
-        var ignition = f.Required("ignitionTemperature", Quantities.Temperature, x => x.IgnitionTemperature, "Surface temperature at which the grain counts as lit.");
-        var initial = f.Required("initialTemperature", Quantities.Temperature, x => x.InitialTemperature, "Temperature of the grain before the gas arrives.");
+        var ignition = f.Required("ignitionTemperature", Quantities.Temperature, x => x.IgnitionTemperature,
+            "Surface temperature at which the grain counts as lit.");
+        var initial = f.Required("initialTemperature", Quantities.Temperature, x => x.InitialTemperature,
+            "Temperature of the grain before the gas arrives.");
         var provenance = f.Required("provenance", ProvenanceCodec.Form, x => x.Provenance, ProvenanceCodec.Meaning);
         return v => new UpperGrain
         {

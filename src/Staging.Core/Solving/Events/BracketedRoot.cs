@@ -15,16 +15,21 @@ internal static class BracketedRoot
     /// <summary>Evaluations allowed beyond those of bisection: n0 of the source.</summary>
     private const int Slack = 1;
 
-    /// <summary>Strength of the step from the secant point towards the middle, over the first bracket: kappa1 of the source.</summary>
+    /// <summary>
+    /// Strength of the step from the secant point towards the middle, over the first bracket: kappa1 of the source.
+    /// </summary>
     private const double Truncation = 0.2;
 
-    /// <summary>Shrinks a bracket [a, b] with a sign change to <paramref name="width"/> and returns its two ends.</summary>
+    /// <summary>
+    /// Shrinks a bracket [a, b] with a sign change to <paramref name="width"/> and returns its two ends.
+    /// </summary>
     /// <remarks>
-    /// Interpolate, truncate, project: I. F. D. Oliveira and R. H. C. Takahashi, "An enhancement of the bisection method average performance
-    /// preserving minmax optimality", ACM Trans. Math. Softw. 47 (2021) 5:1-5:24, doi:10.1145/3423597, algorithm 1 with kappa1 = 0.2/(b - a),
-    /// kappa2 = 2, n0 = 1. Superlinear on a simple root, and on no function more evaluations than bisection plus one:
-    /// see <see cref="MaxEvaluations"/>. The returned ends keep the signs of the given ends; an exact zero is returned as both ends.
-    /// The width is not less than eight roundings of the larger end.
+    /// Interpolate, truncate, project: I. F. D. Oliveira and R. H. C. Takahashi, "An enhancement of the bisection
+    /// method average performance preserving minmax optimality", ACM Trans. Math. Softw. 47 (2021) 5:1-5:24,
+    /// doi:10.1145/3423597, algorithm 1 with kappa1 = 0.2/(b - a), kappa2 = 2, n0 = 1. Superlinear on a simple root,
+    /// and on no function more evaluations than bisection plus one: see <see cref="MaxEvaluations"/>. The returned ends
+    /// keep the signs of the given ends; an exact zero is returned as both ends. The width is not less than eight
+    /// roundings of the larger end.
     /// </remarks>
     public static (double Low, double High) Shrink<TFunction>(ref TFunction f, double a, double fa, double b, double fb, double width)
         where TFunction : IScalarFunction, allows ref struct
@@ -39,7 +44,8 @@ internal static class BracketedRoot
             // Interpolate: where the chord crosses zero.
             double chord = b - fb * (b - a) / (fb - fa);
             double towards = double.IsFinite(chord) ? middle - chord : 0;
-            // Truncate: a little towards the middle, so that the root comes to lie between the new point and the nearer end.
+            // Truncate: a little towards the middle, so that the root comes to lie between the new point and the nearer
+            // end.
             double delta = Truncation * (b - a) * (b - a) / first;
             double x = towards != 0 && delta <= Math.Abs(towards) ? chord + Math.CopySign(delta, towards) : middle;
             // Project: no further from the middle than what bisection would still have in hand.
@@ -65,14 +71,20 @@ internal static class BracketedRoot
         return (a, b);
     }
 
-    /// <summary>The count of evaluations that <see cref="Shrink"/> does not exceed: ceil(log2((b - a)/width)) + 1, the width less round-off.</summary>
+    /// <summary>
+    /// The count of evaluations that <see cref="Shrink"/> does not exceed: ceil(log2((b - a)/width)) + 1, the width
+    /// less round-off.
+    /// </summary>
     public static int MaxEvaluations(double a, double b, double width)
     {
         double ratio = (b - a) / Aim(a, b, width).Goal;
         return ratio > 1 ? (int)Math.Ceiling(Math.Log2(ratio)) + Slack : 0;
     }
 
-    /// <summary>The width at which to stop, and the somewhat smaller one to plan for, so that round-off costs no further evaluation.</summary>
+    /// <summary>
+    /// The width at which to stop, and the somewhat smaller one to plan for, so that round-off costs no further
+    /// evaluation.
+    /// </summary>
     private static (double Min, double Goal) Aim(double a, double b, double width)
     {
         double rounding = UnitRoundOff * Math.Max(Math.Abs(a), Math.Abs(b));

@@ -10,7 +10,9 @@ internal ref struct EventOnStep<TSystem> : IScalarFunction
     private readonly Span<double> y;
     private readonly Span<double> values;
 
-    /// <summary>Watches event function <paramref name="index"/>; the spans are work memory for a state and for all event values.</summary>
+    /// <summary>
+    /// Watches event function <paramref name="index"/>; the spans are work memory for a state and for all event values.
+    /// </summary>
     public EventOnStep(ref TSystem system, DenseStep step, int index, Span<double> y, Span<double> values)
     {
         this.system = ref system;

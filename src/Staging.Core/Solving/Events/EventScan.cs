@@ -1,10 +1,14 @@
 namespace Staging.Core.Solving;
 
-/// <summary>Finds the events of one step after another on its dense output. The rules are those of <see cref="Integrator{TMethod}"/>.</summary>
+/// <summary>
+/// Finds the events of one step after another on its dense output. The rules are those of
+/// <see cref="Integrator{TMethod}"/>.
+/// </summary>
 /// <remarks>
-/// Each event function is on a side of zero, and an event is the change of side. An exact zero belongs to neither: at the start of a
-/// phase, at a part edge or at a step end its side is the one the function has a time tolerance later, so that a touch is told from a
-/// crossing; only at the stop time, where nothing may be evaluated later, does an arrival at zero count at once.
+/// Each event function is on a side of zero, and an event is the change of side. An exact zero belongs to neither: at
+/// the start of a phase, at a part edge or at a step end its side is the one the function has a time tolerance later,
+/// so that a touch is told from a crossing; only at the stop time, where nothing may be evaluated later, does an
+/// arrival at zero count at once.
 /// </remarks>
 internal sealed class EventScan(SolverOptions options, int dimension)
 {
@@ -65,7 +69,10 @@ internal sealed class EventScan(SolverOptions options, int dimension)
     /// <param name="yEnd">State at the end of the step.</param>
     /// <param name="atStop">Whether the end is the stop time of the phase.</param>
     /// <param name="count">Work done.</param>
-    /// <returns>The time [s] of the event that ends the phase; not-a-number where none does, or where <see cref="UndefinedAt"/> tells why.</returns>
+    /// <returns>
+    /// The time [s] of the event that ends the phase; not-a-number where none does, or where <see cref="UndefinedAt"/>
+    /// tells why.
+    /// </returns>
     public double Scan<TSystem>(
         ref TSystem system, in DenseStep step, double end, ReadOnlySpan<double> yEnd, bool atStop, ref SolverStatistics count)
         where TSystem : IOdeSystem
@@ -157,7 +164,9 @@ internal sealed class EventScan(SolverOptions options, int dimension)
         }
     }
 
-    /// <summary>Whether function i, going to a side, leaves the side it is on in the direction that is watched.</summary>
+    /// <summary>
+    /// Whether function i, going to a side, leaves the side it is on in the direction that is watched.
+    /// </summary>
     private bool Leaves(int i, int to, EventRule rule) => side[i] != 0 && to != side[i] && rule.Crossing switch
     {
         Crossing.Rising => side[i] < 0,

@@ -1,6 +1,8 @@
 namespace Staging.Core.Solving;
 
-/// <summary>The events of one phase, in time order, equal times in index order. Memory grows by doubling and is kept.</summary>
+/// <summary>
+/// The events of one phase, in time order, equal times in index order. Memory grows by doubling and is kept.
+/// </summary>
 internal sealed class FiredEvents
 {
     private FiredEvent[] items = new FiredEvent[8];
@@ -27,8 +29,8 @@ internal sealed class FiredEvents
 
     /// <summary>
     /// Cuts the list behind an ending event at <paramref name="ending"/> [s]: later events are dropped, and all from
-    /// <paramref name="ending"/> - <paramref name="tolerance"/> to <paramref name="ending"/> + <paramref name="tolerance"/> count as
-    /// simultaneous: they take the latest of their times, and index order.
+    /// <paramref name="ending"/> - <paramref name="tolerance"/> to <paramref name="ending"/> +
+    /// <paramref name="tolerance"/> count as simultaneous: they take the latest of their times, and index order.
     /// </summary>
     /// <returns>The latest time among the simultaneous events [s].</returns>
     public double CutAt(double ending, double tolerance)

@@ -24,7 +24,10 @@ internal sealed class ErrorScale
         relative = options.RelativeTolerance;
     }
 
-    /// <summary>Mean square of local errors over their tolerances; infinite where anything is not finite. The square does for the control of steps, and saves a root.</summary>
+    /// <summary>
+    /// Mean square of local errors over their tolerances; infinite where anything is not finite. The square does for
+    /// the control of steps, and saves a root.
+    /// </summary>
     public double ErrorSquare(ReadOnlySpan<double> error, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew)
     {
         double sum = 0;
@@ -64,7 +67,10 @@ internal sealed class ErrorScale
         return Math.Sqrt(sum / a.Length);
     }
 
-    /// <summary>Root mean square of the sizes of the states over their tolerances; a state is never taken as smaller than its natural scale.</summary>
+    /// <summary>
+    /// Root mean square of the sizes of the states over their tolerances; a state is never taken as smaller than its
+    /// natural scale.
+    /// </summary>
     public double Size(ReadOnlySpan<double> y)
     {
         double sum = 0;

@@ -3,12 +3,15 @@ namespace Staging.Core.Solving;
 /// <summary>Derivatives of a right-hand side by one-sided differences, for systems that announce no Jacobian.</summary>
 internal static class FiniteDifferences
 {
-    /// <summary>Square root of the unit round-off: the relative increment at which rounding and curvature weigh alike.</summary>
+    /// <summary>
+    /// Square root of the unit round-off: the relative increment at which rounding and curvature weigh alike.
+    /// </summary>
     private const double RootRoundOff = 1.4901161193847656e-8;
 
     /// <summary>
-    /// Increment in time as a share of the step. Of the two errors it makes in df/dt, relative to the slope over the step, rounding is
-    /// 1e-16 over it, and curvature is it times the square of step over time scale, which a step that is accurate keeps far below one.
+    /// Increment in time as a share of the step. Of the two errors it makes in df/dt, relative to the slope over the
+    /// step, rounding is 1e-16 over it, and curvature is it times the square of step over time scale, which a step that
+    /// is accurate keeps far below one.
     /// </summary>
     private const double ShareOfStep = 1e-6;
 
@@ -16,7 +19,10 @@ internal static class FiniteDifferences
     private const double MinSpacings = 64;
 
     /// <summary>Writes df/dy row by row, with one evaluation a state, or two where the first is not finite.</summary>
-    /// <remarks>Each state is moved the way it is going, by its own size or its natural scale, whichever is larger, times the root of the round-off.</remarks>
+    /// <remarks>
+    /// Each state is moved the way it is going, by its own size or its natural scale, whichever is larger, times the
+    /// root of the round-off.
+    /// </remarks>
     public static void ByState<TSystem>(
         ref TSystem system,
         double t,
@@ -51,9 +57,13 @@ internal static class FiniteDifferences
         }
     }
 
-    /// <summary>Writes df/dt at fixed state, with one evaluation between <paramref name="t"/> and <paramref name="t"/> + <paramref name="h"/>.</summary>
+    /// <summary>
+    /// Writes df/dt at fixed state, with one evaluation between <paramref name="t"/> and <paramref name="t"/> +
+    /// <paramref name="h"/>.
+    /// </summary>
     public static void ByTime<TSystem>(
-        ref TSystem system, double t, double h, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> timeSlope, ref SolverStatistics work)
+        ref TSystem system, double t, double h, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> timeSlope,
+        ref SolverStatistics work)
         where TSystem : IOdeSystem
     {
         double spacing = Math.BitIncrement(Math.Abs(t)) - Math.Abs(t);

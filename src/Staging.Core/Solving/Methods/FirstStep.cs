@@ -8,12 +8,15 @@ internal static class FirstStep
     private const double AimedError = 0.01;
     private const double FewSpacings = 16;
 
-    /// <summary>Estimates a first step [s] with one evaluation of the right-hand side, not beyond the stop time.</summary>
+    /// <summary>
+    /// Estimates a first step [s] with one evaluation of the right-hand side, not beyond the stop time.
+    /// </summary>
     /// <remarks>
-    /// After E. Hairer, S. P. Norsett and G. Wanner, Solving Ordinary Differential Equations I, 2nd ed. (1993), section II.4, "Starting step size",
-    /// rewritten so that the unit of time does not matter: the time over which the state changes by its own size, T = min(d0/d1, sqrt(d0/d2)), is
-    /// taken from the scaled norms of state, slope and curvature, and (h/T)^p d0 is set to one hundredth.
-    /// The result may exceed what remains: it is a property of the solution, and the next phase may profit from it.
+    /// After E. Hairer, S. P. Norsett and G. Wanner, Solving Ordinary Differential Equations I, 2nd ed. (1993), section
+    /// II.4, "Starting step size", rewritten so that the unit of time does not matter: the time over which the state
+    /// changes by its own size, T = min(d0/d1, sqrt(d0/d2)), is taken from the scaled norms of state, slope and
+    /// curvature, and (h/T)^p d0 is set to one hundredth. The result may exceed what remains: it is a property of the
+    /// solution, and the next phase may profit from it.
     /// </remarks>
     /// <param name="system">The right-hand side.</param>
     /// <param name="scale">The tolerances.</param>

@@ -3,7 +3,10 @@ using System.Runtime.Intrinsics;
 
 namespace Staging.Core.Solving;
 
-/// <summary>Weighted sums with one rounding a term, in the order in which <see cref="WeightedRows"/> takes them, so that both give the same bits.</summary>
+/// <summary>
+/// Weighted sums with one rounding a term, in the order in which <see cref="WeightedRows"/> takes them, so that both
+/// give the same bits.
+/// </summary>
 internal static class FusedSum
 {
     /// <summary>The sum and one term more: sum + weight * slope.</summary>

@@ -1,11 +1,14 @@
 namespace Staging.Core.Solving;
 
-/// <summary>An embedded one-step method with a dense output of degree <see cref="DenseDegree"/> in the step fraction.</summary>
+/// <summary>
+/// An embedded one-step method with a dense output of degree <see cref="DenseDegree"/> in the step fraction.
+/// </summary>
 /// <remarks>
-/// A struct that holds its own work memory, so that an <see cref="Integrator{TMethod}"/> owns one and calls it without dispatch.
-/// The order of calls: <see cref="Allocate"/> once; <see cref="Begin"/> at the start of a phase; then <see cref="Step"/>, again with a smaller
-/// step where it was refused; <see cref="Dense"/> if the inside of the step is wanted; <see cref="Advance"/> once it was accepted whole.
-/// Every method adds its work to the counts it is given. No method evaluates outside [t, t + h].
+/// A struct that holds its own work memory, so that an <see cref="Integrator{TMethod}"/> owns one and calls it without
+/// dispatch. The order of calls: <see cref="Allocate"/> once; <see cref="Begin"/> at the start of a phase; then
+/// <see cref="Step"/>, again with a smaller step where it was refused; <see cref="Dense"/> if the inside of the step is
+/// wanted; <see cref="Advance"/> once it was accepted whole. Every method adds its work to the counts it is given. No
+/// method evaluates outside [t, t + h].
 /// </remarks>
 internal interface IOneStepMethod
 {
@@ -33,7 +36,10 @@ internal interface IOneStepMethod
         ref TSystem system, double t, double h, ReadOnlySpan<double> y, Span<double> yNew, Span<double> error, ref SolverStatistics work)
         where TSystem : IOdeSystem;
 
-    /// <summary>Writes the dense output y(t + s h) = y + c1 s + c2 s^2 + ... of the step just taken; row j of <paramref name="c"/> holds c(j+1).</summary>
+    /// <summary>
+    /// Writes the dense output y(t + s h) = y + c1 s + c2 s^2 + ... of the step just taken; row j of
+    /// <paramref name="c"/> holds c(j+1).
+    /// </summary>
     void Dense(double h, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew, Span<double> c);
 
     /// <summary>The step just taken was accepted whole: the next one starts at its end.</summary>

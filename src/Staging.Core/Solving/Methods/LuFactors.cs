@@ -4,13 +4,20 @@ using System.Runtime.InteropServices;
 namespace Staging.Core.Solving;
 
 /// <summary>Factors of a small full matrix, in place: P A = L U by rows with partial pivoting.</summary>
-/// <remarks>G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed. (2013), algorithm 3.4.1. Lengths are checked once a call, places are not.</remarks>
+/// <remarks>
+/// G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed. (2013), algorithm 3.4.1. Lengths are checked once a
+/// call, places are not.
+/// </remarks>
 internal static class LuFactors
 {
     /// <summary>Replaces a matrix, given row by row, by its factors.</summary>
-    /// <param name="a">The matrix; on return U above the diagonal, the reciprocals of its pivots on it, the multipliers of L below it.</param>
-    /// <param name="pivots">On return the row that was exchanged with each row; its length is the order of the matrix.</param>
-    /// <returns>False where the matrix is singular to working precision, or holds anything that is not finite.</returns>
+    /// <param name="a">The matrix; on return U above the diagonal, the reciprocals of its pivots on it, the multipliers
+    /// of L below it.</param>
+    /// <param name="pivots">On return the row that was exchanged with each row; its length is the order of the
+    /// matrix.</param>
+    /// <returns>
+    /// False where the matrix is singular to working precision, or holds anything that is not finite.
+    /// </returns>
     public static bool Factorise(Span<double> a, Span<int> pivots)
     {
         int n = pivots.Length;
@@ -87,7 +94,8 @@ internal static class LuFactors
     private static void Check(int numbers, int n, int right)
     {
         if (numbers != n * n || right != n)
-            throw new ArgumentException($"A matrix of order {n} does not go with {numbers} numbers and a right-hand side of {right}.", nameof(numbers));
+            throw new ArgumentException($"A matrix of order {n} does not go with {numbers} numbers and a right-hand side of {right}.",
+                nameof(numbers));
     }
 
     private static void Exchange(Span<double> a, Span<double> b)

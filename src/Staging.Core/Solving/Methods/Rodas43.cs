@@ -1,14 +1,16 @@
 namespace Staging.Core.Solving;
 
 /// <summary>
-/// Rosenbrock method of order 4(3) for stiff problems: six stages, stiffly accurate, L-stable, with a dense output of order three.
-/// E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd ed. (1996), section IV.7, method RODAS. The coefficients were
-/// recalled, and are checked against the order conditions to round-off by the tests.
+/// Rosenbrock method of order 4(3) for stiff problems: six stages, stiffly accurate, L-stable, with a dense output of
+/// order three. E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd ed. (1996), section IV.7,
+/// method RODAS. The coefficients were recalled, and are checked against the order conditions to round-off by the
+/// tests.
 /// </summary>
 /// <remarks>
-/// Stage i solves (I/(gamma h) - J) u(i) = f(t + alpha(i) h, y + sum a(i,j) u(j)) + sum c(i,j) u(j)/h + d(i) h df/dt, equation (7.25) there: one
-/// factorised matrix a step, no iteration. The term with df/dt is what keeps the order where the right-hand side depends on time; d(2)
-/// and d(4) are negative. Jacobian and df/dt are taken from the system where it has them, else by <see cref="FiniteDifferences"/>.
+/// Stage i solves (I/(gamma h) - J) u(i) = f(t + alpha(i) h, y + sum a(i,j) u(j)) + sum c(i,j) u(j)/h + d(i) h df/dt,
+/// equation (7.25) there: one factorised matrix a step, no iteration. The term with df/dt is what keeps the order where
+/// the right-hand side depends on time; d(2) and d(4) are negative. Jacobian and df/dt are taken from the system where
+/// it has them, else by <see cref="FiniteDifferences"/>.
 /// </remarks>
 internal struct Rodas43 : IOneStepMethod
 {
@@ -34,8 +36,9 @@ internal struct Rodas43 : IOneStepMethod
     public static int DenseDegree => 3;
 
     /// <summary>
-    /// Less than for an explicit method, whose edge of stability is not there to be smoothed: on the stiff problem of Kaps 0.2 takes
-    /// less than two thirds of the tries of 0.4 for the same error, measured here at the default tolerances.
+    /// Less than for an explicit method, whose edge of stability is not there to be smoothed: on the stiff problem of
+    /// Kaps 0.2 takes less than two thirds of the tries of 0.4 for the same error, measured here at the default
+    /// tolerances.
     /// </summary>
     public static double ErrorMemory => 0.2;
 
@@ -48,7 +51,10 @@ internal struct Rodas43 : IOneStepMethod
     /// <summary>Weights d of df/dt: the row sums of the matrix gamma.</summary>
     public static ReadOnlySpan<double> TimeWeights => [0.25, -0.1043, 0.1035, -0.0362, 0, 0];
 
-    /// <summary>Coefficients a of the stage states, row by row below the diagonal. The last row, with a final one, gives the new state.</summary>
+    /// <summary>
+    /// Coefficients a of the stage states, row by row below the diagonal. The last row, with a final one, gives the new
+    /// state.
+    /// </summary>
     public static ReadOnlySpan<double> StateWeights =>
     [
         1.544,
@@ -68,7 +74,10 @@ internal struct Rodas43 : IOneStepMethod
         8.083246795921522, -7.981132988064893, -31.52159432874371, 16.31930543123136, -6.058818238834054,
     ];
 
-    /// <summary>Dense output: y(t + s h) = (1 - s) y + s yNew + s (1 - s) (k1 + s k2), with k1 and k2 these two rows times the stages.</summary>
+    /// <summary>
+    /// Dense output: y(t + s h) = (1 - s) y + s yNew + s (1 - s) (k1 + s k2), with k1 and k2 these two rows times the
+    /// stages.
+    /// </summary>
     public static ReadOnlySpan<double> DenseWeights =>
     [
         10.12623508344586, -7.487995877610167, -34.80091861555747, -7.992771707568823, 1.025137723295662, 0,
@@ -137,7 +146,8 @@ internal struct Rodas43 : IOneStepMethod
             row += stage;
         }
 
-        // Stiffly accurate: the last stage is both the correction to the last stage state and the error of what it corrects.
+        // Stiffly accurate: the last stage is both the correction to the last stage state and the error of what it
+        // corrects.
         Span<double> last = stages.AsSpan((Stages - 1) * n, n);
         for (int i = 0; i < n; i++)
         {

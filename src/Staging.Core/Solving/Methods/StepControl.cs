@@ -2,9 +2,10 @@ namespace Staging.Core.Solving;
 
 /// <summary>Chooses the size of the next step from the error of the last: proportional-integral control.</summary>
 /// <remarks>
-/// K. Gustafsson, "Control theoretic techniques for stepsize selection in explicit Runge-Kutta methods", ACM Trans. Math. Softw. 17 (1991)
-/// 533-554, in the form of E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd ed. (1996), section IV.2: exponents
-/// (1 - 0.75 b)/p of the error and b/p of the error before. An error of 1 is just allowed. All errors here are squares of errors.
+/// K. Gustafsson, "Control theoretic techniques for stepsize selection in explicit Runge-Kutta methods", ACM Trans.
+/// Math. Softw. 17 (1991) 533-554, in the form of E. Hairer and G. Wanner, Solving Ordinary Differential Equations II,
+/// 2nd ed. (1996), section IV.2: exponents (1 - 0.75 b)/p of the error and b/p of the error before. An error of 1 is
+/// just allowed. All errors here are squares of errors.
 /// </remarks>
 /// <param name="order">Order p of the error estimate.</param>
 /// <param name="memory">Weight b of the error before [-]: 0 is plain control, 0.4 the smoothest in use.</param>
@@ -20,7 +21,10 @@ internal struct StepControl(int order, double memory)
 
     private readonly double ofSquare = -0.5 * (1 - Taken * memory) / order, ofSquareBefore = 0.5 * memory / order, ofRefused = -0.5 / order;
 
-    /// <summary>Logarithm to base two of the square of the error before: products of powers are sums of logarithms, at the cost of one logarithm and one power a step.</summary>
+    /// <summary>
+    /// Logarithm to base two of the square of the error before: products of powers are sums of logarithms, at the cost
+    /// of one logarithm and one power a step.
+    /// </summary>
     private double lastLogSquare;
 
     /// <summary>The step size to try next [s]; zero before the first <see cref="Restart"/>.</summary>
@@ -39,7 +43,8 @@ internal struct StepControl(int order, double memory)
         double logSquare = BinaryLogarithm.Of(errorSquare > SmallestSquare ? errorSquare : SmallestSquare);
         double growth = Safety * BinaryLogarithm.Power(Math.FusedMultiplyAdd(ofSquare, logSquare, ofSquareBefore * lastLogSquare));
         growth = Math.Clamp(growth, MaxShrink, afterRejection ? 1 : MaxGrowth);
-        // A step cut short by a stop time can only say that more is allowed; what was known of longer steps stays known.
+        // A step cut short by a stop time can only say that more is allowed; what was known of longer steps stays
+        // known.
         bool cut = h < Suggested;
         if (cut && growth >= 1)
         {
@@ -51,7 +56,9 @@ internal struct StepControl(int order, double memory)
         lastLogSquare = double.MaxNative(logSquare, LogSmallestRemembered);
     }
 
-    /// <summary>A step of size <paramref name="h"/> was refused; an error that is not finite says nothing but "much smaller".</summary>
+    /// <summary>
+    /// A step of size <paramref name="h"/> was refused; an error that is not finite says nothing but "much smaller".
+    /// </summary>
     public void Reject(double h, double errorSquare) => Suggested = double.IsFinite(errorSquare)
         ? h * Math.Max(MaxShrink, Safety * BinaryLogarithm.Power(ofRefused * BinaryLogarithm.Of(errorSquare)))
         : h * ShrinkWhenNotFinite;

@@ -3,8 +3,8 @@ namespace Staging.Core.Solving;
 /// <summary>
 /// Explicit Runge-Kutta pair of order 5(4) with a free fourth-order dense output.
 /// Ch. Tsitouras, "Runge-Kutta pairs of order 5(4) satisfying only the first column simplifying assumption",
-/// Computers and Mathematics with Applications 62 (2011) 770-775, doi:10.1016/j.camwa.2011.06.002. The coefficients were recalled,
-/// and are checked against the order conditions to round-off by the tests.
+/// Computers and Mathematics with Applications 62 (2011) 770-775, doi:10.1016/j.camwa.2011.06.002. The coefficients
+/// were recalled, and are checked against the order conditions to round-off by the tests.
 /// </summary>
 internal struct Tsitouras54 : IOneStepMethod
 {
@@ -15,7 +15,10 @@ internal struct Tsitouras54 : IOneStepMethod
 
     public static int DenseDegree => 4;
 
-    /// <summary>Gustafsson's value for explicit methods: exponents 0.7/p and 0.4/p, which keep steps smooth at the edge of stability.</summary>
+    /// <summary>
+    /// Gustafsson's value for explicit methods: exponents 0.7/p and 0.4/p, which keep steps smooth at the edge of
+    /// stability.
+    /// </summary>
     public static double ErrorMemory => 0.4;
 
     /// <summary>Nodes c.</summary>
@@ -111,6 +114,8 @@ internal struct Tsitouras54 : IOneStepMethod
         }
     }
 
-    /// <summary>The slope at the end of the step is the slope at the start of the next: the last row moves to the first.</summary>
+    /// <summary>
+    /// The slope at the end of the step is the slope at the start of the next: the last row moves to the first.
+    /// </summary>
     public readonly void Advance() => slopes.AsSpan((Stages - 1) * n, n).CopyTo(slopes);
 }

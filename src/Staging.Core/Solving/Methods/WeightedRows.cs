@@ -5,8 +5,9 @@ using System.Runtime.InteropServices;
 namespace Staging.Core.Solving;
 
 /// <summary>
-/// Weighted sums of rows of equal length, such as the slopes of the stages of a one-step method, in vector lanes. Each place is summed in the order of the
-/// rows, each product rounded once with the sum it joins, so lanes and scalars give the same bits. Where the last lanes would reach beyond the row they are moved back, and write some places twice.
+/// Weighted sums of rows of equal length, such as the slopes of the stages of a one-step method, in vector lanes. Each
+/// place is summed in the order of the rows, each product rounded once with the sum it joins, so lanes and scalars give
+/// the same bits. Where the last lanes would reach beyond the row they are moved back, and write some places twice.
 /// </summary>
 internal static class WeightedRows
 {
@@ -14,20 +15,23 @@ internal static class WeightedRows
     /// <param name="y">What is added to.</param>
     /// <param name="h">Factor on the sum.</param>
     /// <param name="weights">One weight a row.</param>
-    /// <param name="rows">The rows one after another, each as long as <paramref name="result"/>, at least as many as weights.</param>
+    /// <param name="rows">The rows one after another, each as long as <paramref name="result"/>, at least as many as
+    /// weights.</param>
     /// <param name="result">Receives the sum; may overlap neither the rows nor <paramref name="y"/>.</param>
     public static void AddTo(ReadOnlySpan<double> y, double h, ReadOnlySpan<double> weights, ReadOnlySpan<double> rows, Span<double> result)
     {
         int n = result.Length;
         Check(weights, rows, n);
         ArgumentOutOfRangeException.ThrowIfNotEqual(y.Length, n);
-        ref double row = ref MemoryMarshal.GetReference(rows), from = ref MemoryMarshal.GetReference(y), to = ref MemoryMarshal.GetReference(result);
+        ref double row = ref MemoryMarshal.GetReference(rows), from = ref MemoryMarshal.GetReference(y),
+            to = ref MemoryMarshal.GetReference(result);
         var factor = new Vector<double>(h);
         int last = n - Vector<double>.Count;
         for (int i = 0; last >= 0 && i < n; i += Vector<double>.Count)
         {
             int at = Math.Min(i, last);
-            Vector.FusedMultiplyAdd(factor, Sum(weights, ref row, n, at), Vector.LoadUnsafe(ref from, (nuint)at)).StoreUnsafe(ref to, (nuint)at);
+            Vector.FusedMultiplyAdd(factor, Sum(weights, ref row, n, at), Vector.LoadUnsafe(ref from, (nuint)at)).StoreUnsafe(ref to,
+                (nuint)at);
         }
 
         for (int i = last >= 0 ? n : 0; i < n; i++)
@@ -37,7 +41,8 @@ internal static class WeightedRows
     /// <summary>Writes h (w0 row0 + w1 row1 + ...).</summary>
     /// <param name="h">Factor on the sum.</param>
     /// <param name="weights">One weight a row.</param>
-    /// <param name="rows">The rows one after another, each as long as <paramref name="result"/>, at least as many as weights.</param>
+    /// <param name="rows">The rows one after another, each as long as <paramref name="result"/>, at least as many as
+    /// weights.</param>
     /// <param name="result">Receives the sum; may not overlap the rows.</param>
     public static void Write(double h, ReadOnlySpan<double> weights, ReadOnlySpan<double> rows, Span<double> result)
     {

@@ -32,7 +32,8 @@ internal readonly ref struct DenseStep
         int n = Initial.Length, last = Coefficients.Length - n, i = 0;
         ArgumentOutOfRangeException.ThrowIfNotEqual(y.Length, n);
         double s = (time - Start) / Step;
-        ref double c = ref MemoryMarshal.GetReference(Coefficients), initial = ref MemoryMarshal.GetReference(Initial), to = ref MemoryMarshal.GetReference(y);
+        ref double c = ref MemoryMarshal.GetReference(Coefficients), initial = ref MemoryMarshal.GetReference(Initial),
+            to = ref MemoryMarshal.GetReference(y);
         for (; i <= n - Vector<double>.Count; i += Vector<double>.Count)
         {
             Vector<double> sum = Vector<double>.Zero;

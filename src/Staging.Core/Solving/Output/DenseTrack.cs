@@ -2,7 +2,8 @@ namespace Staging.Core.Solving;
 
 /// <summary>
 /// The whole course of a run as one polynomial a step: both sides of every jump are kept, nothing twice.
-/// Coefficients stand in blocks that are never moved and stay small, so that a long record costs neither copies nor large objects.
+/// Coefficients stand in blocks that are never moved and stay small, so that a long record costs neither copies nor
+/// large objects.
 /// </summary>
 internal sealed class DenseTrack(int dimension, int degree) : IStepObserver
 {
@@ -74,7 +75,9 @@ internal sealed class DenseTrack(int dimension, int degree) : IStepObserver
     /// <exception cref="InvalidOperationException">Nothing is recorded at all.</exception>
     public void At(double time, Span<double> y) => Recorded(StepAt(time), time, y);
 
-    /// <summary>Writes the state just before a time [s]: at a jump, the state before it; at the start, the first state.</summary>
+    /// <summary>
+    /// Writes the state just before a time [s]: at a jump, the state before it; at the start, the first state.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Nothing was recorded up to that time.</exception>
     /// <exception cref="InvalidOperationException">Nothing is recorded at all.</exception>
     public void JustBefore(double time, Span<double> y)
@@ -92,7 +95,8 @@ internal sealed class DenseTrack(int dimension, int degree) : IStepObserver
         if (!(time >= start - roundOff && time <= starts[i] + lengths[i] + roundOff))
         {
             throw new ArgumentOutOfRangeException(
-                nameof(time), time, Invariant.Text($"Nothing is recorded at {time:G9} s; the record runs from {start:G9} s to {End:G9} s."));
+                nameof(time), time,
+                Invariant.Text($"Nothing is recorded at {time:G9} s; the record runs from {start:G9} s to {End:G9} s."));
         }
 
         InStep(i, time, y);

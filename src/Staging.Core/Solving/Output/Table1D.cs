@@ -8,7 +8,8 @@ internal sealed class Table1D
     private readonly Extrapolation ends;
 
     /// <summary>Makes a table from strictly rising abscissae and as many values.</summary>
-    /// <exception cref="ArgumentException">Fewer than two points, unequal lengths, abscissae that do not rise, or a value that is not finite.</exception>
+    /// <exception cref="ArgumentException">Fewer than two points, unequal lengths, abscissae that do not rise, or a
+    /// value that is not finite.</exception>
     public Table1D(ReadOnlySpan<double> x, ReadOnlySpan<double> y, Extrapolation ends)
     {
         if (x.Length < 2 || x.Length != y.Length)
@@ -19,7 +20,8 @@ internal sealed class Table1D
             if (!double.IsFinite(x[i]) || !double.IsFinite(y[i]))
                 throw new ArgumentException($"Point {i} of the table is not finite.", double.IsFinite(x[i]) ? nameof(y) : nameof(x));
             if (i > 0 && !(x[i] > x[i - 1]))
-                throw new ArgumentException(Invariant.Text($"Abscissa {i} of the table does not rise: {x[i - 1]:G6}, {x[i]:G6}."), nameof(x));
+                throw new ArgumentException(Invariant.Text($"Abscissa {i} of the table does not rise: {x[i - 1]:G6}, {x[i]:G6}."),
+                    nameof(x));
         }
 
         this.x = x.ToArray();
@@ -31,7 +33,8 @@ internal sealed class Table1D
     public ReadOnlySpan<double> Values => y;
 
     /// <summary>The value at <paramref name="at"/>.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the table, where the end rule is <see cref="Extrapolation.Refuse"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the table, where the end rule is
+    /// <see cref="Extrapolation.Refuse"/>.</exception>
     public double At(double at)
     {
         if (!(at >= x[0] && at <= x[^1]))
@@ -42,7 +45,10 @@ internal sealed class Table1D
         return y[i] + (y[i + 1] - y[i]) * ((at - x[i]) / (x[i + 1] - x[i]));
     }
 
-    /// <summary>Index of the piece [x(i), x(i+1)] that holds a point inside the table; a knot belongs to the piece on its right, the last to its left.</summary>
+    /// <summary>
+    /// Index of the piece [x(i), x(i+1)] that holds a point inside the table; a knot belongs to the piece on its right,
+    /// the last to its left.
+    /// </summary>
     public int Segment(double at)
     {
         int i = Array.BinarySearch(x, at);

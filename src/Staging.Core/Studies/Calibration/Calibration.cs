@@ -10,8 +10,8 @@ public static class Calibration
     private const int MaxIterations = 100;
 
     /// <summary>
-    /// Tolerances of the minimiser, on unit ranges and a trace of unit size: a millionth of what any measured trace can tell. That of the function is on a sum of
-    /// squares, so it is the square of this.
+    /// Tolerances of the minimiser, on unit ranges and a trace of unit size: a millionth of what any measured trace can
+    /// tell. That of the function is on a sum of squares, so it is the square of this.
     /// </summary>
     private const double Tolerance = 1e-8;
 
@@ -20,22 +20,28 @@ public static class Calibration
 
     /// <summary>Fits.</summary>
     /// <remarks>
-    /// K. Levenberg, Q. Appl. Math. 2 (1944) 164-168, and D. W. Marquardt, J. SIAM 11 (1963) 431-441, as implemented in MathNet.Numerics, with slopes of our
-    /// own: central differences over a stated share of each range, because the default step of the minimiser is below the tolerance of an integrator.
-    /// Its tolerances are absolute, so trace and courses are counted from the mean of the trace and divided by its scatter about that: the fit depends neither on their
-    /// unit nor on a large pressure beneath a small course. A level trace has no scatter; there it is what the course at the start leaves.
-    /// Covariance: s^2 (J' J)^-1 at the minimum, s^2 the squares of the residuals over their number less that of the inputs (G. A. F. Seber and C. J. Wild,
-    /// Nonlinear Regression, 1989, section 2.1). It takes residuals to be independent, of one scatter: a slow drift of the gauge makes the intervals too narrow.
+    /// K. Levenberg, Q. Appl. Math. 2 (1944) 164-168, and D. W. Marquardt, J. SIAM 11 (1963) 431-441, as implemented in
+    /// MathNet.Numerics, with slopes of our own: central differences over a stated share of each range, because the
+    /// default step of the minimiser is below the tolerance of an integrator. Its tolerances are absolute, so trace and
+    /// courses are counted from the mean of the trace and divided by its scatter about that: the fit depends neither on
+    /// their unit nor on a large pressure beneath a small course. A level trace has no scatter; there it is what the
+    /// course at the start leaves. Covariance: s^2 (J' J)^-1 at the minimum, s^2 the squares of the residuals over
+    /// their number less that of the inputs (G. A. F. Seber and C. J. Wild, Nonlinear Regression, 1989, section 2.1).
+    /// It takes residuals to be independent, of one scatter: a slow drift of the gauge makes the intervals too narrow.
     /// </remarks>
     /// <typeparam name="T">The model.</typeparam>
-    /// <param name="inputs">What is fitted: each within the ends of its distribution, from its median on. The shape of the distribution plays no part.</param>
+    /// <param name="inputs">What is fitted: each within the ends of its distribution, from its median on. The shape of
+    /// the distribution plays no part.</param>
     /// <param name="trace">What was measured.</param>
-    /// <param name="predict">The course that the model gives at the times [s] of the trace, in its unit [Unit]; pure, and called on any thread.</param>
+    /// <param name="predict">The course that the model gives at the times [s] of the trace, in its unit [Unit]; pure,
+    /// and called on any thread.</param>
     /// <param name="options">How to fit; null for the defaults.</param>
     /// <param name="cancellationToken">Stops the fit.</param>
     /// <returns>The fit. Inputs that the trace cannot tell apart are told in its findings.</returns>
-    /// <exception cref="InvalidModelException">A distribution has no ends or just listed values, or there are not more samples than inputs.</exception>
-    /// <exception cref="ArithmeticException">The model gave a course of another length, or a number that is not finite.</exception>
+    /// <exception cref="InvalidModelException">A distribution has no ends or just listed values, or there are not more
+    /// samples than inputs.</exception>
+    /// <exception cref="ArithmeticException">The model gave a course of another length, or a number that is not
+    /// finite.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static CalibrationResult<T> Fit<T>(
         InputSet<T> inputs,
@@ -51,35 +57,41 @@ public static class Calibration
         var range = new FittedRange([.. inputs.Inputs.Select(i => i.Spread)]);
         InvalidModelException.ThrowOnError([.. Findings(inputs, trace)]);
 
-        Vector<double> trueSize = Vector<double>.Build.DenseOfArray([.. trace.Values]), times = Vector<double>.Build.DenseOfArray([.. trace.Times]);
+        Vector<double> trueSize = Vector<double>.Build.DenseOfArray([.. trace.Values]),
+            times = Vector<double>.Build.DenseOfArray([.. trace.Times]);
         double centre = trueSize.Average(), size = RootMeanSquare(trueSize);
         Vector<double> Raw(Vector<double> z, CancellationToken cancel)
         {
             ImmutableArray<double> course = predict(inputs.At(range.Values(z)), trace.Times, cancel);
             if (course.IsDefault || course.Length != trace.Times.Length || course.Any(v => !double.IsFinite(v)))
-                throw new ArithmeticException($"The model has to give {trace.Times.Length} finite numbers, one for each time of the trace.");
+                throw new ArithmeticException(
+                    $"The model has to give {trace.Times.Length} finite numbers, one for each time of the trace.");
             return Vector<double>.Build.DenseOfArray([.. course]);
         }
 
-        double scale = Scale(size, RootMeanSquare(trueSize - centre), () => RootMeanSquare(trueSize - Raw(range.Start(), cancellationToken)));
+        double scale = Scale(size, RootMeanSquare(trueSize - centre),
+            () => RootMeanSquare(trueSize - Raw(range.Start(), cancellationToken)));
         Vector<double> measured = (trueSize - centre) / scale;
         Vector<double> Course(Vector<double> z, CancellationToken cancel) => (Raw(z, cancel) - centre) / scale;
 
         Matrix<double> Slopes(Vector<double> z) => range.Slopes(z, options, Course, cancellationToken);
-        IObjectiveModel objective = ObjectiveFunction.NonlinearModel((z, _) => Course(z, cancellationToken), (z, _) => Slopes(z), times, measured);
-        NonlinearMinimizationResult found = new LevenbergMarquardtMinimizer(1e-3, Tolerance, Tolerance, Tolerance * Tolerance, MaxIterations)
+        IObjectiveModel objective = ObjectiveFunction.NonlinearModel((z, _) => Course(z, cancellationToken), (z, _) => Slopes(z), times,
+            measured);
+        NonlinearMinimizationResult found = new LevenbergMarquardtMinimizer(1e-3, Tolerance, Tolerance, Tolerance * Tolerance,
+            MaxIterations)
             .FindMinimum(objective, range.Start(), Vector<double>.Build.Dense(range.Count, 0), Vector<double>.Build.Dense(range.Count, 1));
 
         Vector<double> best = found.MinimizingPoint;
-        var minimum = new FittedMinimum(best, Slopes(best), measured - Course(best, cancellationToken), scale, Math.Max(size / scale, 1), IsSettled(found.ReasonForExit));
+        var minimum = new FittedMinimum(best, Slopes(best), measured - Course(best, cancellationToken), scale, Math.Max(size / scale, 1),
+            IsSettled(found.ReasonForExit));
         return CalibrationResult.Of(inputs, range, minimum, options);
     }
 
     private static double RootMeanSquare(Vector<double> values) => values.L2Norm() / Math.Sqrt(values.Count);
 
     /// <summary>
-    /// Scatter of the trace about its mean [Unit]; of a level trace, whose scatter is round-off, what the course at the start leaves of it; where that is round-off too,
-    /// its size; a trace of zeros is then left as it is.
+    /// Scatter of the trace about its mean [Unit]; of a level trace, whose scatter is round-off, what the course at the
+    /// start leaves of it; where that is round-off too, its size; a trace of zeros is then left as it is.
     /// </summary>
     private static double Scale(double size, double scatter, Func<double> leftAtStart)
     {
@@ -95,8 +107,10 @@ public static class Calibration
     private static IEnumerable<ModelFinding> Findings<T>(InputSet<T> inputs, MeasuredTrace trace)
     {
         foreach (StudyInput<T> input in inputs.Inputs.Where(i => !i.Spread.IsBounded || i.Spread is Distribution.Discrete))
-            yield return new ModelFinding(FindingSeverity.Error, "STU009", input.Path, "A fit needs the ends between which it may search; a uniform, triangular or truncated normal distribution would fit.");
+            yield return new ModelFinding(FindingSeverity.Error, "STU009", input.Path,
+                "A fit needs the ends between which it may search; a uniform, triangular or truncated normal distribution would fit.");
         if (trace.Times.Length <= inputs.Inputs.Length)
-            yield return new ModelFinding(FindingSeverity.Error, "STU010", nameof(trace), $"{trace.Times.Length} samples cannot determine {inputs.Inputs.Length} inputs and their scatter; more samples than inputs are needed.");
+            yield return new ModelFinding(FindingSeverity.Error, "STU010", nameof(trace), $"{trace.Times.Length} samples cannot "
+                + $"determine {inputs.Inputs.Length} inputs and their scatter; more samples than inputs are needed.");
     }
 }

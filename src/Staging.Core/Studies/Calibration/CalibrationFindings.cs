@@ -11,9 +11,12 @@ namespace Staging.Core.Studies;
 /// <param name="minSlope">Length of such a column that round-off alone makes [-].</param>
 /// <param name="limit">Correlation from which on two inputs count as not told apart [-].</param>
 internal sealed class CalibrationFindings(
-    ImmutableArray<FittedInput> fitted, Matrix<double> shape, Matrix<double> correlation, Vector<double> lengths, double minSlope, double limit)
+    ImmutableArray<FittedInput> fitted, Matrix<double> shape, Matrix<double> correlation, Vector<double> lengths, double minSlope,
+    double limit)
 {
-    /// <summary>Length of a column of slopes, relative to the longest, below which the trace is not moved by the input.</summary>
+    /// <summary>
+    /// Length of a column of slopes, relative to the longest, below which the trace is not moved by the input.
+    /// </summary>
     private const double NoInfluence = 1e-6;
 
     public IEnumerable<ModelFinding> All(bool converged)
@@ -21,18 +24,23 @@ internal sealed class CalibrationFindings(
         for (int i = 0; i < fitted.Length; i++)
         {
             if (IsIdle(i))
-                yield return Warning("STU012", Name(i), "The trace does not depend on this input; a trace of another quantity would be needed.");
+                yield return Warning("STU012", Name(i),
+                    "The trace does not depend on this input; a trace of another quantity would be needed.");
             if (fitted[i].IsAtEnd)
-                yield return Warning("STU013", Name(i), $"The fit ran into an end of its range, at {AcceptedRange.Text(fitted[i].Value)} {fitted[i].Input.Unit}: the range, the model or the trace does not fit, and the interval means little.");
+                yield return Warning("STU013", Name(i),
+                    $"The fit ran into an end of its range, at {AcceptedRange.Text(fitted[i].Value)} {fitted[i].Input.Unit}: the range, "
+                        + $"the model or the trace does not fit, and the interval means little.");
             for (int j = i + 1; j < fitted.Length; j++)
             {
                 if (IsPair(i, j))
-                    yield return Warning("STU011", $"{Name(i)}, {Name(j)}", $"The trace cannot tell these two apart: their estimates are correlated by {AcceptedRange.Text(correlation[i, j])}. Fix one from another source, or measure more.");
+                    yield return Warning("STU011", $"{Name(i)}, {Name(j)}", $"The trace cannot tell these two apart: their estimates "
+                        + $"are correlated by {AcceptedRange.Text(correlation[i, j])}. Fix one from another source, or measure more.");
             }
         }
 
         foreach (string names in Groups())
-            yield return Warning("STU011", names, "The trace cannot tell these apart: the others together do almost what each of them does. Fix one or more from another source, or measure more.");
+            yield return Warning("STU011", names, "The trace cannot tell these apart: the others together do almost what each of them "
+                + "does. Fix one or more from another source, or measure more.");
         if (!converged)
             yield return Warning("STU014", "Fit", "The fit did not settle within a hundred steps; other starting values or ends may.");
     }
@@ -46,14 +54,16 @@ internal sealed class CalibrationFindings(
     private bool IsPair(int i, int j) => Math.Abs(correlation[i, j]) >= limit;
 
     /// <summary>
-    /// Whether the others together can stand for an input: its variance is inflated by 1/(1 - R^2), R its multiple correlation with them (D. A. Belsley, E. Kuh and
-    /// R. E. Welsch, Regression Diagnostics, 1980, section 3.2). Of two inputs alone R is their correlation, so the limit is the same.
+    /// Whether the others together can stand for an input: its variance is inflated by 1/(1 - R^2), R its multiple
+    /// correlation with them (D. A. Belsley, E. Kuh and R. E. Welsch, Regression Diagnostics, 1980, section 3.2). Of
+    /// two inputs alone R is their correlation, so the limit is the same.
     /// </summary>
     private bool IsStoodFor(int i) => !IsIdle(i) && shape[i, i] * lengths[i] * lengths[i] >= 1 / (1 - limit * limit);
 
     /// <summary>
-    /// Three or more inputs that act alike, as names: each that no pair has told, with all that it trades against. Estimates of m inputs that act just alike are
-    /// correlated by 1/(m - 1), so half of the least of that tells who belongs to whom.
+    /// Three or more inputs that act alike, as names: each that no pair has told, with all that it trades against.
+    /// Estimates of m inputs that act just alike are correlated by 1/(m - 1), so half of the least of that tells who
+    /// belongs to whom.
     /// </summary>
     private IEnumerable<string> Groups()
     {

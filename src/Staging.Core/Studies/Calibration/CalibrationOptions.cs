@@ -6,7 +6,10 @@ public sealed record CalibrationOptions
     /// <summary>The defaults.</summary>
     public static CalibrationOptions Default { get; } = new();
 
-    /// <summary>Step of the slopes, as a share of the range of each input [-], 1e-7 to 0.1; well above the tolerance of the model. The default is 1e-3.</summary>
+    /// <summary>
+    /// Step of the slopes, as a share of the range of each input [-], 1e-7 to 0.1; well above the tolerance of the
+    /// model. The default is 1e-3.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double SlopeStep { get; init => field = Guard.In(value, 1e-7, 0.1); } = 1e-3;
 
@@ -14,11 +17,17 @@ public sealed record CalibrationOptions
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double Confidence { get; init => field = Guard.In(value, 0.5, 0.999999); } = 0.95;
 
-    /// <summary>Correlation of two estimates from which on they count as not told apart [-], 0.5 to 0.9999. The default is 0.98: a judgement, one may then stand for the other.</summary>
+    /// <summary>
+    /// Correlation of two estimates from which on they count as not told apart [-], 0.5 to 0.9999. The default is 0.98:
+    /// a judgement, one may then stand for the other.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double CorrelationLimit { get; init => field = Guard.In(value, 0.5, 0.9999); } = 0.98;
 
-    /// <summary>Threads for the slopes, 1 to 1024; null, the default, for as many as the runtime finds fitting. No number depends on it.</summary>
+    /// <summary>
+    /// Threads for the slopes, 1 to 1024; null, the default, for as many as the runtime finds fitting. No number
+    /// depends on it.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int? Threads { get; init => field = value is { } n ? Guard.In(n, 1, 1024) : null; }
 }

@@ -17,7 +17,9 @@ public sealed record CalibrationResult<T>
     /// <summary>The fitted inputs, in their order.</summary>
     public required ImmutableArray<FittedInput> Inputs { get; init; }
 
-    /// <summary>Covariance of the estimates row by row, each entry in the product of the units of its two inputs [Unit2].</summary>
+    /// <summary>
+    /// Covariance of the estimates row by row, each entry in the product of the units of its two inputs [Unit2].
+    /// </summary>
     public required ImmutableArray<double> Covariance { get; init; }
 
     /// <summary>Correlation of the estimates row by row [-].</summary>
@@ -29,7 +31,9 @@ public sealed record CalibrationResult<T>
     /// <summary>Standard deviation of the residuals, over their number less that of the inputs [Unit].</summary>
     public required double ResidualStandardDeviation { get; init; }
 
-    /// <summary>What to mind: inputs not told apart, without influence, or at an end; a fit that did not settle.</summary>
+    /// <summary>
+    /// What to mind: inputs not told apart, without influence, or at an end; a fit that did not settle.
+    /// </summary>
     public required ImmutableArray<ModelFinding> Findings { get; init; }
 }
 
@@ -37,8 +41,8 @@ public sealed record CalibrationResult<T>
 internal static class CalibrationResult
 {
     /// <summary>
-    /// Least singular value of the scaled slopes that still counts, relative to the greatest: below it differences of slopes are round-off. Taken as this, it gives
-    /// estimates that nothing determines an error that says so.
+    /// Least singular value of the scaled slopes that still counts, relative to the greatest: below it differences of
+    /// slopes are round-off. Taken as this, it gives estimates that nothing determines an error that says so.
     /// </summary>
     private const double MinSingular = 1e-8;
 
@@ -62,9 +66,11 @@ internal static class CalibrationResult
         {
             double error = Math.Sqrt(Entry(d, d));
             bool atEnd = minimum.Best[d] < EndDistance || minimum.Best[d] > 1 - EndDistance;
-            return new FittedInput(new ColumnName(input.Path, input.Unit), values[d], error, new Interval(values[d] - factor * error, values[d] + factor * error, options.Confidence), atEnd);
+            return new FittedInput(new ColumnName(input.Path, input.Unit), values[d], error,
+                new Interval(values[d] - factor * error, values[d] + factor * error, options.Confidence), atEnd);
         })];
-        var findings = new CalibrationFindings(fitted, shape, correlation, minimum.Slopes.ColumnNorms(2), minSlope, options.CorrelationLimit);
+        var findings = new CalibrationFindings(fitted, shape, correlation, minimum.Slopes.ColumnNorms(2), minSlope,
+            options.CorrelationLimit);
         return new CalibrationResult<T>
         {
             Fitted = inputs.At(values),
@@ -77,10 +83,15 @@ internal static class CalibrationResult
         };
     }
 
-    /// <summary>Length of a column of slopes that round-off alone makes: of n values of unit size, over twice the step.</summary>
+    /// <summary>
+    /// Length of a column of slopes that round-off alone makes: of n values of unit size, over twice the step.
+    /// </summary>
     private static double MinSlope(int n, CalibrationOptions options) => Math.Sqrt(n) * RoundOff / (2 * options.SlopeStep);
 
-    /// <summary>(J' J)^-1 from the singular values of J with its columns scaled to one length; a column of round-off is taken as that long.</summary>
+    /// <summary>
+    /// (J' J)^-1 from the singular values of J with its columns scaled to one length; a column of round-off is taken as
+    /// that long.
+    /// </summary>
     private static Matrix<double> InverseOfSquare(Matrix<double> slopes, double minSlope)
     {
         Vector<double> norms = slopes.ColumnNorms(2);

@@ -3,7 +3,10 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace Staging.Core.Studies;
 
-/// <summary>Maps each fitted input to 0 ... 1 between the ends of its distribution, so that steps and tolerances mean the same for all.</summary>
+/// <summary>
+/// Maps each fitted input to 0 ... 1 between the ends of its distribution, so that steps and tolerances mean the same
+/// for all.
+/// </summary>
 internal sealed class FittedRange(ImmutableArray<Distribution> spreads)
 {
     private const double Nearest = 0.5 / (1UL << 52);
@@ -18,9 +21,11 @@ internal sealed class FittedRange(ImmutableArray<Distribution> spreads)
 
     /// <summary>Central differences; at an end of a range the step is taken to the inside alone.</summary>
     public Matrix<double> Slopes(
-        Vector<double> z, CalibrationOptions options, Func<Vector<double>, CancellationToken, Vector<double>> course, CancellationToken cancel)
+        Vector<double> z, CalibrationOptions options, Func<Vector<double>, CancellationToken, Vector<double>> course,
+        CancellationToken cancel)
     {
-        double[] low = [.. z.Select(v => Math.Max(Math.Clamp(v, 0, 1) - options.SlopeStep, 0))], high = [.. z.Select(v => Math.Min(Math.Clamp(v, 0, 1) + options.SlopeStep, 1))];
+        double[] low = [.. z.Select(v => Math.Max(Math.Clamp(v, 0, 1) - options.SlopeStep, 0))],
+            high = [.. z.Select(v => Math.Min(Math.Clamp(v, 0, 1) + options.SlopeStep, 1))];
         ImmutableArray<Vector<double>> courses = PointEvaluator.All(
             2 * Count,
             (i, stop) =>
@@ -33,7 +38,8 @@ internal sealed class FittedRange(ImmutableArray<Distribution> spreads)
             new StudyOptions { Threads = options.Threads },
             null,
             cancel);
-        return Matrix<double>.Build.DenseOfColumnVectors(Enumerable.Range(0, Count).Select(d => (courses[2 * d + 1] - courses[2 * d]) / (high[d] - low[d])));
+        return Matrix<double>.Build.DenseOfColumnVectors(Enumerable.Range(0, Count)
+            .Select(d => (courses[2 * d + 1] - courses[2 * d]) / (high[d] - low[d])));
     }
 
     private double Low(int d) => spreads[d].At(Nearest);

@@ -6,7 +6,8 @@ namespace Staging.Core.Studies;
 /// <summary>A measured course: times and values, for example of a gap pressure.</summary>
 public sealed record MeasuredTrace
 {
-    private MeasuredTrace(string name, ImmutableArray<double> times, ImmutableArray<double> values) => (Name, Times, Values) = (name, times, values);
+    private MeasuredTrace(string name, ImmutableArray<double> times, ImmutableArray<double> values) =>
+        (Name, Times, Values) = (name, times, values);
 
     /// <summary>Head of the column of values, for example <c>gauge_Pa</c>.</summary>
     public string Name { get; }
@@ -22,7 +23,8 @@ public sealed record MeasuredTrace
     /// <param name="times">Times [s], rising; two or more.</param>
     /// <param name="values">Values [Unit], one for each time.</param>
     /// <returns>The trace.</returns>
-    /// <exception cref="ArgumentException">The columns differ in length, are too short, hold a number that is not finite, or the times do not rise.</exception>
+    /// <exception cref="ArgumentException">The columns differ in length, are too short, hold a number that is not
+    /// finite, or the times do not rise.</exception>
     public static MeasuredTrace Of(string name, ImmutableArray<double> times, ImmutableArray<double> values)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
@@ -31,13 +33,16 @@ public sealed record MeasuredTrace
         for (int i = 0; i < times.Length; i++)
         {
             if (!double.IsFinite(times[i]) || !double.IsFinite(values[i]) || (i > 0 && times[i] <= times[i - 1]))
-                throw new ArgumentException(Invariant.Text($"Row {i + 1}: time {times[i]:G6} s and value {values[i]:G6} have to be finite, and times have to rise."), nameof(times));
+                throw new ArgumentException(Invariant.Text($"Row {i + 1}: time {times[i]:G6} s and value {values[i]:G6} have to be "
+                    + $"finite, and times have to rise."), nameof(times));
         }
 
         return new MeasuredTrace(name, times, values);
     }
 
-    /// <summary>Reads comma-separated values: a head <c>time_s,name_Unit</c>, then a line a sample, with decimal points.</summary>
+    /// <summary>
+    /// Reads comma-separated values: a head <c>time_s,name_Unit</c>, then a line a sample, with decimal points.
+    /// </summary>
     /// <param name="reader">Where from.</param>
     /// <returns>The trace.</returns>
     /// <exception cref="FormatException">The text is no such table; the message names the line.</exception>
@@ -46,7 +51,8 @@ public sealed record MeasuredTrace
         ArgumentNullException.ThrowIfNull(reader);
         string[] head = (reader.ReadLine() ?? "").TrimStart('\uFEFF').Split(',');
         if (head.Length != 2 || head[0].Trim() != "time_s" || head[1].Trim().Length == 0)
-            throw new FormatException("Line 1 of the trace has to be the head: time_s, a comma, and the name of the values with their unit, such as gauge_Pa.");
+            throw new FormatException(
+                "Line 1 of the trace has to be the head: time_s, a comma, and the name of the values with their unit, such as gauge_Pa.");
         var times = ImmutableArray.CreateBuilder<double>();
         var values = ImmutableArray.CreateBuilder<double>();
         for (int line = 2; reader.ReadLine() is { } text; line++)

@@ -24,7 +24,8 @@ public sealed record Axis
     public bool ByFactors { get; }
 
     /// <summary>All that tells this axis from others, on one line.</summary>
-    internal string InWords => Invariant.Text($"{Name.Name} [{LineWord.Of(Name.Unit)}] from {Low:R} to {High:R} in {Values.Length} values by {(ByFactors ? "factors" : "steps")}");
+    internal string InWords => Invariant.Text($"{Name.Name} [{LineWord.Of(Name.Unit)}] from {Low:R} to {High:R} in {Values.Length} "
+        + $"values by {(ByFactors ? "factors" : "steps")}");
 
     /// <summary>Values at equal steps.</summary>
     /// <param name="name">What is varied.</param>
@@ -51,7 +52,8 @@ public sealed record Axis
     public static Axis Factors(string name, string unit, double low, double high, int count)
     {
         Check(low, double.Epsilon, high, count);
-        return new Axis(Named(name, unit), low, high, Fill(low, high, count, f => Math.Exp(Math.Log(low) + (Math.Log(high) - Math.Log(low)) * f)), byFactors: true);
+        return new Axis(Named(name, unit), low, high,
+            Fill(low, high, count, f => Math.Exp(Math.Log(low) + (Math.Log(high) - Math.Log(low)) * f)), byFactors: true);
     }
 
     /// <summary>The middle of two values: of their logarithms on an axis of factors.</summary>

@@ -2,8 +2,12 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>How an input scatters. Closed: use <see cref="Match"/> to treat every case; <see cref="Spread"/> makes them.</summary>
-/// <remarks>Values are drawn by inverse transform, so that the same unit number gives the same value wherever it comes from.</remarks>
+/// <summary>
+/// How an input scatters. Closed: use <see cref="Match"/> to treat every case; <see cref="Spread"/> makes them.
+/// </summary>
+/// <remarks>
+/// Values are drawn by inverse transform, so that the same unit number gives the same value wherever it comes from.
+/// </remarks>
 public abstract record Distribution
 {
     private protected Distribution()
@@ -20,7 +24,8 @@ public abstract record Distribution
     /// <param name="probability">The share [-], above 0 and below 1.</param>
     /// <returns>The value in the unit of the input [Unit].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double Quantile(double probability) => At(Guard.In(probability, double.Epsilon, 1 - 1.0 / (1UL << 53), "-", nameof(probability)));
+    public double Quantile(double probability) =>
+        At(Guard.In(probability, double.Epsilon, 1 - 1.0 / (1UL << 53), "-", nameof(probability)));
 
     /// <summary>Treats every case.</summary>
     /// <typeparam name="T">Type of the answer.</typeparam>
@@ -48,7 +53,9 @@ public abstract record Distribution
             _ => throw new InvalidOperationException($"Unknown distribution {GetType().Name}."),
         };
 
-    /// <summary>Kind and numbers as they were given, to the bit: equal for equal spreads alone, and on every machine.</summary>
+    /// <summary>
+    /// Kind and numbers as they were given, to the bit: equal for equal spreads alone, and on every machine.
+    /// </summary>
     internal string InWords => Match(
         x => Invariant.Text($"uniform from {x.Low:R} to {x.High:R}"),
         x => Invariant.Text($"normal about {x.Mean:R} by {x.StandardDeviation:R}"),
@@ -116,7 +123,8 @@ public abstract record Distribution
         public override bool IsBounded => true;
 
         internal override double At(double u) =>
-            Math.Clamp(Mean + StandardDeviation * NormalTable.QuantileBetween((Low - Mean) / StandardDeviation, (High - Mean) / StandardDeviation, u), Low, High);
+            Math.Clamp(Mean + StandardDeviation * NormalTable.QuantileBetween((Low - Mean) / StandardDeviation,
+                (High - Mean) / StandardDeviation, u), Low, High);
     }
 
     /// <summary>The logarithm is normal: as likely half as twice.</summary>
@@ -127,7 +135,10 @@ public abstract record Distribution
         /// <summary>Median [Unit].</summary>
         public double MedianValue { get; }
 
-        /// <summary>The factor of one standard deviation [-]: about 68 % of the values lie between the median over it and the median times it.</summary>
+        /// <summary>
+        /// The factor of one standard deviation [-]: about 68 % of the values lie between the median over it and the
+        /// median times it.
+        /// </summary>
         public double Factor { get; }
 
         /// <inheritdoc/>
@@ -136,7 +147,9 @@ public abstract record Distribution
         internal override double At(double u) => MedianValue * Math.Exp(Math.Log(Factor) * NormalTable.Quantile(u));
     }
 
-    /// <summary>A density that rises evenly from the least to the likeliest value and falls evenly to the greatest.</summary>
+    /// <summary>
+    /// A density that rises evenly from the least to the likeliest value and falls evenly to the greatest.
+    /// </summary>
     public sealed record Triangular : Distribution
     {
         internal Triangular(double low, double mode, double high) => (Low, Mode, High) = (low, mode, high);

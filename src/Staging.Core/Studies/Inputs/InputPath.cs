@@ -1,13 +1,16 @@
 namespace Staging.Core.Studies;
 
-/// <summary>The names of inputs and measures: they head columns, so they hold nothing that a table would have to escape.</summary>
+/// <summary>
+/// The names of inputs and measures: they head columns, so they hold nothing that a table would have to escape.
+/// </summary>
 internal static class InputPath
 {
     public static string Checked(string value)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(value, "Path");
         if (!value.All(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_' or ' ') || value != value.Trim())
-            throw new ArgumentException($"The name \"{value}\" may hold letters, digits, dots, hyphens, underscores and inner spaces only.", nameof(value));
+            throw new ArgumentException($"The name \"{value}\" may hold letters, digits, dots, hyphens, underscores and inner spaces only.",
+                nameof(value));
         return value;
     }
 }

@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>A model with its uncertain inputs, checked when it is made: the model accepts both ends and the middle of every input alone, and each listed value.</summary>
+/// <summary>
+/// A model with its uncertain inputs, checked when it is made: the model accepts both ends and the middle of every
+/// input alone, and each listed value.
+/// </summary>
 /// <typeparam name="T">The model.</typeparam>
 /// <remarks>Immutable; may be read from any thread. Inputs are taken as independent of one another.</remarks>
 public sealed record InputSet<T>
@@ -29,7 +32,9 @@ public sealed record InputSet<T>
         return model;
     }
 
-    /// <summary>The model with every input at its median: the centre of the study. It need not be the nominal model.</summary>
+    /// <summary>
+    /// The model with every input at its median: the centre of the study. It need not be the nominal model.
+    /// </summary>
     /// <returns>A changed copy.</returns>
     public T AtMedians() => At([.. Inputs.Select(i => i.Spread.Median)]);
 
@@ -60,7 +65,8 @@ public static class InputSet
     /// <param name="nominal">The model that the inputs are put into.</param>
     /// <param name="inputs">The inputs; at least one.</param>
     /// <returns>The set.</returns>
-    /// <exception cref="InvalidModelException">There is no input, two have one name, or the model refuses a value that one can take.</exception>
+    /// <exception cref="InvalidModelException">There is no input, two have one name, or the model refuses a value that
+    /// one can take.</exception>
     public static InputSet<T> Of<T>(T nominal, params ImmutableArray<StudyInput<T>> inputs)
     {
         ArgumentNullException.ThrowIfNull(nominal);
@@ -82,7 +88,10 @@ public static class InputSet
         }
     }
 
-    /// <summary>Which of the values tried the model refuses, and why. A reason that is the same for all of them is not about the value, and is told once.</summary>
+    /// <summary>
+    /// Which of the values tried the model refuses, and why. A reason that is the same for all of them is not about the
+    /// value, and is told once.
+    /// </summary>
     private static IEnumerable<string> Refusals<T>(T nominal, StudyInput<T> input)
     {
         ImmutableArray<double> tried = Tried(input.Spread);
@@ -90,10 +99,13 @@ public static class InputSet
         if (tried.Length > 1 && reasons[0] is { } only && reasons.All(reason => reason == only))
             return [$"The model refuses this input, whatever its value: {only}"];
         return tried.Zip(reasons).Where(pair => pair.Second is not null).Select(
-            pair => $"The model refuses {AcceptedRange.Text(pair.First)} {input.Unit}, which this input can take: {pair.Second} A bounded or truncated distribution would fit.");
+            pair => $"The model refuses {AcceptedRange.Text(pair.First)} {input.Unit}, which this input can take: {pair.Second} A "
+                + $"bounded or truncated distribution would fit.");
     }
 
-    /// <summary>Every value of a list; of a continuous spread both ends, or what a draw comes nearest to them, and the middle.</summary>
+    /// <summary>
+    /// Every value of a list; of a continuous spread both ends, or what a draw comes nearest to them, and the middle.
+    /// </summary>
     private static ImmutableArray<double> Tried(Distribution spread) =>
         spread is Distribution.Discrete listed ? listed.Values : [spread.At(Nearest), spread.Median, spread.At(1 - Nearest)];
 

@@ -82,7 +82,8 @@ public static class Spread
     /// <summary>A sourced range as least, likeliest and greatest value.</summary>
     /// <param name="range">The range; its nominal value is taken as the likeliest.</param>
     /// <returns>A triangular distribution.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The range is empty, or its nominal value lies outside it.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The range is empty, or its nominal value lies outside
+    /// it.</exception>
     public static Distribution Of(SourcedRange range)
     {
         ArgumentNullException.ThrowIfNull(range);

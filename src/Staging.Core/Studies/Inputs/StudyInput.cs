@@ -1,10 +1,13 @@
 namespace Staging.Core.Studies;
 
-/// <summary>One uncertain scalar of an immutable model: its name, how it scatters, and how a value is put into the model.</summary>
+/// <summary>
+/// One uncertain scalar of an immutable model: its name, how it scatters, and how a value is put into the model.
+/// </summary>
 /// <typeparam name="T">The model, for example a gap problem or a staging plan.</typeparam>
 /// <remarks>
-/// The way into the model is a lambda, <c>(p, v) => p with { ... }</c>: the compiler checks it, a renamed property breaks the build and not the
-/// study, and nothing is reflected upon at run time. Equality of two inputs compares that lambda by reference.
+/// The way into the model is a lambda, <c>(p, v) => p with { ... }</c>: the compiler checks it, a renamed property
+/// breaks the build and not the study, and nothing is reflected upon at run time. Equality of two inputs compares that
+/// lambda by reference.
 /// </remarks>
 public sealed record StudyInput<T>
 {
@@ -29,7 +32,8 @@ public static class StudyInput
 {
     /// <summary>An uncertain scalar.</summary>
     /// <typeparam name="T">The model.</typeparam>
-    /// <param name="path">What it is called in results: letters, digits, dots and hyphens, for example <c>joint.breakaway</c>.</param>
+    /// <param name="path">What it is called in results: letters, digits, dots and hyphens, for example
+    /// <c>joint.breakaway</c>.</param>
     /// <param name="unit">Unit of its values; <c>-</c> where there is none.</param>
     /// <param name="spread">How it scatters, in [unit].</param>
     /// <param name="with">Puts a value, in [unit], into a copy of the model: <c>(p, v) => p with { ... }</c>.</param>

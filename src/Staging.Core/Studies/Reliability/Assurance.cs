@@ -1,8 +1,8 @@
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// A probability that is asked for, with the confidence to say so: enough of the cases have to come out well that the lower end of the interval
-/// is not below it.
+/// A probability that is asked for, with the confidence to say so: enough of the cases have to come out well that the
+/// lower end of the interval is not below it.
 /// </summary>
 public sealed record Assurance
 {
@@ -18,12 +18,14 @@ public sealed record Assurance
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int Cases { get; init => field = Guard.In(value, 10, 10_000_000); } = 400;
 
-    /// <summary>The seed: every answer draws the same cases, so that neighbours on an axis differ by the axis alone.</summary>
+    /// <summary>
+    /// The seed: every answer draws the same cases, so that neighbours on an axis differ by the axis alone.
+    /// </summary>
     public ulong Seed { get; init; }
 
     /// <summary>
-    /// Hits needed: the least k for which k - 1 hits or fewer would be rarer than the confidence allows, were the probability just the one
-    /// asked for; null where even a full score does not bear the confidence.
+    /// Hits needed: the least k for which k - 1 hits or fewer would be rarer than the confidence allows, were the
+    /// probability just the one asked for; null where even a full score does not bear the confidence.
     /// </summary>
     public int? HitsNeeded
     {
@@ -43,7 +45,8 @@ public sealed record Assurance
     /// <param name="holds">Whether one case comes out well; pure. A model that refuses its input has not.</param>
     /// <param name="cancellationToken">Stops the cases.</param>
     /// <returns>True when enough cases came out well.</returns>
-    /// <exception cref="InvalidModelException">No count of hits could bear the probability asked for: more cases are needed.</exception>
+    /// <exception cref="InvalidModelException">No count of hits could bear the probability asked for: more cases are
+    /// needed.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public bool Of<T>(InputSet<T> inputs, Func<T, CancellationToken, bool> holds, CancellationToken cancellationToken = default)
     {
@@ -64,7 +67,8 @@ public sealed record Assurance
 
     /// <summary>The hits needed, or the finding that no count of hits could do.</summary>
     internal int Check() => HitsNeeded
-        ?? throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU008", nameof(Cases), $"{Cases} cases cannot assure {AcceptedRange.Text(Probability)} at a confidence of {AcceptedRange.Text(Confidence)}; {CasesFor()} or more can.")]);
+        ?? throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU008", nameof(Cases), $"{Cases} cases cannot "
+            + $"assure {AcceptedRange.Text(Probability)} at a confidence of {AcceptedRange.Text(Confidence)}; {CasesFor()} or more can.")]);
 
     /// <summary>Cases of which a full score bears the confidence: p^n not above 1 - confidence.</summary>
     private int CasesFor() => (int)Math.Ceiling(Math.Log(1 - Confidence) / Math.Log(Probability));

@@ -25,7 +25,10 @@ internal static class BetaTable
         return low + (high - low) / 2;
     }
 
-    /// <summary>Two-sided factor of Student's distribution: of t(freedom), a share <paramref name="confidence"/> lies between minus and plus this.</summary>
+    /// <summary>
+    /// Two-sided factor of Student's distribution: of t(freedom), a share <paramref name="confidence"/> lies between
+    /// minus and plus this.
+    /// </summary>
     public static double StudentFactor(double freedom, double confidence)
     {
         // P(|T| > t) = I_x(f/2, 1/2) with x = f/(f + t^2) (M. Abramowitz and I. A. Stegun, 1964, 26.7.1).

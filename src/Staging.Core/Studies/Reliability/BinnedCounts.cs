@@ -1,10 +1,13 @@
 namespace Staging.Core.Studies;
 
-/// <summary>Counts of values in fixed bins of a thousandth of their size: percentiles to 0.1 %, exact to merge, of a size that does not grow with the number of values.</summary>
+/// <summary>
+/// Counts of values in fixed bins of a thousandth of their size: percentiles to 0.1 %, exact to merge, of a size that
+/// does not grow with the number of values.
+/// </summary>
 /// <remarks>
-/// A bin is a double without its lowest 42 bits: 1024 bins to a factor of two, the same bins in every study. Values of one sign between 1 and
-/// 1000 need at most 10 300 of them. The idea of bins of fixed relative width is that of C. Masson, J. E. Rim and H. K. Lee, "DDSketch",
-/// PVLDB 12 (2019) 2195-2205.
+/// A bin is a double without its lowest 42 bits: 1024 bins to a factor of two, the same bins in every study. Values of
+/// one sign between 1 and 1000 need at most 10 300 of them. The idea of bins of fixed relative width is that of C.
+/// Masson, J. E. Rim and H. K. Lee, "DDSketch", PVLDB 12 (2019) 2195-2205.
 /// </remarks>
 internal sealed class BinnedCounts
 {
@@ -52,7 +55,8 @@ internal sealed class BinnedCounts
         if (bin == 0)
             return (0, 0);
         long magnitude = Math.Abs(bin) - 1;
-        double near = BitConverter.Int64BitsToDouble(magnitude << Dropped), far = BitConverter.Int64BitsToDouble((magnitude + 1) << Dropped);
+        double near = BitConverter.Int64BitsToDouble(magnitude << Dropped),
+            far = BitConverter.Int64BitsToDouble((magnitude + 1) << Dropped);
         return bin > 0 ? (near, far) : (-far, -near);
     }
 }

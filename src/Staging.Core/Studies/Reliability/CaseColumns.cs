@@ -25,7 +25,10 @@ public sealed record CaseColumns
     /// <summary>Each measure.</summary>
     public ImmutableArray<NumberColumn> Measures { get; }
 
-    /// <summary>Writes the columns as comma-separated values: a head with the units, then a line a case; numbers so that reading gives the same bits.</summary>
+    /// <summary>
+    /// Writes the columns as comma-separated values: a head with the units, then a line a case; numbers so that reading
+    /// gives the same bits.
+    /// </summary>
     /// <param name="writer">Where to.</param>
     public void WriteCsv(TextWriter writer)
     {

@@ -1,6 +1,8 @@
 namespace Staging.Core.Studies;
 
-/// <summary>What is gathered from cases: counts, exact sums, bins, and columns if asked for. Adding two tallies is exact.</summary>
+/// <summary>
+/// What is gathered from cases: counts, exact sums, bins, and columns if asked for. Adding two tallies is exact.
+/// </summary>
 internal sealed class CaseTally
 {
     /// <summary>Refused cases that are told with their reason; all are counted.</summary>

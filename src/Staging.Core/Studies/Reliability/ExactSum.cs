@@ -3,11 +3,14 @@ using System.Numerics;
 
 namespace Staging.Core.Studies;
 
-/// <summary>A sum of doubles, or of their squares, without rounding: the order in which it was gathered leaves no trace, so that shards merge exactly.</summary>
+/// <summary>
+/// A sum of doubles, or of their squares, without rounding: the order in which it was gathered leaves no trace, so that
+/// shards merge exactly.
+/// </summary>
 /// <remarks>
-/// A fixed-point register as wide as all doubles and their squares (U. Kulisch and W. L. Miranker, Computer Arithmetic in Theory and
-/// Practice, 1981; in the carry-save form of R. M. Neal, "Fast exact summation using small and large superaccumulators", 2015). Its size does not
-/// depend on the number of terms.
+/// A fixed-point register as wide as all doubles and their squares (U. Kulisch and W. L. Miranker, Computer Arithmetic
+/// in Theory and Practice, 1981; in the carry-save form of R. M. Neal, "Fast exact summation using small and large
+/// superaccumulators", 2015). Its size does not depend on the number of terms.
 /// </remarks>
 internal sealed class ExactSum
 {
@@ -54,7 +57,9 @@ internal sealed class ExactSum
         return sum;
     }
 
-    /// <summary>Mean and variance of n terms from their sum and their sum of squares: exact fractions, rounded once.</summary>
+    /// <summary>
+    /// Mean and variance of n terms from their sum and their sum of squares: exact fractions, rounded once.
+    /// </summary>
     public static (double Mean, double Variance) Moments(ExactSum sum, ExactSum squares, long n)
     {
         BigInteger s = sum.Register(), q = squares.Register();
@@ -65,8 +70,9 @@ internal sealed class ExactSum
     }
 
     /// <summary>
-    /// Whether n values between two ends can have a sum s and a sum of squares q: s^2 is at most n q (Cauchy), and q at most (low + high) s - n low high, since
-    /// no (x - low)(high - x) is negative. Together they also keep the mean between the ends.
+    /// Whether n values between two ends can have a sum s and a sum of squares q: s^2 is at most n q (Cauchy), and q at
+    /// most (low + high) s - n low high, since no (x - low)(high - x) is negative. Together they also keep the mean
+    /// between the ends.
     /// </summary>
     public static bool ArePossible(ExactSum sum, ExactSum squares, long n, double low, double high)
     {
@@ -79,7 +85,8 @@ internal sealed class ExactSum
     public static ExactSum FromText(string text)
     {
         var sum = new ExactSum();
-        if (!BigInteger.TryParse(text, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out BigInteger rest) || rest.GetBitLength() > 32 * (Places - 1) + 63)
+        if (!BigInteger.TryParse(text, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out BigInteger rest)
+            || rest.GetBitLength() > 32 * (Places - 1) + 63)
             throw new FormatException($"an exact sum is told in hexadecimal digits, not \"{text}\"");
         for (int i = 0; i < Places - 1; i++, rest >>= 32)
             sum.places[i] = (long)(rest & uint.MaxValue);
@@ -100,7 +107,8 @@ internal sealed class ExactSum
     {
         if (numerator.IsZero)
             return 0;
-        // 64 bits or more in the quotient; a remainder leaves a mark below them, so that the one rounding, to a double, is right.
+        // 64 bits or more in the quotient; a remainder leaves a mark below them, so that the one rounding, to a double,
+        // is right.
         long shift = Math.Max(0, 66 - (long)numerator.GetBitLength() + (long)denominator.GetBitLength());
         BigInteger quotient = BigInteger.DivRem(BigInteger.Abs(numerator) << (int)shift, denominator, out BigInteger remainder);
         if (!remainder.IsZero)

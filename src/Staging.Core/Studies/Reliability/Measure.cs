@@ -12,7 +12,9 @@ public sealed record Measure<TResult>
     /// <summary>Unit of the number; <c>-</c> where there is none.</summary>
     public required string Unit { get; init => field = Guard.NotBlank(value); }
 
-    /// <summary>Reads the number, in [Unit]; null where the result has none, as the time of lighting of a gap that stayed dark.</summary>
+    /// <summary>
+    /// Reads the number, in [Unit]; null where the result has none, as the time of lighting of a gap that stayed dark.
+    /// </summary>
     public required Func<TResult, double?> Of { get; init => field = Guard.NotNull(value); }
 }
 
@@ -25,8 +27,10 @@ public static class Measure
     /// <param name="unit">Unit of the number; <c>-</c> where there is none.</param>
     /// <param name="of">Reads the number, in [unit]; null where the result has none.</param>
     /// <returns>The measure.</returns>
-    /// <exception cref="ArgumentException">The name is blank or holds other characters than letters, digits, dots, hyphens and spaces.</exception>
-    public static Measure<TResult> Of<TResult>(string name, string unit, Func<TResult, double?> of) => new() { Name = name, Unit = unit, Of = of };
+    /// <exception cref="ArgumentException">The name is blank or holds other characters than letters, digits, dots,
+    /// hyphens and spaces.</exception>
+    public static Measure<TResult> Of<TResult>(string name, string unit, Func<TResult, double?> of) =>
+        new() { Name = name, Unit = unit, Of = of };
 
     /// <summary>A finding for each name that two measures share.</summary>
     internal static ImmutableArray<ModelFinding> Twice<TResult>(ImmutableArray<Measure<TResult>> measures) =>

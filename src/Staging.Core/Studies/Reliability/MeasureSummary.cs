@@ -34,8 +34,9 @@ public sealed record MeasureSummary
 
     /// <summary>A percentile, to 0.1 % of its size, and where the true one lies.</summary>
     /// <remarks>
-    /// Counts are kept in bins of a thousandth of the value, which merge exactly and do not grow with the cases. The interval is that of the order
-    /// statistics, which assumes no distribution (W. J. Conover, Practical Nonparametric Statistics, 1999, section 3.2), widened to whole bins.
+    /// Counts are kept in bins of a thousandth of the value, which merge exactly and do not grow with the cases. The
+    /// interval is that of the order statistics, which assumes no distribution (W. J. Conover, Practical Nonparametric
+    /// Statistics, 1999, section 3.2), widened to whole bins.
     /// </remarks>
     /// <param name="percent">Which percentile [%], above 0 and below 100.</param>
     /// <param name="confidence">Confidence of the interval [-], 0.5 to 0.999999.</param>
@@ -61,9 +62,13 @@ public sealed record MeasureSummary
     /// <returns>For example <c>lit time [ms]: 812 cases, mean 12.1, s 0.8, 5 % 10.9, 95 % 13.4</c>.</returns>
     public override string ToString() => tally.Count == 0
         ? $"{Name}: no case"
-        : Invariant.Text($"{Name}: {Count} cases, mean {Mean:G4}, s {StandardDeviation ?? 0:G3}, 5 % {Percentile(5).Value:G4}, 95 % {Percentile(95).Value:G4}");
+        : Invariant.Text($"{Name}: {Count} cases, mean {Mean:G4}, s {StandardDeviation ?? 0:G3}, 5 % {Percentile(5).Value:G4}, 95 % "
+            + $"{Percentile(95).Value:G4}");
 
-    /// <summary>The least rank at or below which the share p of n cases lies. A product that round-off lifts above a whole number counts as that number.</summary>
+    /// <summary>
+    /// The least rank at or below which the share p of n cases lies. A product that round-off lifts above a whole
+    /// number counts as that number.
+    /// </summary>
     private static long Rank(double p, long n) => Math.Clamp((long)Math.Ceiling(p * n * (1 - 1e-12)), 1, n);
 
     private (double Low, double High) Cut((double Low, double High) bin) => (Math.Max(bin.Low, tally.Min), Math.Min(bin.High, tally.Max));

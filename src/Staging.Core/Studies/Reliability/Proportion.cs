@@ -34,8 +34,12 @@ public sealed record Proportion
         return new Interval(Hits == 0 ? 0 : (centre - reach) / over, Hits == Cases ? 1 : (centre + reach) / over, confidence);
     }
 
-    /// <summary>The exact interval: it never holds the true value less often than its confidence says, whatever that value is.</summary>
-    /// <remarks>C. J. Clopper and E. S. Pearson, Biometrika 26 (1934) 404-413; ends as quantiles of the beta distribution.</remarks>
+    /// <summary>
+    /// The exact interval: it never holds the true value less often than its confidence says, whatever that value is.
+    /// </summary>
+    /// <remarks>
+    /// C. J. Clopper and E. S. Pearson, Biometrika 26 (1934) 404-413; ends as quantiles of the beta distribution.
+    /// </remarks>
     /// <param name="confidence">The confidence [-], 0.5 to 0.999999.</param>
     /// <returns>The interval of the probability [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

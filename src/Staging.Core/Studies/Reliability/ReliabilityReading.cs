@@ -3,7 +3,10 @@ using System.Globalization;
 
 namespace Staging.Core.Studies;
 
-/// <summary>A reliability result on its way back from text. What stands in rising order has to rise, so that a line that is doubled or out of place shows.</summary>
+/// <summary>
+/// A reliability result on its way back from text. What stands in rising order has to rise, so that a line that is
+/// doubled or out of place shows.
+/// </summary>
 internal static class ReliabilityReading
 {
     public static ReliabilityRun Of(StudyLines lines)
@@ -11,7 +14,12 @@ internal static class ReliabilityReading
         PartHead head = PartHead.Read(lines);
         if (!Enum.GetNames<DesignKind>().Contains(head.Heading.Design))
             throw new FormatException($"the design \"{head.Heading.Design}\" is not known");
-        bool stoppedEarly = lines.Take("stopped-early") switch { "1" => true, "0" => false, string other => throw new FormatException($"0 or 1 belongs here, not \"{other}\"") };
+        bool stoppedEarly = lines.Take("stopped-early") switch
+        {
+            "1" => true,
+            "0" => false,
+            string other => throw new FormatException($"0 or 1 belongs here, not \"{other}\"")
+        };
         var rest = new CaseTally(0, keep: false);
         ReadOutcomes(lines, rest, head.Cases);
         ReadRefusals(lines, rest, head.Ranges);
@@ -40,7 +48,8 @@ internal static class ReliabilityReading
 
     private static void ReadRefusals(StudyLines lines, CaseTally tally, ImmutableArray<CaseRange> ranges)
     {
-        long count = StudyLines.Count(lines.Take("refusals"), "the number of refusals"), refused = tally.Outcomes.GetValueOrDefault(Reliability.Refused);
+        long count = StudyLines.Count(lines.Take("refusals"), "the number of refusals"),
+            refused = tally.Outcomes.GetValueOrDefault(Reliability.Refused);
         if (count > Math.Min(refused, CaseTally.MaxRefusals))
             throw new FormatException($"{count} refusals are told, of {refused} refused cases; {CaseTally.MaxRefusals} at most are");
         long last = -1;

@@ -38,7 +38,10 @@ public sealed record ReliabilityRun
     /// <summary>How often each outcome came, by name.</summary>
     public ImmutableSortedDictionary<string, long> Outcomes { get; }
 
-    /// <summary>The first ten cases that the model refused, by number, with its reason; all are counted under <see cref="Reliability.Refused"/>.</summary>
+    /// <summary>
+    /// The first ten cases that the model refused, by number, with its reason; all are counted under
+    /// <see cref="Reliability.Refused"/>.
+    /// </summary>
     public ImmutableSortedDictionary<long, string> Refusals { get; }
 
     /// <summary>The measures, in the order of the study.</summary>
@@ -54,8 +57,8 @@ public sealed record ReliabilityRun
     internal CaseTally Tally { get; }
 
     /// <summary>
-    /// How probable an outcome is, among all cases: refused ones count against it. The intervals are made for independent cases; for the other
-    /// designs they are, as a rule, too wide.
+    /// How probable an outcome is, among all cases: refused ones count against it. The intervals are made for
+    /// independent cases; for the other designs they are, as a rule, too wide.
     /// </summary>
     /// <param name="outcome">The outcome; one that never came has no hits.</param>
     /// <returns>The proportion, which makes intervals.</returns>
@@ -66,7 +69,8 @@ public sealed record ReliabilityRun
     /// <returns>Its summary.</returns>
     /// <exception cref="ArgumentException">There is no such measure.</exception>
     public MeasureSummary Measure(string name) => Measures.FirstOrDefault(m => m.Name.Name == name)
-        ?? throw new ArgumentException($"There is no measure \"{name}\"; there are {string.Join(", ", Measures.Select(m => m.Name.Name))}.", nameof(name));
+        ?? throw new ArgumentException($"There is no measure \"{name}\"; there are {string.Join(", ", Measures.Select(m => m.Name.Name))}.",
+            nameof(name));
 
     /// <summary>The cases one by one.</summary>
     /// <returns>The columns.</returns>
@@ -77,5 +81,10 @@ public sealed record ReliabilityRun
 
     /// <summary>Outcomes, most frequent first, on one line.</summary>
     /// <returns>For example <c>1000 cases: Lit 0.812, TooCool 0.188</c>.</returns>
-    public override string ToString() => Invariant.Text($"{Cases} cases: {string.Join(", ", Outcomes.OrderByDescending(o => o.Value).Select(o => Invariant.Text($"{o.Key} {(double)o.Value / Cases:F3}")))}");
+    public override string ToString()
+    {
+        IEnumerable<string> shares = Outcomes.OrderByDescending(o => o.Value)
+            .Select(o => Invariant.Text($"{o.Key} {(double)o.Value / Cases:F3}"));
+        return Invariant.Text($"{Cases} cases: {string.Join(", ", shares)}");
+    }
 }

@@ -2,10 +2,16 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>A question to many cases: how often does each outcome come, and how do the measures scatter? It says nothing about how it is run.</summary>
+/// <summary>
+/// A question to many cases: how often does each outcome come, and how do the measures scatter? It says nothing about
+/// how it is run.
+/// </summary>
 /// <typeparam name="T">The model that is varied.</typeparam>
 /// <typeparam name="TResult">What one case gives.</typeparam>
-/// <remarks>Immutable. The functions in it have to be pure: they are called on any thread, and the same input has to give the same result.</remarks>
+/// <remarks>
+/// Immutable. The functions in it have to be pure: they are called on any thread, and the same input has to give the
+/// same result.
+/// </remarks>
 public sealed record ReliabilityStudy<T, TResult>
 {
     /// <summary>The model and what is uncertain in it.</summary>
@@ -33,7 +39,9 @@ public sealed record ReliabilityStudy<T, TResult>
     /// <summary>When to stop early; null to run all cases. Only for independent cases, and not for a part.</summary>
     public StopRule? Stop { get; init; }
 
-    /// <summary>Whether to keep every case in columns. Without, memory does not grow with the number of cases.</summary>
+    /// <summary>
+    /// Whether to keep every case in columns. Without, memory does not grow with the number of cases.
+    /// </summary>
     public bool KeepCases { get; init; }
 
     /// <summary>All findings about the study.</summary>
@@ -43,9 +51,11 @@ public sealed record ReliabilityStudy<T, TResult>
         var findings = ImmutableArray.CreateBuilder<ModelFinding>();
         findings.AddRange(Measure.Twice(Measures));
         if (Stop is not null && Design != DesignKind.Independent)
-            findings.Add(new ModelFinding(FindingSeverity.Error, "STU004", nameof(Stop), "Only independent cases can stop early; the first cases of another design do not stand for the whole."));
+            findings.Add(new ModelFinding(FindingSeverity.Error, "STU004", nameof(Stop),
+                "Only independent cases can stop early; the first cases of another design do not stand for the whole."));
         if (Design == DesignKind.LowDiscrepancy && Inputs.Inputs.Length > SobolPoints.MaxDimensions)
-            findings.Add(new ModelFinding(FindingSeverity.Error, "STU005", nameof(Design), $"The low-discrepancy design has {SobolPoints.MaxDimensions} dimensions, the study {Inputs.Inputs.Length} inputs; a Latin hypercube would fit."));
+            findings.Add(new ModelFinding(FindingSeverity.Error, "STU005", nameof(Design), $"The low-discrepancy design has "
+                + $"{SobolPoints.MaxDimensions} dimensions, the study {Inputs.Inputs.Length} inputs; a Latin hypercube would fit."));
         return findings.ToImmutable();
     }
 }

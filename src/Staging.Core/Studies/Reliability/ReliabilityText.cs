@@ -1,7 +1,13 @@
 namespace Staging.Core.Studies;
 
-/// <summary>The result of a study, or of a part, as text: what a part on another machine sends home. Writing and reading keep every bit.</summary>
-/// <remarks>One fact a line, words parted by blanks, names last. Columns of single cases are not in it; those have their own comma-separated form.</remarks>
+/// <summary>
+/// The result of a study, or of a part, as text: what a part on another machine sends home. Writing and reading keep
+/// every bit.
+/// </summary>
+/// <remarks>
+/// One fact a line, words parted by blanks, names last. Columns of single cases are not in it; those have their own
+/// comma-separated form.
+/// </remarks>
 public static class ReliabilityText
 {
     private const string Title = "staging study part, form 2";

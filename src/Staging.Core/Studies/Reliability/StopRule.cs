@@ -2,10 +2,11 @@ namespace Staging.Core.Studies;
 
 /// <summary>Ends a study once the probability of an outcome is known closely enough.</summary>
 /// <remarks>
-/// The rule is asked after every 64th case, in order, so that where a study stops does not depend on threads. Stopping on what was seen makes the interval
-/// hold the true value a little less often than its confidence says; the exact interval has some to spare. A trap: an outcome that never comes has a narrow
-/// interval at once (0 of 128 is 0 to 0.028), so a rule that watches a rare outcome, or a name misspelt, stops at the first look. Watch an outcome that comes, and
-/// look at <see cref="ReliabilityRun.Outcomes"/>.
+/// The rule is asked after every 64th case, in order, so that where a study stops does not depend on threads. Stopping
+/// on what was seen makes the interval hold the true value a little less often than its confidence says; the exact
+/// interval has some to spare. A trap: an outcome that never comes has a narrow interval at once (0 of 128 is 0 to
+/// 0.028), so a rule that watches a rare outcome, or a name misspelt, stops at the first look. Watch an outcome that
+/// comes, and look at <see cref="ReliabilityRun.Outcomes"/>.
 /// </remarks>
 public sealed record StopRule
 {

@@ -2,7 +2,10 @@ using System.Text;
 
 namespace Staging.Core.Studies;
 
-/// <summary>A text as one word of a line, from which it comes back as it was: <c>W/(m K)</c> is written <c>W/(m_K)</c>, <c>kg_m2</c> as <c>kg\_m2</c>.</summary>
+/// <summary>
+/// A text as one word of a line, from which it comes back as it was: <c>W/(m K)</c> is written <c>W/(m_K)</c>,
+/// <c>kg_m2</c> as <c>kg\_m2</c>.
+/// </summary>
 internal static class LineWord
 {
     public static string Of(string text)
@@ -33,11 +36,12 @@ internal static class LineWord
         return text.ToString();
     }
 
-    private static char Escaped(string word, int at) => at >= word.Length ? throw new FormatException($"the word \"{word}\" ends in a backslash") : word[at] switch
-    {
-        'n' => '\n',
-        'r' => '\r',
-        '_' or '\\' => word[at],
-        char c => throw new FormatException($"the word \"{word}\" holds a backslash before '{c}'"),
-    };
+    private static char Escaped(string word, int at) =>
+        at >= word.Length ? throw new FormatException($"the word \"{word}\" ends in a backslash") : word[at] switch
+        {
+            'n' => '\n',
+            'r' => '\r',
+            '_' or '\\' => word[at],
+            char c => throw new FormatException($"the word \"{word}\" holds a backslash before '{c}'"),
+        };
 }

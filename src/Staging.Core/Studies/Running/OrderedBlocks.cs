@@ -4,8 +4,8 @@ using System.Runtime.ExceptionServices;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// Computes blocks of cases on several threads and hands them over in order on the calling thread. A fixed number of blocks is under way at any time,
-/// so that memory does not grow with the number of cases.
+/// Computes blocks of cases on several threads and hands them over in order on the calling thread. A fixed number of
+/// blocks is under way at any time, so that memory does not grow with the number of cases.
 /// </summary>
 internal static class OrderedBlocks
 {
@@ -18,11 +18,13 @@ internal static class OrderedBlocks
     /// <param name="size">Cases a block.</param>
     /// <param name="threads">Threads; null for as many as the runtime finds fitting.</param>
     /// <param name="compute">Computes a block from its first case and the one past its last; on any thread.</param>
-    /// <param name="take">Takes a block, in order, on the calling thread, with the case past its last; false ends the run.</param>
+    /// <param name="take">Takes a block, in order, on the calling thread, with the case past its last; false ends the
+    /// run.</param>
     /// <param name="cancel">Stops the run.</param>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static void Run<TBlock>(
-        long first, long end, int size, int? threads, Func<long, long, CancellationToken, TBlock> compute, Func<TBlock, long, bool> take, CancellationToken cancel)
+        long first, long end, int size, int? threads, Func<long, long, CancellationToken, TBlock> compute, Func<TBlock, long, bool> take,
+        CancellationToken cancel)
     {
         if (threads == 1 || end - first <= size)
         {
@@ -40,7 +42,8 @@ internal static class OrderedBlocks
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancel);
         using var room = new SemaphoreSlim(Window);
         using var done = new BlockingCollection<Finished<TBlock>>();
-        Task work = Task.Run(() => Work(Starts(first, end, size, room, stop.Token), start => done.Add(Attempt(start, Math.Min(start + size, end), compute, stop.Token), CancellationToken.None), threads, done), CancellationToken.None);
+        Task work = Task.Run(() => Work(Starts(first, end, size, room, stop.Token), start => done.Add(Attempt(start,
+            Math.Min(start + size, end), compute, stop.Token), CancellationToken.None), threads, done), CancellationToken.None);
         try
         {
             TakeInOrder(first, done, room, take);
@@ -84,8 +87,11 @@ internal static class OrderedBlocks
         }
     }
 
-    /// <summary>A block, or what went wrong in it: thrown when its turn comes, so that the first in order is the one reported.</summary>
-    private static Finished<TBlock> Attempt<TBlock>(long start, long past, Func<long, long, CancellationToken, TBlock> compute, CancellationToken stop)
+    /// <summary>
+    /// A block, or what went wrong in it: thrown when its turn comes, so that the first in order is the one reported.
+    /// </summary>
+    private static Finished<TBlock> Attempt<TBlock>(long start, long past, Func<long, long, CancellationToken, TBlock> compute,
+        CancellationToken stop)
     {
         try
         {
@@ -99,7 +105,8 @@ internal static class OrderedBlocks
         }
     }
 
-    private static void TakeInOrder<TBlock>(long first, BlockingCollection<Finished<TBlock>> done, SemaphoreSlim room, Func<TBlock, long, bool> take)
+    private static void TakeInOrder<TBlock>(long first, BlockingCollection<Finished<TBlock>> done, SemaphoreSlim room,
+        Func<TBlock, long, bool> take)
     {
         long next = first;
         var early = new Dictionary<long, Finished<TBlock>>();

@@ -9,7 +9,8 @@ public sealed record PartCodec<TResult>
     private readonly Func<TResult, IEnumerable<double?>> numbers;
     private readonly Func<ImmutableArray<double?>, TResult> result;
 
-    internal PartCodec(ImmutableArray<ColumnName> columns, Func<TResult, IEnumerable<double?>> numbers, Func<ImmutableArray<double?>, TResult> result) =>
+    internal PartCodec(ImmutableArray<ColumnName> columns, Func<TResult, IEnumerable<double?>> numbers,
+        Func<ImmutableArray<double?>, TResult> result) =>
         (Columns, this.numbers, this.result) = (columns, numbers, result);
 
     /// <summary>Names and units of the numbers.</summary>
@@ -35,27 +36,31 @@ public static class PartCodec
     /// <returns>The form.</returns>
     /// <exception cref="ArgumentException">The name is blank or holds other characters.</exception>
     public static PartCodec<double> Number(string name, string unit) => Of(
-        x => x[0] ?? throw new ArgumentException($"The number \"{name}\" is absent at a point.", nameof(name)), Measure.Of<double>(name, unit, x => x));
+        x => x[0] ?? throw new ArgumentException($"The number \"{name}\" is absent at a point.", nameof(name)),
+        Measure.Of<double>(name, unit, x => x));
 
     /// <summary>The form of a result that is known by some measures.</summary>
     /// <typeparam name="TResult">The result, as a rule a small record of what is asked of a run.</typeparam>
-    /// <param name="back">Makes the result from the numbers of the measures, in their order [Unit]; null where a measure had none.</param>
+    /// <param name="back">Makes the result from the numbers of the measures, in their order [Unit]; null where a
+    /// measure had none.</param>
     /// <param name="measures">The numbers to read from a result; at least one.</param>
     /// <returns>The form.</returns>
     /// <exception cref="InvalidModelException">There is no measure, or two have one name.</exception>
-    public static PartCodec<TResult> Of<TResult>(Func<ImmutableArray<double?>, TResult> back, params ImmutableArray<Measure<TResult>> measures)
+    public static PartCodec<TResult> Of<TResult>(Func<ImmutableArray<double?>, TResult> back,
+        params ImmutableArray<Measure<TResult>> measures)
     {
         ArgumentNullException.ThrowIfNull(back);
         ImmutableArray<Measure<TResult>> given = Guard.Set(measures, nameof(measures));
         if (given.IsEmpty)
-            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU001", "Measures", "There is no measure; give one or more.")]);
+            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU001", "Measures",
+                "There is no measure; give one or more.")]);
         InvalidModelException.ThrowOnError(Measure.Twice(given));
         return new PartCodec<TResult>([.. given.Select(m => new ColumnName(m.Name, m.Unit))], at => given.Select(m => m.Of(at)), back);
     }
 
     /// <summary>
-    /// The form of what <see cref="WindowSearch.Find"/> gives on one axis: the answer at every value, and between neighbours that differ the edge.
-    /// A search cannot be cut into parts, but a sweep of searches can.
+    /// The form of what <see cref="WindowSearch.Find"/> gives on one axis: the answer at every value, and between
+    /// neighbours that differ the edge. A search cannot be cut into parts, but a sweep of searches can.
     /// </summary>
     /// <param name="axis">The axis that is searched at every point.</param>
     /// <returns>The form.</returns>
@@ -73,5 +78,7 @@ public static class PartCodec
     }
 
     private static WindowResult Along(Axis axis, WindowResult found) =>
-        found.Axis.InWords == axis.InWords ? found : throw new ArgumentException($"The windows were searched on {found.Axis.InWords}, not on {axis.InWords}.", nameof(found));
+        found.Axis.InWords == axis.InWords
+            ? found
+            : throw new ArgumentException($"The windows were searched on {found.Axis.InWords}, not on {axis.InWords}.", nameof(found));
 }

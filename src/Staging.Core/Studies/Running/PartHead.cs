@@ -52,7 +52,10 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
 
     private static string Words(ColumnName column) => $"{LineWord.Of(column.Unit)} {column.Name}";
 
-    /// <summary>The members of a list: it says how many there are, and each says which it is, so that none can be lost or change its place.</summary>
+    /// <summary>
+    /// The members of a list: it says how many there are, and each says which it is, so that none can be lost or change
+    /// its place.
+    /// </summary>
     private static ImmutableArray<T> Listed<T>(StudyLines lines, string word, Func<string, T> read)
     {
         long count = StudyLines.Count(lines.Take(word + "s"), $"the number of {word}s");
@@ -75,6 +78,8 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
         var range = new CaseRange(StudyLines.Count(words[0], "the first case"), StudyLines.Count(words[1], "the case past the last"));
         if (range.First < from)
             throw new FormatException($"case {range.First} is in two ranges, or they are out of order");
-        return range.First < range.End && range.End <= cases ? range : throw new FormatException($"there is no range from {range.First} to {range.End} of {cases} cases");
+        return range.First < range.End && range.End <= cases
+            ? range
+            : throw new FormatException($"there is no range from {range.First} to {range.End} of {cases} cases");
     }
 }

@@ -2,14 +2,19 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>The numbers of a study in the order of its cases: of all of them, or of some parts. It is what a part sends home; <see cref="PartitionedStudy{TAnswer}.Of"/> makes the answer.</summary>
+/// <summary>
+/// The numbers of a study in the order of its cases: of all of them, or of some parts. It is what a part sends home;
+/// <see cref="PartitionedStudy{TAnswer}.Of"/> makes the answer.
+/// </summary>
 /// <remarks>Immutable; may be read from any thread.</remarks>
 public sealed record PartResult
 {
     internal PartResult(StudyHeading heading, ImmutableArray<CaseRange> ranges, ImmutableArray<ImmutableArray<double>> rows) =>
         (Heading, Ranges, Rows) = (heading, ranges, rows);
 
-    /// <summary>Cases that were asked for: points of a sweep, paths of a screening, rows of variance shares, runs of a tornado.</summary>
+    /// <summary>
+    /// Cases that were asked for: points of a sweep, paths of a screening, rows of variance shares, runs of a tornado.
+    /// </summary>
     public long CasesAsked => Heading.Cases;
 
     /// <summary>Cases that are here.</summary>
@@ -18,7 +23,9 @@ public sealed record PartResult
     /// <summary>Whether every case asked for is here.</summary>
     public bool IsWhole => Cases == CasesAsked;
 
-    /// <summary>Which of the cases asked for are not here, in words: for example <c>3 to 5, 9</c>; empty when none is missing.</summary>
+    /// <summary>
+    /// Which of the cases asked for are not here, in words: for example <c>3 to 5, 9</c>; empty when none is missing.
+    /// </summary>
     public string Missing => CaseRange.Missing(Ranges, CasesAsked);
 
     /// <summary>The seed; 0 where nothing is drawn.</summary>
@@ -47,7 +54,8 @@ public sealed record PartResult
     /// <summary>Puts parts together; the parts may come in any order, and in steps.</summary>
     /// <param name="parts">Parts of one study that do not overlap.</param>
     /// <returns>Their union: with all parts, the bits of the study run whole.</returns>
-    /// <exception cref="ArgumentException">There is no part, one is null, they belong to different studies, or two hold the same case.</exception>
+    /// <exception cref="ArgumentException">There is no part, one is null, they belong to different studies, or two hold
+    /// the same case.</exception>
     public static PartResult Merge(params ImmutableArray<PartResult> parts)
     {
         StudyHeading heading = StudyHeading.Common(parts, p => p.Heading);

@@ -3,7 +3,10 @@ using System.Globalization;
 
 namespace Staging.Core.Studies;
 
-/// <summary>The numbers of a study, or of a part, as text: what a part on another machine sends home. Writing and reading keep every bit.</summary>
+/// <summary>
+/// The numbers of a study, or of a part, as text: what a part on another machine sends home. Writing and reading keep
+/// every bit.
+/// </summary>
 /// <remarks>One fact a line, words parted by blanks; <c>-</c> stands for a number that is absent.</remarks>
 public static class PartText
 {

@@ -3,13 +3,15 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// A study whose answer follows from numbers at the cases of a design. Any part of the cases can be run anywhere; the answer needs all of them.
-/// Screening, variance shares, a tornado and sweeps each make one, with a method that ends in <c>InParts</c>.
+/// A study whose answer follows from numbers at the cases of a design. Any part of the cases can be run anywhere; the
+/// answer needs all of them. Screening, variance shares, a tornado and sweeps each make one, with a method that ends in
+/// <c>InParts</c>.
 /// </summary>
 /// <typeparam name="TAnswer">What the numbers of all cases say.</typeparam>
 /// <remarks>
-/// Immutable; may be used from any thread. Parts are compared by number of cases, seed, design, inputs, spreads (kind and numbers, to the bit) and measures. The model is a function, which
-/// nothing can compare: run the same program everywhere.
+/// Immutable; may be used from any thread. Parts are compared by number of cases, seed, design, inputs, spreads (kind
+/// and numbers, to the bit) and measures. The model is a function, which nothing can compare: run the same program
+/// everywhere.
 /// </remarks>
 public sealed record PartitionedStudy<TAnswer>
 {
@@ -20,7 +22,8 @@ public sealed record PartitionedStudy<TAnswer>
     /// <param name="heading">What tells this study from others.</param>
     /// <param name="row">The numbers of a case; not-a-number stands for one that is absent.</param>
     /// <param name="answer">The answer from the numbers of all cases, in order.</param>
-    internal PartitionedStudy(StudyHeading heading, Func<long, CancellationToken, ImmutableArray<double>> row, Func<ImmutableArray<ImmutableArray<double>>, TAnswer> answer) =>
+    internal PartitionedStudy(StudyHeading heading, Func<long, CancellationToken, ImmutableArray<double>> row,
+        Func<ImmutableArray<ImmutableArray<double>>, TAnswer> answer) =>
         (this.heading, this.row, this.answer) = (heading, row, answer);
 
     /// <summary>Whether numbers may be absent, as those of a measure that a result does not have.</summary>
@@ -36,7 +39,8 @@ public sealed record PartitionedStudy<TAnswer>
     /// <returns>The numbers: the same bits for any number of threads.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     /// <exception cref="ArithmeticException">The model gave no finite number.</exception>
-    public PartResult Run(StudyOptions? options = null, Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
+    public PartResult Run(StudyOptions? options = null, Action<StudyProgress>? progress = null,
+        CancellationToken cancellationToken = default)
     {
         StudyPart shard = options?.Part ?? StudyPart.Whole;
         var range = new CaseRange(shard.First(Cases), shard.End(Cases));
@@ -46,14 +50,16 @@ public sealed record PartitionedStudy<TAnswer>
     /// <summary>The answer of a run that holds every case.</summary>
     /// <param name="run">A whole run, or all parts merged.</param>
     /// <returns>The answer: the bits of the study run whole.</returns>
-    /// <exception cref="ArgumentException">The run belongs to another study, or cases or numbers are missing.</exception>
+    /// <exception cref="ArgumentException">The run belongs to another study, or cases or numbers are
+    /// missing.</exception>
     public TAnswer Of(PartResult run)
     {
         ArgumentNullException.ThrowIfNull(run);
         if (heading.Differs(run.Heading) is { Length: > 0 } difference)
             throw new ArgumentException($"The run belongs to another study: this one and the run have {difference}.", nameof(run));
         if (!run.IsWhole)
-            throw new ArgumentException($"Of the cases 0 to {Cases - 1} these are missing: {run.Missing}. Merge the parts that hold them.", nameof(run));
+            throw new ArgumentException($"Of the cases 0 to {Cases - 1} these are missing: {run.Missing}. Merge the parts that hold them.",
+                nameof(run));
         return run.Numbered.Select(n => Flaw(n.Case, n.Row)).FirstOrDefault(flaw => flaw is not null) is { } flaw
             ? throw new ArgumentException(flaw, nameof(run))
             : answer(run.Rows);

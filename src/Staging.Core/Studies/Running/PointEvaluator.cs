@@ -2,12 +2,15 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>Runs a function of the number of a point at some or all of them, in parallel, and keeps the results in order.</summary>
+/// <summary>
+/// Runs a function of the number of a point at some or all of them, in parallel, and keeps the results in order.
+/// </summary>
 internal static class PointEvaluator
 {
     /// <summary>All points of a study whose results stay in this process.</summary>
     public static ImmutableArray<TResult> All<TResult>(
-        long count, Func<long, CancellationToken, TResult> run, StudyOptions? options, Action<StudyProgress>? progress, CancellationToken cancel)
+        long count, Func<long, CancellationToken, TResult> run, StudyOptions? options, Action<StudyProgress>? progress,
+        CancellationToken cancel)
     {
         RefusePart(options);
         return Run(new CaseRange(0, count), run, options, progress, cancel);
@@ -16,12 +19,14 @@ internal static class PointEvaluator
     public static void RefusePart(StudyOptions? options)
     {
         if (options?.Part.Count > 1)
-            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU007", nameof(options.Part), "A part has no answer of its own; run the parts by the method whose name ends in InParts and ask the merged run, or run the whole.")]);
+            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU007", nameof(options.Part), "A part has no "
+                + "answer of its own; run the parts by the method whose name ends in InParts and ask the merged run, or run the whole.")]);
     }
 
     /// <summary>Runs the points of a range, and no other.</summary>
     public static ImmutableArray<TResult> Run<TResult>(
-        CaseRange range, Func<long, CancellationToken, TResult> run, StudyOptions? options, Action<StudyProgress>? progress, CancellationToken cancel)
+        CaseRange range, Func<long, CancellationToken, TResult> run, StudyOptions? options, Action<StudyProgress>? progress,
+        CancellationToken cancel)
     {
         options ??= StudyOptions.Default;
         long count = range.End - range.First;

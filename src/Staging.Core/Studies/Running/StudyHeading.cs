@@ -12,9 +12,13 @@ public sealed record ColumnName(string Name, string Unit)
     public override string ToString() => $"{Name} [{Unit}]";
 }
 
-/// <summary>What parts of one study have in common; in words, how its cases are laid out and how each input that is drawn scatters.</summary>
+/// <summary>
+/// What parts of one study have in common; in words, how its cases are laid out and how each input that is drawn
+/// scatters.
+/// </summary>
 internal sealed record StudyHeading(
-    long Cases, ulong Seed, string Design, ImmutableArray<ColumnName> Inputs, ImmutableArray<string> Spreads, ImmutableArray<ColumnName> Measures)
+    long Cases, ulong Seed, string Design, ImmutableArray<ColumnName> Inputs, ImmutableArray<string> Spreads,
+    ImmutableArray<ColumnName> Measures)
 {
     public bool Equals(StudyHeading? other) => other is not null && Differs(other).Length == 0;
 
@@ -33,11 +37,14 @@ internal sealed record StudyHeading(
             return $"inputs {string.Join(", ", Inputs)} and {string.Join(", ", other.Inputs)}";
         if (!Spreads.SequenceEqual(other.Spreads))
             return Unlike(Spreads, other.Spreads);
-        return Measures.SequenceEqual(other.Measures) ? "" : $"measures {string.Join(", ", Measures)} and {string.Join(", ", other.Measures)}";
+        return Measures.SequenceEqual(other.Measures)
+            ? ""
+            : $"measures {string.Join(", ", Measures)} and {string.Join(", ", other.Measures)}";
     }
 
     /// <summary>The heading of parts that are to be merged.</summary>
-    /// <exception cref="ArgumentException">There is no part, one is null, or they belong to different studies.</exception>
+    /// <exception cref="ArgumentException">There is no part, one is null, or they belong to different
+    /// studies.</exception>
     public static StudyHeading Common<TPart>(ImmutableArray<TPart> parts, Func<TPart, StudyHeading> heading)
         where TPart : class
     {
@@ -48,7 +55,8 @@ internal sealed record StudyHeading(
             if (parts[i] is null)
                 throw new ArgumentException($"Part {i + 1} is null.", nameof(parts));
             if (heading(parts[0]).Differs(heading(parts[i])) is { Length: > 0 } difference)
-                throw new ArgumentException($"The parts belong to different studies: the first and number {i + 1} have {difference}.", nameof(parts));
+                throw new ArgumentException($"The parts belong to different studies: the first and number {i + 1} have {difference}.",
+                    nameof(parts));
         }
 
         return heading(parts[0]);

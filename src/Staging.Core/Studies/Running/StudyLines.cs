@@ -3,8 +3,8 @@ using System.Globalization;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// The text of a part, one fact a line: a word that says what it is, a blank, its values. The lines stand in one order and the last is <c>end</c>,
-/// so that a line that was lost, doubled or cut off shows.
+/// The text of a part, one fact a line: a word that says what it is, a blank, its values. The lines stand in one order
+/// and the last is <c>end</c>, so that a line that was lost, doubled or cut off shows.
 /// </summary>
 internal sealed class StudyLines
 {
@@ -59,7 +59,9 @@ internal sealed class StudyLines
 
     /// <summary>Values parted by blanks, the last of which may hold blanks itself.</summary>
     public static string[] Split(string values, string what, int count) =>
-        values.Split(' ', count) is var parts && parts.Length == count ? parts : throw new FormatException($"{what} belong here, not \"{values}\"");
+        values.Split(' ', count) is var parts && parts.Length == count
+            ? parts
+            : throw new FormatException($"{what} belong here, not \"{values}\"");
 
     /// <summary>A whole number, not below 0.</summary>
     public static long Count(string text, string what) => long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out long n)
@@ -68,7 +70,8 @@ internal sealed class StudyLines
 
     /// <summary>A finite number, to the bit that was written.</summary>
     public static double Number(string text, string what) =>
-        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out double x) && double.IsFinite(x)
+        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent,
+            CultureInfo.InvariantCulture, out double x) && double.IsFinite(x)
             ? x
             : throw new FormatException($"{what} has to be a finite number, not \"{text}\"");
 

@@ -1,6 +1,9 @@
 namespace Staging.Core.Studies;
 
-/// <summary>How a study is carried out. Nothing here changes a number of the result, but <see cref="Part"/>, which picks the cases.</summary>
+/// <summary>
+/// How a study is carried out. Nothing here changes a number of the result, but <see cref="Part"/>, which picks the
+/// cases.
+/// </summary>
 public sealed record StudyOptions
 {
     /// <summary>All cases on all cores.</summary>
@@ -13,6 +16,8 @@ public sealed record StudyOptions
     /// <summary>Which part of the cases to run; the default is all.</summary>
     public StudyPart Part { get; init => field = Guard.NotNull(value); } = StudyPart.Whole;
 
-    /// <summary>The clock that remaining times are reckoned by; no result depends on it. The default is the system's.</summary>
+    /// <summary>
+    /// The clock that remaining times are reckoned by; no result depends on it. The default is the system's.
+    /// </summary>
     public TimeProvider Clock { get; init => field = Guard.NotNull(value); } = TimeProvider.System;
 }

@@ -1,6 +1,8 @@
 namespace Staging.Core.Studies;
 
-/// <summary>Part k of n of the cases of a study. Parts run anywhere, in any order, and merge to the bits of the whole.</summary>
+/// <summary>
+/// Part k of n of the cases of a study. Parts run anywhere, in any order, and merge to the bits of the whole.
+/// </summary>
 public sealed record StudyPart
 {
     /// <summary>Makes a part.</summary>

@@ -1,15 +1,17 @@
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// Random numbers of one case. Draw d of case k under a seed is always the same number: alone or in a batch, on any thread, in any shard. There is
-/// no state: asking twice gives the same answer twice.
+/// Random numbers of one case. Draw d of case k under a seed is always the same number: alone or in a batch, on any
+/// thread, in any shard. There is no state: asking twice gives the same answer twice.
 /// </summary>
 /// <remarks>Philox 4x32-10, a counter-based generator (J. K. Salmon et al., SC'11, 2011). Not for secrets.</remarks>
 /// <param name="Seed">The seed of the study.</param>
 /// <param name="Case">The case.</param>
 public readonly record struct CaseDraws(ulong Seed, ulong Case)
 {
-    /// <summary>Keeps a user's own draws apart from those that a study makes for its inputs under the same seed.</summary>
+    /// <summary>
+    /// Keeps a user's own draws apart from those that a study makes for its inputs under the same seed.
+    /// </summary>
     private const uint Purpose = 0x75736572;
 
     /// <summary>A number between 0 and 1, both excluded.</summary>
@@ -17,7 +19,10 @@ public readonly record struct CaseDraws(ulong Seed, ulong Case)
     /// <returns>The number [-].</returns>
     public double Uniform(uint draw) => Philox4x32.Unit(Philox4x32.Bits(Seed, Case, draw, Purpose));
 
-    /// <summary>A number from the normal distribution with mean 0 and standard deviation 1, by inverse transform of <see cref="Uniform"/>.</summary>
+    /// <summary>
+    /// A number from the normal distribution with mean 0 and standard deviation 1, by inverse transform of
+    /// <see cref="Uniform"/>.
+    /// </summary>
     /// <param name="draw">Which draw, from 0.</param>
     /// <returns>The number [-].</returns>
     public double Normal(uint draw) => MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, Uniform(draw));

@@ -1,6 +1,8 @@
 namespace Staging.Core.Studies;
 
-/// <summary>Philox 4x32: a counter and a key in, four random words out. There is no state, so any case can be drawn alone.</summary>
+/// <summary>
+/// Philox 4x32: a counter and a key in, four random words out. There is no state, so any case can be drawn alone.
+/// </summary>
 /// <remarks>
 /// J. K. Salmon, M. A. Moraes, R. O. Dror and D. E. Shaw, "Parallel random numbers: as easy as 1, 2, 3", SC'11 (2011),
 /// doi:10.1145/2063384.2063405, section 3.3; ten rounds, with the multipliers and Weyl constants of table 2 there.
@@ -31,7 +33,9 @@ internal static class Philox4x32
         return (c0, c1, c2, c3);
     }
 
-    /// <summary>64 random bits of one draw of one case; <paramref name="purpose"/> keeps the uses of a seed apart.</summary>
+    /// <summary>
+    /// 64 random bits of one draw of one case; <paramref name="purpose"/> keeps the uses of a seed apart.
+    /// </summary>
     public static ulong Bits(ulong seed, ulong index, uint draw, uint purpose)
     {
         (uint x0, uint x1, _, _) = Block((uint)index, (uint)(index >> 32), draw, purpose, (uint)seed, (uint)(seed >> 32));

@@ -1,6 +1,9 @@
 namespace Staging.Core.Studies;
 
-/// <summary>Points in the unit cube. Each coordinate follows from seed, case and dimension alone, so that any part can be made anywhere.</summary>
+/// <summary>
+/// Points in the unit cube. Each coordinate follows from seed, case and dimension alone, so that any part can be made
+/// anywhere.
+/// </summary>
 public sealed record SampleDesign
 {
     private const uint DrawPurpose = 0;
@@ -49,7 +52,8 @@ public sealed record SampleDesign
     /// <summary>The coordinate, unchecked.</summary>
     internal double Unit(long index, int dimension) => Kind switch
     {
-        DesignKind.LatinHypercube => InStratum(shuffle.Of(index, dimension), Philox4x32.Unit(Philox4x32.Bits(Seed, (ulong)index, (uint)dimension, JitterPurpose))),
+        DesignKind.LatinHypercube =>
+            InStratum(shuffle.Of(index, dimension), Philox4x32.Unit(Philox4x32.Bits(Seed, (ulong)index, (uint)dimension, JitterPurpose))),
         DesignKind.LowDiscrepancy => SobolPoints.Shifted(index, dimension, Seed),
         _ => Philox4x32.Unit(Philox4x32.Bits(Seed, (ulong)index, (uint)dimension, DrawPurpose)),
     };

@@ -4,9 +4,10 @@ namespace Staging.Core.Studies;
 
 /// <summary>Sobol's sequence, point by point, with 52 bits, shifted by random bits of the seed.</summary>
 /// <remarks>
-/// I. M. Sobol, USSR Comput. Math. Math. Phys. 7 (1967) 86-112; in the Gray-code order of I. A. Antonov and V. M. Saleev (1979), as told by S. Joe and
-/// F. Y. Kuo, ACM Trans. Math. Softw. 29 (2003) 49-57. The digital shift adds the same random bits, without carry, to every point of a
-/// dimension: the net properties stay, and the origin does not come out as 0.
+/// I. M. Sobol, USSR Comput. Math. Math. Phys. 7 (1967) 86-112; in the Gray-code order of I. A. Antonov and V. M.
+/// Saleev (1979), as told by S. Joe and F. Y. Kuo, ACM Trans. Math. Softw. 29 (2003) 49-57. The digital shift adds the
+/// same random bits, without carry, to every point of a dimension: the net properties stay, and the origin does not
+/// come out as 0.
 /// </remarks>
 internal static class SobolPoints
 {
@@ -38,7 +39,10 @@ internal static class SobolPoints
     /// <summary>The first dimension: digits in reverse order.</summary>
     private static IEnumerable<ulong> Unity() => Enumerable.Range(1, Bits).Select(k => 1UL << (Bits - k));
 
-    /// <summary>v_k = a_1 v_(k-1) + ... + a_(s-1) v_(k-s+1) + v_(k-s) + v_(k-s)/2^s, without carry (Joe and Kuo 2003, eq. 2, as fractions).</summary>
+    /// <summary>
+    /// v_k = a_1 v_(k-1) + ... + a_(s-1) v_(k-s+1) + v_(k-s) + v_(k-s)/2^s, without carry (Joe and Kuo 2003, eq. 2, as
+    /// fractions).
+    /// </summary>
     private static ulong[] Recur(SobolTable.Row row)
     {
         ulong[] v = new ulong[Bits];

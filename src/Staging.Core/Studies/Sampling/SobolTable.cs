@@ -4,9 +4,10 @@ namespace Staging.Core.Studies;
 
 /// <summary>Primitive polynomials over two elements and initial direction numbers, dimensions 2 to 40.</summary>
 /// <remarks>
-/// S. Joe and F. Y. Kuo, "Constructing Sobol sequences with better two-dimensional projections", SIAM J. Sci. Comput. 30 (2008) 2635-2654,
-/// the table they published as new-joe-kuo-6: degree s, inner coefficients a, numbers m. Copied from two independent public listings that
-/// agree. Tests show that every polynomial is primitive, every m odd and below 2^k, and that the points have the net properties.
+/// S. Joe and F. Y. Kuo, "Constructing Sobol sequences with better two-dimensional projections", SIAM J. Sci. Comput.
+/// 30 (2008) 2635-2654, the table they published as new-joe-kuo-6: degree s, inner coefficients a, numbers m. Copied
+/// from two independent public listings that agree. Tests show that every polynomial is primitive, every m odd and
+/// below 2^k, and that the points have the net properties.
 /// </remarks>
 internal static class SobolTable
 {

@@ -2,17 +2,20 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>Screening by elementary effects: for a few runs an input, which inputs matter, and which act together or bend.</summary>
+/// <summary>
+/// Screening by elementary effects: for a few runs an input, which inputs matter, and which act together or bend.
+/// </summary>
 public static class Morris
 {
     private const uint Purpose = 4;
 
     /// <summary>Screens the inputs.</summary>
     /// <remarks>
-    /// M. D. Morris, "Factorial sampling plans for preliminary computational experiments", Technometrics 33 (1991) 161-174; the mean of the
-    /// absolute effects after F. Campolongo, J. Cariboni and A. Saltelli, Environ. Model. Softw. 22 (2007) 1509-1518. Paths start at random on a
-    /// grid in the unit cube of the quantiles and change one input after the other, each by <c>levels/(2 (levels - 1))</c>. An effect is the change of the
-    /// result over that of the quantile.
+    /// M. D. Morris, "Factorial sampling plans for preliminary computational experiments", Technometrics 33 (1991)
+    /// 161-174; the mean of the absolute effects after F. Campolongo, J. Cariboni and A. Saltelli, Environ. Model.
+    /// Softw. 22 (2007) 1509-1518. Paths start at random on a grid in the unit cube of the quantiles and change one
+    /// input after the other, each by <c>levels/(2 (levels - 1))</c>. An effect is the change of the result over that
+    /// of the quantile.
     /// </remarks>
     /// <typeparam name="T">The model.</typeparam>
     /// <param name="study">The study.</param>
@@ -32,7 +35,8 @@ public static class Morris
         ulong seed = 0,
         StudyOptions? options = null,
         Action<StudyProgress>? progress = null,
-        CancellationToken cancellationToken = default) => study.ScreenInParts(paths, levels, seed).Whole(options, progress, cancellationToken);
+        CancellationToken cancellationToken = default) =>
+        study.ScreenInParts(paths, levels, seed).Whole(options, progress, cancellationToken);
 
     /// <summary>Prepares a screening whose parts run anywhere: a case is a path. See <see cref="Screen"/>.</summary>
     /// <typeparam name="T">The model.</typeparam>
@@ -42,14 +46,17 @@ public static class Morris
     /// <param name="seed">The seed.</param>
     /// <returns>The study; its answer is one effect for each input, in their order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public static PartitionedStudy<ImmutableArray<MorrisEffect>> ScreenInParts<T>(this SensitivityStudy<T> study, int paths, int levels = 8, ulong seed = 0)
+    public static PartitionedStudy<ImmutableArray<MorrisEffect>> ScreenInParts<T>(this SensitivityStudy<T> study, int paths, int levels = 8,
+        ulong seed = 0)
     {
         ArgumentNullException.ThrowIfNull(study);
         Guard.In(paths, 2, 100_000, nameof(paths));
         Guard.In(levels, 4, 100, nameof(levels));
         if (levels % 2 != 0)
-            throw new ArgumentOutOfRangeException(nameof(levels), levels, "levels has to be even: then every level is visited equally often.");
-        StudyHeading heading = study.Heading(paths, seed, Invariant.Text($"screening on {levels} levels"), study.Inputs.Inputs.Select(i => i.Path));
+            throw new ArgumentOutOfRangeException(nameof(levels), levels,
+                "levels has to be even: then every level is visited equally often.");
+        StudyHeading heading = study.Heading(paths, seed, Invariant.Text($"screening on {levels} levels"),
+            study.Inputs.Inputs.Select(i => i.Path));
         return new PartitionedStudy<ImmutableArray<MorrisEffect>>(
             heading,
             (path, cancel) => Effects(study, path, levels, seed, cancel),
@@ -64,7 +71,8 @@ public static class Morris
         uint draw = 0;
         double Next() => Philox4x32.Unit(Philox4x32.Bits(seed, (ulong)path, draw++, Purpose));
 
-        // The lower half of the levels, from where a step up stays on the grid; half of the inputs start at the upper end of that step.
+        // The lower half of the levels, from where a step up stays on the grid; half of the inputs start at the upper
+        // end of that step.
         double[] at = new double[k], step = new double[k], effects = new double[k];
         int[] order = [.. Enumerable.Range(0, k)];
         for (int d = 0; d < k; d++)

@@ -1,8 +1,13 @@
 namespace Staging.Core.Studies;
 
-/// <summary>A number that follows from a model with uncertain inputs: which of them matter? It says nothing about how that is found.</summary>
+/// <summary>
+/// A number that follows from a model with uncertain inputs: which of them matter? It says nothing about how that is
+/// found.
+/// </summary>
 /// <typeparam name="T">The model that is varied.</typeparam>
-/// <remarks>Immutable. The function has to be pure: it is called on any thread. An exception of the model ends the study.</remarks>
+/// <remarks>
+/// Immutable. The function has to be pure: it is called on any thread. An exception of the model ends the study.
+/// </remarks>
 public sealed record SensitivityStudy<T>
 {
     /// <summary>The model and what is uncertain in it.</summary>
@@ -22,10 +27,16 @@ public sealed record SensitivityStudy<T>
     internal double At(ReadOnlySpan<double> values, CancellationToken cancel)
     {
         double result = Model(Inputs.At(values), cancel);
-        return double.IsFinite(result) ? result : throw new ArithmeticException($"The model gave no finite number at {string.Join(", ", values.ToArray().Select(AcceptedRange.Text))}.");
+        return double.IsFinite(result)
+            ? result
+            : throw new ArithmeticException(
+                $"The model gave no finite number at {string.Join(", ", values.ToArray().Select(AcceptedRange.Text))}.");
     }
 
-    /// <summary>The values of the inputs at a point of the unit cube; where a distribution has no ends, 0 and 1 stand for its 1 % and 99 %.</summary>
+    /// <summary>
+    /// The values of the inputs at a point of the unit cube; where a distribution has no ends, 0 and 1 stand for its 1
+    /// % and 99 %.
+    /// </summary>
     internal double[] Values(ReadOnlySpan<double> unit)
     {
         const double nearest = 0.5 / (1UL << 52), tail = 0.01;

@@ -9,10 +9,11 @@ public static class SobolIndices
 
     /// <summary>Finds first- and total-order indices with their confidence.</summary>
     /// <remarks>
-    /// I. M. Sobol, Math. Comput. Simul. 55 (2001) 271-280. First order by the estimator of A. Saltelli et al., Comput. Phys. Commun. 181 (2010)
-    /// 259-270, table 2 (b), total order by that of M. J. W. Jansen (1999), table 2 (f) there, both about the mean. The two matrices are the halves of a low-discrepancy
-    /// design; the whole is repeated with independent random shifts, and the repetitions give the interval by Student's distribution.
-    /// Costs <c>repetitions rows (inputs + 2)</c> runs.
+    /// I. M. Sobol, Math. Comput. Simul. 55 (2001) 271-280. First order by the estimator of A. Saltelli et al., Comput.
+    /// Phys. Commun. 181 (2010) 259-270, table 2 (b), total order by that of M. J. W. Jansen (1999), table 2 (f) there,
+    /// both about the mean. The two matrices are the halves of a low-discrepancy design; the whole is repeated with
+    /// independent random shifts, and the repetitions give the interval by Student's distribution. Costs
+    /// <c>repetitions rows (inputs + 2)</c> runs.
     /// </remarks>
     /// <typeparam name="T">The model.</typeparam>
     /// <param name="study">The study; at most 20 inputs.</param>
@@ -24,8 +25,10 @@ public static class SobolIndices
     /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
     /// <param name="cancellationToken">Stops the study.</param>
     /// <returns>One index for each input, in their order.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or there are more than 20 inputs.</exception>
-    /// <exception cref="InvalidOperationException">The result is the same everywhere: there is no variance to share out.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or there are more than 20
+    /// inputs.</exception>
+    /// <exception cref="InvalidOperationException">The result is the same everywhere: there is no variance to share
+    /// out.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static ImmutableArray<SobolIndex> VarianceShares<T>(
         this SensitivityStudy<T> study,
@@ -35,17 +38,25 @@ public static class SobolIndices
         ulong seed = 0,
         StudyOptions? options = null,
         Action<StudyProgress>? progress = null,
-        CancellationToken cancellationToken = default) => study.VarianceSharesInParts(rows, repetitions, confidence, seed).Whole(options, progress, cancellationToken);
+        CancellationToken cancellationToken = default) =>
+        study.VarianceSharesInParts(rows, repetitions, confidence, seed).Whole(options, progress, cancellationToken);
 
-    /// <summary>Prepares first- and total-order indices whose parts run anywhere: a case is a row of both matrices. See <see cref="VarianceShares"/>.</summary>
+    /// <summary>
+    /// Prepares first- and total-order indices whose parts run anywhere: a case is a row of both matrices. See
+    /// <see cref="VarianceShares"/>.
+    /// </summary>
     /// <typeparam name="T">The model.</typeparam>
     /// <param name="study">The study; at most 20 inputs.</param>
     /// <param name="rows">Rows of each matrix, 2 to 1 million; powers of two are best.</param>
     /// <param name="repetitions">Independent repetitions, 2 to 1000.</param>
     /// <param name="confidence">Confidence of the intervals [-], 0.5 to 0.999999; parts do not depend on it.</param>
     /// <param name="seed">The seed.</param>
-    /// <returns>The study; its answer is one index for each input, in their order. A result that is the same everywhere has no answer: <see cref="InvalidOperationException"/>.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or there are more than 20 inputs.</exception>
+    /// <returns>
+    /// The study; its answer is one index for each input, in their order. A result that is the same everywhere has no
+    /// answer: <see cref="InvalidOperationException"/>.
+    /// </returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or there are more than 20
+    /// inputs.</exception>
     public static PartitionedStudy<ImmutableArray<SobolIndex>> VarianceSharesInParts<T>(
         this SensitivityStudy<T> study, int rows, int repetitions = 16, double confidence = 0.95, ulong seed = 0)
     {
@@ -55,7 +66,8 @@ public static class SobolIndices
         Guard.In(confidence, 0.5, 0.999999, "-", nameof(confidence));
         int k = Guard.In(study.Inputs.Inputs.Length, 1, SobolPoints.MaxDimensions / 2, "inputs");
         ImmutableArray<SampleDesign> designs =
-            [.. Enumerable.Range(0, repetitions).Select(r => new SampleDesign(DesignKind.LowDiscrepancy, rows, 2 * k, Philox4x32.Bits(seed, (ulong)r, 0, Purpose)))];
+            [.. Enumerable.Range(0, repetitions)
+                .Select(r => new SampleDesign(DesignKind.LowDiscrepancy, rows, 2 * k, Philox4x32.Bits(seed, (ulong)r, 0, Purpose)))];
         StudyHeading heading = study.Heading(
             (long)repetitions * rows,
             seed,
@@ -66,7 +78,8 @@ public static class SobolIndices
             (i, cancel) => Row(study, designs[(int)(i / rows)], i % rows, cancel),
             results =>
             {
-                ImmutableArray<Shares> shares = [.. Enumerable.Range(0, repetitions).Select(r => Shares.Of(results.AsSpan(r * rows, rows), k))];
+                ImmutableArray<Shares> shares = [.. Enumerable.Range(0, repetitions)
+                    .Select(r => Shares.Of(results.AsSpan(r * rows, rows), k))];
                 return [.. heading.Inputs.Select((input, d) => new SobolIndex(
                     input,
                     shares.Average(s => s.First[d]),

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>One input at a time about the centre, where every input is at its median: slopes, and the result at both ends.</summary>
+/// <summary>
+/// One input at a time about the centre, where every input is at its median: slopes, and the result at both ends.
+/// </summary>
 public static class Tornado
 {
     /// <summary>The two quantiles between which a slope is taken.</summary>
@@ -11,7 +13,8 @@ public static class Tornado
     /// <summary>Runs the inputs one at a time.</summary>
     /// <typeparam name="T">The model.</typeparam>
     /// <param name="study">The study.</param>
-    /// <param name="tail">Share of the values beyond each end [-], 0.001 to 0.4: 0.05 runs each input from its 5 % to its 95 %.</param>
+    /// <param name="tail">Share of the values beyond each end [-], 0.001 to 0.4: 0.05 runs each input from its 5 % to
+    /// its 95 %.</param>
     /// <param name="options">Threads; null for all cores.</param>
     /// <param name="cancellationToken">Stops the study.</param>
     /// <returns>One bar for each input, the longest first.</returns>
@@ -24,7 +27,8 @@ public static class Tornado
     /// <summary>Prepares a tornado whose parts run anywhere: a case is a run. See <see cref="Bars"/>.</summary>
     /// <typeparam name="T">The model.</typeparam>
     /// <param name="study">The study.</param>
-    /// <param name="tail">Share of the values beyond each end [-], 0.001 to 0.4: 0.05 runs each input from its 5 % to its 95 %.</param>
+    /// <param name="tail">Share of the values beyond each end [-], 0.001 to 0.4: 0.05 runs each input from its 5 % to
+    /// its 95 %.</param>
     /// <returns>The study; its answer is one bar for each input, the longest first.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The tail is outside its range.</exception>
     public static PartitionedStudy<ImmutableArray<TornadoBar>> BarsInParts<T>(this SensitivityStudy<T> study, double tail = 0.05)
@@ -34,13 +38,18 @@ public static class Tornado
         ImmutableArray<StudyInput<T>> inputs = study.Inputs.Inputs;
         double[] quantiles = [tail, SlopeFrom, SlopeTo, 1 - tail];
         double[] centre = [.. inputs.Select(i => i.Spread.Median)];
-        StudyHeading heading = study.Heading(1 + quantiles.Length * inputs.Length, 0, Invariant.Text($"tornado with tails of {tail:R}"), ["result"]);
+        StudyHeading heading = study.Heading(1 + quantiles.Length * inputs.Length, 0, Invariant.Text($"tornado with tails of {tail:R}"),
+            ["result"]);
         return new PartitionedStudy<ImmutableArray<TornadoBar>>(
             heading,
-            (i, cancel) => [study.At(i == 0 ? centre : With(centre, (int)(i - 1) / quantiles.Length, d => inputs[d].Spread.At(quantiles[(i - 1) % quantiles.Length])), cancel)],
-            results => [.. inputs.Select((input, d) => Bar(input.Spread, heading.Inputs[d], tail, results[0][0], At(results, d))).OrderByDescending(b => b.Length)]);
+            (i, cancel) => [study.At(i == 0
+                ? centre
+                : With(centre, (int)(i - 1) / quantiles.Length, d => inputs[d].Spread.At(quantiles[(i - 1) % quantiles.Length])), cancel)],
+            results => [.. inputs.Select((input, d) => Bar(input.Spread, heading.Inputs[d], tail, results[0][0], At(results, d)))
+                .OrderByDescending(b => b.Length)]);
 
-        double[] At(ImmutableArray<ImmutableArray<double>> results, int d) => [.. results.Slice(1 + quantiles.Length * d, quantiles.Length).Select(r => r[0])];
+        double[] At(ImmutableArray<ImmutableArray<double>> results, int d) =>
+            [.. results.Slice(1 + quantiles.Length * d, quantiles.Length).Select(r => r[0])];
     }
 
     /// <summary>The bar of an input from its results at the four quantiles.</summary>

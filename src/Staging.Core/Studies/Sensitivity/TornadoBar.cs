@@ -7,7 +7,8 @@ namespace Staging.Core.Studies;
 /// <param name="AtLow">The result there, in the unit of the result [Unit].</param>
 /// <param name="AtCentre">The result with every input at its median [Unit].</param>
 /// <param name="AtHigh">The result at the high end [Unit].</param>
-/// <param name="Slope">Change of the result over that of the input, between the 45 % and the 55 % quantile [Unit of the result over that of the input]; null where both are one listed value.</param>
+/// <param name="Slope">Change of the result over that of the input, between the 45 % and the 55 % quantile [Unit of the
+/// result over that of the input]; null where both are one listed value.</param>
 public sealed record TornadoBar(ColumnName Input, double Low, double High, double AtLow, double AtCentre, double AtHigh, double? Slope)
 {
     /// <summary>Distance between the least and the greatest of the three results [Unit].</summary>

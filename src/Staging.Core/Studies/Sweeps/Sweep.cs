@@ -8,49 +8,57 @@ public static class Sweep
     /// <summary>Runs a function at every value of an axis.</summary>
     /// <typeparam name="TResult">What it gives.</typeparam>
     /// <param name="axis">The values.</param>
-    /// <param name="run">The function, of a value in the unit of the axis [Unit]; it has to be pure, and is called on any thread.</param>
+    /// <param name="run">The function, of a value in the unit of the axis [Unit]; it has to be pure, and is called on
+    /// any thread.</param>
     /// <param name="options">Threads; null for all cores.</param>
     /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
     /// <param name="cancellationToken">Stops the sweep.</param>
     /// <returns>Values and results, in order.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SweepLine<TResult> Along<TResult>(
-        Axis axis, Func<double, CancellationToken, TResult> run, StudyOptions? options = null, Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
+        Axis axis, Func<double, CancellationToken, TResult> run, StudyOptions? options = null, Action<StudyProgress>? progress = null,
+        CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(axis);
         ArgumentNullException.ThrowIfNull(run);
-        return new SweepLine<TResult>(axis, PointEvaluator.All(axis.Values.Length, (i, cancel) => run(axis.Values[(int)i], cancel), options, progress, cancellationToken));
+        return new SweepLine<TResult>(axis,
+            PointEvaluator.All(axis.Values.Length, (i, cancel) => run(axis.Values[(int)i], cancel), options, progress, cancellationToken));
     }
 
     /// <summary>Runs a function at every pair of values of two axes.</summary>
     /// <typeparam name="TResult">What it gives.</typeparam>
     /// <param name="across">The values of its first argument.</param>
     /// <param name="up">The values of its second argument.</param>
-    /// <param name="run">The function, of a value of each axis [Unit]; it has to be pure, and is called on any thread.</param>
+    /// <param name="run">The function, of a value of each axis [Unit]; it has to be pure, and is called on any
+    /// thread.</param>
     /// <param name="options">Threads; null for all cores.</param>
     /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
     /// <param name="cancellationToken">Stops the sweep.</param>
     /// <returns>The map.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SweepMap<TResult> Over<TResult>(
-        Axis across, Axis up, Func<double, double, CancellationToken, TResult> run, StudyOptions? options = null, Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
+        Axis across, Axis up, Func<double, double, CancellationToken, TResult> run, StudyOptions? options = null,
+        Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(across);
         ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(run);
         int wide = across.Values.Length;
         ImmutableArray<TResult> results = PointEvaluator.All(
-            (long)wide * up.Values.Length, (i, cancel) => run(across.Values[(int)(i % wide)], up.Values[(int)(i / wide)], cancel), options, progress, cancellationToken);
+            (long)wide * up.Values.Length, (i, cancel) => run(across.Values[(int)(i % wide)], up.Values[(int)(i / wide)], cancel), options,
+            progress, cancellationToken);
         return new SweepMap<TResult>(across, up, results);
     }
 
     /// <summary>Prepares a sweep along one axis whose parts run anywhere.</summary>
     /// <typeparam name="TResult">What it gives.</typeparam>
     /// <param name="axis">The values.</param>
-    /// <param name="run">The function, of a value in the unit of the axis [Unit]; it has to be pure, and is called on any thread.</param>
+    /// <param name="run">The function, of a value in the unit of the axis [Unit]; it has to be pure, and is called on
+    /// any thread.</param>
     /// <param name="form">How a result becomes numbers and comes back.</param>
     /// <returns>The study; its answer holds what comes back from the numbers.</returns>
-    public static PartitionedStudy<SweepLine<TResult>> AlongInParts<TResult>(Axis axis, Func<double, CancellationToken, TResult> run, PartCodec<TResult> form)
+    public static PartitionedStudy<SweepLine<TResult>> AlongInParts<TResult>(Axis axis, Func<double, CancellationToken, TResult> run,
+        PartCodec<TResult> form)
     {
         ArgumentNullException.ThrowIfNull(axis);
         ArgumentNullException.ThrowIfNull(run);
@@ -68,7 +76,8 @@ public static class Sweep
     /// <typeparam name="TResult">What it gives.</typeparam>
     /// <param name="across">The values of its first argument.</param>
     /// <param name="up">The values of its second argument.</param>
-    /// <param name="run">The function, of a value of each axis [Unit]; it has to be pure, and is called on any thread.</param>
+    /// <param name="run">The function, of a value of each axis [Unit]; it has to be pure, and is called on any
+    /// thread.</param>
     /// <param name="form">How a result becomes numbers and comes back.</param>
     /// <returns>The study; its answer holds what comes back from the numbers.</returns>
     public static PartitionedStudy<SweepMap<TResult>> OverInParts<TResult>(
@@ -80,7 +89,8 @@ public static class Sweep
         ArgumentNullException.ThrowIfNull(form);
         int wide = across.Values.Length;
         return new PartitionedStudy<SweepMap<TResult>>(
-            new StudyHeading((long)wide * up.Values.Length, 0, $"sweep over {across.InWords} and {up.InWords}{form.Remark}", [across.Name, up.Name], [], form.Columns),
+            new StudyHeading((long)wide * up.Values.Length, 0, $"sweep over {across.InWords} and {up.InWords}{form.Remark}",
+                [across.Name, up.Name], [], form.Columns),
             (i, cancel) => form.Row(run(across.Values[(int)(i % wide)], up.Values[(int)(i / wide)], cancel), i),
             rows => new SweepMap<TResult>(across, up, [.. rows.Select(form.Result)]))
         {

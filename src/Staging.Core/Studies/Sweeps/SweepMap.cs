@@ -23,9 +23,12 @@ public sealed record SweepMap<TResult>
     /// <returns>The result.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such value.</exception>
     public TResult At(int across, int up) =>
-        Results[Guard.In(up, 0, Up.Values.Length - 1, nameof(up)) * Across.Values.Length + Guard.In(across, 0, Across.Values.Length - 1, nameof(across))];
+        Results[Guard.In(up, 0, Up.Values.Length - 1, nameof(up)) * Across.Values.Length
+            + Guard.In(across, 0, Across.Values.Length - 1, nameof(across))];
 
-    /// <summary>Writes values and measures as comma-separated values, a line a point, with the units in the head.</summary>
+    /// <summary>
+    /// Writes values and measures as comma-separated values, a line a point, with the units in the head.
+    /// </summary>
     /// <param name="writer">Where to.</param>
     /// <param name="measures">The numbers to read from each result.</param>
     public void WriteCsv(TextWriter writer, params ImmutableArray<Measure<TResult>> measures)
@@ -33,6 +36,9 @@ public sealed record SweepMap<TResult>
         ArgumentNullException.ThrowIfNull(writer);
         writer.Write($"{Csv.Head(Across.Name)},{Csv.Head(Up.Name)}{SweepCsv.Head(measures)}\n");
         for (int i = 0; i < Results.Length; i++)
-            writer.Write($"{Csv.Cell(Across.Values[i % Across.Values.Length])},{Csv.Cell(Up.Values[i / Across.Values.Length])}{SweepCsv.Cells(measures, Results[i])}\n");
+        {
+            double across = Across.Values[i % Across.Values.Length], up = Up.Values[i / Across.Values.Length];
+            writer.Write($"{Csv.Cell(across)},{Csv.Cell(up)}{SweepCsv.Cells(measures, Results[i])}\n");
+        }
     }
 }

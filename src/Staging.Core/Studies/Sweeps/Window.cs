@@ -1,6 +1,8 @@
 namespace Staging.Core.Studies;
 
-/// <summary>A stretch of an axis on which something holds. Both edges are values at which it was seen to hold.</summary>
+/// <summary>
+/// A stretch of an axis on which something holds. Both edges are values at which it was seen to hold.
+/// </summary>
 public sealed record Window
 {
     /// <summary>Lower edge [Unit].</summary>
@@ -17,5 +19,6 @@ public sealed record Window
 
     /// <summary>Both edges; an end of the search is marked.</summary>
     /// <returns>For example <c>39.1 to 411 (end of the search)</c>.</returns>
-    public override string ToString() => Invariant.Text($"{Low:G4}{(LowIsEndOfSearch ? " (end of the search)" : "")} to {High:G4}{(HighIsEndOfSearch ? " (end of the search)" : "")}");
+    public override string ToString() => Invariant.Text(
+        $"{Low:G4}{(LowIsEndOfSearch ? " (end of the search)" : "")} to {High:G4}{(HighIsEndOfSearch ? " (end of the search)" : "")}");
 }

@@ -16,7 +16,8 @@ public abstract record WindowResult
     public required ImmutableArray<bool> Scan { get; init; }
 
     /// <summary>The widest window, by ratio on an axis of factors, else by length; null when there is none.</summary>
-    public Window? Widest => this is Found { Windows: var windows } ? windows.MaxBy(w => Axis.ByFactors ? w.High / w.Low : w.High - w.Low) : null;
+    public Window? Widest =>
+        this is Found { Windows: var windows } ? windows.MaxBy(w => Axis.ByFactors ? w.High / w.Low : w.High - w.Low) : null;
 
     /// <summary>Treats both cases.</summary>
     /// <typeparam name="T">Type of the answer.</typeparam>
@@ -37,6 +38,9 @@ public abstract record WindowResult
         public required ImmutableArray<Window> Windows { get; init; }
     }
 
-    /// <summary>It holds at no value of the axis, so there was nothing to bracket. A window narrower than a step of the axis may have been missed.</summary>
+    /// <summary>
+    /// It holds at no value of the axis, so there was nothing to bracket. A window narrower than a step of the axis may
+    /// have been missed.
+    /// </summary>
     public sealed record None : WindowResult;
 }

@@ -2,39 +2,49 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>Finds where along an axis something holds: brackets every change on the axis, then halves the bracket.</summary>
+/// <summary>
+/// Finds where along an axis something holds: brackets every change on the axis, then halves the bracket.
+/// </summary>
 public static class WindowSearch
 {
     /// <summary>Halvings after which a bracket is as narrow as doubles allow.</summary>
     private const int MaxHalvings = 200;
 
     /// <summary>Finds the windows of a yes-or-no function.</summary>
-    /// <param name="axis">Where to look. A window narrower than its step may be missed: its values are the scan.</param>
-    /// <param name="edge">Width at which an edge counts as found: a length of the axis [Unit], or a factor less 1 [-] on an axis of factors; above 0.</param>
-    /// <param name="holds">The question, of a value in the unit of the axis [Unit]; pure, and called on any thread.</param>
+    /// <param name="axis">Where to look. A window narrower than its step may be missed: its values are the
+    /// scan.</param>
+    /// <param name="edge">Width at which an edge counts as found: a length of the axis [Unit], or a factor less 1 [-]
+    /// on an axis of factors; above 0.</param>
+    /// <param name="holds">The question, of a value in the unit of the axis [Unit]; pure, and called on any
+    /// thread.</param>
     /// <param name="options">Threads; null for all cores.</param>
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The windows found, or that there is none.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The edge width is not above 0.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WindowResult Find(
-        Axis axis, double edge, Func<double, CancellationToken, bool> holds, StudyOptions? options = null, CancellationToken cancellationToken = default)
+        Axis axis, double edge, Func<double, CancellationToken, bool> holds, StudyOptions? options = null,
+        CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(axis);
         ArgumentNullException.ThrowIfNull(holds);
         Guard.Above(edge, 0, 1e300, "-", nameof(edge));
-        ImmutableArray<bool> scan = PointEvaluator.All(axis.Values.Length, (i, cancel) => holds(axis.Values[(int)i], cancel), options, null, cancellationToken);
+        ImmutableArray<bool> scan = PointEvaluator.All(axis.Values.Length, (i, cancel) => holds(axis.Values[(int)i], cancel), options, null,
+            cancellationToken);
 
         // Each change between neighbours is its own bracket, so they can be halved side by side.
         int[] changes = [.. Enumerable.Range(0, scan.Length - 1).Where(i => scan[i] != scan[i + 1])];
-        ImmutableArray<double> halved = PointEvaluator.All(changes.Length, (k, cancel) => Edge(changes[k], cancel), options, null, cancellationToken);
+        ImmutableArray<double> halved = PointEvaluator.All(changes.Length, (k, cancel) => Edge(changes[k], cancel), options, null,
+            cancellationToken);
         double?[] edges = new double?[scan.Length - 1];
         for (int k = 0; k < changes.Length; k++)
             edges[changes[k]] = halved[k];
         return Result(axis, scan, [.. edges]);
 
         double Edge(int i, CancellationToken cancel) =>
-            scan[i] ? Halve(axis, edge, axis.Values[i], axis.Values[i + 1], holds, cancel) : Halve(axis, edge, axis.Values[i + 1], axis.Values[i], holds, cancel);
+            scan[i]
+                ? Halve(axis, edge, axis.Values[i], axis.Values[i + 1], holds, cancel)
+                : Halve(axis, edge, axis.Values[i + 1], axis.Values[i], holds, cancel);
     }
 
     /// <summary>The result from the answers on the axis and, between neighbours that differ, the edge.</summary>
@@ -43,7 +53,8 @@ public static class WindowSearch
         ImmutableArray<Run> runs = [.. Runs(scan)];
         if (runs.IsEmpty)
             return new WindowResult.None { Axis = axis, Scan = scan };
-        double Edge(int i) => edges[i] ?? throw new ArgumentException($"Values {i + 1} and {i + 2} of the axis differ, and the edge between them is absent.", nameof(edges));
+        double Edge(int i) => edges[i] ?? throw new ArgumentException(
+            $"Values {i + 1} and {i + 2} of the axis differ, and the edge between them is absent.", nameof(edges));
         return new WindowResult.Found
         {
             Axis = axis,

@@ -3,12 +3,15 @@ using Staging.Core.Gases;
 
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>What passes the openings of all chambers at one pressure at the booster's end, each a unit of bore.</summary>
+/// <summary>
+/// What passes the openings of all chambers at one pressure at the booster's end, each a unit of bore.
+/// </summary>
 /// <remarks>
-/// Chambers above that pressure give their own gas, which mixes at the end; chambers below it take in the mixture. Where they would take more than the
-/// others give, the rest comes from the tube, and the mixture is counted with it: nothing is made or lost, and with one chamber it is the plain
-/// flow in one or the other direction. Flows of both signs come of chambers that burn through at different times, and of a joint that has opened: the
-/// outside is then one more chamber. A known flow gives whatever the pressure.
+/// Chambers above that pressure give their own gas, which mixes at the end; chambers below it take in the mixture.
+/// Where they would take more than the others give, the rest comes from the tube, and the mixture is counted with it:
+/// nothing is made or lost, and with one chamber it is the plain flow in one or the other direction. Flows of both
+/// signs come of chambers that burn through at different times, and of a joint that has opened: the outside is then one
+/// more chamber. A known flow gives whatever the pressure.
 /// </remarks>
 internal readonly struct ChamberOpeningFlows
 {
@@ -78,7 +81,9 @@ internal readonly struct ChamberOpeningFlows
     /// <summary>Its mass fraction of products [-].</summary>
     public double Fraction { get; }
 
-    /// <summary>Enters the flow of every chamber; the tube takes or gives gas of a total enthalpy and a fraction of products.</summary>
+    /// <summary>
+    /// Enters the flow of every chamber; the tube takes or gives gas of a total enthalpy and a fraction of products.
+    /// </summary>
     public void Share(ChamberOpening[] mouths, double tubeEnthalpy, double tubeFraction)
     {
         double enthalpy = Enthalpy, fraction = Fraction;
@@ -100,7 +105,10 @@ internal readonly struct ChamberOpeningFlows
         }
     }
 
-    /// <summary>Choked area that would give the same inflow, over the bore [-]; a known flow counts as the whole bore, so it never runs supersonically.</summary>
+    /// <summary>
+    /// Choked area that would give the same inflow, over the bore [-]; a known flow counts as the whole bore, so it
+    /// never runs supersonically.
+    /// </summary>
     public double ThroatShare(ChamberOpening[] mouths)
     {
         double sum = fed > 0 ? 1 : 0;
@@ -122,7 +130,8 @@ internal readonly struct ChamberOpeningFlows
     {
         GasConstants other = mouth.Chamber.Gas;
         double R = Gas.R + share * (other.R - Gas.R), cp = Gas.Cp + share * (other.Cp - Gas.Cp);
-        return (new GasConstants(R, cp / (cp - R)), Enthalpy + share * (mouth.Enthalpy - Enthalpy), Fraction + share * (mouth.Fraction - Fraction));
+        return (new GasConstants(R, cp / (cp - R)), Enthalpy + share * (mouth.Enthalpy - Enthalpy),
+            Fraction + share * (mouth.Fraction - Fraction));
     }
 
     private double Taken(ChamberOpening[] mouths)

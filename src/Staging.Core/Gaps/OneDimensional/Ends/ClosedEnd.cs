@@ -1,6 +1,8 @@
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>A wall across the tube, at rest or receding: nothing passes, the wall holds the pressure of the gas stopped at it.</summary>
+/// <summary>
+/// A wall across the tube, at rest or receding: nothing passes, the wall holds the pressure of the gas stopped at it.
+/// </summary>
 internal sealed class ClosedEnd : TubeEnd
 {
     private double speed;

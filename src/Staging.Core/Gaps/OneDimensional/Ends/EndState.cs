@@ -1,8 +1,9 @@
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// The gas just inside an end of the tube, velocities counted inwards, and the wave it sends back: across it velocity and pressure are
-/// tied by u(p) = u + f(p), a shock above and a fan below its own pressure (Toro 2009, equations 4.6 and 4.7).
+/// The gas just inside an end of the tube, velocities counted inwards, and the wave it sends back: across it velocity
+/// and pressure are tied by u(p) = u + f(p), a shock above and a fan below its own pressure (Toro 2009, equations 4.6
+/// and 4.7).
 /// </summary>
 internal readonly struct EndState(double density, double velocity, double pressure, double fraction, double gamma)
 {
@@ -38,7 +39,9 @@ internal readonly struct EndState(double density, double velocity, double pressu
         return ratio >= 1 ? Density * (ratio + b) / (b * ratio + 1) : Density * Math.Pow(ratio, 1 / Gamma);
     }
 
-    /// <summary>Pressure at a wall at rest: the wave stops the gas. Zero when the gas leaves faster than it can expand.</summary>
+    /// <summary>
+    /// Pressure at a wall at rest: the wave stops the gas. Zero when the gas leaves faster than it can expand.
+    /// </summary>
     public double WallPressure()
     {
         double u = Velocity, g = Gamma;

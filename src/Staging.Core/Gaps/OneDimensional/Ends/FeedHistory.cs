@@ -1,6 +1,8 @@
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>A table of a known flow, handed out step by step so that what has been given is what the table holds up to then.</summary>
+/// <summary>
+/// A table of a known flow, handed out step by step so that what has been given is what the table holds up to then.
+/// </summary>
 internal sealed class FeedHistory(FeedParameters feed, double heatCapacity)
 {
     private GapTotals given;
@@ -15,7 +17,10 @@ internal sealed class FeedHistory(FeedParameters feed, double heatCapacity)
     /// <summary>Enters what has been given.</summary>
     public void Give(GapTotals more) => given += more;
 
-    /// <summary>What the table holds up to a time. Simpson's rule on each piece is exact: flow and temperature are straight lines.</summary>
+    /// <summary>
+    /// What the table holds up to a time. Simpson's rule on each piece is exact: flow and temperature are straight
+    /// lines.
+    /// </summary>
     private GapTotals DueBy(double time)
     {
         double mass = 0, energy = 0;

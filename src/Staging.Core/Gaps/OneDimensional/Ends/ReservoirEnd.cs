@@ -4,15 +4,17 @@ using Staging.Core.Solving;
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// The booster's end of the tube: a wall with an opening to each chamber, and to the outside once the joint is open. The discharge law gives the mass flows between chamber pressures and
-/// the pressure at the end, the gas spreads over the bore at its total enthalpy, and the tube answers with its wave.
+/// The booster's end of the tube: a wall with an opening to each chamber, and to the outside once the joint is open.
+/// The discharge law gives the mass flows between chamber pressures and the pressure at the end, the gas spreads over
+/// the bore at its total enthalpy, and the tube answers with its wave.
 /// </summary>
 /// <remarks>
-/// The pressure at the end is the one at which the velocity of the gas that fills the bore and the velocity behind the wave sent into
-/// the tube agree: the Riemann problem with the openings in place of its left half. Nothing of the jets' momentum is recovered, as behind any
-/// sudden widening at the law's own downstream pressure. When the filled bore would run supersonically, it runs no faster than an
-/// isentropic widening from the choked openings allows; beyond that the tube is not heard. A chamber below the pressure at the end takes in what is
-/// mixed there: <see cref="ChamberOpeningFlows"/>.
+/// The pressure at the end is the one at which the velocity of the gas that fills the bore and the velocity behind the
+/// wave sent into the tube agree: the Riemann problem with the openings in place of its left half. Nothing of the jets'
+/// momentum is recovered, as behind any sudden widening at the law's own downstream pressure. When the filled bore
+/// would run supersonically, it runs no faster than an isentropic widening from the choked openings allows; beyond that
+/// the tube is not heard. A chamber below the pressure at the end takes in what is mixed there:
+/// <see cref="ChamberOpeningFlows"/>.
 /// </remarks>
 internal sealed class ReservoirEnd(double boreArea, params ChamberOpening[] mouths) : TubeEnd
 {
@@ -29,7 +31,10 @@ internal sealed class ReservoirEnd(double boreArea, params ChamberOpening[] mout
     /// <summary>Pressure at the end in the last step.</summary>
     public double LastPressure { get; private set; }
 
-    /// <summary>Energy that came through the end in the last flow, a unit of bore [W/m2]: the rest of <see cref="EndFlux.Energy"/> is work on the end.</summary>
+    /// <summary>
+    /// Energy that came through the end in the last flow, a unit of bore [W/m2]: the rest of
+    /// <see cref="EndFlux.Energy"/> is work on the end.
+    /// </summary>
     public double EnergyThrough { get; private set; }
 
     /// <summary>The known flow that enters here too.</summary>
@@ -63,7 +68,8 @@ internal sealed class ReservoirEnd(double boreArea, params ChamberOpening[] mout
         LastPressure = pressure;
         EnergyThrough = at.Energy;
 
-        // From the frame of the end to that of the tube: momentum and energy of the mass, and the work of the receding end.
+        // From the frame of the end to that of the tube: momentum and energy of the mass, and the work of the receding
+        // end.
         double momentum = at.Momentum + at.Mass * speed;
         Last = new EndFlux(at.Mass, momentum, at.Energy + at.Momentum * speed + 0.5 * at.Mass * speed * speed, at.Products);
         return Last;
@@ -100,14 +106,18 @@ internal sealed class ReservoirEnd(double boreArea, params ChamberOpening[] mout
             return Flux(ref pressure);
         }
 
-        /// <summary>Velocity behind the wave in the tube less velocity of the gas that comes from the openings, at a pressure.</summary>
+        /// <summary>
+        /// Velocity behind the wave in the tube less velocity of the gas that comes from the openings, at a pressure.
+        /// </summary>
         public double At(double p)
         {
             flows = new ChamberOpeningFlows(end.mouths, end.Feed, end.boreArea, tube, p);
             return tube.VelocityAt(p) - (flows.Net > 0 ? Filled(p) : flows.Net / tube.DensityAt(p));
         }
 
-        /// <summary>Velocity of the inflow once it fills the bore at pressure p: (k/2) u^2 + p u = k H with k = m R/cp.</summary>
+        /// <summary>
+        /// Velocity of the inflow once it fills the bore at pressure p: (k/2) u^2 + p u = k H with k = m R/cp.
+        /// </summary>
         private readonly double Filled(double p)
         {
             double k = flows.Net * flows.Gas.R / flows.Gas.Cp;

@@ -3,22 +3,26 @@ using System.Runtime.CompilerServices;
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// Flux through a face by the approximate Riemann solver with a contact wave (HLLC), written as the flux of the state on the face.
+/// Flux through a face by the approximate Riemann solver with a contact wave (HLLC), written as the flux of the state
+/// on the face.
 /// </summary>
 /// <remarks>
-/// E. F. Toro, M. Spruce and W. Speares, Shock Waves 4 (1994) 25; Toro (2009) section 10.4. Wave speeds S_L = min(u_L - a_L, u_R - a_R),
-/// S_R = max(u_L + a_L, u_R + a_R) of S. F. Davis, SIAM J. Sci. Stat. Comput. 9 (1988) 445, with which the star states keep positive density and
-/// pressure (P. Batten and others, SIAM J. Sci. Comput. 18 (1997) 1553). Each side has the gamma of its own mixture.
-/// Where gas is stopped both speeds are widened by a quarter of what it loses: a little more viscosity within shocks, as P. Colella and P. R. Woodward
-/// add it, J. Comput. Phys. 54 (1984) 174, and for the same end, to quieten the waves that slow shocks leave behind; here by way of the wave speeds,
-/// so that the contact stays sharp and the star states positive. Smooth flow, whose face values differ by the square of the cell, does not notice.
-/// At rest the mass and energy fluxes are zero and the momentum flux is the pressure, to the last bit.
+/// E. F. Toro, M. Spruce and W. Speares, Shock Waves 4 (1994) 25; Toro (2009) section 10.4. Wave speeds S_L = min(u_L -
+/// a_L, u_R - a_R), S_R = max(u_L + a_L, u_R + a_R) of S. F. Davis, SIAM J. Sci. Stat. Comput. 9 (1988) 445, with which
+/// the star states keep positive density and pressure (P. Batten and others, SIAM J. Sci. Comput. 18 (1997) 1553). Each
+/// side has the gamma of its own mixture. Where gas is stopped both speeds are widened by a quarter of what it loses: a
+/// little more viscosity within shocks, as P. Colella and P. R. Woodward add it, J. Comput. Phys. 54 (1984) 174, and
+/// for the same end, to quieten the waves that slow shocks leave behind; here by way of the wave speeds, so that the
+/// contact stays sharp and the star states positive. Smooth flow, whose face values differ by the square of the cell,
+/// does not notice. At rest the mass and energy fluxes are zero and the momentum flux is the pressure, to the last bit.
 /// </remarks>
 internal static class Hllc<L, G>
     where L : struct, ILane<L>
     where G : struct, ILaneGas<L>
 {
-    /// <summary>Widening of the wave speeds over the drop of velocity at a face [-]: a judgement, 0.2 to 0.5 do as well.</summary>
+    /// <summary>
+    /// Widening of the wave speeds over the drop of velocity at a face [-]: a judgement, 0.2 to 0.5 do as well.
+    /// </summary>
     private const double Widening = 0.25;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

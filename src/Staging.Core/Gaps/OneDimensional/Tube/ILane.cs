@@ -1,8 +1,12 @@
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>Several cells side by side in one register, or one cell alone: the kernels are written once, for any number of lanes.</summary>
+/// <summary>
+/// Several cells side by side in one register, or one cell alone: the kernels are written once, for any number of
+/// lanes.
+/// </summary>
 /// <remarks>
-/// Every operation rounds as the plain double does, and nothing is fused, so that a run gives the same bits with any number of lanes.
+/// Every operation rounds as the plain double does, and nothing is fused, so that a run gives the same bits with any
+/// number of lanes.
 /// </remarks>
 internal interface ILane<T>
     where T : struct, ILane<T>

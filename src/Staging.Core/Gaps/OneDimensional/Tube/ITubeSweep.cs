@@ -5,7 +5,9 @@ internal interface ITubeSweep
 {
     TubeExtremes Primitives(TubeArrays a);
 
-    /// <summary>Values half a step ahead at the left or the right face of one cell, always computed with one lane.</summary>
+    /// <summary>
+    /// Values half a step ahead at the left or the right face of one cell, always computed with one lane.
+    /// </summary>
     Primitive<Lane1> Face(TubeArrays a, int cell, bool right, double h);
 
     /// <summary>Writes the next state; without slopes when the step must keep everything positive.</summary>

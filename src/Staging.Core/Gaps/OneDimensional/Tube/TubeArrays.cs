@@ -1,13 +1,21 @@
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>The cells of a tube as one array a quantity, with room for cells that a receding left end adds, ghosts and idle lanes.</summary>
-/// <remarks>Cell i of the tube stands at index First + i. A step reads the present arrays and writes the next ones, so a bad step costs nothing to undo.</remarks>
+/// <summary>
+/// The cells of a tube as one array a quantity, with room for cells that a receding left end adds, ghosts and idle
+/// lanes.
+/// </summary>
+/// <remarks>
+/// Cell i of the tube stands at index First + i. A step reads the present arrays and writes the next ones, so a bad
+/// step costs nothing to undo.
+/// </remarks>
 internal sealed class TubeArrays
 {
     /// <summary>Idle cells behind the last one: the widest lanes, twice.</summary>
     public const int Idle = 16;
 
-    /// <summary>Cells swept together: small enough that the face values of a tile stay in the first-level cache.</summary>
+    /// <summary>
+    /// Cells swept together: small enough that the face values of a tile stay in the first-level cache.
+    /// </summary>
     public const int Tile = 192;
 
     /// <summary>Distance of the face quantities in the scratch array.</summary>
@@ -96,7 +104,9 @@ internal sealed class TubeArrays
         Products[First] = Products[i];
     }
 
-    /// <summary>Repeats the last cell into the idle lanes, so that what they compute is never greater or less.</summary>
+    /// <summary>
+    /// Repeats the last cell into the idle lanes, so that what they compute is never greater or less.
+    /// </summary>
     public void FillIdle()
     {
         int last = End - 1;

@@ -1,6 +1,8 @@
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>A tube of piecewise constant bore: cross-sections cell by cell, and how much of each is open to its neighbours.</summary>
+/// <summary>
+/// A tube of piecewise constant bore: cross-sections cell by cell, and how much of each is open to its neighbours.
+/// </summary>
 internal sealed class TubeBore
 {
     /// <param name="areas">Cross-sections cell by cell [m2].</param>
@@ -29,7 +31,9 @@ internal sealed class TubeBore
         }
     }
 
-    /// <summary>The bore of a gap in cells of one length [m], each as wide as its volume asks; null where the tube has one bore.</summary>
+    /// <summary>
+    /// The bore of a gap in cells of one length [m], each as wide as its volume asks; null where the tube has one bore.
+    /// </summary>
     public static TubeBore? Of(BoreProfile profile, int cells, double cellLength, int room)
     {
         if (profile.IsUniform)

@@ -4,12 +4,13 @@ using Staging.Core.Gases;
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// Quasi-one-dimensional compressible flow of two mixing perfect gases in a tube, by finite volumes: second order in space and time,
-/// exactly conservative, positive. Allocates nothing in a step.
+/// Quasi-one-dimensional compressible flow of two mixing perfect gases in a tube, by finite volumes: second order in
+/// space and time, exactly conservative, positive. Allocates nothing in a step.
 /// </summary>
 /// <remarks>
-/// A step that would leave a cell without density or pressure is taken back and repeated at half the length without slopes; for that
-/// first-order step with Courant number up to one half positivity follows from that of the star states.
+/// A step that would leave a cell without density or pressure is taken back and repeated at half the length without
+/// slopes; for that first-order step with Courant number up to one half positivity follows from that of the star
+/// states.
 /// </remarks>
 internal sealed class TubeFlow
 {
@@ -25,9 +26,11 @@ internal sealed class TubeFlow
     /// <param name="products">One gas.</param>
     /// <param name="air">The other gas.</param>
     /// <param name="room">Cells that a receding left end may add.</param>
-    /// <param name="lanes">Cells swept at once: 1, 4 or 8; 0 for what this processor does best. The result is the same.</param>
+    /// <param name="lanes">Cells swept at once: 1, 4 or 8; 0 for what this processor does best. The result is the
+    /// same.</param>
     /// <param name="bore">Cross-sections, or null for a tube of one bore.</param>
-    public TubeFlow(int cells, double cellLength, in GasConstants products, in GasConstants air, int room = 0, int lanes = 0, TubeBore? bore = null)
+    public TubeFlow(int cells, double cellLength, in GasConstants products, in GasConstants air, int room = 0, int lanes = 0,
+        TubeBore? bore = null)
     {
         Cells = new TubeArrays(cells, room);
         CellLength = cellLength;
@@ -39,7 +42,9 @@ internal sealed class TubeFlow
 
     public double CellLength { get; }
 
-    /// <summary>Length of the first cell, in cells [-], 1 to 2: it grows while the left end recedes, and is cut in two.</summary>
+    /// <summary>
+    /// Length of the first cell, in cells [-], 1 to 2: it grows while the left end recedes, and is cut in two.
+    /// </summary>
     public double FirstLength { get; private set; } = 1;
 
     public TubeEnd Left { get; set; } = new ClosedEnd();
@@ -77,10 +82,15 @@ internal sealed class TubeFlow
         Cells.Products[i] = density * fraction;
     }
 
-    /// <summary>Looks at all cells: primitives and extremes. Needed after the cells were changed from outside.</summary>
+    /// <summary>
+    /// Looks at all cells: primitives and extremes. Needed after the cells were changed from outside.
+    /// </summary>
     public TubeExtremes Look() => Extremes = sweep.Primitives(Cells);
 
-    /// <summary>Friction and heat loss at the wall over a time; returns the heat lost, a unit of the first cell's cross-section [J/m2]. A bore [m] counts where the tube has one.</summary>
+    /// <summary>
+    /// Friction and heat loss at the wall over a time; returns the heat lost, a unit of the first cell's cross-section
+    /// [J/m2]. A bore [m] counts where the tube has one.
+    /// </summary>
     public double LoseToWall(double time, double bore, double heatTransfer, double wall)
     {
         double before = Cells.Energy[Cells.First];
@@ -91,7 +101,10 @@ internal sealed class TubeFlow
     /// <summary>Longest step for a Courant number [s].</summary>
     public double LongestStep(double courant) => courant * CellLength / Extremes.Fastest;
 
-    /// <summary>Takes a step of at most dt and returns its length [s]; 0 when no step could be taken. The cells must have been looked at.</summary>
+    /// <summary>
+    /// Takes a step of at most dt and returns its length [s]; 0 when no step could be taken. The cells must have been
+    /// looked at.
+    /// </summary>
     public double Step(double dt)
     {
         bool uniform = false;
@@ -137,7 +150,10 @@ internal sealed class TubeFlow
         a.Swap();
     }
 
-    /// <summary>The first cell is longer than the others and grows: its content changes by what the others' rule says, its volume by the moving end.</summary>
+    /// <summary>
+    /// The first cell is longer than the others and grows: its content changes by what the others' rule says, its
+    /// volume by the moving end.
+    /// </summary>
     private void Lengthen(int i, double k)
     {
         double before = FirstLength, after = before - Left.Speed * k;

@@ -4,23 +4,28 @@ using System.Runtime.InteropServices;
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// The passes over a tube: primitives, face values half a step ahead (MUSCL-Hancock with the slopes of <see cref="SlopeLimiter{L}"/>), fluxes
-/// (<see cref="Hllc{L,G}"/>) and the conservative update.
+/// The passes over a tube: primitives, face values half a step ahead (MUSCL-Hancock with the slopes of
+/// <see cref="SlopeLimiter{L}"/>), fluxes (<see cref="Hllc{L,G}"/>) and the conservative update.
 /// </summary>
 /// <remarks>
-/// B. van Leer, J. Comput. Phys. 32 (1979) 101; E. F. Toro, Riemann Solvers and Numerical Methods for Fluid Dynamics (3rd ed. 2009), sections 14.4
-/// (MUSCL-Hancock, here on primitive variables) and 10.4 (HLLC). A face value needs two cells either side of its own.
+/// B. van Leer, J. Comput. Phys. 32 (1979) 101; E. F. Toro, Riemann Solvers and Numerical Methods for Fluid Dynamics
+/// (3rd ed. 2009), sections 14.4 (MUSCL-Hancock, here on primitive variables) and 10.4 (HLLC). A face value needs two
+/// cells either side of its own.
 /// </remarks>
 internal static class TubeKernel<L, G>
     where L : struct, ILane<L>
     where G : struct, ILaneGas<L>
 {
-    /// <summary>Least share of its cell's density or pressure that a face may have [-]; below, the cell counts as uniform: a guard, never met in smooth flow.</summary>
+    /// <summary>
+    /// Least share of its cell's density or pressure that a face may have [-]; below, the cell counts as uniform: a
+    /// guard, never met in smooth flow.
+    /// </summary>
     private const double MinFaceShare = 0.01;
 
     /// <summary>
-    /// Velocities [m/s] and mass fractions below this count as zero. The foot of a wave fades by orders of magnitude a cell; without a floor
-    /// it would reach the range of subnormal numbers, in which a processor is a hundred times slower.
+    /// Velocities [m/s] and mass fractions below this count as zero. The foot of a wave fades by orders of magnitude a
+    /// cell; without a floor it would reach the range of subnormal numbers, in which a processor is a hundred times
+    /// slower.
     /// </summary>
     private const double Nothing = 1e-100;
 
@@ -54,7 +59,10 @@ internal static class TubeKernel<L, G>
         return new TubeExtremes(L.Max(fastest) + L.Sum(sound), L.Min(thinnest), L.Min(lowest));
     }
 
-    /// <summary>Face values of the cells from <paramref name="from"/> to before <paramref name="to"/>, half a step ahead; h = dt/(2 dx).</summary>
+    /// <summary>
+    /// Face values of the cells from <paramref name="from"/> to before <paramref name="to"/>, half a step ahead; h =
+    /// dt/(2 dx).
+    /// </summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Faces(TubeArrays a, int from, int to, double h, G gas)
     {
@@ -68,7 +76,9 @@ internal static class TubeKernel<L, G>
         }
     }
 
-    /// <summary>The same without slopes: first order, for a step that must keep density and pressure positive.</summary>
+    /// <summary>
+    /// The same without slopes: first order, for a step that must keep density and pressure positive.
+    /// </summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     public static void UniformFaces(TubeArrays a, int from, int to)
     {
@@ -85,7 +95,9 @@ internal static class TubeKernel<L, G>
     public static FacePair<L> FacesOf(TubeArrays a, int cell, double h, G gas) =>
         At(ref At(a.Density), ref At(a.Velocity), ref At(a.Pressure), ref At(a.Fraction), cell, L.Of(h), gas);
 
-    /// <summary>Fluxes through the faces of a tile, between the right value of one cell and the left value of the next.</summary>
+    /// <summary>
+    /// Fluxes through the faces of a tile, between the right value of one cell and the left value of the next.
+    /// </summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     public static void Fluxes(TubeArrays a, int faces, G gas)
     {
@@ -102,7 +114,8 @@ internal static class TubeKernel<L, G>
     public static void Update(TubeArrays a, int from, int to, double k)
     {
         ref double rho = ref At(a.Density), mom = ref At(a.Momentum), energy = ref At(a.Energy), prod = ref At(a.Products);
-        ref double rho1 = ref At(a.NextDensity), mom1 = ref At(a.NextMomentum), energy1 = ref At(a.NextEnergy), prod1 = ref At(a.NextProducts);
+        ref double rho1 = ref At(a.NextDensity), mom1 = ref At(a.NextMomentum), energy1 = ref At(a.NextEnergy),
+            prod1 = ref At(a.NextProducts);
         ref double s = ref At(a.Scratch);
         L K = L.Of(k);
         for (nint i = from; i < to; i += L.Count)
@@ -116,14 +129,15 @@ internal static class TubeKernel<L, G>
     }
 
     /// <summary>
-    /// The same where the bore changes: a face is as wide as the narrower of its cells, and the annulus of the wider cell carries that
-    /// cell's own pressure at the face. At rest both cancel to the last bit.
+    /// The same where the bore changes: a face is as wide as the narrower of its cells, and the annulus of the wider
+    /// cell carries that cell's own pressure at the face. At rest both cancel to the last bit.
     /// </summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     public static void UpdateStepped(TubeArrays a, TubeBore bore, int from, int to, double k)
     {
         ref double rho = ref At(a.Density), mom = ref At(a.Momentum), energy = ref At(a.Energy), prod = ref At(a.Products);
-        ref double rho1 = ref At(a.NextDensity), mom1 = ref At(a.NextMomentum), energy1 = ref At(a.NextEnergy), prod1 = ref At(a.NextProducts);
+        ref double rho1 = ref At(a.NextDensity), mom1 = ref At(a.NextMomentum), energy1 = ref At(a.NextEnergy),
+            prod1 = ref At(a.NextProducts);
         ref double open = ref At(bore.OpenLeft), openRight = ref At(bore.OpenRight);
         ref double s = ref At(a.Scratch);
         L K = L.Of(k);
@@ -154,7 +168,8 @@ internal static class TubeKernel<L, G>
 
         // Half a step of the primitive equations (Toro 2009, equation 14.41 with the matrix of 3.1).
         L zero = L.Of(0), half = L.Of(0.5), share = L.Of(MinFaceShare);
-        L hr = zero - h * (u * dr + r * du), hu = zero - h * (u * du + dp / r), hp = zero - h * (u * dp + (p + g * p) * du), hY = zero - h * u * dY;
+        L hr = zero - h * (u * dr + r * du), hu = zero - h * (u * du + dp / r), hp = zero - h * (u * dp + (p + g * p) * du),
+            hY = zero - h * u * dY;
         dr = half * dr;
         du = half * du;
         dp = half * dp;

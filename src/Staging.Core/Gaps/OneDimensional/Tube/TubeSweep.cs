@@ -42,7 +42,9 @@ internal sealed class TubeSweep<L, G, G1>(G gas, G1 oneGas, GasConstants product
         }
     }
 
-    /// <summary>Replaces a flux by that through an end, whose inward direction is +1 at the left and -1 at the right.</summary>
+    /// <summary>
+    /// Replaces a flux by that through an end, whose inward direction is +1 at the left and -1 at the right.
+    /// </summary>
     private static void Put(TubeArrays a, int face, in EndFlux end, int inward) =>
         new TubeFlux<Lane1>(new(inward * end.Mass), new(end.Momentum), new(inward * end.Energy), new(inward * end.Products))
             .Store(ref a.Scratch[0], face);

@@ -3,7 +3,9 @@ using Staging.Core.Gases;
 
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>Products and air, mixed by mass fraction of R and cv: gamma - 1 = (Y Rp + (1 - Y) Ra)/(Y cvp + (1 - Y) cva).</summary>
+/// <summary>
+/// Products and air, mixed by mass fraction of R and cv: gamma - 1 = (Y Rp + (1 - Y) Ra)/(Y cvp + (1 - Y) cva).
+/// </summary>
 internal readonly struct TwoGammas<L>(in GasConstants products, in GasConstants air) : ILaneGas<L>
     where L : struct, ILane<L>
 {

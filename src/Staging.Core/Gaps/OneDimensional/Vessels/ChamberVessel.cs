@@ -3,7 +3,9 @@ using Staging.Core.Gases;
 
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>One booster chamber: a stirred volume with fragments, a nozzle to the rear and an opening into the tube.</summary>
+/// <summary>
+/// One booster chamber: a stirred volume with fragments, a nozzle to the rear and an opening into the tube.
+/// </summary>
 internal sealed class ChamberVessel
 {
     private readonly ChamberParameters c;
@@ -60,8 +62,8 @@ internal sealed class ChamberVessel
     }
 
     /// <summary>
-    /// Sets the opening to its size in the middle of a step that begins at a time, and the gas before it to what half the step of the last flow through
-    /// an area [m2] leaves of it.
+    /// Sets the opening to its size in the middle of a step that begins at a time, and the gas before it to what half
+    /// the step of the last flow through an area [m2] leaves of it.
     /// </summary>
     public void Open(double time, double step, double area)
     {

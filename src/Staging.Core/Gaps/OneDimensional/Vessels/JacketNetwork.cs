@@ -1,9 +1,12 @@
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>Jackets as stirred volumes, the cells of the tube whose holes lead into them, and what lies outside, as one network.</summary>
+/// <summary>
+/// Jackets as stirred volumes, the cells of the tube whose holes lead into them, and what lies outside, as one network.
+/// </summary>
 /// <remarks>
-/// Filling and emptying a small jacket one after the other would make the second wall vanish, so they are never split. What leaves a cell keeps its speed
-/// along the tube up to the hole; in the jacket it comes to rest, and its kinetic energy with it. What comes back has no speed along the tube.
+/// Filling and emptying a small jacket one after the other would make the second wall vanish, so they are never split.
+/// What leaves a cell keeps its speed along the tube up to the hole; in the jacket it comes to rest, and its kinetic
+/// energy with it. What comes back has no speed along the tube.
 /// </remarks>
 internal sealed class JacketNetwork
 {
@@ -14,7 +17,10 @@ internal sealed class JacketNetwork
     private readonly HoleLink[] links;
     private readonly VesselNetwork network;
 
-    /// <summary>Cells under holes, counted from the tube's original first one: the first volumes of the network. The jackets follow.</summary>
+    /// <summary>
+    /// Cells under holes, counted from the tube's original first one: the first volumes of the network. The jackets
+    /// follow.
+    /// </summary>
     private readonly int[] cells;
 
     public JacketNetwork(GapParameters p, TubeFlow tube, int origin, IEnumerable<VentCells> vents)
@@ -33,7 +39,8 @@ internal sealed class JacketNetwork
         }
 
         for (int j = 0; j < p.Jackets.Length; j++)
-            found.AddRange(p.Jackets[j].Openings.Select(o => new HoleLink(n + j, o.Jacket < 0 ? -1 : n + o.Jacket, o.Size, o.OutsidePressure)));
+            found.AddRange(
+                p.Jackets[j].Openings.Select(o => new HoleLink(n + j, o.Jacket < 0 ? -1 : n + o.Jacket, o.Size, o.OutsidePressure)));
         links = [.. found];
         network = new VesselNetwork(p, n + p.Jackets.Length, links);
         for (int j = 0; j < p.Jackets.Length; j++)
@@ -91,7 +98,8 @@ internal sealed class JacketNetwork
 
     /// <summary>Lets everything flow for a time [s]; returns what left to the outside and to the walls.</summary>
     /// <param name="time">The time [s].</param>
-    /// <param name="stirred">Receives the volumes that left through the vents, net, each times its share of stirring [m3].</param>
+    /// <param name="stirred">Receives the volumes that left through the vents, net, each times its share of stirring
+    /// [m3].</param>
     public GapTotals Pass(double time, out double stirred)
     {
         Gather();
@@ -148,7 +156,10 @@ internal sealed class JacketNetwork
         }
     }
 
-    /// <summary>Heat that the walls of the jackets take up in a time [J]; 1/(1 + x + x^2/2) for exp(-x), as at the wall of the tube.</summary>
+    /// <summary>
+    /// Heat that the walls of the jackets take up in a time [J]; 1/(1 + x + x^2/2) for exp(-x), as at the wall of the
+    /// tube.
+    /// </summary>
     private double Cool(double time)
     {
         double lost = 0;

@@ -1,6 +1,8 @@
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>A vessel of fixed volume, or one cell of the tube: masses of products and air [kg], internal energy [J].</summary>
+/// <summary>
+/// A vessel of fixed volume, or one cell of the tube: masses of products and air [kg], internal energy [J].
+/// </summary>
 internal struct Parcel(double products, double air, double energy)
 {
     /// <summary>Share of the mass that a part may lack by rounding, summed over a run [-].</summary>

@@ -3,8 +3,8 @@ using Staging.Core.Discharge;
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// Holes of one station, shared out over the cells they cover: by the slice of a round hole that lies over each, and evenly where holes spread along
-/// the tube.
+/// Holes of one station, shared out over the cells they cover: by the slice of a round hole that lies over each, and
+/// evenly where holes spread along the tube.
 /// </summary>
 internal sealed class VentCells
 {
@@ -63,7 +63,9 @@ internal sealed class VentCells
 
     public OrificeSize Over(int k) => new(vent.Outlet.Size.Area * share[k], vent.Outlet.Size.Diameter, vent.Outlet.Size.Thickness);
 
-    /// <summary>Share of the area that lies before z half-lengths from the middle [-]: of a circle, or of an even strip.</summary>
+    /// <summary>
+    /// Share of the area that lies before z half-lengths from the middle [-]: of a circle, or of an even strip.
+    /// </summary>
     private double Before(double z)
     {
         z = Math.Clamp(z, -1, 1);

@@ -1,20 +1,24 @@
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// Stirred volumes joined by holes to each other and to the outside: all flows together, by the midpoint rule in substeps no longer than the busiest
-/// volume allows. The laws are those of the lumped models.
+/// Stirred volumes joined by holes to each other and to the outside: all flows together, by the midpoint rule in
+/// substeps no longer than the busiest volume allows. The laws are those of the lumped models.
 /// </summary>
 /// <remarks>
-/// Where that would take too many substeps, because a volume settles or is flushed far faster than the tube steps, the rest of the time is one step of the
-/// backward Euler rule, extrapolated from that step and its halves to second order: E. Hairer and G. Wanner, Solving Ordinary Differential
-/// Equations II, 2nd ed. (1996), section IV.9. If the extrapolation would leave a volume without gas, the two halves stand.
+/// Where that would take too many substeps, because a volume settles or is flushed far faster than the tube steps, the
+/// rest of the time is one step of the backward Euler rule, extrapolated from that step and its halves to second order:
+/// E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd ed. (1996), section IV.9. If the
+/// extrapolation would leave a volume without gas, the two halves stand.
 /// </remarks>
 internal sealed class VesselNetwork
 {
     /// <summary>Substeps after which the rest is one implicit step: about what that costs.</summary>
     private const int UsualSubsteps = 32;
 
-    /// <summary>Share of the way to one pressure, and of the mass, that one substep may go in the busiest volume [-]; the midpoint rule errs by its cube.</summary>
+    /// <summary>
+    /// Share of the way to one pressure, and of the mass, that one substep may go in the busiest volume [-]; the
+    /// midpoint rule errs by its cube.
+    /// </summary>
     private const double SubstepShare = 0.25;
 
     /// <summary>Pressure difference over pressure below which nothing passes [-]: round-off of the law.</summary>
@@ -64,7 +68,9 @@ internal sealed class VesselNetwork
     /// <summary>Size of each volume [m3].</summary>
     public double[] Volumes { get; }
 
-    /// <summary>Speed with which gas leaves each volume, besides what the holes give it [m/s]: it comes to rest in the next one.</summary>
+    /// <summary>
+    /// Speed with which gas leaves each volume, besides what the holes give it [m/s]: it comes to rest in the next one.
+    /// </summary>
     public double[] Speeds { get; }
 
     /// <summary>What passed each link in the last step.</summary>
@@ -96,8 +102,8 @@ internal sealed class VesselNetwork
     }
 
     /// <summary>
-    /// Chooses a substep and goes half of it, where the flows are those of the whole; returns 0 when the rest takes more substeps than are allowed. A hole at rest
-    /// shows only halfway how fast it is.
+    /// Chooses a substep and goes half of it, where the flows are those of the whole; returns 0 when the rest takes
+    /// more substeps than are allowed. A hole at rest shows only halfway how fast it is.
     /// </summary>
     private double Halfway(double remaining, double fastest, double allowed)
     {
@@ -116,7 +122,9 @@ internal sealed class VesselNetwork
         return 0;
     }
 
-    /// <summary>Lets everything flow for a time by implicit steps: twice what two halves bring, less what the whole brings.</summary>
+    /// <summary>
+    /// Lets everything flow for a time by implicit steps: twice what two halves bring, less what the whole brings.
+    /// </summary>
     private void Relax(double time)
     {
         relaxation.Step(Gas, time);
@@ -144,7 +152,10 @@ internal sealed class VesselNetwork
     private static Parcel Beyond(in Parcel to, in Parcel from) =>
         new(2 * to.Products - from.Products, 2 * to.Air - from.Air, 2 * to.Energy - from.Energy);
 
-    /// <summary>The flow of every link at a state of all volumes; returns the fastest rate at which a pressure settles or a mass turns over [1/s].</summary>
+    /// <summary>
+    /// The flow of every link at a state of all volumes; returns the fastest rate at which a pressure settles or a mass
+    /// turns over [1/s].
+    /// </summary>
     private double Flows(Parcel[] state)
     {
         for (int i = 0; i < state.Length; i++)

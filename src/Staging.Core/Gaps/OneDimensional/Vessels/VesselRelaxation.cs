@@ -3,14 +3,15 @@ using Staging.Core.Solving;
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// One step of the backward Euler rule for stirred volumes joined by holes, however fast they settle or are flushed: mass and energy are kept to round-off, and
-/// no volume loses its gas.
+/// One step of the backward Euler rule for stirred volumes joined by holes, however fast they settle or are flushed:
+/// mass and energy are kept to round-off, and no volume loses its gas.
 /// </summary>
 /// <remarks>
-/// Over the step every hole conducts in proportion to the pressure difference at its end, by the chord of its law; the chords are found by iteration, each of which
-/// solves a linear system for the energies. A chord, unlike a tangent, never carries two volumes past one pressure where the law is a root, and for holes in
-/// series each iteration halves what is left of the error. Gas flows downhill, so the volumes are then flushed in order of their pressures: each takes in
-/// what those above it gave, mixes, and gives of the mixture.
+/// Over the step every hole conducts in proportion to the pressure difference at its end, by the chord of its law; the
+/// chords are found by iteration, each of which solves a linear system for the energies. A chord, unlike a tangent,
+/// never carries two volumes past one pressure where the law is a root, and for holes in series each iteration halves
+/// what is left of the error. Gas flows downhill, so the volumes are then flushed in order of their pressures: each
+/// takes in what those above it gave, mixes, and gives of the mixture.
 /// </remarks>
 internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double[] speeds, HoleLink[] links)
 {
@@ -19,7 +20,10 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
     /// <summary>Change of all flows, over their sum, at which an iteration is the last [-].</summary>
     private const double Converged = 1e-8;
 
-    /// <summary>Least pressure difference over pressure for which a chord is taken [-]: far below where the laws blend into a straight line.</summary>
+    /// <summary>
+    /// Least pressure difference over pressure for which a chord is taken [-]: far below where the laws blend into a
+    /// straight line.
+    /// </summary>
     private const double ShortestChord = 1e-9;
 
     private readonly int n = volumes.Length;
@@ -65,8 +69,9 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
     }
 
     /// <summary>
-    /// The balance of each volume's energy gain x: x(i) = sum over its holes of c (p(j) - p(i)) h, with the chord c times the step, the enthalpy h of the upstream gas, and
-    /// p = (gamma - 1)(E + x)/V; written with x as the unknown, so that small flows into large volumes keep their digits.
+    /// The balance of each volume's energy gain x: x(i) = sum over its holes of c (p(j) - p(i)) h, with the chord c
+    /// times the step, the enthalpy h of the upstream gas, and p = (gamma - 1)(E + x)/V; written with x as the unknown,
+    /// so that small flows into large volumes keep their digits.
     /// </summary>
     private void Linearise(Parcel[] start, double time)
     {
@@ -89,7 +94,8 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
             double min = ShortestChord * other, seen = Math.Abs(at - other) < min ? other + min : at;
             chords[l] = time * GapState.Flow(p.Law, link.Size, 1, one, seen, two, other) / (seen - other);
 
-            double brought = chords[l] * (at > other ? one.Enthalpy + Kinetic(i) : two.Enthalpy), taken = chords[l] * (at > other ? one.Enthalpy : two.Enthalpy);
+            double brought = chords[l] * (at > other ? one.Enthalpy + Kinetic(i) : two.Enthalpy),
+                taken = chords[l] * (at > other ? one.Enthalpy : two.Enthalpy);
             double a = one.GammaMinusOne / volumes[i], b = j < 0 ? 0 : two.GammaMinusOne / volumes[j];
             double difference = a * start[i].Energy - (j < 0 ? other : b * start[j].Energy);
             gains[i] -= taken * difference;
@@ -103,7 +109,10 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
         }
     }
 
-    /// <summary>Moves the gas down the pressures just found; returns how much the flows differ from those of the iteration before, over their sum [-].</summary>
+    /// <summary>
+    /// Moves the gas down the pressures just found; returns how much the flows differ from those of the iteration
+    /// before, over their sum [-].
+    /// </summary>
     private double Flush(Parcel[] start)
     {
         Sort();
@@ -127,8 +136,8 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
     }
 
     /// <summary>
-    /// A volume that is to end with an energy E gives what it has beyond that, as gas of its mixture: with all its mass M and energy U before it gives,
-    /// the mixture has the enthalpy h = (U + (gamma - 1) E)/M, and (U - E)/h is given.
+    /// A volume that is to end with an energy E gives what it has beyond that, as gas of its mixture: with all its mass
+    /// M and energy U before it gives, the mixture has the enthalpy h = (U + (gamma - 1) E)/M, and (U - E)/h is given.
     /// </summary>
     private void Give(int i, double energy, double conducted)
     {
@@ -181,13 +190,15 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
         Passed[l] = now;
     }
 
-    private double PressureBeyond(int l, int i) => links[l].From != i ? pressures[links[l].From] : links[l].To < 0 ? links[l].Behind : pressures[links[l].To];
+    private double PressureBeyond(int l, int i) =>
+        links[l].From != i ? pressures[links[l].From] : links[l].To < 0 ? links[l].Behind : pressures[links[l].To];
 
     /// <summary>Kinetic energy that a flow takes along from a volume [J/kg].</summary>
     private double Kinetic(int i) => 0.5 * speeds[i] * speeds[i];
 
     private static int[][] LinksOf(int count, HoleLink[] links) =>
-        [.. Enumerable.Range(0, count).Select(i => Enumerable.Range(0, links.Length).Where(l => links[l].From == i || links[l].To == i).ToArray())];
+        [.. Enumerable.Range(0, count)
+            .Select(i => Enumerable.Range(0, links.Length).Where(l => links[l].From == i || links[l].To == i).ToArray())];
 
     /// <summary>Insertion sort: the order hardly changes from one iteration to the next.</summary>
     private void Sort()

@@ -3,19 +3,32 @@ using Staging.Core.Gases;
 
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>What went from a parcel to the outside in a step: mass [kg], enthalpy [J], volume at the parcel's pressure [m3]. Negative when air came in.</summary>
+/// <summary>
+/// What went from a parcel to the outside in a step: mass [kg], enthalpy [J], volume at the parcel's pressure [m3].
+/// Negative when air came in.
+/// </summary>
 internal record struct Passed(double Mass, double Enthalpy, double Volume);
 
-/// <summary>Flow between a parcel and the air behind a hole over a time, by a discharge law: second order, and never past the pressure there.</summary>
+/// <summary>
+/// Flow between a parcel and the air behind a hole over a time, by a discharge law: second order, and never past the
+/// pressure there.
+/// </summary>
 internal static class VesselVent
 {
-    /// <summary>Share of the way to outside pressure, and of the mass, that one substep may go [-]; the midpoint rule errs by its cube.</summary>
+    /// <summary>
+    /// Share of the way to outside pressure, and of the mass, that one substep may go [-]; the midpoint rule errs by
+    /// its cube.
+    /// </summary>
     private const double SubstepShare = 0.25;
 
-    /// <summary>Pressure difference over outside pressure at which the rest of the time passes nothing [-]: round-off of the law.</summary>
+    /// <summary>
+    /// Pressure difference over outside pressure at which the rest of the time passes nothing [-]: round-off of the
+    /// law.
+    /// </summary>
     private const double Settled = 1e-12;
 
-    public static Passed Pass(IDischargeLaw law, in OrificeSize size, ref Parcel parcel, double volume, double time, double behind, GapParameters p)
+    public static Passed Pass(IDischargeLaw law, in OrificeSize size, ref Parcel parcel, double volume, double time, double behind,
+        GapParameters p)
     {
         var passed = default(Passed);
         var outside = new OrificeSide(behind, p.OutsideTemperature, p.Air);
@@ -29,7 +42,9 @@ internal static class VesselVent
                 break;
 
             // Rate at which the parcel nears outside pressure, and at which its mass turns over [1/s].
-            double swelling = flow > 0 ? zone.Gamma * pressure / zone.DensityAt(pressure) : zone.GammaMinusOne * p.Air.Cp * p.OutsideTemperature;
+            double swelling = flow > 0
+                ? zone.Gamma * pressure / zone.DensityAt(pressure)
+                : zone.GammaMinusOne * p.Air.Cp * p.OutsideTemperature;
             double rate = Math.Abs(flow) * Math.Max(swelling / (volume * over), 1 / zone.Mass);
             double h = Math.Min(left, SubstepShare / rate);
 
@@ -49,7 +64,9 @@ internal static class VesselVent
         return passed;
     }
 
-    /// <summary>Takes m kg of a zone's gas out, or lets -m kg of outside air in; returns the enthalpy that left.</summary>
+    /// <summary>
+    /// Takes m kg of a zone's gas out, or lets -m kg of outside air in; returns the enthalpy that left.
+    /// </summary>
     private static double Move(ref Parcel parcel, in Zone zone, double m, GapParameters p)
     {
         double enthalpy = m * (m > 0 ? zone.Enthalpy : p.Air.Cp * p.OutsideTemperature);
