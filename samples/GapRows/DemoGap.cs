@@ -2,7 +2,6 @@ using Staging.Core.Discharge;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
-using Staging.Core.Reviews;
 using UnitsNet;
 
 namespace GapRows;

@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.Json;
 using Staging.Core.Plans.Codecs;
 using Staging.Core.Plans.Records;
-using Staging.Core.Reviews;
 
 namespace Staging.Core.Plans;
 

@@ -1,4 +1,5 @@
 using Staging.Core.Flight;
+using Staging.Core.Plans;
 
 namespace Staging.Core.Reviews;
 

@@ -1,5 +1,6 @@
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
+using Staging.Core.Plans;
 using Staging.Core.Sizing;
 
 namespace Staging.Core.Reviews;
@@ -76,9 +77,6 @@ public static class PlanGaps
         GapIgnition gap = Named(plan.Flight, stage).Gap()!;
         return new GapQuestion { Problem = problem, Layout = gap.Layout, Model = gap.Model, Solver = gap.Solver };
     }
-
-    /// <summary>The gap that lights a stage, where this library answers for it.</summary>
-    internal static GapIgnition? Gap(this Stage stage) => (stage.Ignition as StageIgnition.ByGap)?.Gap as GapIgnition;
 
     private static Stage Named(FlightPlan plan, string? stage)
     {

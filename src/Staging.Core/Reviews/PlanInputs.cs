@@ -1,5 +1,6 @@
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
+using Staging.Core.Plans;
 using Staging.Core.Sizing;
 using Staging.Core.Studies;
 

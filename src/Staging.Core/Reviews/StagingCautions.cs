@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
+using Staging.Core.Plans;
 
 namespace Staging.Core.Reviews;
 

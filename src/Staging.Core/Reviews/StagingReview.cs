@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Staging.Core.Flight;
+using Staging.Core.Plans;
 
 namespace Staging.Core.Reviews;
 

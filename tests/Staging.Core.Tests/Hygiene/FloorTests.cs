@@ -23,7 +23,7 @@ public partial class FloorTests
     [InlineData("Gases", "Discharge")]
     [InlineData("Gaps", "Flight")]
     [InlineData("Flight", "Gaps")]
-    [InlineData("Reviews", "Plans")]
+    [InlineData("Plans", "Reviews")]
     [InlineData("Studies", "Gaps")]
     [InlineData("Studies", "Reviews")]
     [InlineData("Gaps", "Studies")]

@@ -16,8 +16,8 @@ internal static class Floors
         ["Flight"] = ["", "Solving", "Gases", "Discharge", "Fronts"],
         ["Studies"] = ["", "Solving"],
         ["Sizing"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Studies"],
-        ["Reviews"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Studies", "Sizing"],
-        ["Plans"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Studies", "Sizing", "Reviews"],
+        ["Plans"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Studies", "Sizing"],
+        ["Reviews"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Studies", "Sizing", "Plans"],
     };
 
     public static IEnumerable<string> Names => Below.Keys.Where(k => k.Length > 0);

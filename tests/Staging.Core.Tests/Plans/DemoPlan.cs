@@ -1,5 +1,4 @@
 using Staging.Core.Plans;
-using Staging.Core.Reviews;
 using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Plans;

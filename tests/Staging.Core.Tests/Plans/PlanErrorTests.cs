@@ -3,7 +3,6 @@ using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
 using Staging.Core.Plans;
-using Staging.Core.Reviews;
 
 namespace Staging.Core.Tests.Plans;
 

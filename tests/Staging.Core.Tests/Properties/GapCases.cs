@@ -3,7 +3,7 @@ using FsCheck.Fluent;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
-using Staging.Core.Reviews;
+using Staging.Core.Plans;
 using Staging.Core.Sizing;
 using Staging.Core.Solving;
 using UnitsNet;

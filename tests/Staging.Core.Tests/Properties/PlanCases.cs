@@ -2,7 +2,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using Staging.Core.Flight;
 using Staging.Core.Gases;
-using Staging.Core.Reviews;
+using Staging.Core.Plans;
 using UnitsNet;
 using static Staging.Core.Tests.Properties.QuantityCases;
 

@@ -3,7 +3,6 @@ using FsCheck;
 using FsCheck.Xunit;
 using Json.Schema;
 using Staging.Core.Plans;
-using Staging.Core.Reviews;
 using Staging.Core.Tests.Plans;
 
 namespace Staging.Core.Tests.Properties;

@@ -1,6 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
-using Staging.Core.Reviews;
+using Staging.Core.Plans;
 using Staging.Core.Tests.Gaps;
 using Staging.Core.Tests.Reviews;
 

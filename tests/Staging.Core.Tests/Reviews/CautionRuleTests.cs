@@ -1,5 +1,6 @@
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
+using Staging.Core.Plans;
 using Staging.Core.Reviews;
 using Staging.Core.Tests.Flight;
 using Staging.Core.Tests.Gaps;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
+using Staging.Core.Plans;
 using Staging.Core.Reviews;
 using Staging.Core.Sizing;
 using Staging.Core.Studies;

@@ -1,4 +1,5 @@
 using Staging.Core.Gaps;
+using Staging.Core.Plans;
 using Staging.Core.Reviews;
 using Staging.Core.Sizing;
 using Staging.Core.Studies;

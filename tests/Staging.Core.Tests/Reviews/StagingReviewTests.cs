@@ -2,6 +2,7 @@ using System.Globalization;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
+using Staging.Core.Plans;
 using Staging.Core.Reviews;
 using Staging.Core.Tests.Flight;
 using Staging.Core.Tests.Gaps;

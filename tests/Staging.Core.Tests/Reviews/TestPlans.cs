@@ -1,7 +1,7 @@
 using Staging.Core.Discharge;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
-using Staging.Core.Reviews;
+using Staging.Core.Plans;
 using Staging.Core.Sizing;
 using Staging.Core.Tests.Flight;
 using Staging.Core.Tests.Gaps;

@@ -1,7 +1,6 @@
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
-using Staging.Core.Reviews;
 using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Samples;

@@ -1,7 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Plans.Codecs;
-using Staging.Core.Reviews;
 using Staging.Core.Sizing;
 using Staging.Core.Solving;
 

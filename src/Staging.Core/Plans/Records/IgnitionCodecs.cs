@@ -1,6 +1,5 @@
 using Staging.Core.Flight;
 using Staging.Core.Plans.Codecs;
-using Staging.Core.Reviews;
 
 namespace Staging.Core.Plans.Records;
 

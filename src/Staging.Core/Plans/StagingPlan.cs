@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Staging.Core.Flight;
 using UnitsNet;
 
-namespace Staging.Core.Reviews;
+namespace Staging.Core.Plans;
 
 /// <summary>One staging plan: the stack with its gaps, and the field it flies from.</summary>
 /// <remarks>

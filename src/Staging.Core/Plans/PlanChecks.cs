@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Staging.Core.Flight;
 using Staging.Core.Gases;
 
-namespace Staging.Core.Reviews;
+namespace Staging.Core.Plans;
 
 /// <summary>Rules across a staging plan.</summary>
 internal static class PlanChecks

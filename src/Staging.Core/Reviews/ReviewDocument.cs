@@ -2,9 +2,9 @@ using System.Text.Json;
 using Staging.Core.Discharge;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
-using Staging.Core.Reviews;
+using Staging.Core.Plans;
 
-namespace Staging.Core.Plans;
+namespace Staging.Core.Reviews;
 
 /// <summary>
 /// Writes a review as JSON for other programs: SI numbers with the unit in the key, null where something did not

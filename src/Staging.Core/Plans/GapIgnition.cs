@@ -6,7 +6,7 @@ using Staging.Core.Sizing;
 using Staging.Core.Solving;
 using UnitsNet;
 
-namespace Staging.Core.Reviews;
+namespace Staging.Core.Plans;
 
 /// <summary>
 /// Lights a stage through a gap: answers the flight's question with a gap run at the pressure, speed and masses of that
