@@ -19,4 +19,13 @@ public sealed record GapReview
 
     /// <summary>The vent areas that would light at that state.</summary>
     public required VentAdvice Advice { get; init; }
+
+    /// <summary>The gap in plain text: vents asked and given, what happens when, and what decided.</summary>
+    /// <returns>Lines of at most 100 characters.</returns>
+    public override string ToString()
+    {
+        var sheet = new TextSheet(100);
+        GapText.Write(this, sheet);
+        return sheet.ToString();
+    }
 }

@@ -30,4 +30,21 @@ public sealed record StagingReview
     /// <summary>Whether every staging of the plan came about and lit.</summary>
     public bool EveryStageLights =>
         Flight.Stagings.Length == Plan.Flight.Stages.Length - 1 && Flight.Stagings.All(s => s.Lit);
+
+    /// <summary>The review in plain text: gaps, flight, what comes down, cautions, result.</summary>
+    /// <returns>Lines of at most 100 characters, where names are short.</returns>
+    public override string ToString() => ToString(100);
+
+    /// <summary>The review in plain text, in lines of a given width.</summary>
+    /// <param name="width">Characters in a line, 92 to 1000: prose is wrapped, and the table of what comes down is 92
+    /// wide where names are short.</param>
+    /// <returns>The text; the same in every culture.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public string ToString(int width) => ReviewText.Of(this, Guard.In(width, 92, 1000, nameof(width)));
+
+    /// <summary>
+    /// The review as JSON for other programs: SI numbers with the unit in the key, null where something did not happen.
+    /// </summary>
+    /// <returns>The text.</returns>
+    public string ToJson() => ReviewJson.Of(this);
 }

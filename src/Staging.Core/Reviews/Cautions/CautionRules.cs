@@ -15,8 +15,6 @@ internal static class CautionRules
         .. DescentCautions.For(plan, flight),
     ];
 
-    /// <summary>Says a number in the culture of no country.</summary>
-
     private static Caution Authority() => new()
     {
         Code = "CAU001",
