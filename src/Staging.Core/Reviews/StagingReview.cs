@@ -6,26 +6,28 @@ namespace Staging.Core.Reviews;
 
 /// <summary>A finished review: the flight, every gap, and the cautions. It holds the plan that made it.</summary>
 /// <remarks>It informs. Local codes, the range safety officer and licensed practice decide.</remarks>
-public sealed record StagingReview
+public sealed class StagingReview
 {
-    internal StagingReview()
+    internal StagingReview(StagingPlan plan, ImmutableArray<ModelFinding> findings, FlightRun flight, ImmutableArray<GapReview> gaps)
     {
+        (Plan, Findings, Flight, Gaps) = (plan, findings, flight, gaps);
+        Cautions = CautionRules.For(plan, flight, gaps);
     }
 
     /// <summary>What was reviewed.</summary>
-    public required StagingPlan Plan { get; init; }
+    public StagingPlan Plan { get; }
 
     /// <summary>The flight, with every body and every unlit case followed to the ground.</summary>
-    public required FlightRun Flight { get; init; }
+    public FlightRun Flight { get; }
 
     /// <summary>Every gap that was reached, lowest first.</summary>
-    public required ImmutableArray<GapReview> Gaps { get; init; }
+    public ImmutableArray<GapReview> Gaps { get; }
 
     /// <summary>What to mind, each with its rule.</summary>
-    public required ImmutableArray<Caution> Cautions { get; init; }
+    public ImmutableArray<Caution> Cautions { get; }
 
     /// <summary>Findings of the check that did not stop the review.</summary>
-    public required ImmutableArray<ModelFinding> Findings { get; init; }
+    public ImmutableArray<ModelFinding> Findings { get; }
 
     /// <summary>Whether every staging of the plan came about and lit.</summary>
     public bool EveryStageLights =>

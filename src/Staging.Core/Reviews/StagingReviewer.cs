@@ -27,14 +27,7 @@ public static class StagingReviewer
         FlightRun flight = plan.Flight.Fly((options ?? FlightOptions.Default) with { Scope = FlightScope.Everything },
             cancellationToken: cancellationToken);
         ImmutableArray<GapReview> gaps = [.. flight.Stagings.Select(s => ReviewGap(plan, s, cancellationToken)).OfType<GapReview>()];
-        return new StagingReview
-        {
-            Plan = plan,
-            Flight = flight,
-            Gaps = gaps,
-            Cautions = CautionRules.For(plan, flight, gaps),
-            Findings = findings,
-        };
+        return new StagingReview(plan, findings, flight, gaps);
     }
 
     private static GapReview? ReviewGap(StagingPlan plan, StagingReport staging, CancellationToken cancel)
@@ -43,11 +36,6 @@ public static class StagingReviewer
         if (upper.Gap() is not { } gap)
             return null;
         GapRun run = staging.GapRun();
-        return new GapReview
-        {
-            Staging = staging,
-            Run = run,
-            Advice = run.Problem.SizeVents(gap.Layout, gap.Model, gap.Solver, cancel),
-        };
+        return new GapReview(staging, run, run.Problem.SizeVents(gap.Layout, gap.Model, gap.Solver, cancel));
     }
 }
