@@ -13,10 +13,9 @@ try
     }
 
     StagingReview review = PlanDocument.Read(asked.Plan).Review();
-    ReviewText.Write(review, new Sheet(Console.Out));
+    Console.WriteLine(review);
     if (asked.Figures is { } directory)
         Console.WriteLine($"\nfigures (SVG and PNG): {string.Join(", ", Figures.Write(review, directory))}");
-    Console.WriteLine(ReviewText.Result(review));
     return review.EveryStageLights ? Lights : StaysCold;
 }
 catch (Exception e) when (e is ArgumentException or FormatException or IOException or UnauthorizedAccessException)

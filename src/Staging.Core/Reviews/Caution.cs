@@ -1,22 +1,25 @@
 namespace Staging.Core.Reviews;
 
 /// <summary>Something to mind, with the rule it rests on. It informs; it permits nothing.</summary>
-public sealed record Caution
+public sealed class Caution
 {
+    internal Caution(string code, string subject, bool outsideRule, string text, Provenance rule) =>
+        (Code, Subject, OutsideRule, Text, Rule) = (code, subject, outsideRule, text, rule);
+
     /// <summary>A stable code, for example <c>CAU010</c>.</summary>
-    public required string Code { get; init; }
+    public string Code { get; }
 
     /// <summary>What it concerns, in the words of the trade.</summary>
-    public required string Subject { get; init; }
+    public string Subject { get; }
 
     /// <summary>Whether the plan stands outside the rule; otherwise the caution is a reminder.</summary>
-    public required bool OutsideRule { get; init; }
+    public bool OutsideRule { get; }
 
     /// <summary>The plan's number and the rule's number, in words.</summary>
-    public required string Text { get; init; }
+    public string Text { get; }
 
     /// <summary>The rule: published code, guidance or common practice.</summary>
-    public required Provenance Rule { get; init; }
+    public Provenance Rule { get; }
 
     /// <summary>The caution on one line.</summary>
     /// <returns>Code, subject and text.</returns>

@@ -5,18 +5,25 @@ using Staging.Core.Sizing;
 namespace Staging.Core.Reviews;
 
 /// <summary>What a review says of one gap.</summary>
-public sealed record GapReview
+public sealed class GapReview
 {
-    internal GapReview()
-    {
-    }
+    internal GapReview(StagingReport staging, GapRun run, VentAdvice advice) => (Staging, Run, Advice) = (staging, run, advice);
 
     /// <summary>The staging in flight: state at burn-through, and what came of it.</summary>
-    public required StagingReport Staging { get; init; }
+    public StagingReport Staging { get; }
 
     /// <summary>The gap run at that state, with the vents as built.</summary>
-    public required GapRun Run { get; init; }
+    public GapRun Run { get; }
 
     /// <summary>The vent areas that would light at that state.</summary>
-    public required VentAdvice Advice { get; init; }
+    public VentAdvice Advice { get; }
+
+    /// <summary>The gap in plain text: vents asked and given, what happens when, and what decided.</summary>
+    /// <returns>Lines of at most 100 characters.</returns>
+    public override string ToString()
+    {
+        var sheet = new TextSheet(100);
+        GapText.Write(this, sheet);
+        return sheet.ToString();
+    }
 }

@@ -136,7 +136,7 @@ public class PlanDocumentTests
     public void A_review_is_written_as_JSON_that_others_can_read()
     {
         StagingReview review = DemoPlan.Plan.Review();
-        using JsonDocument json = JsonDocument.Parse(ReviewDocument.Write(review));
+        using JsonDocument json = JsonDocument.Parse(review.ToJson());
         Assert.True(json.RootElement.GetProperty("everyStageLights").GetBoolean());
         Assert.Equal("lit", json.RootElement.GetProperty("gaps")[0].GetProperty("outcome").GetString());
         Assert.Equal(review.Flight.Apogee!.Value.Meters, json.RootElement.GetProperty("apogee_m").GetDouble());

@@ -18,7 +18,7 @@ public sealed class GapStagedFlightTests : IDisposable
     {
         Ran ran = await Run();
         Assert.Equal((0, ""), (ran.Code, ran.Error));
-        Assert.Equal("result: every stage lights", Ran.Lines(ran.Output)[^1]);
+        Assert.Contains("result: every stage lights", Ran.Lines(ran.Output));
         string[] figures = [.. Directory.GetFiles(Path.Combine(scratch.Folder, "figures")).Select(f => Path.GetFileName(f)!).Order()];
         Assert.Equal(["flight.png", "flight.svg", "gap.png", "gap.svg", "race.png", "race.svg"], figures);
         Assert.Contains("burn-through", await File.ReadAllTextAsync(Path.Combine(scratch.Folder, "figures", "race.svg"), TestContext.Current.CancellationToken), StringComparison.Ordinal);
@@ -28,8 +28,8 @@ public sealed class GapStagedFlightTests : IDisposable
     public async Task A_review_fits_a_page_and_carries_no_control_codes()
     {
         Ran ran = await Run("--no-figures");
-        Assert.InRange(Ran.Lines(ran.Output).Length, 30, 75);
-        Assert.All(Ran.Lines(ran.Output), l => Assert.InRange(l.Length, 0, 120));
+        Assert.InRange(Ran.Lines(ran.Output).Length, 30, 90);
+        Assert.All(Ran.Lines(ran.Output), l => Assert.InRange(l.Length, 0, 100));
         Assert.DoesNotContain('\u001b', ran.Output);
         Assert.False(Directory.Exists(Path.Combine(scratch.Folder, "figures")));
     }
@@ -39,7 +39,7 @@ public sealed class GapStagedFlightTests : IDisposable
     {
         Ran ran = await Run(Changed(("\"length\": { \"value\": 120, \"unit\": \"mm\" }", "\"length\": { \"value\": 250, \"unit\": \"mm\" }"), ("\"count\": 4", "\"count\": 1")), "--figures", "there");
         Assert.Equal((1, ""), (ran.Code, ran.Error));
-        Assert.Equal("result: stage sustainer stays cold", Ran.Lines(ran.Output)[^1]);
+        Assert.Contains("result: stage sustainer stays cold", Ran.Lines(ran.Output));
         Assert.Equal(6, Directory.GetFiles(Path.Combine(scratch.Folder, "there")).Length);
     }
 

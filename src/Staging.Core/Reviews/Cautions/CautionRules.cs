@@ -15,15 +15,11 @@ internal static class CautionRules
         .. DescentCautions.For(plan, flight),
     ];
 
-    /// <summary>Says a number in the culture of no country.</summary>
-
-    private static Caution Authority() => new()
-    {
-        Code = "CAU001",
-        Subject = "who decides",
-        OutsideRule = false,
-        Text = "This review informs. Local codes, the range safety officer and licensed practice decide whether and how to fly. Test "
+    private static Caution Authority() => new(
+        code: "CAU001",
+        subject: "who decides",
+        outsideRule: false,
+        text: "This review informs. Local codes, the range safety officer and licensed practice decide whether and how to fly. Test "
             + "gaps on the ground, behind cover, before flight.",
-        Rule = new Provenance { Source = "Common practice of the trade", How = Evidence.CommonPractice },
-    };
+        rule: new Provenance { Source = "Common practice of the trade", How = Evidence.CommonPractice });
 }

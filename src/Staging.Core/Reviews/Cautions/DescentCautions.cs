@@ -25,37 +25,31 @@ internal static class DescentCautions
     {
         double? away = Away(body);
         bool leaning = body.ApogeeRange?.Meters > 0;
-        return new Caution
-        {
-            Code = "CAU031",
-            Subject = "drift",
-            OutsideRule = !(away <= size / 2),
-            Text = away is { } metres
+        return new Caution(
+            code: "CAU031",
+            subject: "drift",
+            outsideRule: !(away <= size / 2),
+            text: away is { } metres
                 ? Invariant.Text(
                     $"{body.Name} lands {(leaning ? "at least" : "about")} {metres:F0} m off, by constant "
                         + $"wind{(leaning ? " and a leaning guide; bending over, it flies farther than that" : "")}; the edge of the "
                             + $"site is {size / 2:F0} m from its middle.")
                 : $"{body.Name}: no landing was found, so no drift; treat it as unknown.",
-            Rule = SafetyCodes.ModelRocketCode("clause 9, launch site table; that the rocket should land on the site is our reading"),
-        };
+            rule: SafetyCodes.ModelRocketCode("clause 9, launch site table; that the rocket should land on the site is our reading"));
     }
 
     private static Caution Landing(BodyFlight body) => body.Outcome is FlightOutcome.Landed landed
-        ? new Caution
-        {
-            Code = "CAU030",
-            Subject = "landing",
-            OutsideRule = landed.KineticEnergy.Joules >= DebrisLimit,
-            Text = Invariant.Text($"{body.Name} lands {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F1} m/s "
+        ? new Caution(
+            code: "CAU030",
+            subject: "landing",
+            outsideRule: landed.KineticEnergy.Joules >= DebrisLimit,
+            text: Invariant.Text($"{body.Name} lands {landed.Time.Seconds:F0} s after launch at {landed.Speed.MetersPerSecond:F1} m/s "
                 + $"with {landed.KineticEnergy.Joules:F2} J; {DebrisLimit:F1} J counts as debris."),
-            Rule = SafetyCodes.DebrisEnergy,
-        }
-        : new Caution
-        {
-            Code = "CAU030",
-            Subject = "landing",
-            OutsideRule = true,
-            Text = $"{body.Name}: no landing was found; treat it as unknown.",
-            Rule = SafetyCodes.DebrisEnergy,
-        };
+            rule: SafetyCodes.DebrisEnergy)
+        : new Caution(
+            code: "CAU030",
+            subject: "landing",
+            outsideRule: true,
+            text: $"{body.Name}: no landing was found; treat it as unknown.",
+            rule: SafetyCodes.DebrisEnergy);
 }

@@ -10,31 +10,24 @@ namespace Staging.Core.Reviews;
 /// Writes a review as JSON for other programs: SI numbers with the unit in the key, null where something did not
 /// happen.
 /// </summary>
-public static class ReviewDocument
+internal static class ReviewJson
 {
-    /// <summary>Writes a review.</summary>
-    /// <param name="review">The review.</param>
-    /// <returns>The text.</returns>
-    public static string Write(StagingReview review)
+    public static string Of(StagingReview review) => JsonText.Of(w =>
     {
-        ArgumentNullException.ThrowIfNull(review);
-        return JsonText.Of(w =>
-        {
-            w.WriteStartObject();
-            w.WriteString("plan", review.Plan.Name);
-            w.WriteBoolean("everyStageLights", review.EveryStageLights);
-            List(w, "gaps", review.Gaps, WriteGap);
-            List(w, "stagings", review.Flight.Stagings, WriteStaging);
-            Number(w, "apogee_m", review.Flight.Apogee?.Meters);
-            Number(w, "greatestSpeed_m_per_s", review.Flight.MaximumSpeed.MetersPerSecond);
-            Number(w, "guideExitSpeed_m_per_s", review.Flight.GuideExitSpeed?.MetersPerSecond);
-            List(w, "bodies", review.Flight.Bodies, WriteBody);
-            List(w, "failureCases", review.Flight.FailureCases, WriteFailureCase);
-            List(w, "cautions", review.Cautions, WriteCaution);
-            List(w, "findings", review.Findings, WriteFinding);
-            w.WriteEndObject();
-        });
-    }
+        w.WriteStartObject();
+        w.WriteString("plan", review.Plan.Name);
+        w.WriteBoolean("everyStageLights", review.EveryStageLights);
+        List(w, "gaps", review.Gaps, WriteGap);
+        List(w, "stagings", review.Flight.Stagings, WriteStaging);
+        Number(w, "apogee_m", review.Flight.Apogee?.Meters);
+        Number(w, "greatestSpeed_m_per_s", review.Flight.MaximumSpeed.MetersPerSecond);
+        Number(w, "guideExitSpeed_m_per_s", review.Flight.GuideExitSpeed?.MetersPerSecond);
+        List(w, "bodies", review.Flight.Bodies, WriteBody);
+        List(w, "failureCases", review.Flight.FailureCases, WriteFailureCase);
+        List(w, "cautions", review.Cautions, WriteCaution);
+        List(w, "findings", review.Findings, WriteFinding);
+        w.WriteEndObject();
+    });
 
     private static void WriteGap(Utf8JsonWriter w, GapReview gap)
     {

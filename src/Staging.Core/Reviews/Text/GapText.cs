@@ -1,19 +1,18 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
-using Staging.Core.Reviews;
 using Staging.Core.Sizing;
 
-namespace GapStagedFlight;
+namespace Staging.Core.Reviews;
 
-/// <summary>Prints what a review says of one gap: vents asked and given, and the race.</summary>
+/// <summary>What a review says of one gap: vents asked and given, and the race.</summary>
 internal static class GapText
 {
-    public static void Write(GapReview gap, Sheet sheet)
+    public static void Write(GapReview gap, TextSheet sheet)
     {
         GapRun run = gap.Run;
         GapDesign design = run.Problem.Design;
-        sheet.Heading($"Gap from {gap.Staging.LowerStage} to {gap.Staging.UpperStage}: {design.Tube.Length.Millimeters:F0} mm long, "
-            + $"bore {design.Tube.Bore.Millimeters:F1} mm");
+        sheet.Heading(Invariant.Text($"Gap from {gap.Staging.LowerStage} to {gap.Staging.UpperStage}: "
+            + $"{design.Tube.Length.Millimeters:F0} mm long, bore {design.Tube.Bore.Millimeters:F1} mm"));
         Vents(design, gap.Advice, sheet);
         Moment("front at the last vent", run, GapEventKind.FrontAtLastVent, sheet);
         Moment("products at the nozzle", run, GapEventKind.ProductsAtNozzle, sheet);
@@ -27,22 +26,22 @@ internal static class GapText
         FrictionJoint joint = design.Joint.Coupler;
         double push = run.PeakGaugePressure.Pascals * joint.PressureArea.SquareMeters;
         sheet.Row("peak gap pressure", run.PeakGaugePressure.Kilopascals, "F1", "kPa",
-            $"gauge; it pushes with {push:F1} N, the joint holds {joint.BreakawayForce.Newtons:F0} N");
+            Invariant.Text($"gauge; it pushes with {push:F1} N, the joint holds {joint.BreakawayForce.Newtons:F0} N"));
         double ignition = design.Grain.IgnitionTemperature.Kelvins, spare = run.PeakGrainSurface.Kelvins - ignition;
         sheet.Row("peak grain surface", run.PeakGrainSurface.Kelvins, "F0", "K",
-            $"{Math.Abs(spare):F0} K {(spare < 0 ? "short of" : "above")} ignition at {ignition:F0} K");
+            Invariant.Text($"{Math.Abs(spare):F0} K {(spare < 0 ? "short of" : "above")} ignition at {ignition:F0} K"));
         sheet.Row("cause", run.Outcome.Cause);
         sheet.Row(run.Outcome.IsLit ? "what keeps the margin" : "what would help", run.Outcome.Remedy);
     }
 
-    private static void Vents(GapDesign design, VentAdvice advice, Sheet sheet)
+    private static void Vents(GapDesign design, VentAdvice advice, TextSheet sheet)
     {
         if (advice is { Recommended: { } asked, Holes: { } holes })
         {
             IEnumerable<string> drills = new[] { holes.Below, holes.Above }.OfType<DrilledHoles>().DistinctBy(d => d.Drill)
-                .Select(d => $"{d.Drill.Label} ({d.AreaError:+0%;-0%;0%} of area)");
+                .Select(d => Invariant.Text($"{d.Drill.Label} ({d.AreaError:+0%;-0%;0%} of area)"));
             sheet.Row("vent area asked", asked.SquareMillimeters, "F1", "mm2",
-                $"{holes.Exact.Count} holes, drill {string.Join(" or ", drills)}");
+                Invariant.Text($"{holes.Exact.Count} holes, drill {string.Join(" or ", drills)}"));
         }
         else
         {
@@ -51,20 +50,20 @@ internal static class GapText
 
         foreach (VentWindow w in advice.Windows)
             sheet.Row("vent area that lights", w.Min.SquareMillimeters, "F1", "mm2",
-                $"to {w.Max.SquareMillimeters:F1} mm2{(w.ReachesScanEnd ? ", the most that fits" : "")}");
+                Invariant.Text($"to {w.Max.SquareMillimeters:F1} mm2{(w.ReachesScanEnd ? ", the most that fits" : "")}"));
         string given = design.Vents.IsEmpty
             ? "closed"
-            : string.Join(", ", design.Vents.Select(v =>
-                $"{v.Holes.Count} x {v.Holes.Diameter.Millimeters:F1} mm at station {v.Station.Millimeters:F0} mm"));
-        string against = advice.Recommended is { } area ? $"; {design.TotalVentArea / area:F2} of what is asked" : "";
+            : string.Join(", ", design.Vents.Select(v => Invariant.Text(
+                $"{v.Holes.Count} x {v.Holes.Diameter.Millimeters:F1} mm at station {v.Station.Millimeters:F0} mm")));
+        string against = advice.Recommended is { } area ? Invariant.Text($"; {design.TotalVentArea / area:F2} of what is asked") : "";
         sheet.Row("vent area given", design.TotalVentArea.SquareMillimeters, "F1", "mm2", given + against);
     }
 
-    private static void Moment(string name, GapRun run, GapEventKind kind, Sheet sheet)
+    private static void Moment(string name, GapRun run, GapEventKind kind, TextSheet sheet)
     {
         if (run.TimeOf(kind) is { } t)
             sheet.Row(name, t.Milliseconds, "F2", "ms", kind == GapEventKind.FrontAtLastVent ? "after burn-through" : "");
         else
-            sheet.Row(name, $"not within {run.End.Milliseconds:F0} ms");
+            sheet.Row(name, Invariant.Text($"not within {run.End.Milliseconds:F0} ms"));
     }
 }

@@ -17,31 +17,27 @@ internal static class MotorCautions
         Motor? motor = plan.Stages.SelectMany(s => s.AllMotors).Select(g => g.Motor).FirstOrDefault(IsHighPower);
         if (motor is not null)
         {
-            yield return new Caution
-            {
-                Code = "CAU018",
-                Subject = "motor class",
-                OutsideRule = true,
-                Text = Invariant.Text(
+            yield return new Caution(
+                code: "CAU018",
+                subject: "motor class",
+                outsideRule: true,
+                text: Invariant.Text(
                     $"{motor.Name} has {motor.Thrust.TotalImpulse.NewtonSeconds:F0} N s, {motor.Thrust.AverageThrust.Newtons:F0} N "
                         + $"average and {motor.PropellantMass.Grams:F1} g of propellant: a high power motor, for certified fliers, at "
                             + $"the greater distances that code asks for multistage rockets."),
-                Rule = SafetyCodes.HighPowerCode,
-            };
+                rule: SafetyCodes.HighPowerCode);
         }
 
         if (mass > ClassOneMass || propellant > ClassOnePropellant)
         {
             string name = impulse <= ClassTwoImpulse ? "class 2" : "beyond class 2";
-            yield return new Caution
-            {
-                Code = "CAU019",
-                Subject = "federal class",
-                OutsideRule = true,
-                Text = Invariant.Text($"{mass * 1e3:F0} g with {propellant * 1e3:F0} g of propellant and {impulse:F1} N s is not class "
+            yield return new Caution(
+                code: "CAU019",
+                subject: "federal class",
+                outsideRule: true,
+                text: Invariant.Text($"{mass * 1e3:F0} g with {propellant * 1e3:F0} g of propellant and {impulse:F1} N s is not class "
                     + $"1: {name}. Ask which authorisation of the airspace that needs."),
-                Rule = SafetyCodes.AmateurClasses,
-            };
+                rule: SafetyCodes.AmateurClasses);
         }
     }
 

@@ -1,13 +1,13 @@
 using Staging.Core.Flight;
 
-namespace GapStagedFlight;
+namespace Staging.Core.Reviews;
 
 /// <summary>
-/// Prints what comes down: every body of the flight as planned, and of the flights in which something fails.
+/// What comes down: every body of the flight as planned, and of the flights in which something fails.
 /// </summary>
 internal static class DescentText
 {
-    public static void Write(FlightRun flight, Sheet sheet)
+    public static void Write(FlightRun flight, TextSheet sheet)
     {
         sheet.Heading($"What comes down{"how",24}{"lands [s]",14}{"speed [m/s]",14}{"energy [J]",13}{"drift [m]",12}");
         foreach (BodyFlight body in flight.Bodies)
@@ -20,10 +20,18 @@ internal static class DescentText
         }
     }
 
-    private static void Piece(string indent, BodyFlight body, FlightPlan plan, Sheet sheet) =>
-        sheet.Line(body.Outcome is FlightOutcome.Landed landed
-        ? $"{(indent + body.Name).PadRight(27)}{How(body, plan),-16}{landed.Time.Seconds,10:F1}{landed.Speed.MetersPerSecond,14:F1}{landed.KineticEnergy.Joules,13:F1}{body.DriftEstimate?.Meters ?? 0,12:F0}"
-        : $"{(indent + body.Name).PadRight(27)}no landing found: treat it as unknown");
+    private static void Piece(string indent, BodyFlight body, FlightPlan plan, TextSheet sheet)
+    {
+        string name = (indent + body.Name).PadRight(27);
+        if (body.Outcome is not FlightOutcome.Landed landed)
+        {
+            sheet.Line($"{name}no landing found: treat it as unknown");
+            return;
+        }
+
+        sheet.Line(Invariant.Text($"{name}{How(body, plan),-16}{landed.Time.Seconds,10:F1}{landed.Speed.MetersPerSecond,14:F1}"
+            + $"{landed.KineticEnergy.Joules,13:F1}{body.DriftEstimate?.Meters ?? 0,12:F0}"));
+    }
 
     private static string How(BodyFlight body, FlightPlan plan) => body.Find(FlightEventKind.DeviceOpens) is { } opens
         ? plan.Stages.First(s => s.Name == opens.Stage).Recovery.Match(_ => "parachute", _ => "streamer", _ => "tumbling",

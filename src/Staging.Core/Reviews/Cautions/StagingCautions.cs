@@ -71,27 +71,19 @@ internal static class StagingCautions
             + $"without a motor.",
         "electronics are armed last and disarmed first, with a guard against lighting off vertical");
 
-    private static Caution Reminder(string code, string subject, string text, string practice) => new()
-    {
-        Code = code,
-        Subject = subject,
-        OutsideRule = false,
-        Text = text,
-        Rule = SafetyCodes.Practice(practice),
-    };
+    private static Caution Reminder(string code, string subject, string text, string practice) =>
+        new(code, subject, outsideRule: false, text, SafetyCodes.Practice(practice));
 
     private static Caution GapLength(GapReview gap)
     {
         double length = gap.Run.Problem.Design.Tube.Length.Meters;
-        return new Caution
-        {
-            Code = "CAU022",
-            Subject = "gap length",
-            OutsideRule = length > DependableGap,
-            Text = Invariant.Text($"{length * 1e3:F0} mm between the motors; up to about {DependableGap * 1e3:F0} mm is called "
+        return new Caution(
+            code: "CAU022",
+            subject: "gap length",
+            outsideRule: length > DependableGap,
+            text: Invariant.Text($"{length * 1e3:F0} mm between the motors; up to about {DependableGap * 1e3:F0} mm is called "
                 + $"dependable, {FlownGap * 1e3:F0} mm has been flown, 900 mm is reported but doubtful."),
-            Rule = SafetyCodes.Practice("gap lengths that have been flown"),
-        };
+            rule: SafetyCodes.Practice("gap lengths that have been flown"));
     }
 
     private static Caution Vents(GapReview gap)
@@ -101,18 +93,16 @@ internal static class StagingCautions
         double last = design.Vents.IsEmpty ? 0 : design.Vents.Max(v => v.Station.Meters);
         double depth = (design.Tube.Length.Meters - last) / design.Tube.Bore.Meters;
         bool none = design.Vents.IsEmpty;
-        return new Caution
-        {
-            Code = "CAU025",
-            Subject = "vents",
-            OutsideRule = none || depth > DeepDeadEnd,
-            Text = none
+        return new Caution(
+            code: "CAU025",
+            subject: "vents",
+            outsideRule: none || depth > DeepDeadEnd,
+            text: none
                 ? "The gap has no vents: the air ahead of the hot gas has nowhere to go."
                 : Invariant.Text($"{area * 1e6:F0} mm2 in all, the last {depth:F1} bores below the upper nozzle; practice puts them "
                     + $"right below it, and calls {CustomaryVent * 1e6:F0} mm2, one hole of 6 mm, enough for ordinary small models."),
-            Rule = SafetyCodes.Practice(
-                "vents go right below the upper nozzle; a total area like one 6 mm hole serves ordinary small models"),
-        };
+            rule: SafetyCodes.Practice(
+                "vents go right below the upper nozzle; a total area like one 6 mm hole serves ordinary small models"));
     }
 
     private static Caution Outcome(GapReview gap)
@@ -120,20 +110,18 @@ internal static class StagingCautions
         GapOutcome outcome = gap.Run.Outcome;
         bool thin = outcome is GapOutcome.Lit lit
             && (lit.MarginToSeparation?.Seconds < ThinMargin || lit.SurfaceMargin.Kelvins < ThinSurface);
-        return new Caution
-        {
-            Code = "CAU023",
-            Subject = "ignition race",
-            OutsideRule = !outcome.IsLit || thin,
-            Text = $"{gap.Staging.UpperStage}: {outcome.Cause} {outcome.Remedy}{Heat(gap)} Source, retention and ignition temperature "
+        return new Caution(
+            code: "CAU023",
+            subject: "ignition race",
+            outsideRule: !outcome.IsLit || thin,
+            text: $"{gap.Staging.UpperStage}: {outcome.Cause} {outcome.Remedy}{Heat(gap)} Source, retention and ignition temperature "
                 + $"are uncertain by tens of per cent: one nominal answer is not a probability.",
-            Rule = new Provenance
+            rule: new Provenance
             {
                 Source = Invariant.Text($"Judgement: a race won by less than {ThinMargin * 1e3:F0} ms, or a surface less than "
                     + $"{ThinSurface:F0} K above ignition, is no margin, for the inputs are known no better"),
                 How = Evidence.Judgement,
-            },
-        };
+            });
     }
 
     /// <summary>How much of the heat at the grain rests on the least known number.</summary>
@@ -152,33 +140,29 @@ internal static class StagingCautions
         double speed = staging.Velocity?.MetersPerSecond ?? staging.State.Speed.MetersPerSecond,
             height = staging.Height?.Meters ?? staging.State.Height.Meters;
         string when = staging.Lit ? "lights" : "stays cold, after burnout";
-        return new Caution
-        {
-            Code = "CAU028",
-            Subject = "staging speed and height",
-            OutsideRule = speed < LaunchCautions.MinGuideExitSpeed,
-            Text = Invariant.Text($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; guidance asks for "
+        return new Caution(
+            code: "CAU028",
+            subject: "staging speed and height",
+            outsideRule: speed < LaunchCautions.MinGuideExitSpeed,
+            text: Invariant.Text($"{staging.UpperStage} {when} at {speed:F1} m/s, {height:F0} m up; guidance asks for "
                 + $"{LaunchCautions.MinGuideExitSpeed:F0} to 15 m/s."),
-            Rule = SafetyCodes.Guidance("13 to 15 m/s before the fins steer, at staging as at the end of the guide"),
-        };
+            rule: SafetyCodes.Guidance("13 to 15 m/s before the fins steer, at staging as at the end of the guide"));
     }
 
     private static Caution Failure(FailureCase failure)
     {
         var landed = failure.HardestLanding?.Outcome as FlightOutcome.Landed;
-        return new Caution
-        {
-            Code = "CAU024",
-            Subject = failure.Kind is FailureKind.UnlitAndJoined or FailureKind.UnlitAndParted ? "unlit stage" : "failure in flight",
-            OutsideRule = landed is null || landed.KineticEnergy.Joules >= DescentCautions.DebrisLimit,
-            Text = landed is null
+        return new Caution(
+            code: "CAU024",
+            subject: failure.Kind is FailureKind.UnlitAndJoined or FailureKind.UnlitAndParted ? "unlit stage" : "failure in flight",
+            outsideRule: landed is null || landed.KineticEnergy.Joules >= DescentCautions.DebrisLimit,
+            text: landed is null
                 ? $"If {failure.Description}: no landing was found; treat it as unknown."
                 : Invariant.Text(
                     $"If {failure.Description}: {failure.HardestLanding!.Name} comes down {landed.Time.Seconds:F0} s after launch at "
                         + $"{landed.Speed.MetersPerSecond:F0} m/s with "
                             + $"{landed.KineticEnergy.Joules:F1} J ({DescentCautions.DebrisLimit:F1} J counts as debris). Everybody on "
                                 + $"the field must be told to look up."),
-            Rule = SafetyCodes.DebrisEnergy,
-        };
+            rule: SafetyCodes.DebrisEnergy);
     }
 }

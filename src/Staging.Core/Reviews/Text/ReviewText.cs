@@ -1,25 +1,26 @@
-using Staging.Core;
 using Staging.Core.Flight;
-using Staging.Core.Reviews;
 
-namespace GapStagedFlight;
+namespace Staging.Core.Reviews;
 
-/// <summary>Prints a review in plain sections: the gaps, the flight, what comes down, what to mind.</summary>
+/// <summary>A review as text in plain sections: the gaps, the flight, what comes down, what to mind, the result.</summary>
 internal static class ReviewText
 {
     private const int CautionIndent = 4;
 
-    public static void Write(StagingReview review, Sheet sheet)
+    public static string Of(StagingReview review, int width)
     {
+        var sheet = new TextSheet(width);
         sheet.Line($"Staging review: {review.Plan.Name}");
         foreach (GapReview gap in review.Gaps)
             GapText.Write(gap, sheet);
         Flight(review.Flight, sheet);
         DescentText.Write(review.Flight, sheet);
         Cautions(review, sheet);
+        sheet.Heading(Result(review));
+        return sheet.ToString();
     }
 
-    public static string Result(StagingReview review)
+    private static string Result(StagingReview review)
     {
         if (review.EveryStageLights)
             return "result: every stage lights";
@@ -27,7 +28,7 @@ internal static class ReviewText
         return $"result: stage {cold?.UpperStage ?? review.Plan.Flight.Stages[review.Flight.Stagings.Length + 1].Name} stays cold";
     }
 
-    private static void Flight(FlightRun flight, Sheet sheet)
+    private static void Flight(FlightRun flight, TextSheet sheet)
     {
         sheet.Heading("Flight");
         sheet.Row("lift-off mass", flight.Plan.LiftOffMass.Grams, "F1", "g");
@@ -38,27 +39,27 @@ internal static class ReviewText
         foreach (StagingReport s in flight.Stagings)
         {
             sheet.Row($"burn-through, {s.LowerStage}", s.State.Speed.MetersPerSecond, "F1", "m/s",
-                $"at {s.State.Height.Meters:F0} m, {s.State.Time.Seconds:F3} s after launch");
+                Invariant.Text($"at {s.State.Height.Meters:F0} m, {s.State.Time.Seconds:F3} s after launch"));
             if (s is { Ignition: { } lit, Velocity: { } v, Height: { } h })
                 sheet.Row($"ignition, {s.UpperStage}", v.MetersPerSecond, "F1", "m/s",
-                    $"at {h.Meters:F0} m, {lit.Seconds:F3} s after launch");
+                    Invariant.Text($"at {h.Meters:F0} m, {lit.Seconds:F3} s after launch"));
             else
                 sheet.Row($"ignition, {s.UpperStage}", "stays cold");
         }
 
         if (flight.Main.Find(FlightEventKind.MaximumSpeed) is { } fastest)
             sheet.Row("greatest speed", fastest.After.Velocity.MetersPerSecond, "F1", "m/s",
-                $"at {fastest.After.Height.Meters:F0} m, {fastest.Time.Seconds:F1} s");
+                Invariant.Text($"at {fastest.After.Height.Meters:F0} m, {fastest.Time.Seconds:F1} s"));
         if (flight.Apogee is { } apogee)
-            sheet.Row("apogee", apogee.Meters, "F0", "m", $"at {flight.Main.ApogeeTime!.Value.Seconds:F1} s");
+            sheet.Row("apogee", apogee.Meters, "F0", "m", Invariant.Text($"at {flight.Main.ApogeeTime!.Value.Seconds:F1} s"));
         else
             sheet.Row("apogee", "not reached");
         if (flight.Main.Find(FlightEventKind.Ejection) is { } ejection)
             sheet.Row("ejection", ejection.Before.Velocity.MetersPerSecond, "F1", "m/s",
-                $"at {ejection.Before.Height.Meters:F0} m, {ejection.Time.Seconds:F1} s");
+                Invariant.Text($"at {ejection.Before.Height.Meters:F0} m, {ejection.Time.Seconds:F1} s"));
     }
 
-    private static void Cautions(StagingReview review, Sheet sheet)
+    private static void Cautions(StagingReview review, TextSheet sheet)
     {
         sheet.Heading("Cautions (! marks a rule that the plan stands outside of)");
         foreach (Caution c in review.Cautions.OrderByDescending(c => c.OutsideRule))

@@ -64,53 +64,41 @@ internal static class LaunchCautions
     private static Caution LaunchAngle(double tilt, bool highPower)
     {
         double most = highPower ? MaxTiltHighPower : MaxTilt;
-        return new Caution
-        {
-            Code = "CAU015",
-            Subject = "launch angle",
-            OutsideRule = !(tilt <= most),
-            Text = Invariant.Text($"{tilt:F0} degrees from vertical; the code {(highPower ? "for high power motors " : "")}allows "
+        return new Caution(
+            code: "CAU015",
+            subject: "launch angle",
+            outsideRule: !(tilt <= most),
+            text: Invariant.Text($"{tilt:F0} degrees from vertical; the code {(highPower ? "for high power motors " : "")}allows "
                 + $"{most:F0}. Stage near vertical: off it, an upper stage flies far."),
-            Rule = highPower ? SafetyCodes.HighPowerCode : SafetyCodes.ModelRocketCode("clause 6"),
-        };
+            rule: highPower ? SafetyCodes.HighPowerCode : SafetyCodes.ModelRocketCode("clause 6"));
     }
 
     private static Caution ThrustToWeight(Stage lowest, double mass, Gravity gravity)
     {
         double weight = mass * gravity.AtSeaLevel.MetersPerSecondSquared;
         double ratio = lowest.AllMotors.Sum(g => g.Count * g.Motor.Thrust.AverageThrust.Newtons) / weight;
-        return new Caution
-        {
-            Code = "CAU016",
-            Subject = "thrust to weight",
-            OutsideRule = ratio < MinThrustToWeight,
-            Text = Invariant.Text(
+        return new Caution(
+            code: "CAU016",
+            subject: "thrust to weight",
+            outsideRule: ratio < MinThrustToWeight,
+            text: Invariant.Text(
                 $"average thrust of the lowest stage is {ratio:F1} times the lift-off weight; guidance asks for {MinThrustToWeight:F0}."),
-            Rule = SafetyCodes.Guidance("thrust to weight of 5 or more at lift-off"),
-        };
+            rule: SafetyCodes.Guidance("thrust to weight of 5 or more at lift-off"));
     }
 
     private static Caution GuideExit(FlightRun flight)
     {
         string rule = Invariant.Text($"guidance asks for {MinGuideExitSpeed:F0} to 15 m/s before the fins steer.");
-        return new Caution
-        {
-            Code = "CAU017",
-            Subject = "guide exit speed",
-            OutsideRule = !(flight.GuideExitSpeed?.MetersPerSecond >= MinGuideExitSpeed),
-            Text = flight.GuideExitSpeed is { } speed
+        return new Caution(
+            code: "CAU017",
+            subject: "guide exit speed",
+            outsideRule: !(flight.GuideExitSpeed?.MetersPerSecond >= MinGuideExitSpeed),
+            text: flight.GuideExitSpeed is { } speed
                 ? Invariant.Text($"{speed.MetersPerSecond:F1} m/s at the end of the guide; {rule}")
                 : $"the guide is never left; {rule}",
-            Rule = SafetyCodes.Guidance("13 to 15 m/s at the end of rod or rail"),
-        };
+            rule: SafetyCodes.Guidance("13 to 15 m/s at the end of rod or rail"));
     }
 
-    private static Caution Limit(string code, string subject, bool within, string text, string clause) => new()
-    {
-        Code = code,
-        Subject = subject,
-        OutsideRule = !within,
-        Text = text,
-        Rule = SafetyCodes.ModelRocketCode(clause),
-    };
+    private static Caution Limit(string code, string subject, bool within, string text, string clause) =>
+        new(code, subject, !within, text, SafetyCodes.ModelRocketCode(clause));
 }

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using Staging.Core.Flight;
+using Staging.Core.Gaps;
+using Staging.Core.Plans;
+using Staging.Core.Studies;
+
+namespace Staging.Core.Reviews;
+
+/// <summary>Flies a plan with judged inputs and gathers which stages light.</summary>
+internal sealed class OddsStudy(StagingPlan plan)
+{
+    public const string EveryStage = "every stage lights";
+
+    /// <summary>Names of measures; those of one stage have its prefix before them.</summary>
+    public const string Lit = "lit", Margin = "margin", Apogee = "apogee";
+
+    /// <summary>Nothing is kept that the odds do not ask for.</summary>
+    private static readonly FlightOptions Lean = new() { Scope = FlightScope.UppermostStage, KeepTracks = false };
+
+    public Odds Run(int cases, ulong seed, StudyOptions? options, Action<StudyProgress>? progress, CancellationToken cancel)
+    {
+        PointEvaluator.RefusePart(options);
+        var judged = new JudgedInputs(plan);
+        if (judged.Inputs.IsEmpty)
+        {
+            throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU001", "Flight.Stages",
+                "No stage is lit through a gap whose inputs are judged, so there is nothing to vary; a ReliabilityStudy takes inputs "
+                    + "of your own.")]);
+        }
+
+        ReliabilityRun run = new ReliabilityStudy<StagingPlan, FlightRun>
+        {
+            Inputs = InputSet.Of(plan, judged.Inputs),
+            Model = (p, stop) => p.Flight.Fly(Lean, cancellationToken: stop),
+            Outcome = Outcome,
+            Measures = [.. Measures()],
+            Cases = cases,
+            Seed = seed,
+            KeepCases = true,
+        }.Run(options, progress, cancel);
+        return new Odds(plan, run, judged.NotVaried);
+    }
+
+    /// <summary>The lowest stage that stays cold.</summary>
+    private string Outcome(FlightRun flight) =>
+        plan.Flight.Stages.Skip(1).FirstOrDefault(s => Staging(flight, s) is not { Lit: true }) is { } cold
+            ? $"{cold.Name} stays cold"
+            : EveryStage;
+
+    private IEnumerable<Measure<FlightRun>> Measures()
+    {
+        foreach (Stage stage in plan.Flight.Stages.Skip(1))
+        {
+            string prefix = JudgedInputs.Prefix(plan.Flight, stage);
+            yield return Measure.Of<FlightRun>(prefix + Lit, "-", f => Staging(f, stage) is { Lit: true } ? 1 : 0);
+            if (stage.Gap() is not null && prefix.Length > 0)
+                yield return Measure.Of<FlightRun>(prefix + Margin, "K", f => Margin_K(Staging(f, stage)));
+        }
+
+        yield return Measure.Of<FlightRun>(Margin, "K", f => f.Stagings.Min(Margin_K));
+        yield return Measure.Of<FlightRun>(Apogee, "m", f => f.Apogee?.Meters);
+    }
+
+    private static StagingReport? Staging(FlightRun flight, Stage stage) => flight.Stagings.FirstOrDefault(s => s.UpperStage == stage.Name);
+
+    /// <summary>
+    /// How far the grain surface got above its ignition temperature [K]; null where the gap was not reached.
+    /// </summary>
+    private static double? Margin_K(StagingReport? staging) => staging?.Details is GapRun gap
+        ? gap.PeakGrainSurface.Kelvins - gap.Problem.Design.Grain.IgnitionTemperature.Kelvins
+        : null;
+}
