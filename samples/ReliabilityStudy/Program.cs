@@ -29,7 +29,7 @@ var study = new ReliabilityStudy<StagingPlan, StagedFlight>
     {
         FlightRun flight = p.Flight.Fly(new FlightOptions { Scope = FlightScope.UppermostStage, KeepTracks = false },
             cancellationToken: stop);
-        return new StagedFlight(flight, flight.GapBelow("sustainer").Solve(cancellationToken: stop));
+        return new StagedFlight(flight, flight.GapRunBelow("sustainer"));
     },
     Outcome = s => s.Flight.Stagings[0].Lit ? "lit" : "unlit",
     Measures =

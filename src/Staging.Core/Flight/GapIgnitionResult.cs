@@ -12,6 +12,12 @@ public abstract record GapIgnitionResult
     /// <summary>Why, in words, with the numbers that decided.</summary>
     public required string Reason { get; init => field = Guard.NotBlank(value); }
 
+    /// <summary>
+    /// What the answer was computed from, for a reader who knows its type; null where there is nothing more to show.
+    /// The flight passes it on and does not look into it: see <see cref="StagingReport.Details"/>.
+    /// </summary>
+    public object? Details { get; init; }
+
     /// <summary>Chooses by case.</summary>
     /// <typeparam name="T">Type of the answer.</typeparam>
     /// <param name="lit">The answer where the upper motor lights.</param>

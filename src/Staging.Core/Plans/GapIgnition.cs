@@ -88,14 +88,16 @@ public sealed record GapIgnition : IGapIgnition
     /// </summary>
     /// <param name="state">Air, flight and masses at burn-through.</param>
     /// <param name="cancellationToken">Stops the run.</param>
-    /// <returns>Whether and when the upper motor lights, and when the stages part.</returns>
+    /// <returns>
+    /// Whether and when the upper motor lights, and when the stages part; its details are the <see cref="GapRun"/>.
+    /// </returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public GapIgnitionResult Ignite(BurnThroughState state, CancellationToken cancellationToken = default)
     {
         GapRun run = ProblemAt(state).Solve(Model, Solver, cancellationToken: cancellationToken);
         return run.Outcome is GapOutcome.Lit lit
-            ? new GapIgnitionResult.Lit { Reason = lit.Cause, IgnitionLag = lit.Time, SeparationLag = lit.Time }
-            : new GapIgnitionResult.NotLit { Reason = run.Outcome.Cause, SeparationLag = run.TimeOf(GapEventKind.JointOpens) };
+            ? new GapIgnitionResult.Lit { Reason = lit.Cause, IgnitionLag = lit.Time, SeparationLag = lit.Time, Details = run }
+            : new GapIgnitionResult.NotLit { Reason = run.Outcome.Cause, SeparationLag = run.TimeOf(GapEventKind.JointOpens), Details = run };
     }
 
     /// <summary>The gap at rest on the ground, to check what does not depend on the flight.</summary>

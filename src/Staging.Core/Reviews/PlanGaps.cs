@@ -33,22 +33,22 @@ public static class PlanGaps
         InvalidModelException.ThrowOnError(plan.Check());
         Named(plan.Flight, stage);
         FlightOptions enough = (options ?? FlightOptions.Default) with { Scope = FlightScope.UppermostStage, KeepTracks = false };
-        return plan.Flight.Fly(enough, cancellationToken: cancellationToken).GapBelow(stage);
+        return plan.Flight.Fly(enough, cancellationToken: cancellationToken).GapRunBelow(stage).Problem;
     }
 
-    /// <summary>One of the gaps of a flight, as the flight met it.</summary>
+    /// <summary>The gap run by which a flight decided whether a stage lights: it is not solved again.</summary>
     /// <param name="flight">The flight.</param>
     /// <param name="stage">Name of the stage above the gap; null for the only one that is lit through a gap.</param>
-    /// <returns>The problem that the flight solved there.</returns>
+    /// <returns>The run; its <see cref="Gaps.GapRun.Problem"/> is the gap as the flight met it.</returns>
     /// <exception cref="ArgumentException">No such stage is lit through a gap, or several are and none was
     /// named.</exception>
     /// <exception cref="InvalidModelException">The flight did not come to that gap.</exception>
-    public static GapProblem GapBelow(this FlightRun flight, string? stage)
+    public static GapRun GapRunBelow(this FlightRun flight, string? stage = null)
     {
         ArgumentNullException.ThrowIfNull(flight);
         Stage upper = Named(flight.Plan, stage);
         return flight.Stagings.FirstOrDefault(s => s.UpperStage == upper.Name) is { } staging
-            ? upper.Gap()!.ProblemAt(staging.State)
+            ? staging.GapRun()
             : throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "GAP060",
                 $"Flight.Stages[{flight.Plan.Stages.Items.IndexOf(upper)}].Ignition", NotReached(flight))]);
     }
@@ -77,6 +77,9 @@ public static class PlanGaps
         GapIgnition gap = Named(plan.Flight, stage).Gap()!;
         return new GapQuestion { Problem = problem, Layout = gap.Layout, Model = gap.Model, Solver = gap.Solver };
     }
+
+    /// <summary>The gap run that a staging through a gap of this library carries.</summary>
+    internal static GapRun GapRun(this StagingReport staging) => (GapRun)staging.Details!;
 
     private static Stage Named(FlightPlan plan, string? stage)
     {

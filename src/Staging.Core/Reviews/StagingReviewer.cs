@@ -10,7 +10,7 @@ namespace Staging.Core.Reviews;
 public static class StagingReviewer
 {
     /// <summary>
-    /// Flies the plan, runs every gap at the state the flight gives it, sizes its vents, and adds cautions.
+    /// Flies the plan, takes the run of every gap from the flight that asked for it, sizes its vents, and adds cautions.
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="options">How the flight is computed; null for the defaults. Its scope is not asked: a review
@@ -42,12 +42,12 @@ public static class StagingReviewer
         Stage upper = plan.Flight.Stages.First(s => s.Name == staging.UpperStage);
         if (upper.Gap() is not { } gap)
             return null;
-        GapProblem problem = gap.ProblemAt(staging.State);
+        GapRun run = staging.GapRun();
         return new GapReview
         {
             Staging = staging,
-            Run = problem.Solve(gap.Model, gap.Solver, cancellationToken: cancel),
-            Advice = problem.SizeVents(gap.Layout, gap.Model, gap.Solver, cancel),
+            Run = run,
+            Advice = run.Problem.SizeVents(gap.Layout, gap.Model, gap.Solver, cancel),
         };
     }
 }

@@ -33,6 +33,23 @@ public class FlightStagingTests
         Assert.Equal("lit", staging.Reason);
     }
 
+    /// <summary>A late ignition starts from the nominal burn-through: the gap is not asked again, and its details are handed on as they are.</summary>
+    [Fact]
+    public void A_gap_is_asked_once_for_the_flight_and_its_failures()
+    {
+        int times = 0;
+        object details = new();
+        FlightRun run = TwoStages(Gap(_ =>
+        {
+            times++;
+            return new GapIgnitionResult.Lit { IgnitionLag = Seconds(0.015), SeparationLag = Seconds(0.018), Reason = "lit", Details = details };
+        })).Fly(new FlightOptions { Scope = FlightScope.Everything, LateIgnition = Seconds(0.3) }, cancellationToken: TestContext.Current.CancellationToken);
+        FailureCase late = Assert.Single(run.FailureCases, f => f.Kind == FailureKind.LitLate);
+        Assert.Equal(run.Stagings[0].Ignition!.Value.Seconds + 0.3, late.Bodies[0].The(FlightEventKind.Ignition, "sustainer").Time.Seconds, 1e-12);
+        Assert.Equal(1, times);
+        Assert.Same(details, run.Stagings[0].Details);
+    }
+
     [Fact]
     public void Burn_through_may_come_before_the_end_of_the_thrust_curve()
     {

@@ -24,7 +24,7 @@ public class PlanGapsTests
     {
         GapProblem reviewed = Assert.Single(Demo.Review().Gaps).Run.Problem;
         Assert.Empty(SameModel.Differences(reviewed, Demo.GapBelow()));
-        Assert.Empty(SameModel.Differences(reviewed, Demo.Flight.Fly().GapBelow("sustainer")));
+        Assert.Empty(SameModel.Differences(reviewed, Demo.Flight.Fly().GapRunBelow("sustainer").Problem));
         GapQuestion question = Demo.QuestionBelow("sustainer");
         Assert.Empty(SameModel.Differences(reviewed, question.Problem));
         // What the flight imposes: not the still air at the ground.

@@ -25,6 +25,20 @@ public class StagingReviewTests
         Assert.True(state.Height.Meters > 5 && state.AirPressure.Kilopascals < 99, "burn-through is up in thinner air");
     }
 
+    /// <summary>The review shows the run by which the flight decided, and that is what a fresh solve gives, to the bit.</summary>
+    [Fact]
+    public void The_gap_is_solved_once_for_flight_and_review()
+    {
+        GapReview gap = Assert.Single(Lit.Gaps);
+        Assert.Same(Assert.Single(Lit.Flight.Stagings).Details, gap.Run);
+        Assert.Same(gap.Run, Lit.Flight.GapRunBelow());
+        GapRun fresh = gap.Run.Problem.Solve(gap.Run.Model, gap.Run.Options);
+        Assert.Equal(fresh.Statistics, gap.Run.Statistics);
+        Assert.Equal(fresh.Outcome.Time, gap.Run.Outcome.Time);
+        Assert.Equal((fresh.PeakGaugePressure, fresh.PeakGrainSurface, fresh.End), (gap.Run.PeakGaugePressure, gap.Run.PeakGrainSurface, gap.Run.End));
+        Assert.Equal(fresh.Events.Select(e => (e.Kind, e.Time)), gap.Run.Events.Select(e => (e.Kind, e.Time)));
+    }
+
     [Fact]
     public void The_upper_motor_lights_when_the_gap_says_so()
     {

@@ -23,6 +23,12 @@ public sealed record StagingReport
     /// <summary>What decided it.</summary>
     public required string Reason { get; init; }
 
+    /// <summary>
+    /// What the gap's answer was computed from, as <see cref="GapIgnitionResult.Details"/> gave it; null where no gap
+    /// was asked, or nothing was given.
+    /// </summary>
+    public required object? Details { get; init; }
+
     /// <summary>Time of ignition [s]; null where it stayed cold.</summary>
     public required Duration? Ignition { get; init; }
 
@@ -45,6 +51,7 @@ public sealed record StagingReport
             State = log.State!,
             Lit = burnt,
             Reason = log.Lit && !burnt ? "The flight ended before the motor lit." : log.Reason,
+            Details = log.Answer?.Details,
             Ignition = burnt ? Duration.FromSeconds(log.IgnitionTime) : null,
             Height = burnt ? Length.FromMeters(log.AtIgnition.Height) : null,
             Velocity = burnt ? Speed.FromMetersPerSecond(log.AtIgnition.Velocity) : null,

@@ -53,7 +53,7 @@ internal sealed partial class FlightSimulation
             return;
         }
 
-        GapIgnitionResult answer = ((StageIgnition.ByGap)ignition.Case).Gap.Ignite(Staging(k + 1)?.State ?? Describe(body, k), cancel);
+        GapIgnitionResult answer = Ask(((StageIgnition.ByGap)ignition.Case).Gap, body, k);
         (double lag, double parting) = FlightFromSi.Times(answer);
         if (answer is GapIgnitionResult.Lit)
         {
@@ -64,6 +64,20 @@ internal sealed partial class FlightSimulation
         StayCold(body, log, k + 1, answer.Reason);
         if (!double.IsNaN(parting))
             body.Planned.Add(new ScheduledAction(time + parting, ActionKind.Separation, k));
+    }
+
+    /// <summary>
+    /// The answer of a gap. A flight in which this very motor lights late starts at the nominal burn-through, so the
+    /// nominal answer holds for it.
+    /// </summary>
+    private GapIgnitionResult Ask(IGapIgnition gap, BodyState body, int below)
+    {
+        if (order.Stage == below + 1 && Stagings.Find(s => s.Stage == below + 1)?.Answer is { } nominal)
+            return nominal;
+        GapIgnitionResult answer = gap.Ignite(Staging(below + 1)?.State ?? Describe(body, below), cancel);
+        if (Staging(below + 1) is { } staging)
+            staging.Answer = answer;
+        return answer;
     }
 
     private void EndTimer(BodyState body, BodyRecorder log, int k, double time)

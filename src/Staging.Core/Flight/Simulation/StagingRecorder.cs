@@ -15,6 +15,9 @@ internal sealed class StagingRecorder(int stage, BodyState start)
     /// <summary>The state that was put to the gap, or that electronics met.</summary>
     public BurnThroughState? State { get; set; }
 
+    /// <summary>What the gap answered in the nominal flight; null where none was asked.</summary>
+    public GapIgnitionResult? Answer { get; set; }
+
     public bool Lit { get; set; }
 
     public string Reason { get; set; } = "The flight ended before this was decided.";
