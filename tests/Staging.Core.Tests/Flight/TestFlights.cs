@@ -87,8 +87,8 @@ internal static class TestFlights
     public static FlightEvent The(this BodyFlight body, FlightEventKind kind, string? stage = null)
     {
         FlightEvent? found = body.Find(kind, stage);
-        Assert.True(found.HasValue, $"{body.Name} has no {kind}.");
-        return found.Value;
+        Assert.True(found is not null, $"{body.Name} has no {kind}.");
+        return found;
     }
 
     private sealed record FakeGap(Func<BurnThroughState, GapIgnitionResult> Answer) : IGapIgnition

@@ -46,6 +46,36 @@ public sealed record Airframe
     public Airframe With(EquatableArray<BodyPart> parts, EquatableArray<FinGroup> fins) =>
         this with { Body = [.. Body, .. parts], Fins = [.. Fins, .. fins] };
 
+    /// <summary>
+    /// Normal force and centre of pressure by the equations of J. S. Barrowman (1967), of the whole and of its parts.
+    /// </summary>
+    /// <returns>The whole, with its parts.</returns>
+    /// <exception cref="InvalidModelException">The parts have no positive normal force together (<c>FLT032</c>), so no
+    /// centre of pressure: a body that narrows without fins.</exception>
+    /// <remarks>
+    /// Holds for attached flow, angles of attack below about 10 degrees, a body long beside its diameter, thin flat
+    /// fins. Tubes carry no normal force in this theory; at larger angles they do, and the centre of pressure moves
+    /// forward.
+    /// </remarks>
+    public NormalForce Stability() => Barrowman.Of(this);
+
+    /// <summary>
+    /// The drag coefficient by parts at one Mach number, by published correlations recalled from their sources. Good to
+    /// perhaps 20 % below Mach 0.8, less across the speed of sound: a measured value, or a flight, is worth more.
+    /// </summary>
+    /// <param name="conditions">Air, roughness and jet.</param>
+    /// <param name="machNumber">Mach number [-], 0.01 to 5.</param>
+    /// <returns>The parts.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public DragEstimate DragAt(DragConditions conditions, double machNumber) =>
+        DragBuildUp.At(this, Guard.NotNull(conditions, nameof(conditions)), machNumber);
+
+    /// <summary>A drag table from Mach 0.05 to 3, built up part by part: see <see cref="DragAt"/>.</summary>
+    /// <param name="conditions">Air, roughness and jet; a jet makes the table for
+    /// <see cref="Stage.DragWhileBurning"/>.</param>
+    /// <returns>The table, on the largest cross-section.</returns>
+    public DragTable DragTable(DragConditions conditions) => DragBuildUp.Table(this, Guard.NotNull(conditions, nameof(conditions)));
+
     /// <summary>Looks whether the parts fit together.</summary>
     /// <returns>
     /// Warnings <c>FLT030</c> where diameters do not meet, <c>FLT031</c> where a fin reaches beyond the aft end and
