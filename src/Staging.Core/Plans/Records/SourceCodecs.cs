@@ -136,7 +136,7 @@ internal static class SourceCodecs
         new("cluster", "Two to eight motors that feed one gap.", f =>
     {
         var motors = f.Required("motors", new ListCodec<ClusterMotor>(InCluster, 2), x => x.Motors, "The motors.");
-        return v => new GapSource.Cluster { Motors = motors[v] };
+        return v => new GapSource.Cluster { Motors = motors[v].Items };
     }));
 
     public static readonly UnionCodec<GapSource> Source = new("gapSource", "Where the hot gas comes from.",
