@@ -50,7 +50,7 @@ public static class PlanGaps
         return flight.Stagings.FirstOrDefault(s => s.UpperStage == upper.Name) is { } staging
             ? upper.Gap()!.ProblemAt(staging.State)
             : throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "GAP060",
-                $"Flight.Stages[{flight.Plan.Stages.IndexOf(upper)}].Ignition", NotReached(flight))]);
+                $"Flight.Stages[{flight.Plan.Stages.Items.IndexOf(upper)}].Ignition", NotReached(flight))]);
     }
 
     /// <summary>

@@ -58,7 +58,7 @@ public static class PlanInputs
     }
 
     private static StagingPlan Changed(StagingPlan plan, int stage, Func<Stage, Stage> change) =>
-        plan with { Flight = plan.Flight with { Stages = plan.Flight.Stages.SetItem(stage, change(plan.Flight.Stages[stage])) } };
+        plan with { Flight = plan.Flight with { Stages = plan.Flight.Stages.Items.SetItem(stage, change(plan.Flight.Stages[stage])) } };
 
     private static int Index(StagingPlan plan, string stage)
     {

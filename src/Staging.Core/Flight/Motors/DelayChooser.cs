@@ -32,7 +32,7 @@ public static class DelayChooser
             Guard.In(delay, 0, 100, nameof(delaysOnOffer));
         InvalidModelException.ThrowOnError(plan.Check());
         Stage top = plan.Stages[^1] with { Recovery = new Recovery.Ballistic() };
-        FlightPlan bare = plan with { Stages = plan.Stages.SetItem(plan.Stages.Length - 1, top) };
+        FlightPlan bare = plan with { Stages = plan.Stages.Items.SetItem(plan.Stages.Length - 1, top) };
         BodyFlight flight = bare.Fly((options ?? FlightOptions.Default) with { Scope = FlightScope.UppermostStage, KeepTracks = true },
             cancellationToken: cancellationToken).Main;
         if (flight.Find(FlightEventKind.Ignition, top.Name) is not { } ignition || flight.ApogeeTime is not { } apogee)
