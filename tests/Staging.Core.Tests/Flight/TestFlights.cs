@@ -91,8 +91,8 @@ internal static class TestFlights
         return found.Value;
     }
 
-    private sealed class FakeGap(Func<BurnThroughState, GapIgnitionResult> answer) : IGapIgnition
+    private sealed record FakeGap(Func<BurnThroughState, GapIgnitionResult> Answer) : IGapIgnition
     {
-        public GapIgnitionResult Ignite(BurnThroughState state, CancellationToken cancellationToken = default) => answer(state);
+        public GapIgnitionResult Ignite(BurnThroughState state, CancellationToken cancellationToken = default) => Answer(state);
     }
 }

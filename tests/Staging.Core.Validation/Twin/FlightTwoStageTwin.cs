@@ -118,7 +118,7 @@ public class FlightTwoStageTwin
         Assert.True(Math.Abs(ours / expected - 1) <= Within, $"Twin {expected:R}, ours {ours:R}, relative difference {ours / expected - 1:G3}.");
 
     /// <summary>The troposphere of the twin, with its gas constant.</summary>
-    private sealed class TwinAir : IAtmosphere
+    private sealed record TwinAir : IAtmosphere
     {
         private const double R = 287.05287, Radius = 6_356_766, Lapse = 0.0065, T0 = 288.15, P0 = 101_325;
 

@@ -21,10 +21,10 @@ public sealed record Airframe
     public required Nose Nose { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Tubes and transitions behind the nose, fore to aft; none or more.</summary>
-    public required ImmutableArray<BodyPart> Body { get; init => field = Guard.Set(value); }
+    public required EquatableArray<BodyPart> Body { get; init; }
 
     /// <summary>Groups of fins, in any order; none or more.</summary>
-    public required ImmutableArray<FinGroup> Fins { get; init => field = Guard.Set(value); }
+    public required EquatableArray<FinGroup> Fins { get; init; }
 
     /// <summary>Length from the nose tip to the aft end [m].</summary>
     public Length Length => Length.FromMeters(Nose.Length.Meters + Body.Sum(p => p.Length.Meters));
@@ -37,14 +37,14 @@ public sealed record Airframe
     public Area ReferenceArea => Area.FromSquareMeters(Math.PI / 4 * Diameter.Meters * Diameter.Meters);
 
     /// <summary>Diameter of the aft end [m].</summary>
-    public Length BaseDiameter => Body.IsEmpty ? Nose.Diameter : Body[^1].AftDiameter;
+    public Length BaseDiameter => Body.Length == 0 ? Nose.Diameter : Body[^1].AftDiameter;
 
     /// <summary>The same airframe with a lower stage behind it.</summary>
     /// <param name="parts">Its tubes and transitions, fore to aft.</param>
     /// <param name="fins">Its fins, stations from the nose tip of the whole.</param>
     /// <returns>A new airframe.</returns>
-    public Airframe With(ImmutableArray<BodyPart> parts, ImmutableArray<FinGroup> fins) =>
-        this with { Body = Body.AddRange(parts), Fins = Fins.AddRange(fins) };
+    public Airframe With(EquatableArray<BodyPart> parts, EquatableArray<FinGroup> fins) =>
+        this with { Body = [.. Body, .. parts], Fins = [.. Fins, .. fins] };
 
     /// <summary>Looks whether the parts fit together.</summary>
     /// <returns>

@@ -10,13 +10,13 @@ public sealed record StackStability
     public required FlightPlan Plan { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Where the masses sit, one entry a stage, lowest first.</summary>
-    public required ImmutableArray<StageBalance> Balance { get; init => field = Guard.Set(value); }
+    public required EquatableArray<StageBalance> Balance { get; init; }
 
     /// <summary>
     /// Airframe of the stack while stage i is its lowest, one entry a stage, lowest first: the whole stack, ..., the
     /// uppermost stage alone.
     /// </summary>
-    public required ImmutableArray<Airframe> Airframes { get; init => field = Guard.Set(value); }
+    public required EquatableArray<Airframe> Airframes { get; init; }
 
     /// <summary>Looks whether the lists fit the plan and the airframes hang together.</summary>
     /// <returns>Errors <c>FLT040</c> for lists of the wrong length, and the findings of plan and airframes.</returns>
