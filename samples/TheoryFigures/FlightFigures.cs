@@ -171,7 +171,8 @@ internal static class FlightFigures
         Span = Mm(span),
         Sweep = Mm(sweep),
         Thickness = Mm(1.6),
-        EdgeProfile = FinEdgeProfile.RoundNosed,
+        RoundLeadingEdge = true,
+        TaperedTrailingEdge = false,
         Station = Mm(station),
         BodyDiameter = Mm(24.8),
     };

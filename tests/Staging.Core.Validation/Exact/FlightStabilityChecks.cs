@@ -117,7 +117,8 @@ public class FlightStabilityChecks
         Span = M(S),
         Sweep = M(XR),
         Thickness = M(.002),
-        EdgeProfile = FinEdgeProfile.Blunt,
+        RoundLeadingEdge = false,
+        TaperedTrailingEdge = false,
         Station = M(XB),
         BodyDiameter = M(2 * R),
     };
