@@ -58,7 +58,7 @@ internal static class ModelMap
             foreach (double opening in (double[])[1, 3, 5])
             {
                 GapProblem gap = Gap(length, 4);
-                BurnThroughSource slow = StartingGaps.Booster with { OpeningTime = Duration.FromMilliseconds(opening) };
+                GapSource.Booster slow = StartingGaps.Booster with { OpeningTime = Duration.FromMilliseconds(opening) };
                 gap = gap with { Design = gap.Design with { Source = slow } };
                 GapRun displaced = gap.Solve(), resolved = gap.Solve(new GapModel.OneDimensional { Cells = Cells });
                 yield return FormattableString.Invariant(

@@ -64,13 +64,18 @@ public static class GapInputs
     /// <param name="spread">How it scatters [g].</param>
     /// <returns>The input <c>source.fragment-mass</c>.</returns>
     public static StudyInput<GapProblem> FragmentMass(Distribution spread) =>
-        Source("source.fragment-mass", "g", spread, (s, v) => s with { FragmentMass = Mass.FromGrams(v) });
+        Source("source.fragment-mass", "g", spread, (s, v) => s with { Web = s.Web with { Mass = Mass.FromGrams(v) } });
 
-    /// <summary>Time over which the fragments burn.</summary>
+    /// <summary>Time over which the fragments burn, of a web that burns over a stated time.</summary>
     /// <param name="spread">How it scatters [ms].</param>
     /// <returns>The input <c>source.burn-time</c>.</returns>
-    public static StudyInput<GapProblem> FragmentBurnTime(Distribution spread) =>
-        Source("source.burn-time", "ms", spread, (s, v) => s with { FragmentBurnTime = Duration.FromMilliseconds(v) });
+    public static StudyInput<GapProblem> FragmentBurnTime(Distribution spread) => Source("source.burn-time", "ms", spread,
+        (s, v) => s with
+        {
+            Web = s.Web is WebBurn.OverTime over
+                ? over with { Time = Duration.FromMilliseconds(v) }
+                : throw new ArgumentException("The input source.burn-time belongs to a web that burns over a stated time."),
+        });
 
     /// <summary>Chamber pressure at burn-through.</summary>
     /// <param name="spread">How it scatters [kPa], absolute.</param>
@@ -164,11 +169,11 @@ public static class GapInputs
         problem with { Design = change(problem.Design) };
 
     private static StudyInput<GapProblem> Source(string path, string unit, Distribution spread,
-        Func<BurnThroughSource, double, BurnThroughSource> with) =>
-        StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d.Source is GapSource.Afterburn { Motor: { } motor }
+        Func<GapSource.Booster, double, GapSource.Booster> with) =>
+        StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d.Source is GapSource.Booster motor
             ? d with { Source = with(motor, v) }
             : throw new ArgumentException(
-                $"The input {path} belongs to one motor with an afterburn; the source of this gap is of another kind.", nameof(p))));
+                $"The input {path} belongs to one booster motor; the source of this gap is of another kind.", nameof(p))));
 
     private static StudyInput<GapProblem> Closure(string path, string unit, Distribution spread,
         Func<MixingAndHeat, double, MixingAndHeat> with) =>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Staging.Core.Gaps;
 using UnitsNet;
 
@@ -31,7 +30,7 @@ internal static class VentPlacement
         : VentTarget.Jacket(design.Jackets[0].Name);
 
     /// <summary>Holes of the same number and places, with diameters that make a total area.</summary>
-    private static ImmutableArray<JacketOpening> Scaled(ImmutableArray<JacketOpening> openings, Area total)
+    private static EquatableArray<JacketOpening> Scaled(EquatableArray<JacketOpening> openings, Area total)
     {
         double factor = Math.Sqrt(total.SquareMeters / openings.Sum(o => o.Holes.TotalArea.SquareMeters));
         return [.. openings.Select(o => o with { Holes = o.Holes with { Diameter = factor * o.Holes.Diameter } })];

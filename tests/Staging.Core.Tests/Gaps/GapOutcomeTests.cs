@@ -64,7 +64,7 @@ public class GapOutcomeTests
         {
             Tube = Bench.Tube(900),
             Vents = [Bench.Hole(Bench.Tube(900), 6)],
-            Source = d.Motor() with { FragmentMass = Mass.FromGrams(0.05) },
+            Source = d.Motor() with { Web = d.Web() with { Mass = Mass.FromGrams(0.05) } },
         }).Solve();
         var reach = Assert.IsType<GapOutcome.DidNotReach>(run.Outcome);
         Assert.InRange(reach.FrontRemaining.Millimeters, 100, 880);

@@ -108,7 +108,7 @@ public class GapWindowsTests
         InputSet<GapProblem> judged = InputSet.Of(start, GapInputs.Judged);
         GapDesign changed = judged.At([30, 0.2, 20, 9, 2, 0.6, 750, 0.5, 0.3, 300, 0.4, 2, 0.7, 1.2, 6]).Design;
         Assert.Equal((30, 24), (changed.Joint.Coupler.BreakawayForce.Newtons, Math.Round(changed.Joint.Coupler.SlidingForce.Newtons, 9)));
-        Assert.Equal((0.2, 20, 0.6), (Math.Round(changed.Motor().FragmentMass.Grams, 9), Math.Round(changed.Motor().FragmentBurnTime.Milliseconds, 9), changed.Source.Products.GasMassFraction));
+        Assert.Equal((0.2, 20, 0.6), (Math.Round(changed.Web().Mass.Grams, 9), Math.Round(changed.Web().Time.Milliseconds, 9), changed.Source.Products.GasMassFraction));
         Assert.Equal((750, 0.5, 0.3), (changed.Grain.IgnitionTemperature.Kelvins, changed.Grain.Conductivity.WattsPerMeterKelvin, changed.MixingAndHeat.ParticleEfficiency));
         Assert.Equal((9, 2), (Math.Round(changed.Motor().OpeningDiameter.Millimeters, 9), Math.Round(changed.Motor().OpeningTime.Milliseconds, 9)));
         MixingAndHeat closures = changed.MixingAndHeat;

@@ -19,7 +19,7 @@ public class StudySnippets
     private static readonly StudyInput<GapProblem> FragmentMass = StudyInput.Of<GapProblem>(
         "source.fragment-mass", "g", Spread.TruncatedNormal(0.19, 0.05, 0.05, 0.4), (p, v) => p with
         {
-            Design = p.Design with { Source = StartingGaps.Booster with { FragmentMass = Mass.FromGrams(v) } },
+            Design = p.Design with { Source = StartingGaps.Booster with { Web = StartingGaps.Booster.Web with { Mass = Mass.FromGrams(v) } } },
         });
 
     private static readonly StudyInput<GapProblem> Ignition = StudyInput.Of<GapProblem>(

@@ -24,7 +24,7 @@ internal static class GapCodecs
             "From the booster motor's forward end to the upper motor's nozzle plane.");
         var steps = f.Optional("steps", new ListCodec<BoreStep>(Step), x => x.Steps, [],
             "Changes of bore, rising; one bore throughout when left out.");
-        return v => new GuideTube { Bore = bore[v], Length = length[v], Steps = steps[v].Items };
+        return v => new GuideTube { Bore = bore[v], Length = length[v], Steps = steps[v] };
     });
 
     public static readonly UnionCodec<VentTarget> Target = new("ventTarget", "Where holes lead.",
@@ -67,7 +67,7 @@ internal static class GapCodecs
         var wall = f.Required("wallArea", Quantities.Area, x => x.WallArea, "Wall that takes up heat.");
         var openings = f.Required("openings", new ListCodec<JacketOpening>(JacketOpening), x => x.Openings,
             "Holes out of it, through its outer wall or rearwards through a centring ring.");
-        return v => new Jacket { Name = name[v], Volume = volume[v], WallArea = wall[v], Openings = openings[v].Items };
+        return v => new Jacket { Name = name[v], Volume = volume[v], WallArea = wall[v], Openings = openings[v] };
     });
 
     public static readonly RecordCodec<MixingAndHeat> Closures = new("mixingAndHeat",
@@ -114,8 +114,8 @@ internal static class GapCodecs
         return v => new GapDesign
         {
             Tube = tube[v],
-            Vents = vents[v].Items,
-            Jackets = jackets[v].Items,
+            Vents = vents[v],
+            Jackets = jackets[v],
             DischargeLaw = law[v],
             Source = source[v],
             Joint = joint[v],

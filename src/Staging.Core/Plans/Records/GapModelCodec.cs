@@ -24,7 +24,7 @@ internal static class GapModelCodec
                 "Share of a cell that the fastest wave crosses in a step; 0.8 when left out.");
             var times = f.Optional("profileTimes", new ListCodec<Duration>(Quantities.Duration), x => x.ProfileTimes, [],
                 "Times since burn-through at which the gas along the tube is kept; none when left out.");
-            return v => new GapModel.OneDimensional { Cells = cells[v], CourantNumber = courant[v], ProfileTimes = times[v].Items };
+            return v => new GapModel.OneDimensional { Cells = cells[v], CourantNumber = courant[v], ProfileTimes = times[v] };
         })),
     ]);
 }
