@@ -26,8 +26,7 @@ internal static class RaceFigure
         double end = Course(plot, built, asBuilt: true);
         if (gap.Advice.Widest is { } window && !IsLeast(design, window))
         {
-            GapDesign min = design with { Vents = [gap.Advice.Layout.VentOf(design.Tube, window.Min)] };
-            GapRun closest = (built.Problem with { Design = min }).Solve(options: built.Options);
+            GapRun closest = built.Problem.WithVents(gap.Advice.Layout, window.Min).Solve(built.Model, built.Options);
             end = Math.Max(end, Course(plot, closest, asBuilt: false));
             plot.Note($"dotted: with {window.Min.SquareMillimeters:F0} mm\u00b2 of vents,\nthe least that light", end, cold + 0.35 * rise,
                 Style.Grey, Alignment.LowerRight);

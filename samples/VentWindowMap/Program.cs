@@ -73,14 +73,8 @@ foreach ((string question, WindowResult answer) in asked)
 GapProblem GapOf(double mm, double mm2)
 {
     GuideTube tube = nominal.Problem.Design.Tube with { Length = Length.FromMillimeters(mm) };
-    return nominal.Problem with
-    {
-        Design = nominal.Problem.Design with
-        {
-            Tube = tube,
-            Vents = [nominal.Layout.VentOf(tube, Area.FromSquareMillimeters(mm2))]
-        }
-    };
+    return (nominal.Problem with { Design = nominal.Problem.Design with { Tube = tube } })
+        .WithVents(nominal.Layout, Area.FromSquareMillimeters(mm2));
 }
 
 SweepMap<GapRun> runs = Sweep.Over(

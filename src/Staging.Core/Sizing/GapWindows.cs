@@ -177,15 +177,9 @@ public static class GapWindows
     {
         try
         {
-            GuideTube tube = question.Problem.Design.Tube with { Length = gap };
-            GapProblem problem = question.Problem with
-            {
-                Design = question.Problem.Design with
-                {
-                    Tube = tube,
-                    Vents = [question.Layout.VentOf(tube, total)]
-                }
-            };
+            GapDesign design = question.Problem.Design;
+            GapProblem problem = (question.Problem with { Design = design with { Tube = design.Tube with { Length = gap } } })
+                .WithVents(question.Layout, total);
             return breakaway_N is { } newtons ? GapInputs.WithBreakaway(problem, newtons) : problem;
         }
         catch (ArgumentException refusal)

@@ -1,10 +1,11 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
+using Staging.Core.Tests.Gaps;
 using Staging.Core.Tests.Reviews;
 using UnitsNet;
 
-namespace Staging.Core.Tests.Gaps;
+namespace Staging.Core.Tests.Sizing;
 
 /// <summary>One call says what to build, and what it says lights in the model.</summary>
 public class RecommendationTests

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
@@ -6,7 +5,7 @@ using Staging.Core.Studies;
 using Staging.Core.Tests.Gaps;
 using UnitsNet;
 
-namespace Staging.Core.Tests.Reviews;
+namespace Staging.Core.Tests.Sizing;
 
 public class GapWindowsTests
 {
@@ -134,7 +133,7 @@ public class GapWindowsTests
     private static GapRun Runs(double gap_mm, double area_mm2)
     {
         GuideTube tube = Nominal.Problem.Design.Tube with { Length = Length.FromMillimeters(gap_mm) };
-        ImmutableArray<Vent> vents = [Nominal.Layout.VentOf(tube, Area.FromSquareMillimeters(area_mm2))];
-        return (Nominal.Problem with { Design = Nominal.Problem.Design with { Tube = tube, Vents = vents } }).Solve();
+        return (Nominal.Problem with { Design = Nominal.Problem.Design with { Tube = tube } })
+            .WithVents(Nominal.Layout, Area.FromSquareMillimeters(area_mm2)).Solve();
     }
 }
