@@ -22,7 +22,7 @@ public class ClosedUnionTests
         Assert.Empty(ClosedUnions.Broken(typeof(Complete)));
     }
 
-    private static bool IsUnion(Type type) => type.GetMethod("<Clone>$") is not null && ClosedUnions.IsClosed(type);
+    private static bool IsUnion(Type type) => (type.GetMethod("<Clone>$") is not null || (type.IsClass && type.IsVisible)) && ClosedUnions.IsClosed(type);
 
     public sealed record Outside : Leaky
     {

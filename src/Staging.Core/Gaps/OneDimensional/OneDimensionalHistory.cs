@@ -20,22 +20,6 @@ internal sealed class OneDimensionalHistory(IReadOnlyList<double> times, IReadOn
         }
 
         double span = times[high] - times[low], s = span > 0 ? Math.Clamp((time - times[low]) / span, 0, 1) : 0;
-        GapReading a = moments[low], b = moments[high];
-        double Between(double x, double y) => x + s * (y - x);
-        return new GapReading
-        {
-            GapPressure = Between(a.GapPressure, b.GapPressure),
-            ChamberPressure = Between(a.ChamberPressure, b.ChamberPressure),
-            JacketPressures = [.. a.JacketPressures.Zip(b.JacketPressures, Between)],
-            Front = Between(a.Front, b.Front),
-            HotTemperature = Between(a.HotTemperature, b.HotTemperature),
-            NozzleTemperature = Between(a.NozzleTemperature, b.NozzleTemperature),
-            ProductsAtNozzle = Between(a.ProductsAtNozzle, b.ProductsAtNozzle),
-            GrainSurface = Between(a.GrainSurface, b.GrainSurface),
-            JointTravel = Between(a.JointTravel, b.JointTravel),
-            Convection = Between(a.Convection, b.Convection),
-            Radiation = Between(a.Radiation, b.Radiation),
-            Particles = Between(a.Particles, b.Particles),
-        };
+        return GapReading.Between(moments[low], moments[high], s);
     }
 }

@@ -88,7 +88,7 @@ internal sealed class OneDimensionalSolver
     {
         if (gap.Tube.Steps + gap.Tube.Repeats >= options.MaxSteps)
             return Fail(SolverFailureKind.TooManySteps, $"All {options.MaxSteps} steps were used up at {gap.Time * 1e3:G4} ms.");
-        if (phase == JointPhase.Held && joint.Acceleration(pressure, joint.Breakaway(gap.Slide) + gap.TapeHolds) > 0)
+        if (phase == JointPhase.Held && joint.Acceleration(pressure, joint.Breakaway(gap.JointTravel) + gap.TapeHolds) > 0)
         {
             phase = JointPhase.Slides;
             events.Add((GapEventKind.JointMoves, gap.Time));
@@ -96,7 +96,7 @@ internal sealed class OneDimensionalSolver
 
         double until = Math.Min(Math.Min(watch.Next, Math.Min(p.Horizon, last)),
             profilesKept < profileTimes.Length ? profileTimes[profilesKept] : p.Horizon);
-        double acceleration = phase == JointPhase.Held ? 0 : joint.Acceleration(pressure, joint.Friction(gap.Slide));
+        double acceleration = phase == JointPhase.Held ? 0 : joint.Acceleration(pressure, joint.Friction(gap.JointTravel));
         bool taken = gap.Step(until, phase, acceleration);
         if (!gap.HoldsGas)
             return Fail(SolverFailureKind.NonFiniteState, $"Tube, chamber or jacket has no finite density and pressure above zero any "
@@ -115,7 +115,7 @@ internal sealed class OneDimensionalSolver
     {
         double time = gap.Time, before = time - gap.LastStep;
         pressure = gap.Pressure;
-        double vent = gap.ProductsAtLastVent, nozzle = gap.Nozzle(out _).ProductFraction;
+        double vent = gap.ProductsAtLastVent, nozzle = gap.Nozzle.ProductFraction;
         if (phase != JointPhase.Open)
         {
             Reached(GapEventKind.FrontAtLastVent, atVent, vent, before, time);
@@ -152,9 +152,9 @@ internal sealed class OneDimensionalSolver
     {
         if (phase != JointPhase.Slides)
             return false;
-        if (gap.Slide >= p.Engagement)
+        if (gap.JointTravel >= p.Engagement)
         {
-            double late = gap.SlideSpeed > 0 ? (gap.Slide - p.Engagement) / gap.SlideSpeed : 0, opens = Math.Max(before, time - late);
+            double late = gap.SlideSpeed > 0 ? (gap.JointTravel - p.Engagement) / gap.SlideSpeed : 0, opens = Math.Max(before, time - late);
             phase = JointPhase.Open;
             last = opens + p.AfterOpening;
             events.Add((GapEventKind.JointOpens, opens));

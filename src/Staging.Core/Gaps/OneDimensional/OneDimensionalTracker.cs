@@ -25,7 +25,7 @@ internal sealed class OneDimensionalTracker : IGapExtremes
         temperature = PeakSurface = p.Grain.Initial;
         PeakPressure = p.OutsidePressure;
         MinFrontRemaining = p.LastVent;
-        GrainHeating heating = gap.Heating();
+        GrainHeating heating = gap.HeatingAt(gap.Time);
         surface.Start(heating.Total(temperature));
         Keep(heating);
     }
@@ -70,8 +70,8 @@ internal sealed class OneDimensionalTracker : IGapExtremes
     /// </summary>
     public void Mark()
     {
-        guided &= !opened || gap.CoreReaches;
-        GrainHeating heating = gap.Heating();
+        guided &= !opened || gap.CoreReachesAt(gap.Time);
+        GrainHeating heating = gap.HeatingAt(gap.Time);
         double settled = p.Grain.Initial + surface.Settle(IgnitionTracker.Interval);
         double after = heating.Settle(settled, surface.Gain, temperature, out double flux);
         surface.Advance(flux);
@@ -88,14 +88,14 @@ internal sealed class OneDimensionalTracker : IGapExtremes
             return;
         }
 
-        MinFrontRemaining = Math.Min(MinFrontRemaining, p.LastVent + gap.Stretch - moments[^1].Front);
+        MinFrontRemaining = Math.Min(MinFrontRemaining, p.LastVent + gap.Stretch - moments[^1][GapChannel.Front]);
     }
 
     /// <summary>Keeps the last moment of the run.</summary>
     public void Finish()
     {
         if (gap.Time > times[^1])
-            Keep(gap.Heating());
+            Keep(gap.HeatingAt(gap.Time));
     }
 
     /// <summary>Keeps the gas along the tube.</summary>
@@ -111,74 +111,25 @@ internal sealed class OneDimensionalTracker : IGapExtremes
             x[k] = gap.StationOf(i);
             pressure[k] = a.Pressure[i];
             velocity[k] = a.Velocity[i];
-            kelvins[k] = TemperatureOf(i);
+            kelvins[k] = gap.TemperatureAt(i);
             density[k] = a.Density[i];
             products[k] = a.Fraction[i];
         }
 
-        profiles.Add(GapFromSi.Profile(gap.Time, x, pressure, velocity, kelvins, density, products));
+        profiles.Add(new GapProfile(gap.Time)
+        {
+            Station_m = x,
+            Pressure_Pa = pressure,
+            Velocity_m_per_s = velocity,
+            Temperature_K = kelvins,
+            Density_kg_per_m3 = density,
+            Products = products,
+        });
     }
 
     private void Keep(in GrainHeating heating)
     {
-        Zone nozzle = gap.Nozzle(out _);
         times.Add(gap.Time);
-        moments.Add(new GapReading
-        {
-            GapPressure = gap.Pressure,
-            ChamberPressure = gap.ChamberPressure,
-            JacketPressures = gap.JacketPressures,
-            Front = Front(),
-            HotTemperature = HotTemperature(),
-            NozzleTemperature = nozzle.Temperature,
-            ProductsAtNozzle = nozzle.ProductFraction,
-            GrainSurface = temperature,
-            JointTravel = gap.Slide,
-            Convection = heating.Convection(temperature),
-            Radiation = heating.Radiation(temperature),
-            Particles = heating.Particles(temperature),
-        });
-    }
-
-    private double TemperatureOf(int i)
-    {
-        TubeArrays a = gap.Tube.Cells;
-        double Y = a.Fraction[i];
-        return a.Pressure[i] / (a.Density[i] * (Y * p.Products.R + (1 - Y) * p.Air.R));
-    }
-
-    /// <summary>
-    /// Where, seen from the last vent, the gas first is half products [m from the booster's end]; 0 when nowhere.
-    /// </summary>
-    private double Front()
-    {
-        TubeArrays a = gap.Tube.Cells;
-        int i = gap.CellAt(p.LastVent);
-        if (a.Fraction[i] >= GapSystem.Reached)
-            return p.LastVent + gap.Stretch;
-        while (i >= a.First && a.Fraction[i] < GapSystem.Reached)
-            i--;
-        if (i < a.First)
-            return 0;
-        double s = (a.Fraction[i] - GapSystem.Reached) / (a.Fraction[i] - a.Fraction[i + 1]);
-        double x = gap.StationOf(i) + s * (gap.StationOf(i + 1) - gap.StationOf(i));
-        return Math.Min(x, p.LastVent) + gap.Stretch;
-    }
-
-    /// <summary>
-    /// Temperature of the products in the tube, by mass [K]; that of the outside before there are any.
-    /// </summary>
-    private double HotTemperature()
-    {
-        TubeArrays a = gap.Tube.Cells;
-        double mass = 0, sum = 0;
-        for (int i = a.First; i < a.End; i++)
-        {
-            double products = gap.Tube.VolumeOf(i) * a.Products[i];
-            mass += products;
-            sum += products * TemperatureOf(i);
-        }
-
-        return mass > 0 ? sum / mass : p.OutsideTemperature;
+        moments.Add(GapReading.Of(gap, heating, temperature));
     }
 }
