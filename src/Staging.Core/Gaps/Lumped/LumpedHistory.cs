@@ -3,7 +3,7 @@ using Staging.Core.Solving;
 namespace Staging.Core.Gaps;
 
 /// <summary>The course of a run on a lumped model: dense states and surface temperatures.</summary>
-internal sealed class LumpedHistory(GapParameters parameters, DenseTrack track, IgnitionTracker watch) : GapHistory
+internal sealed class LumpedHistory(GapParameters parameters, DenseTrack track, IgnitionTracker ignition) : GapHistory
 {
     public GapParameters Parameters => parameters;
 
@@ -14,6 +14,6 @@ internal sealed class LumpedHistory(GapParameters parameters, DenseTrack track, 
         Span<double> y = stackalloc double[parameters.StateCount];
         track.At(time, y);
         var now = new GapState(parameters, y);
-        return GapReading.Of(now, now.HeatingAt(time), watch.SurfaceAt(time));
+        return GapReading.Of(now, now.HeatingAt(time), ignition.SurfaceAt(time));
     }
 }

@@ -3,9 +3,9 @@ using System.Collections.Immutable;
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// The course of a resolved run: moments at a fixed interval and at the end, straight lines between them.
+/// The course of a resolved run: readings at a fixed interval and at the end, straight lines between them.
 /// </summary>
-internal sealed class OneDimensionalHistory(IReadOnlyList<double> times, IReadOnlyList<GapReading> moments,
+internal sealed class OneDimensionalHistory(IReadOnlyList<double> times, IReadOnlyList<GapReading> readings,
     ImmutableArray<GapProfile> profiles) : GapHistory
 {
     public override ImmutableArray<GapProfile> Profiles => profiles;
@@ -20,6 +20,6 @@ internal sealed class OneDimensionalHistory(IReadOnlyList<double> times, IReadOn
         }
 
         double span = times[high] - times[low], s = span > 0 ? Math.Clamp((time - times[low]) / span, 0, 1) : 0;
-        return GapReading.Between(moments[low], moments[high], s);
+        return GapReading.Between(readings[low], readings[high], s);
     }
 }

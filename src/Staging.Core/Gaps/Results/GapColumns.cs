@@ -22,9 +22,9 @@ public sealed class GapColumns
     /// <summary>Time since burn-through [s].</summary>
     public ReadOnlyMemory<double> Time_s => time;
 
-    /// <summary>One column.</summary>
+    /// <summary>One column [in the unit that <see cref="UnitOf"/> tells].</summary>
     /// <param name="channel">Which.</param>
-    /// <returns>A number for each moment, in the unit that <see cref="UnitOf"/> tells.</returns>
+    /// <returns>A number for each moment.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such channel.</exception>
     public ReadOnlyMemory<double> this[GapChannel channel] => columns[Place(channel)];
 
@@ -40,5 +40,7 @@ public sealed class GapColumns
         Invariant.Text($"{columns.Length} channels of a gap at {time.Length} moments up to {time[^1] * 1e3:G4} ms.");
 
     private static int Place(GapChannel channel) =>
-        Enum.IsDefined(channel) ? (int)channel : throw new ArgumentOutOfRangeException(nameof(channel), channel, "There is no such channel.");
+        Enum.IsDefined(channel)
+            ? (int)channel
+            : throw new ArgumentOutOfRangeException(nameof(channel), channel, "There is no such channel.");
 }

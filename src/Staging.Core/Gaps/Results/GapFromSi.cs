@@ -9,9 +9,9 @@ internal static class GapFromSi
 {
     public static GapRun Run(GapProblem problem, GapModel model, SolverOptions options, in GapRunData finish)
     {
-        ImmutableArray<GapEvent> events = [.. finish.Happened.OrderBy(e => e.Time)
+        ImmutableArray<GapEvent> events = [.. finish.Events.InOrder
             .Select(e => new GapEvent(e.Kind, Duration.FromSeconds(e.Time)))];
-        (GapParameters p, IGapExtremes extremes) = (finish.Parameters, finish.Extremes);
+        (GapParameters p, IgnitionTracker extremes) = (finish.Parameters, finish.Ignition);
         return new GapRun
         {
             Problem = problem,

@@ -7,7 +7,9 @@ namespace Staging.Core.Gaps;
 /// </summary>
 internal struct GapReading
 {
-    /// <summary>Unit of each channel, in the order of the channels: the table that columns and snapshots follow.</summary>
+    /// <summary>
+    /// Unit of each channel, in the order of the channels: the table that columns and snapshots follow.
+    /// </summary>
     private static readonly string[] Units = ["Pa", "Pa", "m", "K", "K", "-", "K", "m", "W/m2", "W/m2", "W/m2"];
 
     private Numbers numbers;
@@ -29,7 +31,9 @@ internal struct GapReading
 
     public static string UnitOf(GapChannel channel) => Units[(int)channel];
 
-    /// <summary>Reads every channel off a gap whose grain has a surface temperature [K] under a heat transfer.</summary>
+    /// <summary>
+    /// Reads every channel off a gap whose grain has a surface temperature [K] under a heat transfer.
+    /// </summary>
     public static GapReading Of<TView>(in TView gap, in GrainHeating heating, double surface)
         where TView : IGapView, allows ref struct
     {
