@@ -56,8 +56,8 @@ internal static class RaceFigure
     {
         LinePattern pattern = asBuilt ? LinePattern.Solid : LinePattern.Dotted;
         GapColumns c = run.Sample(Duration.FromMicroseconds(50));
-        double[] t = [.. c.Time_s.ToArray().Select(s => s * 1e3)], grain = c.GrainSurface_K.ToArray();
-        double[] joint = [.. c.JointTravel_m.ToArray().Select(x => x * 1e3)];
+        double[] t = [.. c.Time_s.ToArray().Select(s => s * 1e3)], grain = c[GapChannel.GrainSurface].ToArray();
+        double[] joint = [.. c[GapChannel.JointTravel].ToArray().Select(x => x * 1e3)];
         plot.Curve(t, grain, Style.Blue, pattern: pattern);
         plot.Curve(t, joint, Style.Red, onRight: true, pattern: pattern);
         double end = Math.Min(t[^1], PastOutcome * run.Outcome.Time.Milliseconds);

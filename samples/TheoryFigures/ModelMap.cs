@@ -77,7 +77,7 @@ internal static class ModelMap
     private static string PeaksAt(GapRun run)
     {
         GapColumns columns = run.Sample(Duration.FromMicroseconds(20));
-        ReadOnlySpan<double> pressure = columns.GapPressure_Pa.Span;
+        ReadOnlySpan<double> pressure = columns[GapChannel.GapPressure].Span;
         int most = 0;
         for (int i = 1; i < pressure.Length; i++)
             most = pressure[i] > pressure[most] ? i : most;
