@@ -44,7 +44,7 @@ internal static class VentPath
         : VentTarget.Jacket(design.Jackets[0].Name);
 
     /// <summary>Holes of the same number and places, with diameters that make a total area.</summary>
-    private static ImmutableArray<JacketOpening> Scaled(ImmutableArray<JacketOpening> openings, Area total)
+    private static ImmutableArray<JacketOpening> Scaled(EquatableArray<JacketOpening> openings, Area total)
     {
         double factor = Math.Sqrt(total.SquareMeters / openings.Sum(o => o.Holes.TotalArea.SquareMeters));
         return [.. openings.Select(o => o with { Holes = o.Holes with { Diameter = factor * o.Holes.Diameter } })];
