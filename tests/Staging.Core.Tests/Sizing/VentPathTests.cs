@@ -18,7 +18,7 @@ public class VentPathTests
         Vents = [],
         Jackets = [Jacket.Between("outer tube", Length.FromMillimeters(19), Length.FromMillimeters(24), Length.FromMillimeters(100), Opening(4, 6))],
         Joint = Bench.Joint(60),
-        Source = d.Motor() with { FragmentMass = Mass.FromGrams(0.3) },
+        Source = d.Motor() with { Web = d.Web() with { Mass = Mass.FromGrams(0.3) } },
     });
 
     [Fact]
