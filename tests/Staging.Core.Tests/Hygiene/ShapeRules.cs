@@ -29,7 +29,8 @@ internal static class ShapeRules
     };
 
     /// <summary>
-    /// A public class is a sealed record, a closed union or static. A sealed class may also stand behind an interface of the library
+    /// A public class is a sealed record, a closed union, static, or a result: a sealed class that the library alone makes, without public
+    /// constructors and setters. A sealed class may also stand behind an interface of the library
     /// (a law, an atmosphere): it is called, not compared, and <see cref="Changeable"/> watches its fields all the same.
     /// </summary>
     public static IEnumerable<string> OpenClass(Type type)
@@ -38,7 +39,9 @@ internal static class ShapeRules
         bool isStatic = type.IsAbstract && type.IsSealed;
         bool isClosed = isRecord && type.IsAbstract && ClosedUnions.IsClosed(type);
         bool isService = type.IsSealed && type.GetInterfaces().Any(i => i.Assembly == typeof(Guard).Assembly);
-        bool isFine = !type.IsClass || type.IsSubclassOf(typeof(Delegate)) || isStatic || isClosed || isService || (isRecord && type.IsSealed);
+        bool isResult = type.IsSealed && type.GetConstructors().Length == 0
+            && type.GetProperties(Declared).All(p => p.SetMethod is null or { IsPublic: false });
+        bool isFine = !type.IsClass || type.IsSubclassOf(typeof(Delegate)) || isStatic || isClosed || isService || isResult || (isRecord && type.IsSealed);
         if (!isFine && !OtherClasses.ContainsKey(type.FullName!))
             yield return $"{type.FullName}: neither a sealed record, nor a closed union, nor static";
     }
