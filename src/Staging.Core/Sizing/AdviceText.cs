@@ -73,7 +73,7 @@ internal static class AdviceText
 
     private static string NotSolved(VentScan scan) => scan.NotSolved.Count == 0 ? "" : Invariant.Text(
         $" Not solved, and so neither lit nor unlit: {scan.NotSolved.Count} of the areas tried, from "
-        + $"{scan.NotSolved.Min(a => a.SquareMillimeters):F1} to {scan.NotSolved.Max(a => a.SquareMillimeters):F1} mm2.");
+        + $"{1e6 * scan.NotSolved.Min():F1} to {1e6 * scan.NotSolved.Max():F1} mm2.");
 
     /// <summary>A text broken between words into lines.</summary>
     private static IEnumerable<string> Lines(string text)

@@ -19,14 +19,14 @@ internal static class GapWindows
     private const double ForceEdge = 0.5;
 
     public static WindowResult OfVents(GapQuestion question, Length gap, Axis areas, StudyOptions? options, CancellationToken stop) =>
-        Find(question, In(areas, "mm2"), AreaEdge, mm2 => new Point(gap, Area.FromSquareMillimeters(mm2), null), options, stop);
+        Find(question, In(areas, "mm2"), AreaEdge, mm2 => (gap, Area.FromSquareMillimeters(mm2), null), options, stop);
 
     public static WindowResult OfLengths(GapQuestion question, Area total, Axis gaps, StudyOptions? options, CancellationToken stop) =>
-        Find(question, In(gaps, "mm"), LengthEdge, mm => new Point(Length.FromMillimeters(mm), total, null), options, stop);
+        Find(question, In(gaps, "mm"), LengthEdge, mm => (Length.FromMillimeters(mm), total, null), options, stop);
 
     public static WindowResult OfForces(GapQuestion question, Length gap, Area total, Axis forces, StudyOptions? options,
         CancellationToken stop) =>
-        Find(question, In(forces, "N"), ForceEdge, newtons => new Point(gap, total, newtons), options, stop);
+        Find(question, In(forces, "N"), ForceEdge, newtons => (gap, total, newtons), options, stop);
 
     public static PartitionedStudy<SweepLine<WindowResult>> InParts(GapQuestion question, Axis gaps, Axis areas)
     {
@@ -39,7 +39,8 @@ internal static class GapWindows
             form with { Remark = $"{form.Remark}, {ModelInWords(question.Model)}{AskedInWords(question)}" });
     }
 
-    private static WindowResult Find(GapQuestion question, Axis axis, double edge, Func<double, Point> at, StudyOptions? options,
+    private static WindowResult Find(GapQuestion question, Axis axis, double edge,
+        Func<double, (Length Gap, Area Total, double? Breakaway_N)> at, StudyOptions? options,
         CancellationToken stop)
     {
         Check(question);
@@ -73,7 +74,7 @@ internal static class GapWindows
         question.Asked?.Check();
     }
 
-    private static bool Lights(GapQuestion question, Point at, CancellationToken stop)
+    private static bool Lights(GapQuestion question, (Length Gap, Area Total, double? Breakaway_N) at, CancellationToken stop)
     {
         try
         {
@@ -83,7 +84,7 @@ internal static class GapWindows
         }
         catch (InvalidModelException refusal)
         {
-            throw new InvalidModelException([.. refusal.Findings.Select(f => f with { Message = $"{at.InWords}: {f.Message}" })]);
+            throw new InvalidModelException([.. refusal.Findings.Select(f => f with { Message = $"{InWords(at)}: {f.Message}" })]);
         }
     }
 
@@ -119,7 +120,7 @@ internal static class GapWindows
     }
 
     /// <summary>The gap at one point of a search.</summary>
-    private static GapProblem Built(GapQuestion question, Point at)
+    private static GapProblem Built(GapQuestion question, (Length Gap, Area Total, double? Breakaway_N) at)
     {
         try
         {
@@ -138,10 +139,7 @@ internal static class GapWindows
     private static InvalidModelException Refusal(string code, string path, string message) =>
         new([new ModelFinding(FindingSeverity.Error, code, path, message)]);
 
-    /// <summary>A point of a search.</summary>
-    private readonly record struct Point(Length Gap, Area Total, double? Breakaway_N)
-    {
-        public string InWords => Invariant.Text($"At a gap of {Gap.Millimeters:G6} mm with {Total.SquareMillimeters:G6} mm2 of vents")
-            + (Breakaway_N is { } newtons ? Invariant.Text($" and a joint of {newtons:G6} N") : "");
-    }
+    private static string InWords((Length Gap, Area Total, double? Breakaway_N) at) =>
+        Invariant.Text($"At a gap of {at.Gap.Millimeters:G6} mm with {at.Total.SquareMillimeters:G6} mm2 of vents")
+        + (at.Breakaway_N is { } newtons ? Invariant.Text($" and a joint of {newtons:G6} N") : "");
 }

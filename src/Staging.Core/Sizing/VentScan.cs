@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using Staging.Core.Gaps;
-using Staging.Core.Solving;
-using UnitsNet;
 
 namespace Staging.Core.Sizing;
 
@@ -23,9 +20,12 @@ internal sealed class VentScan
     private const double EdgeRatio = 1.01;
 
     private readonly Func<double, VentTrial> trial;
-    private readonly List<Area> notSolved = [];
+    private readonly List<double> notSolved = [];
 
-    private VentScan(VentRange range, Func<double, VentTrial> trial)
+    /// <summary>Runs the scan.</summary>
+    /// <param name="range">The areas that can be drilled.</param>
+    /// <param name="trial">Runs the gap with a total area [m2].</param>
+    public VentScan(VentRange range, Func<double, VentTrial> trial)
     {
         (Range, this.trial) = (range, trial);
         double largest = range.Largest.Area, smallest = Math.Max(range.Smallest.Area, Math.Min(Pinhole, 0.5 * largest));
@@ -44,22 +44,14 @@ internal sealed class VentScan
     /// <summary>The intervals that light, smallest first.</summary>
     public ImmutableArray<VentWindow> Windows { get; }
 
-    /// <summary>Areas whose run was not solved, in the scan and at the edges.</summary>
-    public IReadOnlyList<Area> NotSolved => notSolved;
-
-    /// <summary>Runs the gap with areas over the whole range.</summary>
-    public static VentScan Of(GapProblem problem, VentLayout layout, GapModel? model, SolverOptions? options, CancellationToken stop) =>
-        new(VentRange.Of(layout, problem.Design), area =>
-        {
-            Area total = Area.FromSquareMeters(area);
-            return new VentTrial(total, problem.WithVents(layout, total).Solve(model, options, cancellationToken: stop));
-        });
+    /// <summary>Areas whose run was not solved, in the scan and at the edges [m2].</summary>
+    public IReadOnlyList<double> NotSolved => notSolved;
 
     private VentTrial Try(double area)
     {
         VentTrial tried = trial(area);
         if (tried.Lights is null)
-            notSolved.Add(tried.TotalArea);
+            notSolved.Add(area);
         return tried;
     }
 
@@ -75,7 +67,7 @@ internal sealed class VentScan
             bool reachesEnd = last == Trials.Length - 1;
             double min = i > 0 ? Edge(Trials[i - 1], Trials[i]) : Trials[i].TotalArea.SquareMeters;
             double max = reachesEnd ? Trials[last].TotalArea.SquareMeters : Edge(Trials[last + 1], Trials[last]);
-            yield return new VentWindow(Area.FromSquareMeters(min), Area.FromSquareMeters(max), reachesEnd);
+            yield return new VentWindow(min, max, reachesEnd);
             i = last;
         }
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Staging.Core.Gaps;
 using Staging.Core.Solving;
 using UnitsNet;
@@ -63,13 +64,17 @@ public static class VentSizing
         ArgumentNullException.ThrowIfNull(layout);
         if (layout.Check(problem.Design) is { IsEmpty: false } findings)
             return new VentAdvice(layout, findings);
-        VentScan scan = VentScan.Of(problem, layout, model, options, cancellationToken);
+        var scan = new VentScan(VentRange.Of(layout, problem.Design), area =>
+        {
+            Area total = Area.FromSquareMeters(area);
+            return new VentTrial(total, problem.WithVents(layout, total).Solve(model, options, cancellationToken: cancellationToken));
+        });
         if (scan.Windows.MaxBy(w => w.FactorToEdges) is not { } widest)
             return new VentAdvice(layout, scan);
         Area ring = layout.LargestRing(problem.Design.Tube), asked = widest.MiddleUpTo(ring);
-        DrilledGap drilled = DrilledGap.Of(problem, layout, asked);
-        GapRun run = drilled.Problem.Solve(model, options, cancellationToken: cancellationToken);
-        return new VentAdvice(layout, scan, asked, AdviceText.Why(scan, widest, asked, ring), drilled.Walls, run);
+        (ImmutableArray<WallHoles> walls, GapProblem drilled) = VentDrilling.Of(problem, layout, asked);
+        GapRun run = drilled.Solve(model, options, cancellationToken: cancellationToken);
+        return new VentAdvice(layout, scan, asked, AdviceText.Why(scan, widest, asked, ring), walls, run);
     }
 
     /// <summary>

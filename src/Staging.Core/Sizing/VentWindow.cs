@@ -5,7 +5,9 @@ namespace Staging.Core.Sizing;
 /// <summary>An interval of total vent area that lights the upper motor. Both edges were seen to light.</summary>
 public sealed class VentWindow
 {
-    internal VentWindow(Area min, Area max, bool reachesScanEnd) => (Min, Max, ReachesScanEnd) = (min, max, reachesScanEnd);
+    /// <summary>Edges in m2.</summary>
+    internal VentWindow(double min, double max, bool reachesScanEnd) =>
+        (Min, Max, ReachesScanEnd) = (Area.FromSquareMeters(min), Area.FromSquareMeters(max), reachesScanEnd);
 
     /// <summary>Smallest area that lights.</summary>
     public Area Min { get; }
@@ -29,7 +31,8 @@ public sealed class VentWindow
     /// The area at an equal factor from the lower edge and from the upper edge or a largest area, where that lies
     /// within the interval.
     /// </summary>
-    internal Area MiddleUpTo(Area largest) => largest > Min && largest < Max ? new VentWindow(Min, largest, false).Middle : Middle;
+    internal Area MiddleUpTo(Area largest) =>
+        largest > Min && largest < Max ? new VentWindow(Min.SquareMeters, largest.SquareMeters, false).Middle : Middle;
 
     /// <summary>Both edges.</summary>
     /// <returns>For example <c>36.5 to 411.0 mm2</c>.</returns>

@@ -9,9 +9,9 @@ namespace Staging.Core.Studies;
 /// <param name="AtHigh">The result at the high end [Unit].</param>
 /// <param name="Slope">Change of the result over that of the input, between the 45 % and the 55 % quantile [Unit of the
 /// result over that of the input]; null where both are one listed value.</param>
-/// <param name="SlopeError">Error of that slope by the width of its step, in its unit [Unit of the result over that of the input]: how far the chord between the two ends
-/// lies from it, extrapolated to zero width (L. F. Richardson 1911); null where there is no slope or no wider
-/// chord.</param>
+/// <param name="SlopeError">Error of that slope by the width of its step, in its unit [Unit of the result over that of
+/// the input]: how far the chord between the two ends lies from it, extrapolated to zero width (L. F. Richardson 1911);
+/// null where there is no slope or no wider chord.</param>
 public sealed record TornadoBar(ColumnName Input, double Low, double High, double AtLow, double AtCentre, double AtHigh, double? Slope,
     double? SlopeError)
 {

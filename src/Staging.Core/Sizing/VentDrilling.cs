@@ -5,13 +5,13 @@ using UnitsNet;
 
 namespace Staging.Core.Sizing;
 
-/// <summary>A gap with the drills next to an exact total area.</summary>
-/// <param name="Walls">Holes for every wall on the way out, the guide tube first.</param>
-/// <param name="Problem">The gap with those holes; exact ones where no drill fits.</param>
-internal sealed record DrilledGap(ImmutableArray<WallHoles> Walls, GapProblem Problem)
+/// <summary>Takes the nearest drill for every wall on the way out.</summary>
+internal static class VentDrilling
 {
-    /// <summary>Takes the nearest drill for every wall.</summary>
-    public static DrilledGap Of(GapProblem problem, VentLayout layout, Area total)
+    /// <summary>
+    /// Holes for every wall, the guide tube first, and the gap with those holes; exact ones where no drill fits.
+    /// </summary>
+    public static (ImmutableArray<WallHoles> Walls, GapProblem Problem) Of(GapProblem problem, VentLayout layout, Area total)
     {
         GapProblem exact = problem.WithVents(layout, total);
         GapDesign design = exact.Design;
@@ -20,7 +20,7 @@ internal sealed record DrilledGap(ImmutableArray<WallHoles> Walls, GapProblem Pr
         WallHoles tube = new("guide tube", inTube,
             Nearer(inTube, holes => FitsWall(holes, limit) && FitsTube(holes, layout, design, inTube)));
         ImmutableArray<WallHoles> walls = [tube, .. VentPath.Jackets(design).Select(j => OfJacket(j, layout, limit))];
-        return new DrilledGap(walls, exact with { Design = Drilled(design, layout, walls) });
+        return (walls, exact with { Design = Drilled(design, layout, walls) });
     }
 
     private static WallHoles OfJacket(Jacket jacket, VentLayout layout, double limit)
