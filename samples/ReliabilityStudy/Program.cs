@@ -20,11 +20,11 @@ StagingPlan plan = PlanDocument.Read(Path.Combine(AppContext.BaseDirectory, "dem
 
 #region reliability-study
 StudyInput<StagingPlan> structure = PlanInputs.OfStage(
-    "sustainer", "sustainer.structure", "g", Spread.Normal(38, 1.5), (s, v) => s with { StructureMass = Mass.FromGrams(v) });
+    "sustainer", "sustainer.structure", "g", Distribution.Normal(38, 1.5), (s, v) => s with { StructureMass = Mass.FromGrams(v) });
 
 var study = new ReliabilityStudy<StagingPlan, StagedFlight>
 {
-    Inputs = InputSet.Of(plan, [.. GapInputs.Judged.Select(i => i.Below("sustainer")), structure]),
+    Inputs = new(plan, [.. GapInputs.Judged.Select(i => i.Below("sustainer")), structure]),
     Model = (p, stop) =>
     {
         FlightRun flight = p.Flight.Fly(new FlightOptions { Scope = FlightScope.UppermostStage, KeepTracks = false },
@@ -34,10 +34,10 @@ var study = new ReliabilityStudy<StagingPlan, StagedFlight>
     Outcome = s => s.Flight.Stagings[0].Lit ? "lit" : "unlit",
     Measures =
     [
-        Measure.Of<StagedFlight>("lit after", "ms", s => (s.Flight.Stagings[0].Ignition - s.Flight.Stagings[0].State.Time)?.Milliseconds),
-        Measure.Of<StagedFlight>("margin", "K", s => s.Margin_K),
-        Measure.Of<StagedFlight>("apogee", "m", s => s.Flight.Apogee?.Meters),
-        Measure.Of<StagedFlight>("landing energy", "J",
+        new Measure<StagedFlight>("lit after", "ms", s => (s.Flight.Stagings[0].Ignition - s.Flight.Stagings[0].State.Time)?.Milliseconds),
+        new Measure<StagedFlight>("margin", "K", s => s.Margin_K),
+        new Measure<StagedFlight>("apogee", "m", s => s.Flight.Apogee?.Meters),
+        new Measure<StagedFlight>("landing energy", "J",
             s => s.Flight.Main.Outcome is FlightOutcome.Landed landed ? landed.KineticEnergy.Joules : null),
     ],
     Cases = cases,
@@ -63,7 +63,7 @@ using (StreamWriter csv = File.CreateText(Path.Combine(folder, "reliability-case
 
 var sensitivity = new SensitivityStudy<GapProblem>
 {
-    Inputs = InputSet.Of(plan.GapBelow("sustainer"), GapInputs.Judged),
+    Inputs = new(plan.GapBelow("sustainer"), GapInputs.Judged),
     Unit = "K",
     Model = (p, stop) => StagedFlight.MarginOf(p.Solve(cancellationToken: stop)),
 };

@@ -26,7 +26,7 @@ public static class PlanInputs
     {
         ArgumentNullException.ThrowIfNull(stage);
         ArgumentNullException.ThrowIfNull(with);
-        return StudyInput.Of<StagingPlan>(path, unit, spread, (plan, v) => Changed(plan, Index(plan, stage), s => with(s, v)));
+        return new StudyInput<StagingPlan>(path, unit, spread, (plan, v) => Changed(plan, Index(plan, stage), s => with(s, v)));
     }
 
     /// <summary>
@@ -42,7 +42,7 @@ public static class PlanInputs
     {
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(stage);
-        return StudyInput.Of<StagingPlan>(input.Path, input.Unit, input.Spread,
+        return new StudyInput<StagingPlan>(input.Path, input.Unit, input.Spread,
             (plan, v) => Changed(plan, Index(plan, stage), s => Through(s, input, v)));
     }
 

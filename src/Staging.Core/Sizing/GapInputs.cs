@@ -26,21 +26,21 @@ public static class GapInputs
     /// </remarks>
     public static ImmutableArray<StudyInput<GapProblem>> Judged { get; } =
     [
-        Breakaway(Spread.Triangular(10, 20, 60)),
-        FragmentMass(Spread.Triangular(0.1, 0.19, 0.3)),
-        FragmentBurnTime(Spread.Triangular(15, 25, 40)),
-        OpeningDiameter(Spread.Triangular(6, 10, 12)),
-        OpeningTime(Spread.Triangular(0.3, 1, 3)),
-        GasFraction(Spread.Triangular(0.55, 0.65, 0.7)),
-        IgnitionTemperature(Spread.Uniform(723, 823)),
-        Conductivity(Spread.Triangular(0.15, 0.3, 0.7)),
-        ParticleEfficiency(Spread.Triangular(0.03, 0.25, 0.6)),
-        WallHeatTransfer(Spread.Triangular(100, 200, 500)),
-        Emissivity(Spread.Triangular(0.2, 0.5, 0.9)),
-        FrontThickness(Spread.Triangular(0.5, 1, 3)),
-        DeadEndExchange(Spread.Triangular(0.1, 0.5, 1)),
-        StirringReach(Spread.Triangular(1, 1.5, 2)),
-        FreeJetCore(Spread.Triangular(5, 5.5, 6.2)),
+        Breakaway(Distribution.Triangular(10, 20, 60)),
+        FragmentMass(Distribution.Triangular(0.1, 0.19, 0.3)),
+        FragmentBurnTime(Distribution.Triangular(15, 25, 40)),
+        OpeningDiameter(Distribution.Triangular(6, 10, 12)),
+        OpeningTime(Distribution.Triangular(0.3, 1, 3)),
+        GasFraction(Distribution.Triangular(0.55, 0.65, 0.7)),
+        IgnitionTemperature(Distribution.Uniform(723, 823)),
+        Conductivity(Distribution.Triangular(0.15, 0.3, 0.7)),
+        ParticleEfficiency(Distribution.Triangular(0.03, 0.25, 0.6)),
+        WallHeatTransfer(Distribution.Triangular(100, 200, 500)),
+        Emissivity(Distribution.Triangular(0.2, 0.5, 0.9)),
+        FrontThickness(Distribution.Triangular(0.5, 1, 3)),
+        DeadEndExchange(Distribution.Triangular(0.1, 0.5, 1)),
+        StirringReach(Distribution.Triangular(1, 1.5, 2)),
+        FreeJetCore(Distribution.Triangular(5, 5.5, 6.2)),
     ];
 
     /// <summary>Why those ranges.</summary>
@@ -57,7 +57,7 @@ public static class GapInputs
     /// <param name="spread">How it scatters [N].</param>
     /// <returns>The input <c>joint.breakaway</c>.</returns>
     public static StudyInput<GapProblem> Breakaway(Distribution spread) =>
-        StudyInput.Of<GapProblem>(BreakawayPath, "N", spread, WithBreakaway);
+        new StudyInput<GapProblem>(BreakawayPath, "N", spread, WithBreakaway);
 
     /// <summary>Mass of the fragments that burn after burn-through.</summary>
     /// <param name="spread">How it scatters [g].</param>
@@ -193,17 +193,17 @@ public static class GapInputs
 
     private static StudyInput<GapProblem> Source(string path, string unit, Distribution spread,
         Func<BurnThroughSource, double, BurnThroughSource> with) =>
-        StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d.Source is GapSource.Afterburn { Motor: { } motor }
+        new StudyInput<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d.Source is GapSource.Afterburn { Motor: { } motor }
             ? d with { Source = with(motor, v) }
             : throw new ArgumentException(
                 $"The input {path} belongs to one motor with an afterburn; the source of this gap is of another kind.", nameof(p))));
 
     private static StudyInput<GapProblem> Closure(string path, string unit, Distribution spread,
         Func<MixingAndHeat, double, MixingAndHeat> with) =>
-        StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d with { MixingAndHeat = with(d.MixingAndHeat, v) }));
+        new StudyInput<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d with { MixingAndHeat = with(d.MixingAndHeat, v) }));
 
     /// <summary>An input of the grain.</summary>
     internal static StudyInput<GapProblem> Grain(string path, string unit, Distribution spread,
         Func<UpperGrain, double, UpperGrain> with) =>
-        StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d with { Grain = with(d.Grain, v) }));
+        new StudyInput<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d with { Grain = with(d.Grain, v) }));
 }

@@ -62,7 +62,7 @@ public sealed record GapQuestion
     /// <param name="gaps">Gap lengths, in mm.</param>
     /// <param name="areas">Total vent areas to try, in mm2.</param>
     /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null where nobody listens.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>One window result for each length.</returns>
     /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
@@ -70,7 +70,7 @@ public sealed record GapQuestion
     /// or solved.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public SweepLine<WindowResult> VentWindows(
-        Axis gaps, Axis areas, StudyOptions? options = null, Action<StudyProgress>? progress = null,
+        Axis gaps, Axis areas, StudyOptions? options = null, IProgress<StudyProgress>? progress = null,
         CancellationToken cancellationToken = default) =>
         VentWindowsInParts(gaps, areas).Whole(options, progress, cancellationToken);
 

@@ -32,11 +32,11 @@ internal static class GapWindows
     {
         Check(question);
         var alone = new StudyOptions { Threads = 1 };
-        PartCodec<WindowResult> form = PartCodec.Windows(In(areas, "mm2"));
+        PartCodec<WindowResult> form = WindowSearch.Codec(In(areas, "mm2"));
         return Sweep.AlongInParts(
             In(gaps, "mm"),
             (mm, stop) => OfVents(question, Length.FromMillimeters(mm), areas, alone, stop),
-            form with { Remark = $"{form.Remark}, {ModelInWords(question.Model)}{AskedInWords(question)}" });
+            form with { Remark = $"{form.Remark}, {ModelText(question.Model)}{AskedText(question)}" });
     }
 
     private static WindowResult Find(GapQuestion question, Axis axis, double edge,
@@ -53,14 +53,14 @@ internal static class GapWindows
         return axis.Name.Unit == unit ? axis : throw new ArgumentException($"The axis {axis.Name} has to be in {unit}.", nameof(axis));
     }
 
-    private static string ModelInWords(GapModel model) => model.Match(
+    private static string ModelText(GapModel model) => model.Match(
         _ => nameof(GapModel.TwoZone),
         _ => nameof(GapModel.WellStirred),
         resolved => Invariant.Text(
             $"{nameof(GapModel.OneDimensional)} in {resolved.Cells} cells at a Courant number of {resolved.CourantNumber:R}"));
 
-    private static string AskedInWords(GapQuestion question) =>
-        question.Asked is { } asked ? $", {asked.InWords} over {string.Join("; ", question.Uncertain.Select(i => i.InWords))}" : "";
+    private static string AskedText(GapQuestion question) =>
+        question.Asked is { } asked ? $", {asked} over {string.Join("; ", question.Uncertain.Select(i => i.Scatter))}" : "";
 
     /// <summary>
     /// A probability is a statement about what is uncertain: with nothing of it every answer would be the nominal one
@@ -101,7 +101,7 @@ internal static class GapWindows
     /// </summary>
     private static bool IsAssured(GapQuestion question, GapProblem problem, Assurance asked, CancellationToken stop)
     {
-        InputSet<GapProblem> inputs = InputSet.Of(problem, question.Uncertain.Items);
+        var inputs = new InputSet<GapProblem>(problem, question.Uncertain);
         int notSolved = 0;
         if (asked.Of(inputs, Counting(false), stop))
             return true;

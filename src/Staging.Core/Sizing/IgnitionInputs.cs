@@ -40,10 +40,10 @@ internal static class IgnitionInputs
         if (nominal.TimeOf(GapEventKind.Lit) is not { } time)
             throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "SIZ005", nameof(problem),
                 $"The gap does not light, so it has no time to ignition to be varied: {nominal.Outcome.Cause}")]);
-        Distribution spread = Spread.Uniform(1 - share, 1 + share);
+        Distribution spread = Distribution.Uniform(1 - share, 1 + share);
         return new SensitivityStudy<GapProblem>
         {
-            Inputs = InputSet.Of(problem,
+            Inputs = new InputSet<GapProblem>(problem,
                 [.. All.Select(i => AsFactor(i.Value(problem.Design), i.Of(spread))).OfType<StudyInput<GapProblem>>()
                 .Where(i => Lights(i, 1 - share) && Lights(i, 1 + share))]),
             Unit = "-",
@@ -71,5 +71,5 @@ internal static class IgnitionInputs
     /// </summary>
     private static StudyInput<GapProblem>? AsFactor(double value, StudyInput<GapProblem> input) => value == 0
         ? null
-        : StudyInput.Of<GapProblem>(input.Path, "-", input.Spread, (p, factor) => input.With(p, factor * value));
+        : new StudyInput<GapProblem>(input.Path, "-", input.Spread, (p, factor) => input.With(p, factor * value));
 }

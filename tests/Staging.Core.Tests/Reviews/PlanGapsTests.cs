@@ -76,7 +76,7 @@ public class PlanGapsTests
         #region plan-windows-parts
         GapQuestion question = plan.QuestionBelow("sustainer") with
         {
-            Uncertain = [GapInputs.Breakaway(Spread.Triangular(10, 20, 30))],
+            Uncertain = [GapInputs.Breakaway(Distribution.Triangular(10, 20, 30))],
             Asked = new Assurance { Probability = 0.8, Confidence = 0.8, Cases = 20 },
         };
         PartitionedStudy<SweepLine<WindowResult>> map = question.VentWindowsInParts(

@@ -54,7 +54,7 @@ public class NotSolvedVentTests
         {
             Problem = Gap,
             Layout = TestPlans.Layout,
-            Uncertain = [GapInputs.FragmentMass(Spread.Discrete((0.01, 0.5), (0.5, 0.5)))],
+            Uncertain = [GapInputs.FragmentMass(Distribution.Discrete((0.01, 0.5), (0.5, 0.5)))],
             Asked = new Assurance { Probability = 0.3, Confidence = 0.5, Cases = 20 },
         };
         Area area = Area.FromSquareMillimeters(40);
