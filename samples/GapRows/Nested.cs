@@ -15,8 +15,7 @@ internal static class Nested
 
     public static IEnumerable<string> Table()
     {
-        yield return "| 120 mm | outcome | front at last vent [ms] | lit [ms] | joint opens [ms] | peak gauge pressure [kPa] | peak "
-            + "grain surface [K] |";
+        yield return "| 120 mm | " + Words.Columns;
         yield return "|---|---|---|---|---|---|---|";
         yield return Row("one tube, four 6 mm holes", Tube(6));
         yield return Row("nested: four 6 mm holes in the inner tube, none in the outer", Inside(6));
@@ -55,9 +54,6 @@ internal static class Nested
         return closed.WithVents(new VentLayout { HoleCount = 4 }, Area.FromSquareMillimeters(0.8 * Math.PI * closed.Design.Tube.Bore.Millimeters * 100));
     }
 
-    private static string Row(string gap, GapProblem problem)
-    {
-        GapRun run = problem.Solve();
-        return $"| {gap} | {Words.Of(run.Outcome)} | {Words.At(run, GapEventKind.FrontAtLastVent)} | {Words.At(run, GapEventKind.Lit)} | {Words.At(run, GapEventKind.JointOpens)} | {run.PeakGaugePressure.Kilopascals:F0} | {run.PeakGrainSurface.Kelvins:F0} |";
-    }
+    private static string Row(string gap, GapProblem problem) =>
+        $"| {gap} | {Words.Columned(problem.Solve())}";
 }

@@ -8,8 +8,7 @@ internal static class Rows
 {
     public static IEnumerable<string> Table()
     {
-        yield return "| gap | vents | outcome | front at last vent [ms] | lit [ms] | joint opens [ms] | peak gauge pressure [kPa] | peak "
-            + "grain surface [K] |";
+        yield return "| gap | vents | " + Words.Columns;
         yield return "|---|---|---|---|---|---|---|---|";
         foreach (double length in new double[] { 250, 460, 900 })
             yield return Row($"{length:F0} mm", "one 6 mm hole", OneHole(length, 6));
@@ -23,9 +22,6 @@ internal static class Rows
 
     public static GapProblem OneHole(double length_mm, double diameter_mm) => With(length_mm, t => [Below(t, diameter_mm, 1)]);
 
-    private static string Row(string gap, string vents, GapProblem problem)
-    {
-        GapRun run = problem.Solve();
-        return $"| {gap} | {vents} | {Words.Of(run.Outcome)} | {Words.At(run, GapEventKind.FrontAtLastVent)} | {Words.At(run, GapEventKind.Lit)} | {Words.At(run, GapEventKind.JointOpens)} | {run.PeakGaugePressure.Kilopascals:F0} | {run.PeakGrainSurface.Kelvins:F0} |";
-    }
+    private static string Row(string gap, string vents, GapProblem problem) =>
+        $"| {gap} | {vents} | {Words.Columned(problem.Solve())}";
 }

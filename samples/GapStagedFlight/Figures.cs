@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using Staging.Core.Reviews;
 
@@ -25,11 +26,6 @@ internal static class Figures
     private static string Save(Plot plot, string directory, string name)
     {
         using (plot)
-        {
-            string path = Path.Combine(directory, name);
-            plot.SaveSvg(path + ".svg", Style.Width, Style.Height);
-            plot.SavePng(path + ".png", Style.Width, Style.Height);
-            return path;
-        }
+            return plot.Save(directory, name);
     }
 }

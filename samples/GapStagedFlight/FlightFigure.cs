@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using Staging.Core.Flight;
 using UnitsNet;
@@ -17,13 +18,13 @@ internal static class FlightFigure
         double[] t = c.Time_s.ToArray(), h = c[FlightChannel.Height].ToArray(), v = c[FlightChannel.Velocity].ToArray();
         double end = Math.Min(t[^1], PastApogee * (flight.Main.ApogeeTime?.Seconds ?? t[^1]));
         double top = 1.35 * h.Max(), fastest = 1.35 * v.Max(), slowest = -0.1 * v.Max(), bottom = top * slowest / fastest;
-        Plot plot = Style.NewPlot("The flight of the uppermost stage", "time since launch [s]", "height [m]",
+        Plot plot = TwoAxes.New("The flight of the uppermost stage", "time since launch [s]", "height [m]",
             "speed, upwards positive [m/s]");
-        plot.Curve(t, h, Style.Blue);
-        plot.Curve(t, v, Style.Red, onRight: true);
+        plot.Curve(t, h);
+        plot.Curve(t, v, onRight: true);
         int climb = Array.FindIndex(h, x => x > 0.8 * h.Max()), slowing = Array.FindLastIndex(v, x => x > 0.35 * v.Max());
-        plot.Note("height", t[climb], h[climb], Style.Blue, Alignment.LowerRight);
-        plot.Note("speed", t[slowing], v[slowing], Style.Red, Alignment.UpperRight, onRight: true);
+        plot.Beside("height", t[climb], h[climb], Figure.Blue, Alignment.LowerRight);
+        plot.Beside("speed", t[slowing], v[slowing], Figure.Red, Alignment.UpperRight, onRight: true);
         int row = 0;
         foreach (FlightEvent e in flight.Main.Events.Where(e => Name(e) is not null && e.Time.Seconds < end))
         {

@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using Staging.Core.Gaps;
 using Staging.Core.Reviews;
@@ -22,15 +23,15 @@ internal static class GapFigure
         double end = Math.Min(t[^1], PastOutcome * run.Outcome.Time.Milliseconds);
         double top = 1.3 * gauge.Max(), bottom = Math.Min(0, 1.05 * gauge.Min());
 
-        Plot plot = Style.NewPlot("Gas in the gap: the hot front pushes the air out of the vents", "time since burn-through [ms]",
+        Plot plot = TwoAxes.New("Gas in the gap: the hot front pushes the air out of the vents", "time since burn-through [ms]",
             "gap pressure above outside [kPa]", "station of the hot front [mm]");
-        plot.Curve(t, gauge, Style.Blue);
-        plot.Curve(t, front, Style.Red, onRight: true);
-        plot.Level(length, "upper nozzle", end, Alignment.LowerRight, Style.Red, onRight: true);
+        plot.Curve(t, gauge);
+        plot.Curve(t, front, onRight: true);
+        plot.Level(length, "upper nozzle", end, Alignment.LowerRight, Figure.Red, onRight: true);
         int far = Array.FindIndex(front, x => x > 0.97 * front.Max());
-        plot.Note("hot front", t[far], front[far], Style.Red, Alignment.UpperLeft, onRight: true);
+        plot.Beside("hot front", t[far], front[far], Figure.Red, Alignment.UpperLeft, onRight: true);
         int late = (int)(0.72 * Math.Min(end / t[^1], 1) * (t.Length - 1));
-        plot.Note("pressure", t[late], gauge[late], Style.Blue, Alignment.LowerLeft);
+        plot.Beside("pressure", t[late], gauge[late], Figure.Blue, Alignment.LowerLeft);
         foreach ((GapEventKind kind, string name, Alignment side) in new[]
         {
             (GapEventKind.FrontAtLastVent, "front at vents", Alignment.UpperLeft),

@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using Staging.Core.Gaps;
 using Staging.Core.Reviews;
@@ -21,19 +22,19 @@ internal static class RaceFigure
         GapDesign design = built.Problem.Design;
         double cold = design.Grain.InitialTemperature.Kelvins, rise = design.Grain.IgnitionTemperature.Kelvins - cold;
         double engagement = design.Joint.Coupler.Engagement.Millimeters;
-        Plot plot = Style.NewPlot(Verdict(built), "time since burn-through [ms]", "grain surface [K]", "joint travel [mm]");
+        Plot plot = TwoAxes.New(Verdict(built), "time since burn-through [ms]", "grain surface [K]", "joint travel [mm]");
 
         double end = Course(plot, built, asBuilt: true);
         if (gap.Advice.Widest is { } window && !IsLeast(design, window))
         {
             GapRun closest = built.Problem.WithVents(gap.Advice.Layout, window.Min).Solve(built.Model, built.Options);
             end = Math.Max(end, Course(plot, closest, asBuilt: false));
-            plot.Note($"dotted: with {window.Min.SquareMillimeters:F0} mm\u00b2 of vents,\nthe least that light", end, cold + 0.35 * rise,
-                Style.Grey, Alignment.LowerRight);
+            plot.Beside($"dotted: with {window.Min.SquareMillimeters:F0} mm\u00b2 of vents,\nthe least that light", end, cold + 0.35 * rise,
+                Figure.Grey, Alignment.LowerRight);
         }
 
         plot.Level(cold + rise, $"finish: grain lit at {cold + rise:F0} K, joint open at {engagement:F0} mm", 0, Alignment.LowerLeft,
-            Style.Grey);
+            Figure.Grey);
         double high = Math.Max(1.25, 1.1 * (built.PeakGrainSurface.Kelvins - cold) / rise);
         plot.Frame(end, (cold + Below * rise, cold + high * rise), (Below * engagement, high * engagement));
         plot.Axes.Right.TicksWhere(x => x >= 0 && x <= engagement);
@@ -54,22 +55,21 @@ internal static class RaceFigure
 
     private static double Course(Plot plot, GapRun run, bool asBuilt)
     {
-        LinePattern pattern = asBuilt ? LinePattern.Solid : LinePattern.Dotted;
         GapColumns c = run.Sample(Duration.FromMicroseconds(50));
         double[] t = [.. c.Time_s.ToArray().Select(s => s * 1e3)], grain = c[GapChannel.GrainSurface].ToArray();
         double[] joint = [.. c[GapChannel.JointTravel].ToArray().Select(x => x * 1e3)];
-        plot.Curve(t, grain, Style.Blue, pattern: pattern);
-        plot.Curve(t, joint, Style.Red, onRight: true, pattern: pattern);
+        plot.Curve(t, grain, dotted: !asBuilt);
+        plot.Curve(t, joint, onRight: true, dotted: !asBuilt);
         double end = Math.Min(t[^1], PastOutcome * run.Outcome.Time.Milliseconds);
         if (asBuilt)
         {
             int steep = Array.FindIndex(grain, k => k > 0.5 * (grain[0] + grain.Max()));
-            plot.Note("grain surface", t[steep], grain[steep], Style.Blue, Alignment.LowerRight);
+            plot.Beside("grain surface", t[steep], grain[steep], Figure.Blue, Alignment.LowerRight);
             int far = Array.FindIndex(joint, x => x > 0.5 * joint[^1]);
             if (far < 0)
-                plot.Note("joint as built", end, 0, Style.Red, Alignment.LowerRight, onRight: true);
+                plot.Beside("joint as built", end, 0, Figure.Red, Alignment.LowerRight, onRight: true);
             else
-                plot.Note("joint as built", t[far], joint[far], Style.Red, Alignment.UpperLeft, onRight: true);
+                plot.Beside("joint as built", t[far], joint[far], Figure.Red, Alignment.UpperLeft, onRight: true);
         }
 
         return end;

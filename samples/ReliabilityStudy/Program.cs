@@ -18,32 +18,37 @@ int cases = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) :
 Directory.CreateDirectory(folder);
 StagingPlan plan = PlanDocument.Read(Path.Combine(AppContext.BaseDirectory, "demo", "plan.json"));
 
+#region plan-odds
+Odds odds = plan.Odds(cases);
+Console.WriteLine(odds);
+Console.WriteLine(odds.WhatMatters());
+#endregion
+Console.WriteLine();
+
+// The same with an input and measures of one's own.
 #region reliability-study
 StudyInput<StagingPlan> structure = PlanInputs.OfStage(
     "sustainer", "sustainer.structure", "g", Distribution.Normal(38, 1.5), (s, v) => s with { StructureMass = Mass.FromGrams(v) });
 
-var study = new ReliabilityStudy<StagingPlan, StagedFlight>
+var study = new ReliabilityStudy<StagingPlan, FlightRun>
 {
     Inputs = new(plan, [.. GapInputs.Judged.Select(i => i.Below("sustainer")), structure]),
-    Model = (p, stop) =>
-    {
-        FlightRun flight = p.Flight.Fly(new FlightOptions { Scope = FlightScope.UppermostStage, KeepTracks = false },
-            cancellationToken: stop);
-        return new StagedFlight(flight, flight.GapRunBelow("sustainer"));
-    },
-    Outcome = s => s.Flight.Stagings[0].Lit ? "lit" : "unlit",
+    Model = (p, stop) => p.Flight.Fly(new FlightOptions { Scope = FlightScope.UppermostStage, KeepTracks = false }, cancellationToken: stop),
+    Outcome = flight => flight.Stagings[0].Lit ? "lit" : "unlit",
     Measures =
     [
-        new Measure<StagedFlight>("lit after", "ms", s => (s.Flight.Stagings[0].Ignition - s.Flight.Stagings[0].State.Time)?.Milliseconds),
-        new Measure<StagedFlight>("margin", "K", s => s.Margin_K),
-        new Measure<StagedFlight>("apogee", "m", s => s.Flight.Apogee?.Meters),
-        new Measure<StagedFlight>("landing energy", "J",
-            s => s.Flight.Main.Outcome is FlightOutcome.Landed landed ? landed.KineticEnergy.Joules : null),
+        new Measure<FlightRun>("lit after", "ms", f => (f.Stagings[0].Ignition - f.Stagings[0].State.Time)?.Milliseconds),
+        new Measure<FlightRun>("margin", "K", f => Margin_K(f.GapRunBelow())),
+        new Measure<FlightRun>("apogee", "m", f => f.Apogee?.Meters),
+        new Measure<FlightRun>("landing energy", "J", f => (f.Main.Outcome as FlightOutcome.Landed)?.KineticEnergy.Joules),
     ],
     Cases = cases,
     KeepCases = true,
 };
 ReliabilityRun run = study.Run();
+
+// How far the surface of the grain got above its ignition temperature; below 0 where it stayed too cool.
+static double Margin_K(GapRun gap) => (gap.PeakGrainSurface - gap.Problem.Design.Grain.IgnitionTemperature).Kelvins;
 #endregion
 
 Console.WriteLine(run);
@@ -52,10 +57,9 @@ foreach (string outcome in run.Outcomes.Keys)
 foreach (MeasureSummary measure in run.Measures)
     Console.WriteLine(measure);
 MeasureSummary margins = run.Measure("margin");
-foreach (double percent in new double[] { 5, 25, 50, 75, 95 })
-    Console.WriteLine(
-        $"margin, {percent} % of the cases below: "
-            + $"{margins.Percentile(percent).Value:F0} K ({margins.Percentile(percent).Interval.Low:F0} to {margins.Percentile(percent).Interval.High:F0} K at 95 %)");
+foreach (Percentile part in new double[] { 5, 25, 50, 75, 95 }.Select(percent => margins.Percentile(percent)))
+    Console.WriteLine($"margin, {part.Percent} % of the cases below: {part.Value:F0} K "
+        + $"({part.Interval.Low:F0} to {part.Interval.High:F0} K at 95 %)");
 foreach ((long number, string reason) in run.Refusals)
     Console.WriteLine($"case {number} was refused: {reason}");
 using (StreamWriter csv = File.CreateText(Path.Combine(folder, "reliability-cases.csv")))
@@ -65,7 +69,7 @@ var sensitivity = new SensitivityStudy<GapProblem>
 {
     Inputs = new(plan.GapBelow("sustainer"), GapInputs.Judged),
     Unit = "K",
-    Model = (p, stop) => StagedFlight.MarginOf(p.Solve(cancellationToken: stop)),
+    Model = (p, stop) => Margin_K(p.Solve(cancellationToken: stop)),
 };
 ImmutableArray<MorrisEffect> effects = [.. sensitivity.Screen(paths: Math.Max(10, cases / 10)).OrderByDescending(e => e.MeanAbsolute)];
 Console.WriteLine();

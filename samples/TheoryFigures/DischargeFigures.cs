@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using Staging.Core.Discharge;
 using Staging.Core.Gases;
@@ -11,7 +12,7 @@ internal static class DischargeFigures
         double critical = ChokedFlow.CriticalPressureRatio(1.4);
         var jobson = new JobsonLaw { IncompressibleContraction = 0.611 };
         double[] at = [0.9, 0.8, 0.7, 0.6, critical];
-        yield return ("discharge-coefficient", Sheet.New("Sharp-edged hole in air: coefficient rises as the pressure ratio falls",
+        yield return ("discharge-coefficient", Figure.New("Sharp-edged hole in air: coefficient rises as the pressure ratio falls",
             "downstream over upstream pressure", "discharge coefficient")
             .Curve(SharpEdgedLaw.Coefficient, 0, 1, "", 0)
             .Note("after Perry 1949, round hole", 0.02, 0.795, 0)
@@ -21,7 +22,7 @@ internal static class DischargeFigures
             .Curve(_ => 0.6, 0, 1, "a constant 0.6", 3, 0.05, dashed: true)
             .Limits(0, 1, 0.55, 0.92));
         yield return ("discharge-flow",
-            Sheet.New("Mass flow function of a hole in air", "downstream over upstream pressure", "coefficient times psi")
+            Figure.New("Mass flow function of a hole in air", "downstream over upstream pressure", "coefficient times psi")
             .Curve(r => ChokedFlow.MassFlowFunction(r, 1.4), 0, 1, "ideal nozzle: level once choked", 3, 0.05)
             .Curve(r => SharpEdgedLaw.Coefficient(r) * ChokedFlow.MassFlowFunction(r, 1.4), 0, 1, "", 0)
             .Note("sharp edge: keeps rising below the critical ratio", 0.03, 0.47, 0)

@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using Staging.Core;
 using Staging.Core.Flight;
@@ -33,7 +34,7 @@ internal static class FlightFigures
         double top)
     {
         double lit = Run.Stagings[0].Ignition!.Value.Seconds, eject = Run.Main.Find(FlightEventKind.Ejection)!.Time.Seconds;
-        Plot plot = Sheet.New(title, "time from ignition, s", left)
+        Plot plot = Figure.New(title, "time from ignition, s", left)
             .Curve(t => value(Run.Main.At(Duration.FromSeconds(t))), from, lit, "", 1)
             .Curve(t => value(Run.Main.At(Duration.FromSeconds(t))), lit, eject, "", 0)
             .Curve(t => value(Run.Main.At(Duration.FromSeconds(t))), eject, to, "", 2)
@@ -43,7 +44,7 @@ internal static class FlightFigures
 
     private static Plot FailureCases()
     {
-        Plot plot = Sheet.New("Height of what flies on when a staging fails", "time from ignition, s", "height, m")
+        Plot plot = Figure.New("Height of what flies on when a staging fails", "time from ignition, s", "height, m")
             .Curve(Height(Run.Main), 0, 35, "", 0)
             .Note("as planned", 22, 478, 0);
         foreach ((FailureKind kind, string label, int colour, double x,
@@ -65,7 +66,7 @@ internal static class FlightFigures
     private static Plot DragParts()
     {
         DragConditions air = Conditions(0), burning = Conditions(18);
-        return Sheet.New("Drag of the sustainer, part by part (good to perhaps 20 % below Mach 0.8)", "Mach number",
+        return Figure.New("Drag of the sustainer, part by part (good to perhaps 20 % below Mach 0.8)", "Mach number",
             "drag coefficient on the cross-section")
             .Curve(M => Sustainer.DragAt(air, M).Total, 0.1, 1.6, "", 0)
             .Curve(M => Sustainer.DragAt(burning, M).Total, 0.1, 1.6, "", 0, dashed: true)
@@ -90,7 +91,7 @@ internal static class FlightFigures
             Airframes = [Stack, Sustainer],
         };
         double Calibres(int k, double t) => stack.Airframes[k].Stability().Margin(stack.CentreOfGravityAt(k, Duration.FromSeconds(t)));
-        return Sheet.New("Static margin while the motors burn", "time from ignition of the stage, s", "margin, calibres")
+        return Figure.New("Static margin while the motors burn", "time from ignition of the stage, s", "margin, calibres")
             .Curve(t => Calibres(0, t), 0, 1, "", 1)
             .Curve(t => Calibres(1, t), 0, 1, "", 0)
             .Curve(_ => 1, 0, 1, "", 3, dashed: true)

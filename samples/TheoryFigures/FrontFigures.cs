@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using Staging.Core.Fronts;
 using Staging.Core.Gases;
@@ -20,7 +21,7 @@ internal static class FrontFigures
         DisplacementFront ideal = Steady(0), real = Steady(200);
         ShockTubeFront tube = ShockTubeFront.Between(
             new GasState { Gas = ideal.Products, Pressure = Pressure.FromKilopascals(300), Temperature = ideal.SourceTemperature }, Air);
-        Plot plot = Sheet.New("Front travel in a bore of 18 mm: the closed forms", "time [ms]", "station [mm]");
+        Plot plot = Figure.New("Front travel in a bore of 18 mm: the closed forms", "time [ms]", "station [mm]");
         plot.Band(t => real.TravelAt(Ms(t)), 0, 12, 0);
         yield return ("front-travel", plot
             .Curve(t => ideal.TravelAt(Ms(t)).Millimeters, 0, 9, "", 2, dashed: true)
@@ -34,7 +35,7 @@ internal static class FrontFigures
             .Limits(0, 12, 0, 420));
 
         yield return ("front-cooling",
-            Sheet.New("Temperature of the first products on arrival, 4 g/s in 18 mm", "station [mm]", "temperature [K]")
+            Figure.New("Temperature of the first products on arrival, 4 g/s in 18 mm", "station [mm]", "temperature [K]")
             .Curve(x => real.ArrivalTemperatureAt(Mm(x)).Kelvins, 0, 500, "200 W/(m2 K)", 0, 0.55)
             .Curve(x => Steady(100).ArrivalTemperatureAt(Mm(x)).Kelvins, 0, 500, "100", 2, 0.7)
             .Curve(x => Steady(500).ArrivalTemperatureAt(Mm(x)).Kelvins, 0, 500, "500", 1, 0.3)
@@ -55,7 +56,7 @@ internal static class FrontFigures
         }
 
         ScottPlot.Plottables.FillY band = plot.Add.FillY(x, low, high);
-        band.FillColor = Sheet.Colours[colour].WithAlpha(0.18);
+        band.FillColor = Curves.Colours[colour].WithAlpha(0.18);
         band.LineWidth = 0;
         band.MarkerSize = 0;
     }

@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
@@ -33,7 +34,7 @@ internal static class GapFigures
 
     private static Plot Agreement(string title, string left, Func<GapRun, double> what)
     {
-        Plot plot = Sheet.New(title, "length of the gap [mm]", left);
+        Plot plot = Figure.New(title, "length of the gap [mm]", left);
         foreach ((double area, int colour) in (ReadOnlySpan<(double, int)>)[(28.3, 1), (113, 0)])
         {
             foreach (GapModel model in Models)
@@ -41,7 +42,7 @@ internal static class GapFigures
                 (double X, double Y)[] points = [.. Lengths.Select(l => (X: l, Y: what(Held(l, area).Solve(model))))
                     .Where(p => double.IsFinite(p.Y))];
                 ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(points.Select(p => p.X).ToArray(),
-                    points.Select(p => p.Y).ToArray(), Sheet.Colours[colour]);
+                    points.Select(p => p.Y).ToArray(), Curves.Colours[colour]);
                 line.LineWidth = 3;
                 line.LinePattern = model is GapModel.WellStirred ? LinePattern.Dashed : LinePattern.Solid;
             }
@@ -53,13 +54,13 @@ internal static class GapFigures
     private static Plot OpenSide()
     {
         double[] areas = [.. Enumerable.Range(0, 60).Select(i => 10 * Math.Pow(10, i * 2.85 / 59))];
-        Plot plot = Sheet.New("A side cut open, gap 200 mm, bore 18 mm", "total vent area [mm2], logarithm to ten",
+        Plot plot = Figure.New("A side cut open, gap 200 mm, bore 18 mm", "total vent area [mm2], logarithm to ten",
             "peak grain surface [K]");
         foreach ((double core, string label, int colour, bool dashed) in (ReadOnlySpan<(double, string, int, bool)>)[(5.5,
             "with the loss of a free jet", 1, false), (100, "without", 3, true)])
         {
             double[] peak = [.. areas.Select(a => Held(200, a, core).Solve().PeakGrainSurface.Kelvins)];
-            ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(areas.Select(Math.Log10).ToArray(), peak, Sheet.Colours[colour]);
+            ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(areas.Select(Math.Log10).ToArray(), peak, Curves.Colours[colour]);
             line.LineWidth = 3;
             line.LinePattern = dashed ? LinePattern.Dashed : LinePattern.Solid;
             plot.Note(label, dashed ? 3.68 : 2.78, dashed ? 560 : 450, colour);
@@ -67,7 +68,7 @@ internal static class GapFigures
 
         GuideTube tube = Held(200, 10).Design.Tube;
         double ring = Math.Log10(Layout.LargestRing(tube).SquareMillimeters);
-        plot.Add.VerticalLine(ring, 1, Sheet.Colours[3], LinePattern.Dotted);
+        plot.Add.VerticalLine(ring, 1, Curves.Colours[3], LinePattern.Dotted);
         plot.Note(" most that one ring of four holes holds", ring, 290, 3);
         return plot.Curve(_ => 773, 1, 3.9, "ignition", 0, 0.02, dashed: true).Limits(1, 3.9, 280, 900);
     }

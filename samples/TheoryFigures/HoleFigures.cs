@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using Staging.Core.Discharge;
 using Staging.Core.Gases;
@@ -22,7 +23,7 @@ internal static class HoleFigures
 
     public static IEnumerable<(string Name, Plot Plot)> All()
     {
-        yield return ("holes-in-series", Sheet.New("Equal holes one behind the other: flow over that of one",
+        yield return ("holes-in-series", Figure.New("Equal holes one behind the other: flow over that of one",
             "end pressure over first pressure", "flow over the flow of one hole")
             .Curve(r => Share(ConstantCoefficientLaw.Ideal, 2, r), 0.02, 0.98, "two ideal nozzles", 3, 0.05)
             .Curve(r => Share(SharpEdgedLaw.Perry, 2, r), 0.02, 0.98, "two sharp holes", 0, 0.05)
@@ -36,7 +37,7 @@ internal static class HoleFigures
 
         OrificePlateIso5167 small = Plate(0.0222 / 0.07391);
         double published = Math.Log10(4 * 0.124431876 / (Math.PI * 0.07391 * 1.85861753095e-5));
-        yield return ("orifice-plate", Sheet.New("ISO 5167-2 plate, corner tappings, pipe 73.91 mm",
+        yield return ("orifice-plate", Figure.New("ISO 5167-2 plate, corner tappings, pipe 73.91 mm",
             "Reynolds number of the pipe, power of ten", "discharge coefficient C")
             .Curve(x => Plate(0.75).DischargeCoefficient(Math.Pow(10, x)), 4, 7, "beta 0.75", 1, 0.03)
             .Curve(x => Plate(0.6).DischargeCoefficient(Math.Pow(10, x)), 4, 7, "beta 0.60", 2, 0.3)

@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
@@ -14,7 +15,7 @@ internal static class IgnitionFigures
         double end = run.End.Milliseconds, lit = run.TimeOf(GapEventKind.Lit)!.Value.Milliseconds,
             ignition = run.Problem.Design.Grain.IgnitionTemperature.Kelvins;
         yield return ("ignition-surface",
-            Sheet.New("Grain surface in a gap of 100 mm with four holes of 4 mm", "time since burn-through [ms]", "temperature [K]")
+            Figure.New("Grain surface in a gap of 100 mm with four holes of 4 mm", "time since burn-through [ms]", "temperature [K]")
             .Curve(t => run.At(Ms(t)).GrainSurface.Kelvins, 0, end, "", 1)
             .Note("grain surface", 12.3, 650, 1)
             .Curve(t => run.At(Ms(t)).NozzleTemperature.Kelvins, 0, end, "", 0)
@@ -22,7 +23,7 @@ internal static class IgnitionFigures
             .Curve(_ => ignition, 0, end, "", 3, dashed: true)
             .Note(FormattableString.Invariant($"lit after {lit:F1} ms"), 4.6, ignition + 15, 3)
             .Limits(0, end, 200, 1800));
-        yield return ("ignition-fluxes", Sheet.New("What heats it: the three fluxes", "time since burn-through [ms]", "heat flux [MW/m2]")
+        yield return ("ignition-fluxes", Figure.New("What heats it: the three fluxes", "time since burn-through [ms]", "heat flux [MW/m2]")
             .Curve(t => run.At(Ms(t)).Particles.WattsPerSquareMeter / 1e6, 0, end, "", 1)
             .Note("particles", 13.5, 2.9, 1)
             .Curve(t => run.At(Ms(t)).Convection.WattsPerSquareMeter / 1e6, 0, end, "", 0)
@@ -30,7 +31,7 @@ internal static class IgnitionFigures
             .Curve(t => run.At(Ms(t)).Radiation.WattsPerSquareMeter / 1e6, 0, end, "", 2)
             .Note("radiation", 13.5, 0.25, 2)
             .Limits(0, end, 0, 3.5));
-        yield return ("tape-softening", Sheet.New("How long a tape holds: until its far face is soft", "gas temperature [K]", "time [ms]")
+        yield return ("tape-softening", Figure.New("How long a tape holds: until its far face is soft", "gas temperature [K]", "time [ms]")
             .Curve(T => JointTape.ThinPlasticFilm.TimeToSoften(Kelvins(T), Kelvins(288))!.Value.Milliseconds, 700, 2100,
                 "thin plastic film, 50 micrometres", 0, 0.35)
             .Curve(T => JointTape.PaperTape.TimeToSoften(Kelvins(T), Kelvins(288))!.Value.Milliseconds, 900, 2100,

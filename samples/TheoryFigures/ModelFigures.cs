@@ -1,4 +1,5 @@
 using System.Globalization;
+using Samples;
 using ScottPlot;
 using ScottPlot.Plottables;
 
@@ -15,14 +16,14 @@ internal static class ModelFigures
 
     private static Plot Map(string title, Func<ModelMap.Spot, double?> difference)
     {
-        Plot plot = Sheet.New(title, "length of the gap [mm]", "vent area [holes of 6 mm]");
+        Plot plot = Figure.New(title, "length of the gap [mm]", "vent area [holes of 6 mm]");
         foreach (ModelMap.Spot spot in ModelMap.Spots)
         {
             double x = Array.IndexOf(ModelMap.Lengths_mm, spot.Length_mm), y = Array.IndexOf(ModelMap.Areas, spot.Area);
             double? d = difference(spot);
             bool apart = ModelMap.IsApart(d);
             Rectangle box = plot.Add.Rectangle(x - 0.47, x + 0.47, y - 0.45, y + 0.45);
-            box.FillColor = apart ? Sheet.Colours[1].WithAlpha(0.25) : Sheet.Colours[0].WithAlpha(0.10);
+            box.FillColor = apart ? Curves.Colours[1].WithAlpha(0.25) : Curves.Colours[0].WithAlpha(0.10);
             box.LineWidth = 0;
             string text = d is { } part
                 ? Math.Round(100 * part, 1).ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture) + " %"

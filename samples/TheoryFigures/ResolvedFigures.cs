@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using ScottPlot.Plottables;
 using Staging.Core.Discharge;
@@ -14,13 +15,13 @@ internal static class ResolvedFigures
     {
         yield return ("resolved-sod", Sod());
         GapRun run = Run();
-        Plot products = Sheet.New("Products along a gap of 250 mm", "distance from the booster motor [mm]",
+        Plot products = Figure.New("Products along a gap of 250 mm", "distance from the booster motor [mm]",
             "mass fraction of products [%]");
         foreach ((int k, double x) in (ReadOnlySpan<(int, double)>)[(0, 25), (2, 82), (3, 107), (4, 164), (5, 205)])
             products.Profile(run.Profiles[k], p => p.Products, 100).Note($"{run.Profiles[k].Time.Milliseconds:F1} ms", x, k == 5 ? 101 : 50,
                 Colour(k));
         yield return ("resolved-products", products.Limits(0, 255, 0, 110));
-        Plot pressure = Sheet.New("Pressure along the same gap", "distance from the booster motor [mm]", "absolute pressure [kPa]");
+        Plot pressure = Figure.New("Pressure along the same gap", "distance from the booster motor [mm]", "absolute pressure [kPa]");
         foreach ((int k, double x,
             double y) in (ReadOnlySpan<(int, double, double)>)[(0, 62, 120), (1, 2, 129), (2, 2, 106), (5, 215, 141)])
             pressure.Profile(run.Profiles[k], p => p.Pressure_Pa, 1e-3).Note($"{run.Profiles[k].Time.Milliseconds:F1} ms", x, y, Colour(k));
@@ -49,9 +50,9 @@ internal static class ResolvedFigures
         RiemannSolution exact = RiemannProblem.Solve(left, right);
         double[] x = [.. Enumerable.Range(0, n).Select(i => (i + 0.5) / n)];
         double[] rho = tube.Cells.Density[tube.Cells.First..tube.Cells.End];
-        Plot plot = Sheet.New("Shock tube of Sod on 100 cells, at time 0.2", "x", "density")
+        Plot plot = Figure.New("Shock tube of Sod on 100 cells, at time 0.2", "x", "density")
             .Curve(z => exact.Sample((z - 0.5) / time).Density, 0, 1, "", 3);
-        Scatter cells = plot.Add.ScatterPoints(x, rho, Sheet.Colours[0]);
+        Scatter cells = plot.Add.ScatterPoints(x, rho, Curves.Colours[0]);
         cells.MarkerSize = 6;
         cells.MarkerShape = MarkerShape.FilledCircle;
         return plot
@@ -87,7 +88,7 @@ internal static class ResolvedFigures
     {
         double[] x = [.. profile.Station_m.ToArray().Select(v => 1e3 * v)], y = [.. column(profile).ToArray().Select(v => scale * v)];
         Scatter line = plot.Add.ScatterLine(x, y,
-            Sheet.Colours[profile.Time.Milliseconds switch { < 0.8 => 0, < 1.2 => 1, < 2 => 2, _ => 3 }]);
+            Curves.Colours[profile.Time.Milliseconds switch { < 0.8 => 0, < 1.2 => 1, < 2 => 2, _ => 3 }]);
         line.LineWidth = 3;
         return plot;
     }

@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using Staging.Core.Gases;
 
@@ -7,7 +8,7 @@ internal static class VesselFigures
 {
     public static IEnumerable<(string Name, Plot Plot)> All()
     {
-        Plot plot = Sheet.New("A vessel empties, gamma 1.25", "time in units of V / (Cd A sqrt(R T0))", "pressure over ambient");
+        Plot plot = Figure.New("A vessel empties, gamma 1.25", "time in units of V / (Cd A sqrt(R T0))", "pressure over ambient");
         foreach ((double start, int colour) in (ReadOnlySpan<(double, int)>)[(5, 0), (2, 1), (1.2, 2)])
         {
             double end = VesselBlowdown.VentTime(start, 1, 1.25, VesselHeat.Adiabatic);
@@ -22,7 +23,7 @@ internal static class VesselFigures
             .Note("solid: adiabatic, dashed: isothermal", 1.6, 4.2, 3)
             .Limits(0, 3, 0.8, 5.2));
         yield return ("steady-vent",
-            Sheet.New("Steady pressure of a vented volume", "q = flow times sqrt(R T0) / (Cd A ambient pressure)", "pressure over ambient")
+            Figure.New("Steady pressure of a vented volume", "q = flow times sqrt(R T0) / (Cd A ambient pressure)", "pressure over ambient")
             .Curve(q => SteadyVent.PressureRatio(q, 1.14), 0, 2, "", 1)
             .Note("gamma 1.14", 1.45, 2.7, 1)
             .Curve(q => SteadyVent.PressureRatio(q, 1.4), 0, 2, "", 0)

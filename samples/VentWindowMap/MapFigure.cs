@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using ScottPlot.Plottables;
 using Staging.Core.Studies;
@@ -5,32 +6,21 @@ using Staging.Core.Studies;
 namespace VentWindowMap;
 
 /// <summary>
-/// Windows of vent area against gap length, with what common practice says beside them. Colours of M. Okabe and K. Ito
-/// (2008).
+/// Windows of vent area against gap length, with what common practice says beside them.
 /// </summary>
 internal static class MapFigure
 {
-    public const int Width = 900;
-    public const int Height = 560;
-
     /// <summary>Common practice, no source: a vent area like one 6 mm hole, gaps to about 250 mm.</summary>
     private const double PracticeArea = 28.3, PracticeGap = 250;
 
-    private static readonly Color Nominal = Color.FromHex("#0072B2"), Assured = Color.FromHex("#E69F00"),
-        Practice = Color.FromHex("#D55E00");
-
     public static Plot Draw(SweepLine<WindowResult> nominal, SweepLine<WindowResult> assured)
     {
-        var plot = new Plot();
-        plot.Title("Vent areas that light the upper motor (18 mm bore, 20 N joint, invented motor)", 18);
-        plot.Axes.Title.Label.Bold = false;
-        plot.Grid.MajorLineColor = Colors.Black.WithAlpha(0.08);
-        Name(plot.Axes.Bottom, "gap between the motors [mm]");
-        Name(plot.Axes.Left, "total vent area [mm2]");
-        Bars(plot, nominal, Nominal, 0.32, "lights at the nominal numbers");
-        Bars(plot, assured, Assured, 0.16, "lights in half of the cases or more, judged inputs uncertain");
+        Plot plot = Figure.New("Vent areas that light the upper motor (18 mm bore, 20 N joint, invented motor)",
+            "gap between the motors [mm]", "total vent area [mm2]");
+        Bars(plot, nominal, Figure.Blue, 0.32, "lights at the nominal numbers");
+        Bars(plot, assured, Figure.Orange, 0.16, "lights in half of the cases or more, judged inputs uncertain");
         double[] from40 = [nominal.Axis.Low, PracticeGap], level = [Log(PracticeArea), Log(PracticeArea)];
-        Scatter practice = plot.Add.ScatterLine(from40, level, Practice);
+        Scatter practice = plot.Add.ScatterLine(from40, level, Figure.Red);
         practice.LineWidth = 3;
         practice.LinePattern = LinePattern.Dashed;
         practice.LegendText = "common practice: the area of one 6 mm hole, to about 250 mm";
@@ -38,7 +28,7 @@ internal static class MapFigure
         double[] ticks = [5, 10, 20, 50, 100, 200, 500];
         plot.Axes.Left.SetTicks([.. ticks.Select(Log)], [.. ticks.Select(t => $"{t:F0}")]);
         plot.Axes.SetLimits(nominal.Axis.Low - 15, nominal.Axis.High + 15, Log(areas.Low) - 0.45, Log(areas.High) + 0.05);
-        plot.ShowLegend(Alignment.LowerLeft).FontSize = 15;
+        plot.Legend(Alignment.LowerLeft);
         return plot;
     }
 
@@ -66,11 +56,4 @@ internal static class MapFigure
     }
 
     private static double Log(double area) => Math.Log10(area);
-
-    private static void Name(IAxis axis, string text)
-    {
-        axis.Label.Text = text;
-        (axis.Label.FontSize, axis.TickLabelStyle.FontSize) = (18, 16);
-        axis.Label.Bold = false;
-    }
 }

@@ -1,3 +1,4 @@
+using Samples;
 using ScottPlot;
 using ScottPlot.Plottables;
 using Staging.Core.Gaps;
@@ -6,15 +7,14 @@ using Staging.Core.Studies;
 namespace VentWindowMap;
 
 /// <summary>
-/// Outcome and margin over gap length and vent area: a colour for what comes of it, a number for how far. Colours of M.
-/// Okabe and K. Ito (2008).
+/// Outcome and margin over gap length and vent area: a colour for what comes of it, a number for how far.
 /// </summary>
 internal static class MarginFigure
 {
     private static readonly (string Label, Color Colour)[] Kinds =
     [
-        ("lights", Color.FromHex("#56B4E9")), ("pushed apart first", Color.FromHex("#D55E00")),
-        ("too cool", Color.FromHex("#F0E442")), ("other", Color.FromHex("#999999")),
+        ("lights", Figure.Sky), ("pushed apart first", Figure.Red),
+        ("too cool", Figure.Yellow), ("other", Figure.Grey),
     ];
 
     /// <summary>Highest surface temperature of the grain above its ignition temperature [K].</summary>
@@ -22,12 +22,9 @@ internal static class MarginFigure
 
     public static Plot Draw(SweepMap<GapRun> map)
     {
-        var plot = new Plot();
-        plot.Title("Outcome, and margin of the grain surface over ignition [K] (18 mm bore, 20 N joint, invented motor)", 16);
-        plot.Axes.Title.Label.Bold = false;
+        Plot plot = Figure.New("Outcome, and margin over ignition [K] (18 mm bore, 20 N joint, invented motor)",
+            "gap between the motors [mm]", "total vent area [mm2]");
         plot.HideGrid();
-        Name(plot.Axes.Bottom, "gap between the motors [mm]");
-        Name(plot.Axes.Left, "total vent area [mm2]");
         for (int up = 0; up < map.Up.Values.Length; up++)
         {
             for (int across = 0; across < map.Across.Values.Length; across++)
@@ -35,7 +32,7 @@ internal static class MarginFigure
         }
 
         foreach ((string label, Color colour) in Kinds.Where(kind => map.Results.Any(r => KindOf(r.Outcome) == kind)))
-            plot.Legend.ManualItems.Add(new LegendItem { LabelText = label, FillColor = colour, LabelFontSize = 15 });
+            plot.Legend.ManualItems.Add(new LegendItem { LabelText = label, FillColor = colour, LabelFontSize = Figure.Text - 3 });
         plot.Axes.Bottom.SetTicks([.. map.Across.Values.Select((_, i) => (double)i)], [.. map.Across.Values.Select(v => $"{v:F0}")]);
         plot.Axes.Left.SetTicks([.. map.Up.Values.Select((_, i) => (double)i)],
             [.. map.Up.Values.Select(v => v < 10 ? $"{v:F1}" : $"{v:F0}")]);
@@ -48,8 +45,7 @@ internal static class MarginFigure
     {
         Rectangle cell = plot.Add.Rectangle(across - 0.5, across + 0.5, up - 0.5, up + 0.5);
         (cell.FillStyle.Color, cell.LineStyle.Color, cell.LineStyle.Width) = (KindOf(run.Outcome).Colour.WithAlpha(0.75), Colors.White, 1);
-        Text number = plot.Add.Text($"{Margin_K(run):+0;-0;0}", across, up);
-        (number.LabelFontSize, number.LabelAlignment) = (14, Alignment.MiddleCenter);
+        plot.Note($"{Margin_K(run):+0;-0;0}", across, up, Colors.Black, Alignment.MiddleCenter);
     }
 
     private static (string Label, Color Colour) KindOf(GapOutcome outcome) => outcome switch
@@ -59,11 +55,4 @@ internal static class MarginFigure
         GapOutcome.TooCool => Kinds[2],
         _ => Kinds[3],
     };
-
-    private static void Name(IAxis axis, string text)
-    {
-        axis.Label.Text = text;
-        (axis.Label.FontSize, axis.TickLabelStyle.FontSize) = (18, 15);
-        axis.Label.Bold = false;
-    }
 }

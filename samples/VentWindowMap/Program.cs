@@ -4,6 +4,7 @@
 //   dotnet run --project samples/VentWindowMap -- --check FILE (the table in FILE still holds: all of its nominal
 //   column, every fifth row of the other, and what is asked of the demo plan)
 using System.Globalization;
+using Samples;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
@@ -81,12 +82,8 @@ foreach (IGrouping<string, GapRun> kind in runs.Results.GroupBy(r => r.Outcome.G
     Console.WriteLine($"map of {runs.Results.Length} gaps: {kind.Key} {kind.Count()}, margin "
         + $"{kind.Min(MarginFigure.Margin_K):F0} to {kind.Max(MarginFigure.Margin_K):F0} K");
 using ScottPlot.Plot margins = MarginFigure.Draw(runs);
-margins.SaveSvg(Path.Combine(folder, "gap-margin.svg"), MapFigure.Width, MapFigure.Height);
-margins.SavePng(Path.Combine(folder, "gap-margin.png"), MapFigure.Width, MapFigure.Height);
-
-string figure = Path.Combine(folder, "vent-window");
+margins.Save(folder, "gap-margin");
 using ScottPlot.Plot plot = MapFigure.Draw(map, sure);
-plot.SaveSvg(figure + ".svg", MapFigure.Width, MapFigure.Height);
-plot.SavePng(figure + ".png", MapFigure.Width, MapFigure.Height);
+plot.Save(folder, "vent-window");
 Console.WriteLine($"written to {folder}: vent-window.svg, gap-margin.svg, gap-map.csv");
 return 0;
