@@ -27,11 +27,11 @@ GapProblem bench = start with
 };
 
 #region calibrate
-InputSet<GapProblem> unknown = InputSet.Of(
-    bench, GapInputs.FragmentMass(Spread.Uniform(0.05, 0.4)), GapInputs.FragmentBurnTime(Spread.Uniform(10, 45)));
+InputSet<GapProblem> unknown = new(
+    bench, GapInputs.FragmentMass(Distribution.Uniform(0.05, 0.4)), GapInputs.FragmentBurnTime(Distribution.Uniform(10, 45)));
 
 CalibrationResult<GapProblem> Fit(InputSet<GapProblem> inputs, MeasuredTrace trace) =>
-    Calibration.Fit(inputs, trace, (p, times, stop) => Gauge(p, times, stop), new CalibrationOptions { Threads = 1 });
+    inputs.Fit(trace, (p, times, stop) => Gauge(p, times, stop), new CalibrationOptions { Threads = 1 });
 
 ImmutableArray<double> Gauge(GapProblem problem, ImmutableArray<double> times, CancellationToken stop)
 {
@@ -69,7 +69,7 @@ Console.WriteLine($"planted {plantedMass_g} g and {plantedBurn_ms} ms, noise {no
 Tell(Fit(unknown, Noisy(planted, 1)));
 
 #region calibrate-loss
-InputSet<GapProblem> withLoss = InputSet.Of(bench, [.. unknown.Inputs, GapInputs.WallHeatTransfer(Spread.Uniform(20, 800))]);
+InputSet<GapProblem> withLoss = new(bench, [.. unknown.Inputs, GapInputs.WallHeatTransfer(Distribution.Uniform(20, 800))]);
 CalibrationResult<GapProblem> loss = Fit(withLoss, Noisy(withLoss.At([plantedMass_g, plantedBurn_ms, plantedWall]), 1));
 #endregion
 Console.WriteLine($"a loss beside the source: planted also {plantedWall} W/(m2 K) of wall heat transfer:");

@@ -20,10 +20,10 @@ public class StudyBenchmarks
 
     private readonly ReliabilityStudy<double, double> nothing = new()
     {
-        Inputs = InputSet.Of(0.0, StudyInput.Of<double>("x", "-", Spread.Normal(0, 1), (_, v) => v)),
+        Inputs = new(0.0, new StudyInput<double>("x", "-", Distribution.Normal(0, 1), (_, v) => v)),
         Model = (x, _) => x,
         Outcome = x => x > 0 ? "above" : "below",
-        Measures = [Measure.Of<double>("x", "-", x => x)],
+        Measures = [new Measure<double>("x", "-", x => x)],
         Cases = Cases,
     };
 
@@ -40,10 +40,10 @@ public class StudyBenchmarks
     /// <summary>The demo gap with every judged input uncertain.</summary>
     internal static ReliabilityStudy<GapProblem, GapRun> Gaps(int cases) => new()
     {
-        Inputs = InputSet.Of(Gap(), GapInputs.Judged),
+        Inputs = new(Gap(), GapInputs.Judged),
         Model = (p, stop) => p.Solve(cancellationToken: stop),
         Outcome = run => run.Outcome.GetType().Name,
-        Measures = [Measure.Of<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
+        Measures = [new Measure<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
         Cases = cases,
     };
 

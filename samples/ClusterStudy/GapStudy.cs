@@ -13,10 +13,10 @@ internal static class GapStudy
 {
     public static ReliabilityStudy<GapProblem, GapRun> Study { get; } = new()
     {
-        Inputs = InputSet.Of(Gap(), GapInputs.Judged),
+        Inputs = new(Gap(), GapInputs.Judged),
         Model = (p, stop) => p.Solve(cancellationToken: stop),
         Outcome = run => run.Outcome.GetType().Name,
-        Measures = [Measure.Of<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
+        Measures = [new Measure<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
         Cases = 360,
         Seed = 6,
     };

@@ -38,7 +38,7 @@ bool dropped = begins.Task.IsCompleted;
 if (dropped)
     await lost;
 
-ReliabilityRun merged = Reliability.Merge([.. answers.Select(a => ReliabilityText.Read(new StringReader(a.Text)))]);
+ReliabilityRun merged = ReliabilityRun.Merge([.. answers.Select(a => ReliabilityRun.Read(new StringReader(a.Text)))]);
 ReliabilityRun alone = GapStudy.Study.Run();
 Console.WriteLine($"{parts} parts over two silos; the second {(dropped ? "was lost" : "was never lost")} on the way; {fromSecond} parts "
     + $"came from it, {retries} times a part was asked for again");

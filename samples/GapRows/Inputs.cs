@@ -16,9 +16,9 @@ internal static class Inputs
         yield return "| input | nominal | range | at the low end | at the high end |";
         yield return "|---|---|---|---|---|";
         yield return $"| nothing changed | | | {Words.InShort(Nominal)} | |";
-        yield return Row("fragment mass", 0.19, 0.10, 0.30, "g", m => Source(s => s with { FragmentMass = Mass.FromGrams(m) }));
+        yield return Row("fragment mass", 0.19, 0.10, 0.30, "g", m => Source(s => s with { Web = s.Web with { Mass = Mass.FromGrams(m) } }));
         yield return Row("fragment burn time", 25, 15, 40, "ms",
-            ms => Source(s => s with { FragmentBurnTime = Duration.FromMilliseconds(ms) }));
+            ms => Source(s => s with { Web = (WebBurn.OverTime)s.Web with { Time = Duration.FromMilliseconds(ms) } }));
         yield return Row("opening diameter", 10, 6, 12, "mm", d => Source(s => s with { OpeningDiameter = Length.FromMillimeters(d) }));
         yield return Row("opening time", 1, 0.3, 3, "ms", ms => Source(s => s with { OpeningTime = Duration.FromMilliseconds(ms) }));
         yield return Row(BlackPowderProducts.GasMassFraction, f => Products(p => p with { GasMassFraction = f }));
@@ -43,8 +43,8 @@ internal static class Inputs
         yield return Row("front thickness", 1, 0.5, 3, "bores", x => Closures(c => c with { FrontThicknessInBores = x }));
     }
 
-    private static GapProblem Source(Func<BurnThroughSource, BurnThroughSource> change) =>
-        Nominal.With(d => d with { Source = change(((GapSource.Afterburn)d.Source).Motor) });
+    private static GapProblem Source(Func<GapSource.Booster, GapSource.Booster> change) =>
+        Nominal.With(d => d with { Source = change((GapSource.Booster)d.Source) });
 
     private static GapProblem Products(Func<DustyGas, DustyGas> change) => Source(s => s with { Products = change(s.Products) });
 

@@ -49,12 +49,18 @@ internal static class Nested
 
     private static JacketOpening Rear(double diameter_mm) => new() { Holes = Holes(diameter_mm, 2), To = VentTarget.Air };
 
-    private static GapProblem Open() => With(Length_mm, t =>
+    private static GapProblem Open()
     {
-        Area cut = Area.FromSquareMillimeters(0.8 * Math.PI * t.Bore.Millimeters * 100);
-        return [new VentLayout { HoleCount = 4, WallThickness = Length.FromMillimeters(0.5), Land = Length.FromMillimeters(1),
-            Drills = DrillSeries.MetricTenths }.VentOf(t, cut)];
-    });
+        GapProblem closed = With(Length_mm, _ => []);
+        var layout = new VentLayout
+        {
+            HoleCount = 4,
+            WallThickness = Length.FromMillimeters(0.5),
+            Land = Length.FromMillimeters(1),
+            Drills = DrillSeries.MetricTenths
+        };
+        return closed.WithVents(layout, Area.FromSquareMillimeters(0.8 * Math.PI * closed.Design.Tube.Bore.Millimeters * 100));
+    }
 
     private static string Row(string gap, GapProblem problem) =>
         $"| {gap} | {Words.Columned(problem.Solve())}";

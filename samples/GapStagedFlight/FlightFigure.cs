@@ -15,7 +15,7 @@ internal static class FlightFigure
     public static Plot Draw(FlightRun flight)
     {
         FlightColumns c = flight.Main.Sample(Duration.FromMilliseconds(10));
-        double[] t = c.Time_s.ToArray(), h = c.Height_m.ToArray(), v = c.Velocity_m_per_s.ToArray();
+        double[] t = c.Time_s.ToArray(), h = c[FlightChannel.Height].ToArray(), v = c[FlightChannel.Velocity].ToArray();
         double end = Math.Min(t[^1], PastApogee * (flight.Main.ApogeeTime?.Seconds ?? t[^1]));
         double top = 1.35 * h.Max(), fastest = 1.35 * v.Max(), slowest = -0.1 * v.Max(), bottom = top * slowest / fastest;
         Plot plot = TwoAxes.New("The flight of the uppermost stage", "time since launch [s]", "height [m]",

@@ -18,8 +18,8 @@ internal static class GapFigure
         GapColumns c = run.Sample(Duration.FromMicroseconds(50));
         double outside = run.Problem.Surroundings.Pressure.Pascals, length = run.Problem.Design.Tube.Length.Millimeters;
         double[] t = [.. c.Time_s.ToArray().Select(s => s * 1e3)];
-        double[] gauge = [.. c.GapPressure_Pa.ToArray().Select(p => (p - outside) / 1e3)];
-        double[] front = [.. c.Front_m.ToArray().Select(x => x * 1e3)];
+        double[] gauge = [.. c[GapChannel.GapPressure].ToArray().Select(p => (p - outside) / 1e3)];
+        double[] front = [.. c[GapChannel.Front].ToArray().Select(x => x * 1e3)];
         double end = Math.Min(t[^1], PastOutcome * run.Outcome.Time.Milliseconds);
         double top = 1.3 * gauge.Max(), bottom = Math.Min(0, 1.05 * gauge.Min());
 

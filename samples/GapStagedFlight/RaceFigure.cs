@@ -27,8 +27,7 @@ internal static class RaceFigure
         double end = Course(plot, built, asBuilt: true);
         if (gap.Advice.Widest is { } window && !IsLeast(design, window))
         {
-            GapDesign min = design with { Vents = [gap.Advice.Layout.VentOf(design.Tube, window.Min)] };
-            GapRun closest = (built.Problem with { Design = min }).Solve(options: built.Options);
+            GapRun closest = built.Problem.WithVents(gap.Advice.Layout, window.Min).Solve(built.Model, built.Options);
             end = Math.Max(end, Course(plot, closest, asBuilt: false));
             plot.Beside($"dotted: with {window.Min.SquareMillimeters:F0} mm\u00b2 of vents,\nthe least that light", end, cold + 0.35 * rise,
                 Figure.Grey, Alignment.LowerRight);
@@ -57,8 +56,8 @@ internal static class RaceFigure
     private static double Course(Plot plot, GapRun run, bool asBuilt)
     {
         GapColumns c = run.Sample(Duration.FromMicroseconds(50));
-        double[] t = [.. c.Time_s.ToArray().Select(s => s * 1e3)], grain = c.GrainSurface_K.ToArray();
-        double[] joint = [.. c.JointTravel_m.ToArray().Select(x => x * 1e3)];
+        double[] t = [.. c.Time_s.ToArray().Select(s => s * 1e3)], grain = c[GapChannel.GrainSurface].ToArray();
+        double[] joint = [.. c[GapChannel.JointTravel].ToArray().Select(x => x * 1e3)];
         plot.Curve(t, grain, dotted: !asBuilt);
         plot.Curve(t, joint, onRight: true, dotted: !asBuilt);
         double end = Math.Min(t[^1], PastOutcome * run.Outcome.Time.Milliseconds);

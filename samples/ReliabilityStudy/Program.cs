@@ -28,19 +28,19 @@ Console.WriteLine();
 // The same with an input and measures of one's own.
 #region reliability-study
 StudyInput<StagingPlan> structure = PlanInputs.OfStage(
-    "sustainer", "sustainer.structure", "g", Spread.Normal(38, 1.5), (s, v) => s with { StructureMass = Mass.FromGrams(v) });
+    "sustainer", "sustainer.structure", "g", Distribution.Normal(38, 1.5), (s, v) => s with { StructureMass = Mass.FromGrams(v) });
 
 var study = new ReliabilityStudy<StagingPlan, FlightRun>
 {
-    Inputs = InputSet.Of(plan, [.. GapInputs.Judged.Select(i => i.Below("sustainer")), structure]),
+    Inputs = new(plan, [.. GapInputs.Judged.Select(i => i.Below("sustainer")), structure]),
     Model = (p, stop) => p.Flight.Fly(new FlightOptions { Scope = FlightScope.UppermostStage, KeepTracks = false }, cancellationToken: stop),
     Outcome = flight => flight.Stagings[0].Lit ? "lit" : "unlit",
     Measures =
     [
-        Measure.Of<FlightRun>("lit after", "ms", f => (f.Stagings[0].Ignition - f.Stagings[0].State.Time)?.Milliseconds),
-        Measure.Of<FlightRun>("margin", "K", f => Margin_K(f.GapRunBelow())),
-        Measure.Of<FlightRun>("apogee", "m", f => f.Apogee?.Meters),
-        Measure.Of<FlightRun>("landing energy", "J", f => (f.Main.Outcome as FlightOutcome.Landed)?.KineticEnergy.Joules),
+        new Measure<FlightRun>("lit after", "ms", f => (f.Stagings[0].Ignition - f.Stagings[0].State.Time)?.Milliseconds),
+        new Measure<FlightRun>("margin", "K", f => Margin_K(f.GapRunBelow())),
+        new Measure<FlightRun>("apogee", "m", f => f.Apogee?.Meters),
+        new Measure<FlightRun>("landing energy", "J", f => (f.Main.Outcome as FlightOutcome.Landed)?.KineticEnergy.Joules),
     ],
     Cases = cases,
     KeepCases = true,
@@ -67,7 +67,7 @@ using (StreamWriter csv = File.CreateText(Path.Combine(folder, "reliability-case
 
 var sensitivity = new SensitivityStudy<GapProblem>
 {
-    Inputs = InputSet.Of(plan.GapBelow("sustainer"), GapInputs.Judged),
+    Inputs = new(plan.GapBelow("sustainer"), GapInputs.Judged),
     Unit = "K",
     Model = (p, stop) => Margin_K(p.Solve(cancellationToken: stop)),
 };

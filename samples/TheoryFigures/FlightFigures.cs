@@ -33,7 +33,7 @@ internal static class FlightFigures
     private static Plot Course(string title, string left, Func<FlightState, double> value, double from, double to, double bottom,
         double top)
     {
-        double lit = Run.Stagings[0].Ignition!.Value.Seconds, eject = Run.Main.Find(FlightEventKind.Ejection)!.Value.Time.Seconds;
+        double lit = Run.Stagings[0].Ignition!.Value.Seconds, eject = Run.Main.Find(FlightEventKind.Ejection)!.Time.Seconds;
         Plot plot = Figure.New(title, "time from ignition, s", left)
             .Curve(t => value(Run.Main.At(Duration.FromSeconds(t))), from, lit, "", 1)
             .Curve(t => value(Run.Main.At(Duration.FromSeconds(t))), lit, eject, "", 0)
@@ -172,7 +172,8 @@ internal static class FlightFigures
         Span = Mm(span),
         Sweep = Mm(sweep),
         Thickness = Mm(1.6),
-        EdgeProfile = FinEdgeProfile.RoundNosed,
+        RoundLeadingEdge = true,
+        TaperedTrailingEdge = false,
         Station = Mm(station),
         BodyDiameter = Mm(24.8),
     };

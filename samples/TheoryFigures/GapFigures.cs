@@ -84,12 +84,11 @@ internal static class GapFigures
     {
         GapProblem start = StartingGaps.Bore18mm;
         GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(length_mm) };
-        return start with
+        GapProblem held = start with
         {
             Design = start.Design with
             {
                 Tube = tube,
-                Vents = [Layout.VentOf(tube, Area.FromSquareMillimeters(area_mm2))],
                 Joint = start.Design.Joint.Coupler with
                 {
                     BreakawayForce = Force.FromNewtons(2000),
@@ -98,5 +97,6 @@ internal static class GapFigures
                 MixingAndHeat = start.Design.MixingAndHeat with { FreeJetCoreInBores = core },
             },
         };
+        return held.WithVents(Layout, Area.FromSquareMillimeters(area_mm2));
     }
 }

@@ -58,7 +58,7 @@ internal static class ModelMap
             foreach (double opening in (double[])[1, 3, 5])
             {
                 GapProblem gap = Gap(length, 4);
-                BurnThroughSource slow = StartingGaps.Booster with { OpeningTime = Duration.FromMilliseconds(opening) };
+                GapSource.Booster slow = StartingGaps.Booster with { OpeningTime = Duration.FromMilliseconds(opening) };
                 gap = gap with { Design = gap.Design with { Source = slow } };
                 GapRun displaced = gap.Solve(), resolved = gap.Solve(new GapModel.OneDimensional { Cells = Cells });
                 yield return FormattableString.Invariant(
@@ -77,7 +77,7 @@ internal static class ModelMap
     private static string PeaksAt(GapRun run)
     {
         GapColumns columns = run.Sample(Duration.FromMicroseconds(20));
-        ReadOnlySpan<double> pressure = columns.GapPressure_Pa.Span;
+        ReadOnlySpan<double> pressure = columns[GapChannel.GapPressure].Span;
         int most = 0;
         for (int i = 1; i < pressure.Length; i++)
             most = pressure[i] > pressure[most] ? i : most;

@@ -74,22 +74,16 @@ foreach ((string question, WindowResult answer) in asked)
 GapProblem GapOf(double mm, double mm2)
 {
     GuideTube tube = nominal.Problem.Design.Tube with { Length = Length.FromMillimeters(mm) };
-    return nominal.Problem with
-    {
-        Design = nominal.Problem.Design with
-        {
-            Tube = tube,
-            Vents = [nominal.Layout.VentOf(tube, Area.FromSquareMillimeters(mm2))]
-        }
-    };
+    return (nominal.Problem with { Design = nominal.Problem.Design with { Tube = tube } })
+        .WithVents(nominal.Layout, Area.FromSquareMillimeters(mm2));
 }
 
 SweepMap<GapRun> runs = Sweep.Over(
     Axis.Even("gap", "mm", 40, 340, 13), Axis.Factors("vent area", "mm2", 5, 500, 11),
     (mm, mm2, stop) => GapOf(mm, mm2).Solve(cancellationToken: stop));
 using (StreamWriter csv = File.CreateText(Path.Combine(folder, "gap-map.csv")))
-    runs.WriteCsv(csv, Measure.Of<GapRun>("lit", "-", r => r.Outcome.IsLit ? 1 : 0),
-        Measure.Of<GapRun>("margin", "K", r => MarginFigure.Margin_K(r)));
+    runs.WriteCsv(csv, new Measure<GapRun>("lit", "-", r => r.Outcome.IsLit ? 1 : 0),
+        new Measure<GapRun>("margin", "K", r => MarginFigure.Margin_K(r)));
 #endregion
 foreach (IGrouping<string, GapRun> kind in runs.Results.GroupBy(r => r.Outcome.GetType().Name))
     Console.WriteLine($"map of {runs.Results.Length} gaps: {kind.Key} {kind.Count()}, margin "

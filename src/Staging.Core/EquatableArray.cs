@@ -25,6 +25,9 @@ public readonly struct EquatableArray<T> : IReadOnlyList<T>, IEquatable<Equatabl
     /// <summary>Number of elements [-].</summary>
     public int Length => items.IsDefault ? 0 : items.Length;
 
+    /// <summary>Whether it holds nothing.</summary>
+    public bool IsEmpty => Length == 0;
+
     int IReadOnlyCollection<T>.Count => Length;
 
     /// <summary>One element.</summary>

@@ -60,16 +60,11 @@ internal static partial class Guard
     public static ImmutableArray<T> Set<T>(ImmutableArray<T> value, [CallerMemberName] string property = "") =>
         value.IsDefault ? throw new ArgumentException($"{property} was not set; an empty list is [].", property) : value;
 
-    /// <summary>
-    /// Refuses an array that was never set or has too many members; an empty one is the one empty array, so that
-    /// records compare.
-    /// </summary>
-    public static ImmutableArray<T> AtMost<T>(ImmutableArray<T> value, int most, [CallerMemberName] string property = "")
-    {
-        if (Set(value, property).Length > most)
-            throw new ArgumentException($"{property} has {value.Length} members; it may have {most}.", property);
-        return value.IsEmpty ? [] : value;
-    }
+    /// <summary>Refuses a list that has too many members.</summary>
+    public static EquatableArray<T> AtMost<T>(EquatableArray<T> value, int most, [CallerMemberName] string property = "") =>
+        value.Length > most
+            ? throw new ArgumentException($"{property} has {value.Length} members; it may have {most}.", property)
+            : value;
 
     [DoesNotReturn]
     private static void Refuse(double value, AcceptedRange range, string property)

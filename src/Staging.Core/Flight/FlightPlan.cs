@@ -7,7 +7,7 @@ namespace Staging.Core.Flight;
 public sealed record FlightPlan
 {
     /// <summary>The stages, lowest first; one or more.</summary>
-    public required ImmutableArray<Stage> Stages { get; init => field = Guard.Set(value); }
+    public required EquatableArray<Stage> Stages { get; init; }
 
     /// <summary>
     /// Mass carried by the uppermost stage and not counted in it [kg], 0 to 100 t. The default is none.

@@ -8,7 +8,7 @@ internal static class FlightPlanCheck
     public static ImmutableArray<ModelFinding> Run(FlightPlan plan)
     {
         var findings = ImmutableArray.CreateBuilder<ModelFinding>();
-        if (plan.Stages.IsEmpty)
+        if (plan.Stages.Length == 0)
             findings.Add(new ModelFinding(FindingSeverity.Error, "FLT001", "Stages", "There is no stage; a plan needs one or more."));
         for (int i = 0; i < plan.Stages.Length; i++)
         {

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>Flies a plan.</summary>
+/// <summary>Flies a plan, and chooses a delay by flying it.</summary>
 public static class FlightSolver
 {
     /// <summary>
@@ -32,8 +32,41 @@ public static class FlightSolver
         var flier = new FlightSimulation(lowered, options, cancellationToken);
         ImmutableArray<BodyFlight> bodies = FromSi(plan, lowered, flier.FlyNominal());
         ImmutableArray<FailureCase> failureCases = FlyFailures(plan, lowered, options, flier, bodies, progress);
-        return new FlightRun(plan, options, bodies, [.. flier.Stagings.Select(s => StagingReport.From(plan, s))], failureCases,
+        return new FlightRun(plan, options, bodies, [.. flier.Stagings.Select(s => new StagingReport(plan, s))], failureCases,
             flier.Statistics);
+    }
+
+    /// <summary>
+    /// Flies the uppermost stage once without ejection and reads, for each delay on offer, how fast and how high it
+    /// would be when the charge fires. One flight serves all delays, because nothing changes before the charge.
+    /// </summary>
+    /// <param name="plan">The plan; the delay of its uppermost motor does not matter.</param>
+    /// <param name="delaysOnOffer">Delays to be had [s], 0 to 100 s each.</param>
+    /// <param name="options">How to compute; null takes the defaults.</param>
+    /// <param name="cancellationToken">Stops the run.</param>
+    /// <returns>
+    /// What each delay on offer does, the slowest ejection first; empty where the uppermost stage never lit or found no
+    /// apogee after burnout.
+    /// </returns>
+    /// <exception cref="InvalidModelException">The plan does not hang together.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A delay outside its range.</exception>
+    public static ImmutableArray<DelayOption> ChooseDelay(
+        this FlightPlan plan, EquatableArray<Duration> delaysOnOffer, FlightOptions? options = null,
+        CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        foreach (Duration delay in delaysOnOffer)
+            Guard.In(delay, 0, 100, nameof(delaysOnOffer));
+        InvalidModelException.ThrowOnError(plan.Check());
+        Stage top = plan.Stages[^1] with { Recovery = new Recovery.Ballistic() };
+        FlightPlan bare = plan with { Stages = plan.Stages.Items.SetItem(plan.Stages.Length - 1, top) };
+        BodyFlight flight = bare.Fly((options ?? FlightOptions.Default) with { Scope = FlightScope.UppermostStage, KeepTracks = true },
+            cancellationToken: cancellationToken).Main;
+        if (flight.Find(FlightEventKind.Ignition, top.Name) is not { } ignition || flight.ApogeeTime is not { } apogee)
+            return [];
+        // Delays count from the end of the main motor's own curve, whatever burns beside it.
+        Duration burnout = ignition.Time + top.Motor.Thrust.BurnTime;
+        return apogee < burnout ? [] : DelayOption.All(flight, burnout.Seconds, apogee.Seconds, delaysOnOffer);
     }
 
     private static ImmutableArray<FailureCase> FlyFailures(

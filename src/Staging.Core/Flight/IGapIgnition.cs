@@ -2,6 +2,7 @@ namespace Staging.Core.Flight;
 
 /// <summary>
 /// Answers whether burn-through gas lights the next stage, and when. Thread-safe, and a pure function of the state.
+/// Plans compare by value: an answer of your own should be a record.
 /// </summary>
 public interface IGapIgnition
 {

@@ -26,7 +26,7 @@ public sealed record Stage
     /// Motors of other kinds that burn beside it, lit at the same moment: a core with smaller ones around it. Their
     /// forward ends are not followed, so they should be plugged. The default is none.
     /// </summary>
-    public ImmutableArray<MotorGroup> ParallelMotors { get; init => field = Guard.Set(value); } = [];
+    public EquatableArray<MotorGroup> ParallelMotors { get; init; } = [];
 
     /// <summary>Drag of the stack while this stage is its lowest part, no motor burning.</summary>
     public required DragTable Drag { get; init => field = Guard.NotNull(value); }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Staging.Core.Discharge;
 using UnitsNet;
 
@@ -15,13 +14,13 @@ public sealed record GapDesign
     public required GuideTube Tube { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Holes out of the tube; an empty list is a closed gap.</summary>
-    public required ImmutableArray<Vent> Vents { get; init => field = Guard.Set(value); }
+    public required EquatableArray<Vent> Vents { get; init; }
 
     /// <summary>
     /// Volumes round the tube that vents may lead into, at most 16; empty, the default, where there is none.
     /// </summary>
     /// <exception cref="ArgumentException">More than 16.</exception>
-    public ImmutableArray<Jacket> Jackets
+    public EquatableArray<Jacket> Jackets
     {
         get;
         init => field = Guard.AtMost(value, 16);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Staging.Core.Gaps;
@@ -71,6 +70,6 @@ public abstract record GapModel
         /// Times since burn-through at which the gas along the tube is kept, see <see cref="GapRun.Profiles"/>. The
         /// default is none.
         /// </summary>
-        public ImmutableArray<Duration> ProfileTimes { get; init => field = Guard.Set(value); } = [];
+        public EquatableArray<Duration> ProfileTimes { get; init; } = [];
     }
 }

@@ -70,12 +70,14 @@ public sealed record GapRun
     /// <param name="time">Time since burn-through [s], 0 to <see cref="End"/>.</param>
     /// <returns>The state.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
-    public GapSnapshot At(Duration time) => GapFromSi.Snapshot(Course, Guard.In(time, 0, End.Seconds, nameof(time)).Seconds);
+    public GapSnapshot At(Duration time) => Snapshot(Guard.In(time, 0, End.Seconds, nameof(time)).Seconds);
 
     /// <summary>The course as columns at a fixed interval, the last moment included.</summary>
     /// <param name="interval">Sampling interval [s], 1 ns to 10 s.</param>
     /// <returns>The columns.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public GapColumns Sample(Duration interval) =>
-        GapFromSi.Columns(Course, End.Seconds, Guard.In(interval, 1e-9, 10, nameof(interval)).Seconds);
+        new(Course, End.Seconds, Guard.In(interval, 1e-9, 10, nameof(interval)).Seconds);
+
+    private GapSnapshot Snapshot(double time) => new(Duration.FromSeconds(time), Course.At(time));
 }

@@ -20,7 +20,7 @@ internal static class GapToSi
         MixingAndHeat closures = design.MixingAndHeat;
         BoreProfile profile = design.Tube.Profile;
         double length = design.Tube.Length.Meters;
-        Vent? lastVent = VentReach.Last(design.Vents);
+        Vent? lastVent = VentReach.Last(design.Vents.Items);
         double last = lastVent?.Passed(profile) ?? length;
         double deadEnd = lastVent?.Ends() ?? length;
         double free = FreeJet.FreeBores(design);
@@ -28,7 +28,7 @@ internal static class GapToSi
             closures.FrontThicknessInBores * profile.BoreBelow(vent.Draws()) + vent.Passed(profile) - vent.Draws();
         double bore = profile.BoreBelow(last), area = profile.AreaBelow(last), recess = grain.RecessVolume.CubicMeters;
         double endBore = profile.BoreBelow(length), reach = closures.StirringReachInBores * endBore;
-        ImmutableArray<Jacket> jackets = design.Jackets;
+        ImmutableArray<Jacket> jackets = design.Jackets.Items;
         (ChamberParameters[] chambers, FeedParameters? feed) = SourceToSi.ToSi(design.Source, jackets.Length);
         int firstJacket = StateLayout.Fixed + StateLayout.Parcel * chambers.Length;
         int fragments = chambers.Count(c => c.Fragments >= 0);

@@ -13,7 +13,7 @@ namespace Staging.Core.Gaps;
 public static class StartingGaps
 {
     /// <summary>The invented booster motor of <see cref="Bore18mm"/>, told there.</summary>
-    public static BurnThroughSource Booster { get; } = new()
+    public static GapSource.Booster Booster { get; } = new()
     {
         Products = BlackPowderProducts.Nominal,
         FlameTemperature = BlackPowderProducts.NominalTemperature,
@@ -23,8 +23,7 @@ public static class StartingGaps
         OpeningTime = Duration.FromMilliseconds(1),
         OpeningCoefficient = 0.8,
         NozzleThroatDiameter = Length.FromMillimeters(3.5),
-        FragmentMass = Mass.FromGrams(0.19),
-        FragmentBurnTime = Duration.FromMilliseconds(25),
+        Web = new WebBurn.OverTime { Mass = Mass.FromGrams(0.19), Time = Duration.FromMilliseconds(25) },
         Provenance = Judged("Invented booster: chamber of a 12 mm grain of 10.6 g, pressure from thrust and throat; last web of 1 mm at "
             + "1700 kg/m3 is 0.19 g (0.10 to 0.30), fragments of 0.75 mm at about 15 mm/s burn in 25 ms (15 to 40)"),
     };

@@ -12,7 +12,7 @@ internal static class PlanChecks
         var findings = ImmutableArray.CreateBuilder<ModelFinding>();
         findings.AddRange(plan.Flight.Check().Select(f => f with { Path = "Flight." + f.Path }));
         AirSample air = plan.Flight.Site.Atmosphere.At(plan.Flight.Site.Elevation.Meters);
-        ImmutableArray<Stage> stages = plan.Flight.Stages;
+        ImmutableArray<Stage> stages = plan.Flight.Stages.Items;
         for (int i = 1; i < stages.Length; i++)
         {
             if (stages[i].Gap() is { } gap)

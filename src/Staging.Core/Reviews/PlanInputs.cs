@@ -26,7 +26,7 @@ public static class PlanInputs
     {
         ArgumentNullException.ThrowIfNull(stage);
         ArgumentNullException.ThrowIfNull(with);
-        return StudyInput.Of<StagingPlan>(path, unit, spread, (plan, v) => Changed(plan, Index(plan, stage), s => with(s, v)));
+        return new StudyInput<StagingPlan>(path, unit, spread, (plan, v) => Changed(plan, Index(plan, stage), s => with(s, v)));
     }
 
     /// <summary>
@@ -42,7 +42,7 @@ public static class PlanInputs
     {
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(stage);
-        return StudyInput.Of<StagingPlan>(input.Path, input.Unit, input.Spread,
+        return new StudyInput<StagingPlan>(input.Path, input.Unit, input.Spread,
             (plan, v) => Changed(plan, Index(plan, stage), s => Through(s, input, v)));
     }
 
@@ -58,7 +58,7 @@ public static class PlanInputs
     }
 
     private static StagingPlan Changed(StagingPlan plan, int stage, Func<Stage, Stage> change) =>
-        plan with { Flight = plan.Flight with { Stages = plan.Flight.Stages.SetItem(stage, change(plan.Flight.Stages[stage])) } };
+        plan with { Flight = plan.Flight with { Stages = plan.Flight.Stages.Items.SetItem(stage, change(plan.Flight.Stages[stage])) } };
 
     private static int Index(StagingPlan plan, string stage)
     {

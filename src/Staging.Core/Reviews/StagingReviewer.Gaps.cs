@@ -45,7 +45,7 @@ public static partial class StagingReviewer
         return flight.Stagings.FirstOrDefault(s => s.UpperStage == upper.Name) is { } staging
             ? staging.GapRun()
             : throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "GAP060",
-                $"Flight.Stages[{flight.Plan.Stages.IndexOf(upper)}].Ignition", NotReached(flight))]);
+                $"Flight.Stages[{flight.Plan.Stages.Items.IndexOf(upper)}].Ignition", NotReached(flight))]);
     }
 
     /// <summary>

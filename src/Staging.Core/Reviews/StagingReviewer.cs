@@ -55,7 +55,7 @@ public static partial class StagingReviewer
     /// a gap that has judged inputs, or a part of the cases was asked for.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static Odds Odds(this StagingPlan plan, int cases = 400, ulong seed = 0, StudyOptions? options = null,
-        Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
+        IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         Guard.In(cases, 1, 1_000_000, nameof(cases));

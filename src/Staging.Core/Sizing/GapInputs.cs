@@ -25,21 +25,21 @@ public static class GapInputs
     /// </remarks>
     public static ImmutableArray<StudyInput<GapProblem>> Judged { get; } =
     [
-        Breakaway(Spread.Triangular(10, 20, 60)),
-        FragmentMass(Spread.Triangular(0.1, 0.19, 0.3)),
-        FragmentBurnTime(Spread.Triangular(15, 25, 40)),
-        OpeningDiameter(Spread.Triangular(6, 10, 12)),
-        OpeningTime(Spread.Triangular(0.3, 1, 3)),
-        GasFraction(Spread.Triangular(0.55, 0.65, 0.7)),
-        IgnitionTemperature(Spread.Uniform(723, 823)),
-        Conductivity(Spread.Triangular(0.15, 0.3, 0.7)),
-        ParticleEfficiency(Spread.Triangular(0.03, 0.25, 0.6)),
-        WallHeatTransfer(Spread.Triangular(100, 200, 500)),
-        Emissivity(Spread.Triangular(0.2, 0.5, 0.9)),
-        FrontThickness(Spread.Triangular(0.5, 1, 3)),
-        DeadEndExchange(Spread.Triangular(0.1, 0.5, 1)),
-        StirringReach(Spread.Triangular(1, 1.5, 2)),
-        FreeJetCore(Spread.Triangular(5, 5.5, 6.2)),
+        Breakaway(Distribution.Triangular(10, 20, 60)),
+        FragmentMass(Distribution.Triangular(0.1, 0.19, 0.3)),
+        FragmentBurnTime(Distribution.Triangular(15, 25, 40)),
+        OpeningDiameter(Distribution.Triangular(6, 10, 12)),
+        OpeningTime(Distribution.Triangular(0.3, 1, 3)),
+        GasFraction(Distribution.Triangular(0.55, 0.65, 0.7)),
+        IgnitionTemperature(Distribution.Uniform(723, 823)),
+        Conductivity(Distribution.Triangular(0.15, 0.3, 0.7)),
+        ParticleEfficiency(Distribution.Triangular(0.03, 0.25, 0.6)),
+        WallHeatTransfer(Distribution.Triangular(100, 200, 500)),
+        Emissivity(Distribution.Triangular(0.2, 0.5, 0.9)),
+        FrontThickness(Distribution.Triangular(0.5, 1, 3)),
+        DeadEndExchange(Distribution.Triangular(0.1, 0.5, 1)),
+        StirringReach(Distribution.Triangular(1, 1.5, 2)),
+        FreeJetCore(Distribution.Triangular(5, 5.5, 6.2)),
     ];
 
     /// <summary>Why those ranges.</summary>
@@ -58,19 +58,24 @@ public static class GapInputs
     /// <param name="spread">How it scatters [N].</param>
     /// <returns>The input <c>joint.breakaway</c>.</returns>
     public static StudyInput<GapProblem> Breakaway(Distribution spread) =>
-        StudyInput.Of<GapProblem>(BreakawayPath, "N", spread, WithBreakaway);
+        new StudyInput<GapProblem>(BreakawayPath, "N", spread, WithBreakaway);
 
     /// <summary>Mass of the fragments that burn after burn-through.</summary>
     /// <param name="spread">How it scatters [g].</param>
     /// <returns>The input <c>source.fragment-mass</c>.</returns>
     public static StudyInput<GapProblem> FragmentMass(Distribution spread) =>
-        Source("source.fragment-mass", "g", spread, (s, v) => s with { FragmentMass = Mass.FromGrams(v) });
+        Source("source.fragment-mass", "g", spread, (s, v) => s with { Web = s.Web with { Mass = Mass.FromGrams(v) } });
 
-    /// <summary>Time over which the fragments burn.</summary>
+    /// <summary>Time over which the fragments burn, of a web that burns over a stated time.</summary>
     /// <param name="spread">How it scatters [ms].</param>
     /// <returns>The input <c>source.burn-time</c>.</returns>
-    public static StudyInput<GapProblem> FragmentBurnTime(Distribution spread) =>
-        Source("source.burn-time", "ms", spread, (s, v) => s with { FragmentBurnTime = Duration.FromMilliseconds(v) });
+    public static StudyInput<GapProblem> FragmentBurnTime(Distribution spread) => Source("source.burn-time", "ms", spread,
+        (s, v) => s with
+        {
+            Web = s.Web is WebBurn.OverTime over
+                ? over with { Time = Duration.FromMilliseconds(v) }
+                : throw new ArgumentException("The input source.burn-time belongs to a web that burns over a stated time."),
+        });
 
     /// <summary>Chamber pressure at burn-through.</summary>
     /// <param name="spread">How it scatters [kPa], absolute.</param>
@@ -164,16 +169,16 @@ public static class GapInputs
         problem with { Design = change(problem.Design) };
 
     private static StudyInput<GapProblem> Source(string path, string unit, Distribution spread,
-        Func<BurnThroughSource, double, BurnThroughSource> with) =>
-        StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d.Source is GapSource.Afterburn { Motor: { } motor }
+        Func<GapSource.Booster, double, GapSource.Booster> with) =>
+        new StudyInput<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d.Source is GapSource.Booster motor
             ? d with { Source = with(motor, v) }
             : throw new ArgumentException(
-                $"The input {path} belongs to one motor with an afterburn; the source of this gap is of another kind.", nameof(p))));
+                $"The input {path} belongs to one booster motor; the source of this gap is of another kind.", nameof(p))));
 
     private static StudyInput<GapProblem> Closure(string path, string unit, Distribution spread,
         Func<MixingAndHeat, double, MixingAndHeat> with) =>
-        StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d with { MixingAndHeat = with(d.MixingAndHeat, v) }));
+        new StudyInput<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d with { MixingAndHeat = with(d.MixingAndHeat, v) }));
 
     private static StudyInput<GapProblem> Grain(string path, string unit, Distribution spread, Func<UpperGrain, double, UpperGrain> with) =>
-        StudyInput.Of<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d with { Grain = with(d.Grain, v) }));
+        new StudyInput<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d with { Grain = with(d.Grain, v) }));
 }

@@ -43,7 +43,7 @@ public static class GapWindows
     /// <param name="gaps">Gap lengths, in mm.</param>
     /// <param name="areas">Total vent areas to try, in mm2.</param>
     /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>One window result for each length.</returns>
     /// <exception cref="ArgumentException">The axis is not in that unit.</exception>
@@ -51,7 +51,7 @@ public static class GapWindows
     /// see <see cref="GapQuestion"/>.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SweepLine<WindowResult> VentWindows(
-        this GapQuestion question, Axis gaps, Axis areas, StudyOptions? options = null, Action<StudyProgress>? progress = null,
+        this GapQuestion question, Axis gaps, Axis areas, StudyOptions? options = null, IProgress<StudyProgress>? progress = null,
         CancellationToken cancellationToken = default) =>
         question.VentWindowsInParts(gaps, areas).Whole(options, progress, cancellationToken);
 
@@ -74,11 +74,11 @@ public static class GapWindows
         ArgumentNullException.ThrowIfNull(question);
         Check(question);
         var alone = new StudyOptions { Threads = 1 };
-        PartCodec<WindowResult> form = PartCodec.Windows(In(areas, "mm2"));
+        PartCodec<WindowResult> form = WindowSearch.Codec(In(areas, "mm2"));
         return Sweep.AlongInParts(
             In(gaps, "mm"),
             (mm, stop) => question.VentWindow(Length.FromMillimeters(mm), areas, alone, stop),
-            form with { Remark = $"{form.Remark}, {ModelInWords(question.Model)}{AskedInWords(question)}" });
+            form with { Remark = $"{form.Remark}, {ModelText(question.Model)}{AskedText(question)}" });
     }
 
     /// <summary>How long the gap may be with a given vent area: the upper edge of the windows.</summary>
@@ -134,14 +134,14 @@ public static class GapWindows
         return axis.Name.Unit == unit ? axis : throw new ArgumentException($"The axis {axis.Name} has to be in {unit}.", nameof(axis));
     }
 
-    private static string ModelInWords(GapModel model) => model.Match(
+    private static string ModelText(GapModel model) => model.Match(
         _ => nameof(GapModel.TwoZone),
         _ => nameof(GapModel.WellStirred),
         resolved => Invariant.Text(
             $"{nameof(GapModel.OneDimensional)} in {resolved.Cells} cells at a Courant number of {resolved.CourantNumber:R}"));
 
-    private static string AskedInWords(GapQuestion question) =>
-        question.Asked is { } asked ? $", {asked.InWords} over {string.Join("; ", question.Uncertain.Select(i => i.InWords))}" : "";
+    private static string AskedText(GapQuestion question) =>
+        question.Asked is { } asked ? $", {asked} over {string.Join("; ", question.Uncertain.Select(i => i.Scatter))}" : "";
 
     /// <summary>
     /// A probability is a statement about what is uncertain: with nothing of it every answer would be the nominal one
@@ -163,7 +163,9 @@ public static class GapWindows
             bool IsLit(GapProblem p, CancellationToken cancel) =>
                 p.Solve(question.Model, question.Solver, cancellationToken: cancel).Outcome.IsLitBeforeParting;
             InvalidModelException.ThrowOnError(problem.Check());
-            return question.Asked is { } asked ? asked.Of(InputSet.Of(problem, question.Uncertain), IsLit, stop) : IsLit(problem, stop);
+            return question.Asked is { } asked
+                ? asked.Of(new InputSet<GapProblem>(problem, question.Uncertain), IsLit, stop)
+                : IsLit(problem, stop);
         }
         catch (InvalidModelException refusal)
         {
@@ -177,15 +179,9 @@ public static class GapWindows
     {
         try
         {
-            GuideTube tube = question.Problem.Design.Tube with { Length = gap };
-            GapProblem problem = question.Problem with
-            {
-                Design = question.Problem.Design with
-                {
-                    Tube = tube,
-                    Vents = [question.Layout.VentOf(tube, total)]
-                }
-            };
+            GapDesign design = question.Problem.Design;
+            GapProblem problem = (question.Problem with { Design = design with { Tube = design.Tube with { Length = gap } } })
+                .WithVents(question.Layout, total);
             return breakaway_N is { } newtons ? GapInputs.WithBreakaway(problem, newtons) : problem;
         }
         catch (ArgumentException refusal)

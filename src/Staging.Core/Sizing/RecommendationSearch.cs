@@ -46,7 +46,7 @@ public static class RecommendationSearch
         if (advice.Recommended is not { } area)
             return Nothing(advice);
 
-        GapProblem exact = lengthened.Vented(layout, area);
+        GapProblem exact = lengthened.WithVents(layout, area);
         ImmutableArray<WallHoles> walls = Walls(exact.Design, layout, advice.Holes!);
         GapProblem drilled = Drilled(exact, layout, walls);
         GapRun run = drilled.Solve(model, options, cancellationToken: cancellationToken);
@@ -88,7 +88,7 @@ public static class RecommendationSearch
 
     private static ImmutableArray<WallHoles> Walls(GapDesign design, VentLayout layout, HolePattern tube)
     {
-        IEnumerable<WallHoles> jackets = design.Jackets.Where(j => !j.Openings.IsEmpty).Select(j =>
+        IEnumerable<WallHoles> jackets = VentPath.Jackets(design).Select(j =>
         {
             VentHoles first = j.Openings[0].Holes;
             Area total = Area.FromSquareMeters(j.Openings.Sum(o => o.Holes.TotalArea.SquareMeters));

@@ -41,9 +41,7 @@ public sealed record VentLayout
     /// <param name="tube">The tube.</param>
     /// <param name="total">Total area.</param>
     /// <returns>The vent: one ring, or an opening along the tube where one ring does not hold the area.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">One hole would be smaller than 0.1 mm or larger than 100 mm, or
-    /// lie outside the tube.</exception>
-    public Vent VentOf(GuideTube tube, Area total)
+    internal Vent VentOf(GuideTube tube, Area total)
     {
         VentHoles holes = PatternOf(tube, total).Exact;
         double length = total.SquareMeters / (OpenCircumference * Math.PI * EndBore(tube));
@@ -60,7 +58,7 @@ public sealed record VentLayout
     /// <summary>Largest total area of one ring of holes, no hole wider than the bore.</summary>
     /// <param name="tube">The tube.</param>
     /// <returns>The area.</returns>
-    public Area LargestRing(GuideTube tube)
+    internal Area LargestRing(GuideTube tube)
     {
         double bore = EndBore(tube),
             diameter = Math.Min(Math.Min(OpenCircumference * Math.PI * bore / HoleCount, bore), OpenLength * Room(tube));
@@ -70,7 +68,7 @@ public sealed record VentLayout
     /// <summary>Largest total area that the tube offers: cut open along nine tenths of its length.</summary>
     /// <param name="tube">The tube.</param>
     /// <returns>The area.</returns>
-    public Area LargestOpening(GuideTube tube)
+    internal Area LargestOpening(GuideTube tube)
     {
         double cut = OpenCircumference * Math.PI * EndBore(tube) * OpenLength * Room(tube);
         double ring = LargestRing(tube).SquareMeters;

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace Staging.Core.Sizing;
 
-/// <summary>Finds the vent areas that light the upper motor.</summary>
+/// <summary>Puts a vent area into a gap, and finds the areas that light the upper motor.</summary>
 public static class VentSizing
 {
     /// <summary>
@@ -18,6 +18,28 @@ public static class VentSizing
 
     /// <summary>Ratio of areas at which an edge of an interval counts as found [-].</summary>
     private const double EdgeRatio = 1.01;
+
+    /// <summary>
+    /// The gap with another vent area: the same total area in the guide tube and in every jacket on the way out, since
+    /// holes in one of two nested walls vent little.
+    /// </summary>
+    /// <remarks>
+    /// The vents of the problem are replaced; of them only the place where the uppermost leads is kept. A jacket keeps
+    /// the number and the places of its holes. A gap with jackets and without vents is taken to vent into the first of
+    /// them.
+    /// </remarks>
+    /// <param name="problem">The gap.</param>
+    /// <param name="layout">How the area is drilled in the tube.</param>
+    /// <param name="total">Total area of the holes in each wall.</param>
+    /// <returns>A changed copy.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">One hole would be smaller than 0.1 mm or larger than 100 mm, or
+    /// lie outside the tube.</exception>
+    public static GapProblem WithVents(this GapProblem problem, VentLayout layout, Area total)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        ArgumentNullException.ThrowIfNull(layout);
+        return problem with { Design = VentPath.Vented(problem.Design, layout, total) };
+    }
 
     /// <summary>
     /// Tries total vent areas in place of the vents of the problem, from a pinhole to a side wide open, and refines the
@@ -41,7 +63,7 @@ public static class VentSizing
         VentTrial Try(double area)
         {
             Area total = Area.FromSquareMeters(area);
-            GapRun run = problem.Vented(layout, total).Solve(model, options, cancellationToken: cancellationToken);
+            GapRun run = problem.WithVents(layout, total).Solve(model, options, cancellationToken: cancellationToken);
             return new VentTrial(total, run.Outcome, run.PeakGaugePressure, run.PeakGrainSurface);
         }
 

@@ -63,15 +63,20 @@ public class DragBuildUpTests
         Assert.Equal(share * TestAirframes.Upper.DragAt(Coasting, 0.4).Base, TestAirframes.Upper.DragAt(burning, 0.4).Base, 12);
     }
 
-    /// <summary>The published laws of fins worked by hand, one fin edge at a time, with nothing at the trailing edge and no sweep.</summary>
+    /// <summary>The published laws of fins worked by hand, for each finish of both edges, without sweep.</summary>
     [Theory]
-    [InlineData(FinEdgeProfile.Blunt, 0.4, 0.884544 + 0.12 + 0.13 * 0.16)]
-    [InlineData(FinEdgeProfile.RoundNosed, 0.8, 0.531165 + 0.12 + 0.13 * 0.64)]
-    [InlineData(FinEdgeProfile.RoundNosed, 2, 1.09534 + 0.125)]
-    public void Edges_of_fins_by_hand(FinEdgeProfile edge, double M, double expected)
+    [InlineData(false, false, 0.4, 0.884544 + 0.12 + 0.13 * 0.16)]
+    [InlineData(false, true, 0.4, 0.884544)]
+    [InlineData(true, false, 0.8, 0.531165 + 0.12 + 0.13 * 0.64)]
+    [InlineData(true, true, 0.8, 0.531165)]
+    [InlineData(false, false, 2, 1.4117836 + 0.125)]
+    [InlineData(false, true, 2, 1.4117836)]
+    [InlineData(true, false, 2, 1.09534 + 0.125)]
+    [InlineData(true, true, 2, 1.09534)]
+    public void Edges_of_fins_by_hand(bool round, bool tapered, double M, double expected)
     {
-        FinGroup fins = TestAirframes.Upper.Fins[0] with { EdgeProfile = edge, Sweep = Length.Zero };
-        double wave = edge == FinEdgeProfile.Blunt || M < 1.2 ? 0 : 4 * (1.5 / 37.5) * (1.5 / 37.5) / Math.Sqrt(M * M - 1) * fins.PlanformArea.SquareMeters;
+        FinGroup fins = TestAirframes.Upper.Fins[0] with { RoundLeadingEdge = round, TaperedTrailingEdge = tapered, Sweep = Length.Zero };
+        double wave = !round || M < 1.2 ? 0 : 4 * (1.5 / 37.5) * (1.5 / 37.5) / Math.Sqrt(M * M - 1) * fins.PlanformArea.SquareMeters;
         double ours = FinDrag.Pressure(fins, M) / fins.Count;
         Assert.Equal(expected, (ours - wave) / (0.040 * 0.0015), 1e-5);
     }
@@ -102,12 +107,12 @@ public class DragBuildUpTests
     }
 
     [Fact]
-    public void Rough_paint_square_edges_and_a_second_set_of_fins_cost_drag()
+    public void Rough_paint_flat_edges_and_a_second_set_of_fins_cost_drag()
     {
         Airframe upper = TestAirframes.Upper;
         Assert.True(upper.DragAt(Coasting with { Roughness = Length.FromMicrometers(200) }, 0.4).Total > upper.DragAt(Coasting, 0.4).Total);
-        Airframe square = upper with { Fins = [upper.Fins[0] with { EdgeProfile = FinEdgeProfile.Blunt }] };
-        Assert.True(square.DragAt(Coasting, 0.4).Total > upper.DragAt(Coasting, 0.4).Total);
+        Airframe flat = upper with { Fins = [upper.Fins[0] with { RoundLeadingEdge = false }] };
+        Assert.True(flat.DragAt(Coasting, 0.4).Total > upper.DragAt(Coasting, 0.4).Total);
         Assert.True(TestAirframes.Whole.DragAt(Coasting, 0.4).Total > upper.DragAt(Coasting, 0.4).Total);
     }
 

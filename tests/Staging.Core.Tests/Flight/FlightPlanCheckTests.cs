@@ -52,7 +52,7 @@ public class FlightPlanCheckTests
     private static void Has(string code, FlightPlan plan, FindingSeverity severity = FindingSeverity.Error) =>
         Assert.Contains(plan.Check(), f => f.Code == code && f.Severity == severity);
 
-    private sealed class ThinAir : IAtmosphere
+    private sealed record ThinAir : IAtmosphere
     {
         public double Floor_m => 0;
 

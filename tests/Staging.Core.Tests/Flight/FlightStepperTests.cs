@@ -219,7 +219,7 @@ public class FlightStepperTests
         }
     }
 
-    private sealed class Still : IAtmosphere
+    private sealed record Still : IAtmosphere
     {
         public double Density { get; init; } = 1.2;
 

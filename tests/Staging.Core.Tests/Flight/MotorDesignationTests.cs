@@ -16,7 +16,7 @@ public class MotorDesignationTests
     public void A_code_is_read_and_written_again(string text, string letter, double thrust, string again)
     {
         MotorDesignation read = MotorDesignation.Parse(text);
-        Assert.Equal(letter, read.ImpulseClass.Name);
+        Assert.Equal(letter, read.ImpulseClass);
         Assert.Equal(thrust, read.AverageThrust.Newtons);
         Assert.Equal(again, read.ToString());
     }
@@ -61,13 +61,13 @@ public class MotorDesignationTests
     [InlineData(10.2, "D")]
     [InlineData(40960, "O")]
     public void The_upper_end_belongs_to_the_class(double impulse, string name) =>
-        Assert.Equal(name, ImpulseClass.Of(Impulse.FromNewtonSeconds(impulse)).Name);
+        Assert.Equal(name, MotorDesignation.ClassOf(Impulse.FromNewtonSeconds(impulse)));
 
     [Fact]
     public void An_impulse_beyond_the_table_is_refused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => ImpulseClass.Of(Impulse.FromNewtonSeconds(0)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => ImpulseClass.Of(Impulse.FromNewtonSeconds(41_000)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MotorDesignation.ClassOf(Impulse.FromNewtonSeconds(0)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MotorDesignation.ClassOf(Impulse.FromNewtonSeconds(41_000)));
     }
 
     [Fact]

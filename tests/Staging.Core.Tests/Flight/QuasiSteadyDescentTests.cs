@@ -91,7 +91,7 @@ public class QuasiSteadyDescentTests
         Assert.False(SteadyDescent.At(new DescentLaw(new SiteColumn(new Vacuum(), 0, G, Radius), 1), 300).Settles);
     }
 
-    private sealed class Vacuum : IAtmosphere
+    private sealed record Vacuum : IAtmosphere
     {
         public double Floor_m => -1e6;
 

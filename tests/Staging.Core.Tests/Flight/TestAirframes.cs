@@ -30,7 +30,8 @@ internal static class TestAirframes
         Span = Mm(40),
         Sweep = Mm(25),
         Thickness = Mm(1.5),
-        EdgeProfile = FinEdgeProfile.RoundNosed,
+        RoundLeadingEdge = true,
+        TaperedTrailingEdge = false,
         Station = Length.FromMeters(station),
         BodyDiameter = Mm(24.8),
     };

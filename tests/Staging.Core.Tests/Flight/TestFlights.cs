@@ -87,12 +87,12 @@ internal static class TestFlights
     public static FlightEvent The(this BodyFlight body, FlightEventKind kind, string? stage = null)
     {
         FlightEvent? found = body.Find(kind, stage);
-        Assert.True(found.HasValue, $"{body.Name} has no {kind}.");
-        return found.Value;
+        Assert.True(found is not null, $"{body.Name} has no {kind}.");
+        return found;
     }
 
-    private sealed class FakeGap(Func<BurnThroughState, GapIgnitionResult> answer) : IGapIgnition
+    private sealed record FakeGap(Func<BurnThroughState, GapIgnitionResult> Answer) : IGapIgnition
     {
-        public GapIgnitionResult Ignite(BurnThroughState state, CancellationToken cancellationToken = default) => answer(state);
+        public GapIgnitionResult Ignite(BurnThroughState state, CancellationToken cancellationToken = default) => Answer(state);
     }
 }

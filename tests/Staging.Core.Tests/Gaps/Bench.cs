@@ -18,7 +18,7 @@ internal static class Bench
         Tube = Tube(250),
         Vents = [Hole(Tube(250), 6)],
         DischargeLaw = SharpEdgedLaw.Perry,
-        Source = new BurnThroughSource
+        Source = new GapSource.Booster
         {
             Products = Powder(0.65),
             FlameTemperature = Temperature.FromKelvins(1900),
@@ -28,8 +28,7 @@ internal static class Bench
             OpeningTime = Duration.FromMilliseconds(1),
             OpeningCoefficient = 0.8,
             NozzleThroatDiameter = Length.FromMillimeters(3.5),
-            FragmentMass = Mass.FromGrams(0.2),
-            FragmentBurnTime = Duration.FromMilliseconds(25),
+            Web = new WebBurn.OverTime { Mass = Mass.FromGrams(0.2), Time = Duration.FromMilliseconds(25) },
             Provenance = Invented,
         },
         Joint = Joint(newtons: 20),
@@ -86,10 +85,32 @@ internal static class Bench
     public static GapProblem With(this GapProblem gap, Func<GapDesign, GapDesign> change) => gap with { Design = change(gap.Design) };
 
     /// <summary>The booster motor of a design.</summary>
-    public static BurnThroughSource Motor(this GapDesign design) => Assert.IsType<GapSource.Afterburn>(design.Source).Motor;
+    public static GapSource.Booster Motor(this GapDesign design) => Assert.IsType<GapSource.Booster>(design.Source);
 
     /// <summary>The booster motor of a problem.</summary>
-    public static BurnThroughSource Motor(this GapProblem gap) => gap.Design.Motor();
+    public static GapSource.Booster Motor(this GapProblem gap) => gap.Design.Motor();
+
+    /// <summary>How its web burns: over a stated time.</summary>
+    public static WebBurn.OverTime Web(this GapDesign design) => Assert.IsType<WebBurn.OverTime>(design.Motor().Web);
+
+    /// <summary>How its web burns: over a stated time.</summary>
+    public static WebBurn.OverTime Web(this GapProblem gap) => gap.Design.Web();
+
+    /// <summary>Fragments that burn at a rate of so many millimetres a second at one atmosphere.</summary>
+    public static WebBurn.ByRateLaw Plates(double grams, double millimetres, double rate, double exponent) => new()
+    {
+        Mass = Mass.FromGrams(grams),
+        Thickness = Length.FromMillimeters(millimetres),
+        Rate = new BurnRateLaw { RateAtOneAtmosphere = Speed.FromMillimetersPerSecond(rate), PressureExponent = exponent, Provenance = Invented },
+    };
+
+    /// <summary>The gas of a design, fed as three columns say.</summary>
+    public static GapSource.Tabulated Fed(this GapDesign design, double[] time_s, double[] massFlow_kg_per_s, double[] temperature_K) =>
+        GapSource.Tabulated.FromColumns(design.Source.Products, time_s, massFlow_kg_per_s, temperature_K, Invented);
+
+    /// <summary>Two motors, the second of which burns through so many seconds after the first.</summary>
+    public static GapSource.Cluster Pair(GapSource.Booster first, GapSource.Booster second, double delay) =>
+        new() { Motors = [first, second with { Delay = Duration.FromSeconds(delay) }] };
 
     public static GuideTube Tube(double millimetres) => new() { Bore = Length.FromMillimeters(18), Length = Length.FromMillimeters(millimetres) };
 

@@ -56,7 +56,7 @@ public class FreeJetTests
     [Fact]
     public void An_open_truss_loses_the_gas_and_a_tube_across_it_with_a_small_hole_cures_it()
     {
-        GapProblem shorter = Held.With(d => d with { Tube = Bench.Tube(200), Vents = [Bench.Hole(Bench.Tube(200), 6, 2)], Source = d.Motor() with { FragmentMass = Mass.FromGrams(0.3) } });
+        GapProblem shorter = Held.With(d => d with { Tube = Bench.Tube(200), Vents = [Bench.Hole(Bench.Tube(200), 6, 2)], Source = d.Motor() with { Web = d.Web() with { Mass = Mass.FromGrams(0.3) } } });
         GapRun guided = shorter.Solve();
         GapRun open = shorter.With(d => d with { Vents = [Opening(d.Tube, 8, 150)] }).Solve();
         Assert.IsType<GapOutcome.Lit>(guided.Outcome);

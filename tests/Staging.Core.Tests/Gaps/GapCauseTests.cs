@@ -39,7 +39,7 @@ public class GapCauseTests
     [Fact]
     public void A_closed_gap_is_not_said_to_vent()
     {
-        GapOutcome outcome = Bench.Gap.With(d => d with { Vents = [], Joint = Bench.Joint(2000), Source = d.Motor() with { FragmentMass = Mass.FromGrams(2) } }).Solve().Outcome;
+        GapOutcome outcome = Bench.Gap.With(d => d with { Vents = [], Joint = Bench.Joint(2000), Source = d.Motor() with { Web = d.Web() with { Mass = Mass.FromGrams(2) } } }).Solve().Outcome;
         Assert.DoesNotContain("last vent", outcome.Cause, StringComparison.Ordinal);
         Assert.StartsWith("Vent the gap", outcome.Remedy, StringComparison.Ordinal);
     }
@@ -57,7 +57,7 @@ public class GapCauseTests
     [Fact]
     public void A_source_that_is_too_small_is_not_cured_by_area()
     {
-        GapProblem weak = Holding.With(d => d with { Source = d.Motor() with { FragmentMass = Mass.Zero } });
+        GapProblem weak = Holding.With(d => d with { Source = d.Motor() with { Web = d.Web() with { Mass = Mass.Zero } } });
         GapRun few = weak.With(d => d with { Vents = [Bench.Hole(d.Tube, 12, 4)] }).Solve();
         var reach = Assert.IsType<GapOutcome.DidNotReach>(few.Outcome);
         Assert.StartsWith("More burn-through gas", reach.Remedy, StringComparison.Ordinal);
@@ -77,7 +77,7 @@ public class GapCauseTests
     [Fact]
     public void A_run_cut_off_by_its_horizon_says_so()
     {
-        GapProblem slow = Holding.With(d => d with { Source = d.Motor() with { FragmentBurnTime = Duration.FromSeconds(1) } });
+        GapProblem slow = Holding.With(d => d with { Source = d.Motor() with { Web = d.Web() with { Time = Duration.FromSeconds(1) } } });
         Assert.Contains("watched for", (slow with { Horizon = Duration.FromMilliseconds(50) }).Solve().Outcome.Cause, StringComparison.Ordinal);
     }
 

@@ -20,7 +20,7 @@ public class GapLimitTests
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
         double chamber = gap.Motor().ChamberVolume.CubicMeters;
         double air = gap.Design.Tube.Volume.CubicMeters + gap.Design.Grain.RecessVolume.CubicMeters;
-        double burnt = gap.Motor().FragmentMass.Kilograms * cp * gap.Motor().FlameTemperature.Kelvins;
+        double burnt = gap.Motor().Web.Mass.Kilograms * cp * gap.Motor().FlameTemperature.Kelvins;
         double expected = (gap.Motor().ChamberPressure.Pascals * chamber + 101325 * air + 0.4 * burnt) / (chamber + air);
         GapSnapshot end = run.At(run.End);
         Near(expected, end.GapPressure.Pascals, 1e-7);
@@ -35,10 +35,10 @@ public class GapLimitTests
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
         double chamber = gap.Motor().ChamberVolume.CubicMeters;
         double air = gap.Design.Tube.Volume.CubicMeters + gap.Design.Grain.RecessVolume.CubicMeters;
-        double tau = gap.Motor().FragmentBurnTime.Seconds;
+        double tau = gap.Web().Time.Seconds;
         for (double t = 0.5e-3; t < tau; t += 1.7e-3)
         {
-            double burnt = gap.Motor().FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * t / tau)) / 2 * cp * gap.Motor().FlameTemperature.Kelvins;
+            double burnt = gap.Motor().Web.Mass.Kilograms * (1 - Math.Cos(Math.PI * t / tau)) / 2 * cp * gap.Motor().FlameTemperature.Kelvins;
             GapSnapshot s = run.At(Duration.FromSeconds(t));
             double oneZone = ((gap.Motor().ChamberPressure - s.ChamberPressure).Pascals * chamber + 101325 * air + 0.4 * burnt) / air;
             Near(oneZone, s.GapPressure.Pascals, 1e-7);
@@ -57,7 +57,7 @@ public class GapLimitTests
         PerfectGas products = gap.Motor().Products.Equivalent();
         double kp = 1 / (products.HeatCapacityRatio - 1), ka = 1 / 0.4;
         double chamber = gap.Motor().ChamberVolume.CubicMeters, air = gap.Design.Tube.Volume.CubicMeters + gap.Design.Grain.RecessVolume.CubicMeters;
-        double burnt = gap.Motor().FragmentMass.Kilograms * products.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin * gap.Motor().FlameTemperature.Kelvins;
+        double burnt = gap.Motor().Web.Mass.Kilograms * products.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin * gap.Motor().FlameTemperature.Kelvins;
         double energy = gap.Motor().ChamberPressure.Pascals * chamber * kp + 101325 * air * ka + burnt;
         double low = 101325, high = 1e7;
         for (int i = 0; i < 200; i++)
@@ -84,8 +84,7 @@ public class GapLimitTests
                 NozzleThroatDiameter = Length.FromMillimeters(3.5),
                 OpeningDiameter = Length.FromMillimeters(0.5),
                 OpeningTime = Duration.FromSeconds(1),
-                FragmentMass = Mass.Zero,
-                FragmentBurnTime = Duration.FromSeconds(1),
+                Web = new WebBurn.OverTime { Mass = Mass.Zero, Time = Duration.FromSeconds(1) },
             },
         }) with
         { Horizon = Duration.FromMilliseconds(0.5) };
@@ -105,18 +104,18 @@ public class GapLimitTests
         {
             Tube = tube,
             Vents = [new Vent { Station = Length.FromMillimeters(1940), Holes = new VentHoles { Diameter = Length.FromMillimeters(25), WallThickness = Length.FromMillimeters(0.5), Count = 1000 } }],
-            Source = d.Motor() with { ChamberPressure = Pressure.FromKilopascals(150), FragmentMass = Mass.FromGrams(0.004) },
+            Source = d.Motor() with { ChamberPressure = Pressure.FromKilopascals(150), Web = d.Web() with { Mass = Mass.FromGrams(0.004) } },
             Joint = Unyielding,
         }) with
         { Horizon = Duration.FromMilliseconds(20) };
         GapRun run = gap.Solve(options: new SolverOptions { RelativeTolerance = 1e-10 });
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
-        double tau = gap.Motor().FragmentBurnTime.Seconds, area = tube.CrossSection.SquareMeters;
+        double tau = gap.Web().Time.Seconds, area = tube.CrossSection.SquareMeters;
         for (double t = 2e-3; t < 20e-3; t += 3e-3)
         {
             // At constant pressure gamma/(gamma-1) p dV = enthalpy that came in = energy that left the chamber + enthalpy of the burnt fragments.
             GapSnapshot s = run.At(Duration.FromSeconds(t));
-            double burnt = gap.Motor().FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * t / tau)) / 2 * cp * gap.Motor().FlameTemperature.Kelvins;
+            double burnt = gap.Motor().Web.Mass.Kilograms * (1 - Math.Cos(Math.PI * t / tau)) / 2 * cp * gap.Motor().FlameTemperature.Kelvins;
             double heat = (gap.Motor().ChamberPressure - s.ChamberPressure).Pascals * 5e-6 / 0.4 + burnt;
             double expected = 0.018e-3 + 0.4 / (1.4 * 101325 * area) * heat;
             Near(expected, s.Front.Meters, 1e-6);

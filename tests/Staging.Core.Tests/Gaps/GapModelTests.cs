@@ -41,11 +41,9 @@ public class GapModelTests
         {
             Tube = new GuideTube { Bore = Length.FromMillimeters(18), Length = Length.FromMeters(length) },
             Grain = d.Grain with { RecessVolume = Volume.FromCubicMillimeters(1) },
-            Source = new GapSource.Tabulated
+            Source = d.Fed([0, 0.01], [1e-3, 1e-3], [2000, 2000]) with
             {
-                Gas = new DustyGas { Name = "feed", Gas = gas, GasMassFraction = 1, ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000), Provenance = Bench.Invented },
-                Feed = FeedTable.FromColumns([0, 0.01], [1e-3, 1e-3], [2000, 2000]),
-                Provenance = Bench.Invented,
+                Products = new DustyGas { Name = "feed", Gas = gas, GasMassFraction = 1, ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000), Provenance = Bench.Invented },
             },
         });
         vessel = vessel with { Surroundings = vessel.Surroundings with { Gas = PerfectGas.FromMolarMass("air", MolarMass.FromGramsPerMole(28.9644), 1.4, Bench.Invented) } };
@@ -64,12 +62,7 @@ public class GapModelTests
         GapProblem cold = Bench.Adiabatic.With(d => d with
         {
             Joint = Bench.Joint(2000),
-            Source = new GapSource.Tabulated
-            {
-                Gas = d.Source.Products,
-                Feed = FeedTable.FromColumns([0, 0.004, 0.02], [0, 0.001, 0], [288.15, 288.15, 288.15]),
-                Provenance = Bench.Invented,
-            },
+            Source = d.Fed([0, 0.004, 0.02], [0, 0.001, 0], [288.15, 288.15, 288.15]),
         });
         GapRun apart = cold.Solve(), mixed = cold.Solve(Stirred);
         Assert.InRange(apart.PeakGaugePressure.Pascals, 1000, 2000);

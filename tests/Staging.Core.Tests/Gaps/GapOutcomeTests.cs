@@ -64,7 +64,7 @@ public class GapOutcomeTests
         {
             Tube = Bench.Tube(900),
             Vents = [Bench.Hole(Bench.Tube(900), 6)],
-            Source = d.Motor() with { FragmentMass = Mass.FromGrams(0.05) },
+            Source = d.Motor() with { Web = d.Web() with { Mass = Mass.FromGrams(0.05) } },
         }).Solve();
         var reach = Assert.IsType<GapOutcome.DidNotReach>(run.Outcome);
         Assert.InRange(reach.FrontRemaining.Millimeters, 100, 880);
@@ -98,15 +98,34 @@ public class GapOutcomeTests
         GapColumns columns = run.Sample(Duration.FromMilliseconds(0.3));
         Assert.Equal(0, columns.Time_s.Span[0]);
         Assert.Equal(run.End.Seconds, columns.Time_s.Span[^1]);
-        Assert.Equal(columns.Time_s.Length, columns.GrainSurface_K.Length);
         for (int i = 1; i < columns.Time_s.Length; i++)
             Assert.True(columns.Time_s.Span[i] > columns.Time_s.Span[i - 1]);
         GapSnapshot middle = run.At(Duration.FromSeconds(columns.Time_s.Span[20]));
-        Assert.Equal(middle.ProductsAtNozzle, columns.ProductsAtNozzle.Span[20]);
-        Assert.Equal(middle.Convection.WattsPerSquareMeter, columns.Convection_W_per_m2.Span[20]);
-        Assert.Equal(middle.Radiation.WattsPerSquareMeter, columns.Radiation_W_per_m2.Span[20]);
-        Assert.Equal(middle.Particles.WattsPerSquareMeter, columns.Particles_W_per_m2.Span[20]);
-        Assert.All([columns.ProductsAtNozzle, columns.Convection_W_per_m2, columns.Radiation_W_per_m2, columns.Particles_W_per_m2], c => Assert.True(c.ToArray().Max() > 0));
+        (GapChannel Channel, double Value, string Unit)[] expected =
+        [
+            (GapChannel.GapPressure, middle.GapPressure.Pascals, "Pa"),
+            (GapChannel.ChamberPressure, middle.ChamberPressure.Pascals, "Pa"),
+            (GapChannel.Front, middle.Front.Meters, "m"),
+            (GapChannel.HotTemperature, middle.HotTemperature.Kelvins, "K"),
+            (GapChannel.NozzleTemperature, middle.NozzleTemperature.Kelvins, "K"),
+            (GapChannel.ProductsAtNozzle, middle.ProductsAtNozzle, "-"),
+            (GapChannel.GrainSurface, middle.GrainSurface.Kelvins, "K"),
+            (GapChannel.JointTravel, middle.JointTravel.Meters, "m"),
+            (GapChannel.Convection, middle.Convection.WattsPerSquareMeter, "W/m2"),
+            (GapChannel.Radiation, middle.Radiation.WattsPerSquareMeter, "W/m2"),
+            (GapChannel.Particles, middle.Particles.WattsPerSquareMeter, "W/m2"),
+        ];
+        Assert.Equal(Enum.GetValues<GapChannel>(), expected.Select(e => e.Channel));
+        Assert.All(expected, e =>
+        {
+            Assert.Equal(columns.Time_s.Length, columns[e.Channel].Length);
+            Assert.Equal(e.Value, columns[e.Channel].Span[20]);
+            Assert.Equal(e.Unit, GapColumns.UnitOf(e.Channel));
+        });
+        GapChannel[] rising = [GapChannel.ProductsAtNozzle, GapChannel.Convection, GapChannel.Radiation, GapChannel.Particles];
+        Assert.All(rising, c => Assert.True(columns[c].ToArray().Max() > 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => columns[(GapChannel)11]);
+        Assert.Throws<ArgumentOutOfRangeException>(() => GapColumns.UnitOf((GapChannel)(-1)));
     }
 
     [Fact]

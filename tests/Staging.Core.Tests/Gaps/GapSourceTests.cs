@@ -1,4 +1,5 @@
 using Staging.Core.Gaps;
+using Staging.Core.Gases;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps;
@@ -47,14 +48,14 @@ public class GapSourceTests
     [Fact]
     public void Two_half_motors_are_one()
     {
-        BurnThroughSource whole = Bench.Gap.Motor(), half = whole with
+        GapSource.Booster whole = Bench.Gap.Motor(), half = whole with
         {
             ChamberVolume = 0.5 * whole.ChamberVolume,
             OpeningDiameter = Math.Sqrt(0.5) * whole.OpeningDiameter,
             NozzleThroatDiameter = Math.Sqrt(0.5) * whole.NozzleThroatDiameter,
-            FragmentMass = 0.5 * whole.FragmentMass,
+            Web = whole.Web with { Mass = 0.5 * whole.Web.Mass },
         };
-        GapRun one = Bench.Gap.Solve(), two = Bench.Gap.With(d => d with { Source = Pair(half, half, 0) }).Solve();
+        GapRun one = Bench.Gap.Solve(), two = Bench.Gap.With(d => d with { Source = Bench.Pair(half, half, 0) }).Solve();
         Assert.InRange(two.PeakGaugePressure / one.PeakGaugePressure - 1, -1e-7, 1e-7);
         Assert.InRange(two.TimeOf(GapEventKind.JointOpens)!.Value / one.TimeOf(GapEventKind.JointOpens)!.Value - 1, -1e-7, 1e-7);
         Assert.InRange(two.PeakGrainSurface.Kelvins / one.PeakGrainSurface.Kelvins - 1, -1e-7, 1e-7);
@@ -63,16 +64,16 @@ public class GapSourceTests
     [Fact]
     public void A_motor_that_burns_through_after_the_horizon_does_nothing()
     {
-        BurnThroughSource motor = Bench.Gap.Motor();
-        GapRun one = Bench.Gap.Solve(), two = Bench.Gap.With(d => d with { Source = Pair(motor, motor, 1) }).Solve();
+        GapSource.Booster motor = Bench.Gap.Motor();
+        GapRun one = Bench.Gap.Solve(), two = Bench.Gap.With(d => d with { Source = Bench.Pair(motor, motor, 1) }).Solve();
         Assert.InRange(two.PeakGaugePressure / one.PeakGaugePressure - 1, -1e-7, 1e-7);
     }
 
     [Fact]
     public void A_second_motor_that_is_late_blows_back_into_the_first_and_raises_the_gap()
     {
-        BurnThroughSource motor = Bench.Gap.Motor();
-        GapRun late = Held.With(d => d with { Source = Pair(motor, motor, 0.008) }).Solve(), one = Held.Solve();
+        GapSource.Booster motor = Bench.Gap.Motor();
+        GapRun late = Held.With(d => d with { Source = Bench.Pair(motor, motor, 0.008) }).Solve(), one = Held.Solve();
         Assert.InRange(late.At(Duration.FromMilliseconds(7.9)).GapPressure / one.At(Duration.FromMilliseconds(7.9)).GapPressure - 1, -1e-7, 1e-7);
         Assert.True(late.At(Duration.FromMilliseconds(12)).GapPressure > one.At(Duration.FromMilliseconds(12)).GapPressure);
         Assert.Equal(33, late.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-9);
@@ -83,8 +84,8 @@ public class GapSourceTests
     [Fact]
     public void A_table_gives_its_mass_whatever_the_pressure_and_may_jump()
     {
-        FeedTable feed = FeedTable.FromColumns([0.002, 0.004, 0.0041, 0.02], [0.01, 0.03, 0.005, 0.002], [1900, 1800, 1700, 1500]);
-        GapRun run = Held.With(d => d with { Source = new GapSource.Tabulated { Gas = d.Source.Products, Feed = feed, Provenance = Bench.Invented } }).Solve();
+        GapSource.Tabulated feed = Held.Design.Fed([0.002, 0.004, 0.0041, 0.02], [0.01, 0.03, 0.005, 0.002], [1900, 1800, 1700, 1500]);
+        GapRun run = Held.With(d => d with { Source = feed }).Solve();
         Assert.InRange(run.Ledger.Burnt / feed.TotalMass - 1, -1e-12, 1e-12);
         Assert.Equal(20, run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-9);
         Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
@@ -102,13 +103,11 @@ public class GapSourceTests
     }
 
     [Fact]
-    public void A_cluster_of_tables_or_of_different_products_is_refused()
+    public void A_cluster_of_different_products_or_of_too_few_motors_is_refused()
     {
-        BurnThroughSource motor = Bench.Gap.Motor();
-        var table = new GapSource.Tabulated { Gas = motor.Products, Feed = FeedTable.FromColumns([0, 1], [0, 0], [300, 300]), Provenance = Bench.Invented };
-        Assert.Contains(Bench.Gap.With(d => d with { Source = Pair(motor, table, 0) }).Check(), f => f.Code == "GAP028" && f.Path == "Source.Motors[1].Source");
-        Assert.Contains(Bench.Gap.With(d => d with { Source = Pair(motor, motor with { Products = Bench.Powder(0.5) }, 0) }).Check(), f => f.Code == "GAP029");
-        Assert.Throws<ArgumentException>(() => new GapSource.Cluster { Motors = [] });
+        GapSource.Booster motor = Bench.Gap.Motor();
+        Assert.Contains(Bench.Gap.With(d => d with { Source = Bench.Pair(motor, motor with { Products = Bench.Powder(0.5) }, 0) }).Check(), f => f.Code == "GAP029" && f.Path == "Source.Motors[1]");
+        Assert.Throws<ArgumentException>(() => new GapSource.Cluster { Motors = [motor] });
     }
 
     [Theory]
@@ -118,19 +117,17 @@ public class GapSourceTests
     [InlineData(new[] { 0.0, 1.0 }, new[] { 1.0, double.NaN }, new[] { 300.0, 300.0 })]
     [InlineData(new[] { 0.0, 1.0 }, new[] { 1.0, 1.0 }, new[] { 300.0 })]
     public void Bad_tables_are_refused(double[] time, double[] flow, double[] temperature) =>
-        Assert.Throws<ArgumentException>(() => FeedTable.FromColumns(time, flow, temperature));
+        Assert.Throws<ArgumentException>(() => Bench.Design.Fed(time, flow, temperature));
 
-    private static GapSource.Fragments Fragments(double millimetres, double rate, double exponent) => new()
+    [Fact]
+    public void New_products_reach_every_motor_of_a_cluster()
     {
-        Chamber = Bench.Gap.Motor().Chamber,
-        Mass = Mass.FromGrams(0.2),
-        Thickness = Length.FromMillimeters(millimetres),
-        Rate = new BurnRateLaw { RateAtOneAtmosphere = Speed.FromMillimetersPerSecond(rate), PressureExponent = exponent, Provenance = Bench.Invented },
-        Provenance = Bench.Invented,
-    };
+        DustyGas lean = Bench.Powder(0.5);
+        GapSource pair = Bench.Pair(Bench.Gap.Motor(), Bench.Gap.Motor(), 0.001);
+        GapSource changed = pair with { Products = lean };
+        Assert.Equal(Bench.Pair(Bench.Gap.Motor() with { Products = lean }, Bench.Gap.Motor() with { Products = lean }, 0.001), changed);
+    }
 
-    private static GapSource.Cluster Pair(GapSource first, GapSource second, double delay) => new()
-    {
-        Motors = [new ClusterMotor { Source = first, Delay = default }, new ClusterMotor { Source = second, Delay = Duration.FromSeconds(delay) }],
-    };
+    private static GapSource.Booster Fragments(double millimetres, double rate, double exponent) =>
+        Bench.Gap.Motor() with { Web = Bench.Plates(0.2, millimetres, rate, exponent) };
 }

@@ -39,21 +39,18 @@ public class HotParcelTests
     [Fact]
     public void A_tiny_chamber_into_which_the_gap_blows_back() => KeepsItsGas((Held with { DynamicPressure = Pressure.FromPascals(400) }).With(d =>
     {
-        BurnThroughSource first = d.Motor() with
+        GapSource.Booster first = d.Motor() with
         {
             ChamberVolume = Volume.FromCubicMillimeters(11),
             ChamberPressure = Pressure.FromKilopascals(350),
             OpeningDiameter = Length.FromMillimeters(18),
             OpeningTime = Duration.FromMicroseconds(8),
-            FragmentMass = Mass.Zero,
+            Web = d.Web() with { Mass = Mass.Zero },
         };
         return d with
         {
             Vents = [Hole(21, 3, 30) with { To = new VentTarget.Outside { PressureCoefficient = 0.12 } }],
-            Source = new GapSource.Cluster
-            {
-                Motors = [new ClusterMotor { Source = first, Delay = default }, new ClusterMotor { Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(2) }, Delay = Duration.FromMilliseconds(1) }],
-            },
+            Source = Bench.Pair(first, d.Motor() with { OpeningDiameter = Length.FromMillimeters(2) }, 0.001),
         };
     }));
 

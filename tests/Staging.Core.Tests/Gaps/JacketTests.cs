@@ -55,7 +55,7 @@ public class JacketTests
         Assert.InRange(end.JacketPressures[0] / end.GapPressure - 1, -1e-3, 1e-3);
         double chamber = shut.Motor().ChamberVolume.CubicMeters, volume = shut.Design.Tube.Volume.CubicMeters + 0.3e-6 + 20e-6;
         double cp = shut.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
-        double burnt = shut.Motor().FragmentMass.Kilograms * cp * 1900;
+        double burnt = shut.Motor().Web.Mass.Kilograms * cp * 1900;
         double expected = (800e3 * chamber + 101325 * volume + 0.4 * burnt) / (chamber + volume);
         Assert.InRange(end.GapPressure.Pascals / expected - 1, -1e-3, 1e-3);
     }

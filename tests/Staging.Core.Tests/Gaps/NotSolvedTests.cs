@@ -43,7 +43,7 @@ public class NotSolvedTests
         Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
         Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
         Assert.True(run.At(run.End).GapPressure.Pascals > 101325);
-        Assert.All(run.Sample(Duration.FromMilliseconds(0.1)).GapPressure_Pa.ToArray(), p => Assert.True(double.IsFinite(p)));
+        Assert.All(run.Sample(Duration.FromMilliseconds(0.1))[GapChannel.GapPressure].ToArray(), p => Assert.True(double.IsFinite(p)));
     }
 
     /// <summary>A user's law that knows nothing above 20 kPa of difference.</summary>

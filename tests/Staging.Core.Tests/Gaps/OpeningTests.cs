@@ -62,7 +62,7 @@ public class OpeningTests
     [MemberData(nameof(Models))]
     public void An_open_side_stays_open_however_it_is_cut_into_vents(GapModel model)
     {
-        GapProblem shorter = Held.With(d => d with { Tube = Bench.Tube(200), Source = d.Motor() with { FragmentMass = Mass.FromGrams(0.3) } });
+        GapProblem shorter = Held.With(d => d with { Tube = Bench.Tube(200), Source = d.Motor() with { Web = d.Web() with { Mass = Mass.FromGrams(0.3) } } });
         double whole = Peak(shorter, model, [Side(shorter, 0, 1)]);
         double quarters = Peak(shorter, model, [Side(shorter, 0, 4), Side(shorter, 1, 4), Side(shorter, 2, 4), Side(shorter, 3, 4)]);
         Assert.InRange(whole, 288, 550);

@@ -36,7 +36,7 @@ public class SteppedBoreTests
         {
             Tube = tube,
             Vents = [new Vent { Station = Length.FromMillimeters(1940), Holes = new() { Diameter = Length.FromMillimeters(25), WallThickness = Length.FromMillimeters(0.5), Count = 1000 } }],
-            Source = new GapSource.Tabulated { Gas = d.Source.Products, Feed = FeedTable.FromColumns([0, 0.1], [1e-3, 1e-3], [1900, 1900]), Provenance = Bench.Invented },
+            Source = d.Fed([0, 0.1], [1e-3, 1e-3], [1900, 1900]),
             Joint = Bench.Joint(2000),
         }) with
         { Horizon = Duration.FromMilliseconds(60) };

@@ -22,7 +22,8 @@ public class ClosedUnionTests
         Assert.Empty(ClosedUnions.Broken(typeof(Complete)));
     }
 
-    private static bool IsUnion(Type type) => type.GetMethod("<Clone>$") is not null && ClosedUnions.IsClosed(type);
+    private static bool IsUnion(Type type) =>
+        ClosedUnions.IsClosed(type) && (type.GetMethod("<Clone>$") is not null || (type.IsVisible && ClosedUnions.Cases(type).Count > 0));
 
     public sealed record Outside : Leaky
     {

@@ -2,7 +2,7 @@ using System.Reflection;
 
 namespace Staging.Core.Tests.Hygiene;
 
-/// <summary>A closed union is an abstract record that only its own nested, sealed cases can derive from, with a Match that names every case.</summary>
+/// <summary>A closed union is an abstract record, or for a result an abstract class, that only its own nested, sealed cases can derive from, with a Match that names every case.</summary>
 internal static class ClosedUnions
 {
     private const BindingFlags Any = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance;
@@ -21,7 +21,7 @@ internal static class ClosedUnions
         if (cases.Count == 0)
             yield return $"{union.FullName}: has no cases";
         foreach (Type c in cases.Where(c => c.DeclaringType != union || !c.IsSealed || !c.IsNestedPublic))
-            yield return $"{union.FullName}: case {c.FullName} is not a public, sealed and nested record";
+            yield return $"{union.FullName}: case {c.FullName} is not a public, sealed and nested type";
         if (!union.GetMethods().Any(m => m.Name == "Match" && Matches(m, cases)))
             yield return $"{union.FullName}: no Match<T> with one function for each of {string.Join(", ", cases.Select(c => c.Name))}";
     }

@@ -22,23 +22,21 @@ internal static class ShapeRules
     {
         ["Staging.Core.InvalidModelException"] = "an exception has to be a class",
         ["Staging.Core.Plans.PlanFormatException"] = "an exception has to be a class",
-        ["Staging.Core.Flight.DragTable"] = "its columns are checked together, so it comes whole from a factory",
-        ["Staging.Core.Flight.ThrustHistory"] = "its columns are checked together, so it comes whole from a factory",
     };
 
     /// <summary>
-    /// A public class is a sealed record, a closed union or static. A sealed class without public constructor and with get-only
-    /// properties is a result: the library alone makes it, and there is no changed copy. A sealed class may also stand behind an
-    /// interface of the library (a law, an atmosphere): it is called, not compared, and <see cref="Changeable"/> watches its fields.
+    /// A public class is a sealed record, a closed union or static; or a result: a sealed class without public constructors whose properties
+    /// are get-only. A sealed class may also stand behind an interface of the library
+    /// (a law, an atmosphere): it is called, not compared, and <see cref="Changeable"/> watches its fields all the same.
     /// </summary>
     public static IEnumerable<string> OpenClass(Type type)
     {
         bool isRecord = type.GetMethod("<Clone>$") is not null;
         bool isStatic = type.IsAbstract && type.IsSealed;
-        bool isClosed = isRecord && type.IsAbstract && ClosedUnions.IsClosed(type);
+        bool isClosed = type.IsAbstract && !isStatic && ClosedUnions.IsClosed(type) && ClosedUnions.Cases(type).Count > 0;
+        bool isResult = type.IsSealed && type.GetConstructors().Length == 0 && type.GetProperties(Declared).All(p => p.SetMethod is null);
         bool isService = type.IsSealed && type.GetInterfaces().Any(i => i.Assembly == typeof(Guard).Assembly);
-        bool isResult = type.IsSealed && type.GetConstructors().Length == 0 && type.GetProperties().All(p => p.SetMethod is null);
-        bool isFine = !type.IsClass || type.IsSubclassOf(typeof(Delegate)) || isStatic || isClosed || isService || isResult || (isRecord && type.IsSealed);
+        bool isFine = !type.IsClass || type.IsSubclassOf(typeof(Delegate)) || isStatic || isClosed || isResult || isService || (isRecord && type.IsSealed);
         if (!isFine && !OtherClasses.ContainsKey(type.FullName!))
             yield return $"{type.FullName}: neither a sealed record, nor a result, nor a closed union, nor static";
     }

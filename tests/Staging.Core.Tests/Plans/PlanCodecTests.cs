@@ -15,10 +15,10 @@ public class PlanCodecTests
     private const BindingFlags Everything = BindingFlags.NonPublic | BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
     /// <summary>
-    /// Required properties without a required key of their own: uniform gravity has no radius, a gap is cast to the one kind there is, and a motor and a
-    /// table of a source are told by their own keys.
+    /// Required properties without a required key of their own: uniform gravity has no radius, and a gap is cast to the one kind
+    /// there is.
     /// </summary>
-    private static readonly string[] ToldOtherwise = ["Gravity.Radius", "ByGap.Gap", "Afterburn.Motor", "Tabulated.Feed"];
+    private static readonly string[] ToldOtherwise = ["Gravity.Radius", "ByGap.Gap"];
 
     public static TheoryData<string, double, string, double> Conversions => new()
     {

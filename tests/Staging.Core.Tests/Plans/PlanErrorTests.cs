@@ -191,7 +191,7 @@ public class PlanErrorTests
         }
     }
 
-    private sealed class Thin : IAtmosphere
+    private sealed record Thin : IAtmosphere
     {
         public double Floor_m => 0;
 
@@ -200,7 +200,7 @@ public class PlanErrorTests
         public AirSample At(double geometricAltitude_m) => default;
     }
 
-    private sealed class Magic : IGapIgnition
+    private sealed record Magic : IGapIgnition
     {
         public GapIgnitionResult Ignite(BurnThroughState state, CancellationToken cancellationToken = default) => throw new NotSupportedException();
     }

@@ -27,7 +27,7 @@ public class FlightProperties
     }
 
     [Property(Arbitrary = [typeof(FlightCases)], MaxTest = 100)]
-    public bool Mass_is_accounted_for(FlightCase c) => Math.Abs(c.Plan.Flown().MassLedger().Residual) < 1e-13;
+    public bool Mass_is_accounted_for(FlightCase c) => Math.Abs(c.Plan.Flown().MassResidual()) < 1e-13;
 
     [Property(Arbitrary = [typeof(FlightCases)], MaxTest = 50)]
     public bool Energy_is_accounted_for(FlightCase c)

@@ -30,7 +30,23 @@ internal static class GapCases
             Provenance = source,
         };
 
-    private static readonly Gen<BurnThroughSource> Burnings =
+    private static readonly Gen<WebBurn> Webs = Gen.OneOf(
+        from mass in Masses(0, 0.1)
+        from time in Durations(1e-4, 10)
+        select (WebBurn)new WebBurn.OverTime { Mass = mass, Time = time },
+        from mass in Masses(0, 0.1)
+        from thickness in Lengths(1e-5, 0.02)
+        from rate in Gen.Elements(Speed.FromMillimetersPerSecond(12.5), Speed.FromMetersPerSecond(0.02))
+        from exponent in Number(0, 1)
+        from source in Sources
+        select (WebBurn)new WebBurn.ByRateLaw
+        {
+            Mass = mass,
+            Thickness = thickness,
+            Rate = new BurnRateLaw { RateAtOneAtmosphere = rate, PressureExponent = exponent, Provenance = source },
+        });
+
+    private static readonly Gen<GapSource.Booster> Boosters =
         from products in Products
         from flame in Temperatures(800, 3500)
         from volume in Volumes(1e-8, 0.01)
@@ -39,10 +55,10 @@ internal static class GapCases
         from openingTime in Durations(1e-6, 1)
         from coefficient in Number(0.3, 1)
         from throat in Lengths(0, 0.1)
-        from fragments in Masses(0, 0.1)
-        from burnTime in Durations(1e-4, 10)
+        from web in Webs
+        from delay in Durations(0, 10)
         from source in Sources
-        select new BurnThroughSource
+        select new GapSource.Booster
         {
             Products = products,
             FlameTemperature = flame,
@@ -52,39 +68,21 @@ internal static class GapCases
             OpeningTime = openingTime,
             OpeningCoefficient = coefficient,
             NozzleThroatDiameter = throat,
-            FragmentMass = fragments,
-            FragmentBurnTime = burnTime,
+            Web = web,
+            Delay = delay,
             Provenance = source,
         };
 
-    private static readonly Gen<GapSource> BoosterMotors = Gen.OneOf(
-        Burnings.Select(b => (GapSource)b),
-        from motor in Burnings
-        from mass in Masses(0, 0.1)
-        from thickness in Lengths(1e-5, 0.02)
-        from rate in Gen.Elements(Speed.FromMillimetersPerSecond(12.5), Speed.FromMetersPerSecond(0.02))
-        from exponent in Number(0, 1)
-        from source in Sources
-        select (GapSource)new GapSource.Fragments
-        {
-            Chamber = motor.Chamber,
-            Mass = mass,
-            Thickness = thickness,
-            Rate = new BurnRateLaw { RateAtOneAtmosphere = rate, PressureExponent = exponent, Provenance = source },
-            Provenance = source,
-        });
-
     private static readonly Gen<GapSource> GapSources = Gen.OneOf(
-        BoosterMotors,
+        Boosters.Select(b => (GapSource)b),
         from gas in Products
         from flow in Number(0, 10)
         from temperature in Number(250, 3500)
         from source in Sources
-        select (GapSource)new GapSource.Tabulated { Gas = gas, Feed = FeedTable.FromColumns([0, 0.5, 1], [0, flow, 0], [300, temperature, 300]), Provenance = source },
-        from first in BoosterMotors
-        from second in BoosterMotors
-        from delay in Durations(0, 10)
-        select (GapSource)new GapSource.Cluster { Motors = [new ClusterMotor { Source = first, Delay = default }, new ClusterMotor { Source = second, Delay = delay }] });
+        select (GapSource)GapSource.Tabulated.FromColumns(gas, [0, 0.5, 1], [0, flow, 0], [300, temperature, 300], source),
+        from first in Boosters
+        from second in Boosters
+        select (GapSource)new GapSource.Cluster { Motors = [first, second] });
 
     private static readonly Gen<VentTarget> Targets = Gen.OneOf(
         Gen.Constant(VentTarget.Air),

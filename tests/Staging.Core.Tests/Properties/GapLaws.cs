@@ -60,7 +60,7 @@ public class GapLaws
         const double k = 1.7;
         GapProblem scaled = one.With(d => d with
         {
-            Source = d.Motor() with { ChamberPressure = k * d.Motor().ChamberPressure, FragmentMass = k * d.Motor().FragmentMass },
+            Source = d.Motor() with { ChamberPressure = k * d.Motor().ChamberPressure, Web = d.Web() with { Mass = k * d.Web().Mass } },
             Joint = d.Joint.Coupler with { BreakawayForce = k * d.Joint.Coupler.BreakawayForce, SlidingForce = k * d.Joint.Coupler.SlidingForce },
         }) with
         {
@@ -117,8 +117,7 @@ public static class LegalGap
             Source = d.Motor() with
             {
                 Products = Bench.Powder(gas),
-                FragmentMass = Mass.FromGrams(grams),
-                FragmentBurnTime = Duration.FromMilliseconds(burn),
+                Web = new WebBurn.OverTime { Mass = Mass.FromGrams(grams), Time = Duration.FromMilliseconds(burn) },
                 ChamberPressure = Pressure.FromKilopascals(chamber),
             },
             Joint = Bench.Joint(hold, engagement),

@@ -44,10 +44,9 @@ public class GapNetworkLaws
     }
 
     private static double Held(GapSource source) => source.Match(
-        afterburn => afterburn.Motor.FragmentMass.Kilograms,
-        fragments => fragments.Mass.Kilograms,
-        tabulated => tabulated.Feed.TotalMass.Kilograms,
-        cluster => cluster.Motors.Sum(m => Held(m.Source)));
+        booster => booster.Web.Mass.Kilograms,
+        tabulated => tabulated.TotalMass.Kilograms,
+        cluster => cluster.Motors.Sum(Held));
 }
 
 /// <summary>Random gaps whose vents lead through one or two jackets.</summary>
@@ -88,28 +87,13 @@ public static class LegalNetwork
         from delay in Range(0, 12)
         from flow in Range(0.001, 0.03)
         let motor = design.Motor()
-        let fragments = new GapSource.Fragments
-        {
-            Chamber = motor.Chamber,
-            Mass = motor.FragmentMass,
-            Thickness = Length.FromMillimeters(thickness),
-            Rate = new BurnRateLaw { RateAtOneAtmosphere = Speed.FromMillimetersPerSecond(rate), PressureExponent = exponent, Provenance = Bench.Invented },
-            Provenance = Bench.Invented,
-        }
+        let fragments = motor with { Web = Bench.Plates(motor.Web.Mass.Grams, thickness, rate, exponent) with { Mass = motor.Web.Mass } }
         select kind switch
         {
             0 => (GapSource)motor,
             1 => fragments,
-            2 => new GapSource.Cluster
-            {
-                Motors = [new ClusterMotor { Source = motor, Delay = default }, new ClusterMotor { Source = fragments, Delay = Duration.FromMilliseconds(delay) }],
-            },
-            _ => new GapSource.Tabulated
-            {
-                Gas = motor.Products,
-                Feed = FeedTable.FromColumns([0, 0.003, 0.02], [0, flow, 0.1 * flow], [1900, 1900, 1500]),
-                Provenance = Bench.Invented,
-            },
+            2 => new GapSource.Cluster { Motors = [motor, fragments with { Delay = Duration.FromMilliseconds(delay) }] },
+            _ => design.Fed([0, 0.003, 0.02], [0, flow, 0.1 * flow], [1900, 1900, 1500]),
         };
 
     private static Gen<double> Range(double low, double high) =>

@@ -104,7 +104,7 @@ public static class WildGap
                     ChamberPressure = Pressure.FromKilopascals(chamber),
                     OpeningDiameter = Length.FromMillimeters(Math.Min(opening, 13)),
                     ChamberVolume = Volume.FromCubicCentimeters(0.1 * volume),
-                    FragmentMass = Mass.FromMilligrams(milligrams),
+                    Web = legal.Web() with { Mass = Mass.FromMilligrams(milligrams) },
                 },
             },
         }).ToArbitrary();

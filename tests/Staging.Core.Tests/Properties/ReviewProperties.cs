@@ -2,6 +2,7 @@ using FsCheck.Xunit;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Reviews;
+using Staging.Core.Sizing;
 
 namespace Staging.Core.Tests.Properties;
 
@@ -32,9 +33,7 @@ public class ReviewProperties
         GapReview gap = Assert.Single(review.Gaps);
         if (gap.Advice.Recommended is not { } area)
             return;
-        GapProblem problem = gap.Run.Problem;
-        GapDesign advised = problem.Design with { Vents = [gap.Advice.Layout.VentOf(problem.Design.Tube, area)] };
-        Assert.True((problem with { Design = advised }).Solve().Outcome.IsLit);
+        Assert.True(gap.Run.Problem.WithVents(gap.Advice.Layout, area).Solve().Outcome.IsLit);
     }
 
     [Property(Arbitrary = [typeof(ReviewCases)], MaxTest = 6)]

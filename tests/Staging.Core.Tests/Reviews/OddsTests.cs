@@ -7,6 +7,7 @@ using Staging.Core.Sizing;
 using Staging.Core.Studies;
 using Staging.Core.Tests.Flight;
 using Staging.Core.Tests.Gaps;
+using Staging.Core.Tests.Studies;
 using Staging.Core.Tests.Plans;
 using UnitsNet;
 
@@ -140,7 +141,7 @@ public class OddsTests
     public void Progress_is_told_and_a_token_stops_it()
     {
         var seen = new List<double>();
-        Demo.Odds(cases: 3, progress: p => seen.Add(p.Fraction));
+        Demo.Odds(cases: 3, progress: new Listener(p => seen.Add(p.Fraction)));
         Assert.Equal(1, seen[^1]);
         using var stop = new CancellationTokenSource();
         stop.Cancel();
@@ -167,12 +168,7 @@ public class OddsTests
         Tube = Bench.Tube(40),
         Vents = [Bench.Hole(Bench.Tube(40), 8, 4)],
         Joint = Bench.Joint(60),
-        Source = new GapSource.Tabulated
-        {
-            Gas = Bench.Design.Source.Products,
-            Feed = FeedTable.FromColumns([0, 0.001, 0.4], [0, 4e-3, 4e-3], [2100, 2100, 2100]),
-            Provenance = Bench.Invented,
-        },
+        Source = Bench.Design.Fed([0, 0.001, 0.4], [0, 4e-3, 4e-3], [2100, 2100, 2100]),
     };
 
     private static string Csv(Odds odds)

@@ -62,8 +62,8 @@ public class PlanGapsTests
         {
             Stage upper = Demo.Flight.Stages[1];
             GapIgnition ignition = upper.Gap()!;
-            GapDesign design = ignition.Design with { Vents = [ignition.Layout.VentOf(ignition.Design.Tube, Area.FromSquareMillimeters(mm2))] };
-            return Demo with { Flight = Demo.Flight with { Stages = Demo.Flight.Stages.SetItem(1, upper with { Ignition = new StageIgnition.ByGap { Gap = ignition with { Design = design } } }) } };
+            GapDesign design = question.Problem.WithVents(ignition.Layout, Area.FromSquareMillimeters(mm2)).Design;
+            return Demo with { Flight = Demo.Flight with { Stages = Demo.Flight.Stages.Items.SetItem(1, upper with { Ignition = new StageIgnition.ByGap { Gap = ignition with { Design = design } } }) } };
         }
     }
 
@@ -76,7 +76,7 @@ public class PlanGapsTests
         #region plan-windows-parts
         GapQuestion question = plan.QuestionBelow("sustainer") with
         {
-            Uncertain = [GapInputs.Breakaway(Spread.Triangular(10, 20, 30))],
+            Uncertain = [GapInputs.Breakaway(Distribution.Triangular(10, 20, 30))],
             Asked = new Assurance { Probability = 0.8, Confidence = 0.8, Cases = 20 },
         };
         PartitionedStudy<SweepLine<WindowResult>> map = question.VentWindowsInParts(

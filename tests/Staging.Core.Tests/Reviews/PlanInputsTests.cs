@@ -41,13 +41,13 @@ public class PlanInputsTests
     {
         Assert.Contains("\"sustainer\"", Refusal(Structure("nose")), StringComparison.Ordinal);
         Assert.Contains("not lit through a gap", Refusal(GapInputs.Judged[0].Below("booster")), StringComparison.Ordinal);
-        StudyInput<GapProblem> air = StudyInput.Of<GapProblem>(
-            "air.temperature", "K", Spread.Uniform(280, 300), (p, v) => p with { Surroundings = p.Surroundings with { Temperature = Temperature.FromKelvins(v) } });
+        StudyInput<GapProblem> air = new StudyInput<GapProblem>(
+            "air.temperature", "K", Distribution.Uniform(280, 300), (p, v) => p with { Surroundings = p.Surroundings with { Temperature = Temperature.FromKelvins(v) } });
         Assert.Contains("changes more than the design", Refusal(air.Below("sustainer")), StringComparison.Ordinal);
     }
 
     private static StudyInput<StagingPlan> Structure(string stage) =>
-        PlanInputs.OfStage(stage, "sustainer.structure", "g", Spread.Normal(38, 1.5), (s, v) => s with { StructureMass = Mass.FromGrams(v) });
+        PlanInputs.OfStage(stage, "sustainer.structure", "g", Distribution.Normal(38, 1.5), (s, v) => s with { StructureMass = Mass.FromGrams(v) });
 
-    private static string Refusal(StudyInput<StagingPlan> input) => Assert.ThrowsAny<Exception>(() => InputSet.Of(Demo, [input])).ToString();
+    private static string Refusal(StudyInput<StagingPlan> input) => Assert.ThrowsAny<Exception>(() => new InputSet<StagingPlan>(Demo, [input])).ToString();
 }

@@ -194,7 +194,7 @@ public class StagingReviewTests
     [Fact]
     public void A_long_source_is_watched_to_its_end()
     {
-        GapDesign slow = TestPlans.Lighting with { Source = TestPlans.Lighting.Motor() with { FragmentBurnTime = Duration.FromSeconds(0.4) } };
+        GapDesign slow = TestPlans.Lighting with { Source = TestPlans.Lighting.Motor() with { Web = TestPlans.Lighting.Web() with { Time = Duration.FromSeconds(0.4) } } };
         GapReview gap = Assert.Single(TestPlans.Through(slow).Review().Gaps);
         Assert.Equal(0.8, gap.Run.Problem.Horizon.Seconds, 1e-9);
         Assert.Contains((gap.Run.Problem with { Horizon = Duration.FromSeconds(0.3) }).Check(), f => f.Code == "GAP011");

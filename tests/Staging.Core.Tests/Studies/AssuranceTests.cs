@@ -4,7 +4,7 @@ namespace Staging.Core.Tests.Studies;
 
 public class AssuranceTests
 {
-    private static readonly InputSet<double> Unit = InputSet.Of(0.0, StudyInput.Of<double>("u", "-", Spread.Uniform(0, 1), (_, v) => v));
+    private static readonly InputSet<double> Unit = new(0.0, new StudyInput<double>("u", "-", Distribution.Uniform(0, 1), (_, v) => v));
 
     [Theory]
     [InlineData(0.9, 0.95, 100)]

@@ -5,11 +5,11 @@ namespace Staging.Core.Tests.Studies;
 /// <summary>A model of two numbers to study: a mass on a spring.</summary>
 internal sealed record Oscillator(double Mass, double Stiffness)
 {
-    public static StudyInput<Oscillator> MassInput { get; } = StudyInput.Of<Oscillator>("mass", "kg", Spread.Triangular(0.5, 1, 2), (m, v) => m with { Mass = v });
+    public static StudyInput<Oscillator> MassInput { get; } = new StudyInput<Oscillator>("mass", "kg", Distribution.Triangular(0.5, 1, 2), (m, v) => m with { Mass = v });
 
-    public static StudyInput<Oscillator> StiffnessInput { get; } = StudyInput.Of<Oscillator>("spring.stiffness", "N/m", Spread.LogNormal(100, 1.2), (m, v) => m with { Stiffness = v });
+    public static StudyInput<Oscillator> StiffnessInput { get; } = new StudyInput<Oscillator>("spring.stiffness", "N/m", Distribution.LogNormal(100, 1.2), (m, v) => m with { Stiffness = v });
 
-    public static InputSet<Oscillator> Inputs { get; } = InputSet.Of(new Oscillator(1, 100), MassInput, StiffnessInput);
+    public static InputSet<Oscillator> Inputs { get; } = new(new Oscillator(1, 100), MassInput, StiffnessInput);
 
     public double Period => 2 * Math.PI * Math.Sqrt(Mass / Stiffness);
 
@@ -18,7 +18,7 @@ internal sealed record Oscillator(double Mass, double Stiffness)
         Inputs = Inputs,
         Model = (m, _) => m.Period,
         Outcome = period => period > 0.63 ? "Slow" : "Quick",
-        Measures = [Measure.Of<double>("period", "s", p => p), Measure.Of<double>("slow period", "s", p => p > 0.63 ? p : null)],
+        Measures = [new Measure<double>("period", "s", p => p), new Measure<double>("slow period", "s", p => p > 0.63 ? p : null)],
         Cases = cases,
         Seed = 11,
     };

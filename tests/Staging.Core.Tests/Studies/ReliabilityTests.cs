@@ -27,7 +27,7 @@ public class ReliabilityTests
         foreach (int parts in new[] { 1, 3, 7 })
         {
             ReliabilityRun[] runs = [.. Enumerable.Range(1, parts).Reverse().Select(k => study.Run(new StudyOptions { Part = new StudyPart(k, parts), Threads = k % 2 + 1 }))];
-            ReliabilityRun merged = Reliability.Merge([.. runs]);
+            ReliabilityRun merged = ReliabilityRun.Merge([.. runs]);
             Assert.True(merged.IsWhole);
             Assert.Equal(whole, Everything(merged));
             Assert.Equal(parts == 1, runs[0].IsWhole);
@@ -39,9 +39,9 @@ public class ReliabilityTests
     {
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(100);
         ReliabilityRun[] parts = [.. Enumerable.Range(1, 4).Select(k => study.Run(new StudyOptions { Part = new StudyPart(k, 4) }))];
-        ReliabilityRun odd = Reliability.Merge(parts[0], parts[2]), even = Reliability.Merge(parts[3], parts[1]);
+        ReliabilityRun odd = ReliabilityRun.Merge(parts[0], parts[2]), even = ReliabilityRun.Merge(parts[3], parts[1]);
         Assert.False(odd.IsWhole);
-        Assert.Equal(Text(study.Run()), Text(Reliability.Merge(even, odd)));
+        Assert.Equal(Text(study.Run()), Text(ReliabilityRun.Merge(even, odd)));
     }
 
     [Fact]
@@ -49,7 +49,7 @@ public class ReliabilityTests
     {
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(100) with { KeepCases = true };
         ReliabilityRun[] parts = [.. Enumerable.Range(1, 4).Select(k => study.Run(new StudyOptions { Part = new StudyPart(k, 4) }))];
-        ReliabilityRun merged = Reliability.Merge(Reliability.Merge(parts[0], parts[2]), Reliability.Merge(parts[3], parts[1]));
+        ReliabilityRun merged = ReliabilityRun.Merge(ReliabilityRun.Merge(parts[0], parts[2]), ReliabilityRun.Merge(parts[3], parts[1]));
         Assert.Equal(Enumerable.Range(0, 100).Select(i => (long)i), merged.Columns().Index.ToArray());
         Assert.Equal(Everything(study.Run()), Everything(merged));
     }
@@ -59,20 +59,20 @@ public class ReliabilityTests
     {
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(100);
         ReliabilityRun first = study.Run(new StudyOptions { Part = new StudyPart(1, 2) });
-        Assert.Contains("Case 0 is in two", Assert.Throws<ArgumentException>(() => Reliability.Merge(first, first)).Message, StringComparison.Ordinal);
+        Assert.Contains("Case 0 is in two", Assert.Throws<ArgumentException>(() => ReliabilityRun.Merge(first, first)).Message, StringComparison.Ordinal);
         ReliabilityRun stranger = (study with { Seed = 12 }).Run(new StudyOptions { Part = new StudyPart(2, 2) });
-        Assert.Contains("seeds 11 and 12", Assert.Throws<ArgumentException>(() => Reliability.Merge(first, stranger)).Message, StringComparison.Ordinal);
-        ReliabilityRun wider = (study with { Inputs = InputSet.Of(Oscillator.Inputs.Nominal, [Oscillator.Inputs.Inputs[0] with { Spread = Spread.Triangular(0.5, 1, 2.1) }, Oscillator.Inputs.Inputs[1]]) })
+        Assert.Contains("seeds 11 and 12", Assert.Throws<ArgumentException>(() => ReliabilityRun.Merge(first, stranger)).Message, StringComparison.Ordinal);
+        ReliabilityRun wider = (study with { Inputs = new(Oscillator.Inputs.Nominal, [Oscillator.Inputs.Inputs[0] with { Spread = Distribution.Triangular(0.5, 1, 2.1) }, Oscillator.Inputs.Inputs[1]]) })
             .Run(new StudyOptions { Part = new StudyPart(2, 2) });
-        Assert.Contains("have spreads mass triangular from 0.5 over 1 to 2 and mass triangular from 0.5 over 1 to 2.1.", Assert.Throws<ArgumentException>(() => Reliability.Merge(first, wider)).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => Reliability.Merge());
-        Assert.Contains("Part 2 is null", Assert.Throws<ArgumentException>("parts", () => Reliability.Merge(first, null!)).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>("parts", () => Reliability.Merge(first, first));
+        Assert.Contains("have spreads mass triangular from 0.5 over 1 to 2 and mass triangular from 0.5 over 1 to 2.1.", Assert.Throws<ArgumentException>(() => ReliabilityRun.Merge(first, wider)).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => ReliabilityRun.Merge());
+        Assert.Contains("Part 2 is null", Assert.Throws<ArgumentException>("parts", () => ReliabilityRun.Merge(first, null!)).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>("parts", () => ReliabilityRun.Merge(first, first));
         ReliabilityRun stopped = (study with { Cases = 1000, Stop = new StopRule { Outcome = "Slow", HalfWidth = 0.1 } }).Run();
         ReliabilityRun rest = (study with { Cases = 1000 }).Run(new StudyOptions { Part = new StudyPart(2, 2) });
         Assert.True(stopped.StoppedEarly);
-        Assert.Contains("stopped early", Assert.Throws<ArgumentException>(() => Reliability.Merge(stopped, rest)).Message, StringComparison.Ordinal);
-        Assert.Equal(Text(stopped), Text(Reliability.Merge(stopped)));
+        Assert.Contains("stopped early", Assert.Throws<ArgumentException>(() => ReliabilityRun.Merge(stopped, rest)).Message, StringComparison.Ordinal);
+        Assert.Equal(Text(stopped), Text(ReliabilityRun.Merge(stopped)));
     }
 
     [Fact]
@@ -81,8 +81,8 @@ public class ReliabilityTests
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(3);
         ReliabilityRun[] parts = [.. Enumerable.Range(1, 7).Select(k => Read(Text(study.Run(new StudyOptions { Part = new StudyPart(k, 7) }))))];
         Assert.Equal([0, 0, 1, 0, 1, 0, 1], parts.Select(p => (int)p.Cases));
-        Assert.Equal(Text(study.Run()), Text(Reliability.Merge([.. parts])));
-        Assert.Equal(Text(study.Run()), Text(Reliability.Merge(study.Run(), parts[3])));
+        Assert.Equal(Text(study.Run()), Text(ReliabilityRun.Merge([.. parts])));
+        Assert.Equal(Text(study.Run()), Text(ReliabilityRun.Merge(study.Run(), parts[3])));
     }
 
     [Fact]
@@ -90,7 +90,7 @@ public class ReliabilityTests
     {
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(500);
         ReliabilityRun[] home = [.. Enumerable.Range(1, 3).Select(k => Read(Text(study.Run(new StudyOptions { Part = new StudyPart(k, 3) }))))];
-        Assert.Equal(Text(study.Run()), Text(Reliability.Merge([.. home])));
+        Assert.Equal(Text(study.Run()), Text(ReliabilityRun.Merge([.. home])));
         Assert.Contains("Line 1", Assert.Throws<FormatException>(() => Read("something else")).Message, StringComparison.Ordinal);
         Assert.Contains("Line 3", Assert.Throws<FormatException>(() => Read(Text(home[0]).Replace("seed 11", "seed x", StringComparison.Ordinal))).Message, StringComparison.Ordinal);
         Assert.Throws<FormatException>(() => Read(Text(home[0]).Replace("outcome ", "outcome 1", StringComparison.Ordinal)));
@@ -104,11 +104,11 @@ public class ReliabilityTests
     [InlineData("-")]
     public void A_unit_survives_the_text_of_a_part(string unit)
     {
-        ReliabilityStudy<Oscillator, double> study = Oscillator.Study(50) with { Measures = [Measure.Of<double>("period", unit, p => p)] };
+        ReliabilityStudy<Oscillator, double> study = Oscillator.Study(50) with { Measures = [new Measure<double>("period", unit, p => p)] };
         Assert.Equal(unit, Read(Text(study.Run())).Measures[0].Name.Unit);
         // So that a part run here and one that came home as text still belong to one study.
         ReliabilityRun[] parts = [.. Enumerable.Range(1, 2).Select(k => study.Run(new StudyOptions { Part = new StudyPart(k, 2) }))];
-        Assert.Equal(Text(study.Run()), Text(Reliability.Merge(parts[0], Read(Text(parts[1])))));
+        Assert.Equal(Text(study.Run()), Text(ReliabilityRun.Merge(parts[0], Read(Text(parts[1])))));
     }
 
     [Theory]
@@ -146,7 +146,7 @@ public class ReliabilityTests
         Assert.True(run.Probability("Slow").ClopperPearson().HalfWidth <= 0.03);
         Assert.Equal(0, run.Cases % 64);
         var reports = new List<StudyProgress>();
-        study.Run(progress: reports.Add);
+        study.Run(progress: new Listener(reports.Add));
         Assert.Equal((run.Cases, run.Cases, 1.0), (reports[^1].Done, reports[^1].Total, reports[^1].Fraction));
         ReliabilityRun before = (study with { Stop = null, Cases = run.Cases - 64 }).Run();
         Assert.True(before.Probability("Slow").ClopperPearson().HalfWidth > 0.03, "it could have stopped earlier");
@@ -160,7 +160,7 @@ public class ReliabilityTests
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study() with { Stop = rule };
         Assert.Equal("STU004", Code(() => (study with { Design = DesignKind.LatinHypercube }).Run()));
         Assert.Equal("STU006", Code(() => study.Run(new StudyOptions { Part = new StudyPart(1, 2) })));
-        Assert.Equal("STU002", Code(() => (Oscillator.Study() with { Measures = [Measure.Of<double>("a", "s", p => p), Measure.Of<double>("a", "s", p => p)] }).Run()));
+        Assert.Equal("STU002", Code(() => (Oscillator.Study() with { Measures = [new Measure<double>("a", "s", p => p), new Measure<double>("a", "s", p => p)] }).Run()));
     }
 
     [Fact]
@@ -172,11 +172,11 @@ public class ReliabilityTests
         };
         ReliabilityRun run = study.Run();
         // P(mass > 1.5) of the triangle 0.5, 1, 2 is 0.5^2/(1.5 x 1) = 1/6; 1000 cases scatter by 0.012.
-        Assert.InRange(run.Probability(Reliability.Refused).Estimate, 1 / 6.0 - 0.04, 1 / 6.0 + 0.04);
+        Assert.InRange(run.Probability(ReliabilityRun.Refused).Estimate, 1 / 6.0 - 0.04, 1 / 6.0 + 0.04);
         Assert.Equal(1000, run.Outcomes.Values.Sum());
         Assert.Equal(10, run.Refusals.Count);
         Assert.All(run.Refusals.Values, r => Assert.Contains("too heavy", r, StringComparison.Ordinal));
-        Assert.Equal(run.Measure("period").Count, 1000 - run.Outcomes[Reliability.Refused]);
+        Assert.Equal(run.Measure("period").Count, 1000 - run.Outcomes[ReliabilityRun.Refused]);
     }
 
     [Fact]
@@ -185,7 +185,7 @@ public class ReliabilityTests
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study() with { Model = (m, _) => throw new InvalidOperationException($"mass {m.Mass:R}") };
         double first = Oscillator.Inputs.Values(new SampleDesign(DesignKind.Independent, 1000, 2, 11), 0)[0];
         Assert.Equal($"mass {first:R}", Assert.Throws<InvalidOperationException>(() => study.Run(new StudyOptions { Threads = 4 })).Message);
-        Assert.Throws<ArithmeticException>(() => (Oscillator.Study() with { Measures = [Measure.Of<double>("x", "-", _ => double.NaN)] }).Run());
+        Assert.Throws<ArithmeticException>(() => (Oscillator.Study() with { Measures = [new Measure<double>("x", "-", _ => double.NaN)] }).Run());
     }
 
     [Theory]
@@ -195,7 +195,7 @@ public class ReliabilityTests
     {
         using var source = new CancellationTokenSource();
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study(1_000_000);
-        Assert.ThrowsAny<OperationCanceledException>(() => study.Run(new StudyOptions { Threads = threads }, p => source.Cancel(), source.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() => study.Run(new StudyOptions { Threads = threads }, new Listener(_ => source.Cancel()), source.Token));
     }
 
     [Theory]
@@ -205,11 +205,11 @@ public class ReliabilityTests
     {
         var reports = new List<StudyProgress>();
         int caller = Environment.CurrentManagedThreadId;
-        Oscillator.Study(5000).Run(new StudyOptions { Threads = threads, Clock = new SteppingClock() }, p =>
+        Oscillator.Study(5000).Run(new StudyOptions { Threads = threads, Clock = new SteppingClock() }, new Listener(p =>
         {
             Assert.Equal(caller, Environment.CurrentManagedThreadId);
             reports.Add(p);
-        });
+        }));
         Assert.Equal(reports.OrderBy(r => r.Done), reports);
         Assert.Equal(1, reports.Count(r => r.Done == 5000));
         Assert.Equal(Duration.Zero.Seconds, reports[^1].Remaining.Seconds);
@@ -258,7 +258,7 @@ public class ReliabilityTests
     public void A_unit_with_a_comma_is_quoted_in_the_head_of_a_table()
     {
         using var writer = new StringWriter();
-        (Oscillator.Study(2) with { KeepCases = true, Measures = [Measure.Of<double>("period", "s, at \"rest\"", p => p)] }).Run().Columns().WriteCsv(writer);
+        (Oscillator.Study(2) with { KeepCases = true, Measures = [new Measure<double>("period", "s, at \"rest\"", p => p)] }).Run().Columns().WriteCsv(writer);
         Assert.Equal("case,outcome,mass [kg],spring.stiffness [N/m],\"period [s, at \"\"rest\"\"]\"", writer.ToString().Split('\n')[0]);
     }
 
@@ -268,11 +268,11 @@ public class ReliabilityTests
         // 0.07 x 100 is 7.000000000000001 in doubles; the seventh of a hundred is meant, not the eighth.
         var study = new ReliabilityStudy<double, double>
         {
-            Inputs = InputSet.Of(0.0, StudyInput.Of<double>("u", "-", Spread.Uniform(0, 1), (_, v) => v)),
+            Inputs = new(0.0, new StudyInput<double>("u", "-", Distribution.Uniform(0, 1), (_, v) => v)),
             Design = DesignKind.LatinHypercube,
             Model = (u, _) => Math.Ceiling(100 * u),
             Outcome = _ => "done",
-            Measures = [Measure.Of<double>("number", "-", n => n)],
+            Measures = [new Measure<double>("number", "-", n => n)],
             Cases = 100,
         };
         ReliabilityRun run = study.Run();
@@ -310,7 +310,7 @@ public class ReliabilityTests
         return writer.ToString() + string.Join("|", run.Measures);
     }
 
-    private static ReliabilityRun Read(string text) => ReliabilityText.Read(new StringReader(text));
+    private static ReliabilityRun Read(string text) => ReliabilityRun.Read(new StringReader(text));
 
     private static string Code(Action act) => Assert.Single(Assert.Throws<InvalidModelException>(act).Findings).Code;
 

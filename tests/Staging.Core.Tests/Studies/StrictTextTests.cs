@@ -5,15 +5,15 @@ namespace Staging.Core.Tests.Studies;
 /// <summary>Both texts of parts, damaged one line at a time: none of them is read.</summary>
 public class StrictTextTests
 {
-    private static readonly StudyInput<Oscillator> Heavy = Oscillator.MassInput with { Path = "heavy", Spread = Spread.Uniform(-1, 2) };
+    private static readonly StudyInput<Oscillator> Heavy = Oscillator.MassInput with { Path = "heavy", Spread = Distribution.Uniform(-1, 2) };
 
     /// <summary>Three inputs of which two scatter alike but for their names, two measures, three outcomes, many refusals.</summary>
     private static readonly ReliabilityStudy<Oscillator, double> Odds = new()
     {
-        Inputs = InputSet.Of(new Oscillator(1, 100), [.. Oscillator.Inputs.Inputs, Heavy]),
+        Inputs = new(new Oscillator(1, 100), [.. Oscillator.Inputs.Inputs, Heavy]),
         Model = (o, _) => o.Mass > 0 ? o.Mass : throw new ArgumentException("No mass."),
         Outcome = mass => mass > 1 ? "heavy\nand slow" : "light",
-        Measures = [Measure.Of<double>("mass", "kg", m => m - 1), Measure.Of<double>("weight", "N", m => m > 0.3 ? 9.8 * m : null)],
+        Measures = [new Measure<double>("mass", "kg", m => m - 1), new Measure<double>("weight", "N", m => m > 0.3 ? 9.8 * m : null)],
         Cases = 90,
         Seed = 5,
     };
@@ -66,11 +66,34 @@ public class StrictTextTests
         Assert.All(["inputs 3", "spreads 3", "measures ", "range 0 "], word => Assert.Contains(word, text, StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("points")]
+    [InlineData("odds")]
+    public void A_digit_that_is_changed_is_told(string form)
+    {
+        string text = Text(form);
+        var read = new List<string>();
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (!char.IsAsciiDigit(text[i]))
+                continue;
+            string other = text[..i] + (char)('0' + (text[i] - '0' + 1) % 10) + text[(i + 1)..];
+            if (Record.Exception(() => Read(form, other)) is not FormatException)
+                read.Add($"at {i}: {text[Math.Max(i - 10, 0)..(i + 1)]}");
+        }
+
+        Assert.Empty(read);
+    }
+
+    [Fact]
+    public void A_text_with_other_line_ends_is_the_same_text() =>
+        Assert.Equal(Text("odds"), Read("odds", Text("odds").ReplaceLineEndings("\r\n")));
+
     [Fact]
     public void An_outcome_of_two_lines_comes_back_as_it_was()
     {
         ReliabilityRun run = Odds.Run();
-        Assert.Equal(run.Outcomes, ReliabilityText.Read(new StringReader(Text("odds", run))).Outcomes);
+        Assert.Equal(run.Outcomes, ReliabilityRun.Read(new StringReader(Text("odds", run))).Outcomes);
     }
 
     [Theory]
@@ -131,5 +154,5 @@ public class StrictTextTests
     }
 
     private static string Read(string form, string text) =>
-        Text(form, form == "odds" ? ReliabilityText.Read(new StringReader(text)) : PartText.Read(new StringReader(text)));
+        Text(form, form == "odds" ? ReliabilityRun.Read(new StringReader(text)) : PartResult.Read(new StringReader(text)));
 }

@@ -36,7 +36,7 @@ public class SweepTests
         SweepMap<double> map = Sweep.Over(Axis.Even("gap", "mm", 100, 300, 3), Axis.Even("area", "mm2", 10, 20, 2), (g, a, _) => g + a);
         Assert.Equal(220, map.At(1, 1));
         using var writer = new StringWriter();
-        map.WriteCsv(writer, Measure.Of<double>("sum", "-", s => s > 300 ? null : s));
+        map.WriteCsv(writer, new Measure<double>("sum", "-", s => s > 300 ? null : s));
         Assert.Equal("gap [mm],area [mm2],sum [-]\n100,10,110\n200,10,210\n300,10,\n100,20,120\n200,20,220\n300,20,\n", writer.ToString());
         Assert.Throws<ArgumentOutOfRangeException>(() => map.At(3, 0));
     }
@@ -46,7 +46,7 @@ public class SweepTests
     {
         using var source = new CancellationTokenSource();
         Axis axis = Axis.Even("x", "-", 0, 1, 1000);
-        Assert.ThrowsAny<OperationCanceledException>(() => Sweep.Along(axis, (x, _) => x, null, _ => source.Cancel(), source.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() => Sweep.Along(axis, (x, _) => x, null, new Listener(_ => source.Cancel()), source.Token));
         InvalidModelException refusal = Assert.Throws<InvalidModelException>(() => Sweep.Along(axis, (x, _) => x, new StudyOptions { Part = new StudyPart(1, 2) }));
         Assert.Equal("STU007", refusal.Findings[0].Code);
     }

@@ -59,7 +59,9 @@ public class WindowSearchTests
     [Fact]
     public void Threads_change_nothing()
     {
-        Window Find(int threads) => WindowSearch.Find(Tenths, 1e-12, (x, _) => Math.Sin(x) > 0.3, new StudyOptions { Threads = threads }).Widest!;
+        (double, double) Find(int threads) => WindowSearch.Find(Tenths, 1e-12, (x, _) => Math.Sin(x) > 0.3, new StudyOptions { Threads = threads }).Widest is { } w
+            ? (w.Low, w.High)
+            : throw new InvalidOperationException();
         Assert.Equal(Find(1), Find(2));
         Assert.Equal(Find(1), Find(8));
     }
@@ -68,7 +70,7 @@ public class WindowSearchTests
     public void An_assured_window_lies_inside_the_nominal_one()
     {
         // Holds when x lies above the limit, a normal number about 5: assured at 90 % above 5 + 1.28 s, with confidence somewhat above that.
-        InputSet<Limit> uncertain = InputSet.Of(new Limit(5), StudyInput.Of<Limit>("limit", "mm", Spread.Normal(5, 0.5), (l, v) => new Limit(v)));
+        InputSet<Limit> uncertain = new(new Limit(5), new StudyInput<Limit>("limit", "mm", Distribution.Normal(5, 0.5), (l, v) => new Limit(v)));
         var asked = new Assurance { Probability = 0.9, Cases = 2000, Seed = 4 };
         double nominal = WindowSearch.Find(Tenths, 1e-6, (x, _) => x > uncertain.Nominal.X).Widest!.Low;
         double assured = WindowSearch.Find(Tenths, 1e-6, (x, stop) => asked.Of(uncertain, (l, _) => x > l.X, stop)).Widest!.Low;

@@ -31,7 +31,7 @@ public class FlightClosedFormChecks
 
         FlightPlan plan = Simple.Plan(rho, Cd, d, (T, burn, boostMass - coastMass), coastMass);
         FlightRun run = plan.Flown(Tight);
-        FlightEvent burnout = run.Main.Find(FlightEventKind.Burnout)!.Value;
+        FlightEvent burnout = run.Main.Find(FlightEventKind.Burnout)!;
         Check($"speed at burnout, {name}", "m/s", v, burnout.Before.Velocity.MetersPerSecond);
         Check($"height at burnout, {name}", "m", y, burnout.Before.Height.Meters);
         Check($"coast time, {name}", "s", tc, run.Main.ApogeeTime!.Value.Seconds - burn);
@@ -54,8 +54,8 @@ public class FlightClosedFormChecks
         (double tc, double yc) = Coast(v2, .048, k2);
 
         FlightRun run = Simple.TwoStages(gap).Flown(Tight);
-        FlightEvent ignition = run.Main.Find(FlightEventKind.Ignition, "upper")!.Value;
-        FlightEvent burnout = run.Main.Find(FlightEventKind.Burnout, "upper")!.Value;
+        FlightEvent ignition = run.Main.Find(FlightEventKind.Ignition, "upper")!;
+        FlightEvent burnout = run.Main.Find(FlightEventKind.Burnout, "upper")!;
         string name = $"two stages, coast {gap:0.00} s";
         Check($"speed at second ignition, {name}", "m/s", vIgnition, ignition.After.Velocity.MetersPerSecond);
         Check($"height at second ignition, {name}", "m", yIgnition, ignition.After.Height.Meters);

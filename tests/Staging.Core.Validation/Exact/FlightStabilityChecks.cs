@@ -17,7 +17,7 @@ public class FlightStabilityChecks
     public void Ogive_with_four_fins()
     {
         var airframe = new Airframe { Nose = Ogive(0.10, 0.025), Body = [Tube(0.35, 0.025)], Fins = [Fins(4, .06, .03, .04, .03, .0125, .39)] };
-        StabilityReport report = airframe.Stability();
+        NormalForce report = airframe.Stability();
         Check("fins, ogive and 4 fins", 21.3180002702608, report.Parts[1].Slope, 0.415, report.Parts[1].CentreOfPressure.Meters);
         Check("whole, ogive and 4 fins", 23.3180002702608, report.Slope, 0.383402093170069, report.CentreOfPressure.Meters);
     }
@@ -31,7 +31,7 @@ public class FlightStabilityChecks
             Body = [Tube(0.25, 0.025)],
             Fins = [Fins(3, .05, .025, .04, .025, .0125, .30)],
         };
-        StabilityReport report = airframe.Stability();
+        NormalForce report = airframe.Stability();
         Check("whole, cone and 3 fins", 17.2159687816788, report.Slope, 0.291306483013164, report.CentreOfPressure.Meters);
     }
 
@@ -39,10 +39,10 @@ public class FlightStabilityChecks
     public void Two_stage_stack_and_its_upper_stage()
     {
         var upper = new Airframe { Nose = Ogive(0.08, 0.0248), Body = [Tube(0.27, 0.0248)], Fins = [Fins(3, .05, .025, .035, .025, .0124, .30)] };
-        StabilityReport alone = upper.Stability();
+        NormalForce alone = upper.Stability();
         Check("fins of the upper stage alone", 12.5226377766353, alone.Parts[1].Slope, 0.320833333333333, alone.Parts[1].CentreOfPressure.Meters);
         Check("upper stage alone", 14.5226377766353, alone.Slope, 0.281783494358553, alone.CentreOfPressure.Meters);
-        StabilityReport stack = upper.With([Tube(0.16, 0.0248)], [Fins(3, .06, .04, .05, .02, .0124, .44)]).Stability();
+        NormalForce stack = upper.With([Tube(0.16, 0.0248)], [Fins(3, .06, .04, .05, .02, .0124, .44)]).Stability();
         Check("lower fins of the stack", 24.0788156354044, stack.Parts[2].Slope, 0.462, stack.Parts[2].CentreOfPressure.Meters);
         Check("two-stage stack", 38.6014534120398, stack.Slope, 0.394198951037803, stack.CentreOfPressure.Meters);
     }
@@ -117,7 +117,8 @@ public class FlightStabilityChecks
         Span = M(S),
         Sweep = M(XR),
         Thickness = M(.002),
-        EdgeProfile = FinEdgeProfile.Blunt,
+        RoundLeadingEdge = false,
+        TaperedTrailingEdge = false,
         Station = M(XB),
         BodyDiameter = M(2 * R),
     };

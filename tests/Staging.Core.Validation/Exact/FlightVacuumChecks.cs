@@ -20,7 +20,7 @@ public class FlightVacuumChecks
     {
         double R = m0 / (m0 - flow * t), v = c * Math.Log(R) - G * t, y = c * t * (1 - Math.Log(R) / (R - 1)) - 0.5 * G * t * t;
         FlightRun run = Simple.Plan(0, Simple.Stage("stage", m0 - flow * t, flow * t, c * flow, t, Simple.NoDrag, new StageIgnition.AtLaunch())).Flown(Tight);
-        FlightEvent burnout = run.Main.Find(FlightEventKind.Burnout)!.Value;
+        FlightEvent burnout = run.Main.Find(FlightEventKind.Burnout)!;
         Check($"speed at burnout in a vacuum, {name}", "m/s", v, burnout.After.Velocity.MetersPerSecond, RocketEquation);
         Check($"height at burnout in a vacuum, {name}", "m", y, burnout.After.Height.Meters, RocketEquation);
         Check($"apogee in a vacuum, {name}", "m", y + v * v / (2 * G), run.Apogee!.Value.Meters, RocketEquation);
@@ -39,7 +39,7 @@ public class FlightVacuumChecks
             Quantity = "speed at burnout, 15 t rocket, 125 kg/s for 70 s at 2000 m/s",
             Unit = "m/s",
             Expected = 1064.24,
-            Ours = run.Main.Find(FlightEventKind.Burnout)!.Value.After.Velocity.MetersPerSecond,
+            Ours = run.Main.Find(FlightEventKind.Burnout)!.After.Velocity.MetersPerSecond,
             Within = Tolerance.Printed(2),
             Provenance = new Provenance { Source = "P. Murugaperumal, textbook on rocket propulsion, worked example", Locator = "Ex. 7.6, g = 9.81 m/s2", How = Evidence.SeenInSource },
         }.Verify();
@@ -52,7 +52,7 @@ public class FlightVacuumChecks
         FlightRun run = Simple.Plan(0,
             Simple.Stage("lower", 0.028, 0.012, 0.012 * c, 1, Simple.NoDrag, new StageIgnition.AtLaunch()),
             Simple.Stage("upper", 0.038, 0.012, 0.012 * c, 1, Simple.NoDrag, new StageIgnition.ByContact { Lag = Duration.FromSeconds(0) })).Flown(Tight);
-        FlightEvent burnout = run.Main.Find(FlightEventKind.Burnout, "upper")!.Value;
+        FlightEvent burnout = run.Main.Find(FlightEventKind.Burnout, "upper")!;
         double ours = burnout.After.Velocity.MetersPerSecond + G * burnout.Time.Seconds;
         Check("ideal speed of two stages, 0.040 kg and 0.050 kg with 0.012 kg each, c 800 m/s", "m/s",
             c * (Math.Log(0.090 / 0.078) + Math.Log(0.050 / 0.038)), ours, Ideal);
@@ -64,7 +64,7 @@ public class FlightVacuumChecks
         FlightPlan plan = Simple.Plan(0, Simple.Stage("stage", 1, 4, 10_000, 1, Simple.NoDrag, new StageIgnition.AtLaunch()));
         plan = plan with { Site = plan.Site with { Gravity = Gravity.Standard } };
         FlightRun run = plan.Flown(Tight);
-        FlightEvent burnout = run.Main.Find(FlightEventKind.Burnout)!.Value;
+        FlightEvent burnout = run.Main.Find(FlightEventKind.Burnout)!;
         double radius = 6_356_766, r0 = radius + burnout.After.Height.Meters, v = burnout.After.Velocity.MetersPerSecond;
         double top = 1 / (1 / r0 - v * v / (2 * G * radius * radius)) - radius;
         Check("apogee of free flight from burnout in an inverse-square field", "m", top, run.Apogee!.Value.Meters, FreeFlight);

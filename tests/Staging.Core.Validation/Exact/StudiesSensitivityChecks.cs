@@ -41,7 +41,7 @@ public class StudiesSensitivityChecks
         ImmutableArray<double> origin = [.. new double[inputs]];
         var study = new SensitivityStudy<ImmutableArray<double>>
         {
-            Inputs = InputSet.Of(origin, [.. Enumerable.Range(0, inputs).Select(d => StudyInput.Of<ImmutableArray<double>>($"x{d + 1}", "-", Spread.Uniform(low, high), (x, v) => x.SetItem(d, v)))]),
+            Inputs = new(origin, [.. Enumerable.Range(0, inputs).Select(d => new StudyInput<ImmutableArray<double>>($"x{d + 1}", "-", Distribution.Uniform(low, high), (x, v) => x.SetItem(d, v)))]),
             Unit = "-",
             Model = (x, _) => f(x),
         };

@@ -51,7 +51,7 @@ public class FlightTwoStageProblem
 
     private static double Ideal(FlightRun run, string stage)
     {
-        FlightEvent burnout = run.Main.Find(FlightEventKind.Burnout, stage)!.Value;
+        FlightEvent burnout = run.Main.Find(FlightEventKind.Burnout, stage)!;
         return burnout.After.Velocity.MetersPerSecond + G * burnout.Time.Seconds;
     }
 

@@ -51,8 +51,8 @@ public class FlightScipyTwin
 
     private static void Compare(double[] twin, FlightRun run, double within)
     {
-        FlightEvent liftOff = run.Main.Find(FlightEventKind.LiftOff)!.Value, exit = run.Main.Find(FlightEventKind.GuideExit)!.Value;
-        FlightState staging = run.Main.Find(FlightEventKind.Ignition, "sustainer")!.Value.After;
+        FlightEvent liftOff = run.Main.Find(FlightEventKind.LiftOff)!, exit = run.Main.Find(FlightEventKind.GuideExit)!;
+        FlightState staging = run.Main.Find(FlightEventKind.Ignition, "sustainer")!.After;
         var landed = (FlightOutcome.Landed)run.Main.Outcome;
         double[] ours =
         [

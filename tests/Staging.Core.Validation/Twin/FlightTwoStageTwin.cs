@@ -57,11 +57,11 @@ public class FlightTwoStageTwin
     [Fact]
     public void Lift_off_guide_and_speed()
     {
-        Near(0.0094138727793314, Run.Main.Find(FlightEventKind.LiftOff)!.Value.Time.Seconds);
-        Near(0.167665054843268, Run.Main.Find(FlightEventKind.GuideExit)!.Value.Time.Seconds);
+        Near(0.0094138727793314, Run.Main.Find(FlightEventKind.LiftOff)!.Time.Seconds);
+        Near(0.167665054843268, Run.Main.Find(FlightEventKind.GuideExit)!.Time.Seconds);
         Near(18.2299753991161, Run.GuideExitSpeed!.Value.MetersPerSecond);
         Near(151.467506996977, Run.MaximumSpeed.MetersPerSecond);
-        Near(2.51414927389, Run.Main.Find(FlightEventKind.MaximumSpeed)!.Value.Time.Seconds);
+        Near(2.51414927389, Run.Main.Find(FlightEventKind.MaximumSpeed)!.Time.Seconds);
     }
 
     [Fact]
@@ -77,7 +77,7 @@ public class FlightTwoStageTwin
     [Fact]
     public void Ejection_is_where_the_twin_has_it()
     {
-        FlightEvent ejection = Run.Main.Find(FlightEventKind.Ejection)!.Value;
+        FlightEvent ejection = Run.Main.Find(FlightEventKind.Ejection)!;
         Near(7.57, ejection.Time.Seconds);
         Assert.Equal(628.26, ejection.Before.Height.Meters, 2);
         Assert.Equal(34.73, ejection.Before.Velocity.MetersPerSecond, 2);
@@ -118,7 +118,7 @@ public class FlightTwoStageTwin
         Assert.True(Math.Abs(ours / expected - 1) <= Within, $"Twin {expected:R}, ours {ours:R}, relative difference {ours / expected - 1:G3}.");
 
     /// <summary>The troposphere of the twin, with its gas constant.</summary>
-    private sealed class TwinAir : IAtmosphere
+    private sealed record TwinAir : IAtmosphere
     {
         private const double R = 287.05287, Radius = 6_356_766, Lapse = 0.0065, T0 = 288.15, P0 = 101_325;
 

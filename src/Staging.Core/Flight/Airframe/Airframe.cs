@@ -21,10 +21,10 @@ public sealed record Airframe
     public required Nose Nose { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Tubes and transitions behind the nose, fore to aft; none or more.</summary>
-    public required ImmutableArray<BodyPart> Body { get; init => field = Guard.Set(value); }
+    public required EquatableArray<BodyPart> Body { get; init; }
 
     /// <summary>Groups of fins, in any order; none or more.</summary>
-    public required ImmutableArray<FinGroup> Fins { get; init => field = Guard.Set(value); }
+    public required EquatableArray<FinGroup> Fins { get; init; }
 
     /// <summary>Length from the nose tip to the aft end [m].</summary>
     public Length Length => Length.FromMeters(Nose.Length.Meters + Body.Sum(p => p.Length.Meters));
@@ -37,14 +37,44 @@ public sealed record Airframe
     public Area ReferenceArea => Area.FromSquareMeters(Math.PI / 4 * Diameter.Meters * Diameter.Meters);
 
     /// <summary>Diameter of the aft end [m].</summary>
-    public Length BaseDiameter => Body.IsEmpty ? Nose.Diameter : Body[^1].AftDiameter;
+    public Length BaseDiameter => Body.Length == 0 ? Nose.Diameter : Body[^1].AftDiameter;
 
     /// <summary>The same airframe with a lower stage behind it.</summary>
     /// <param name="parts">Its tubes and transitions, fore to aft.</param>
     /// <param name="fins">Its fins, stations from the nose tip of the whole.</param>
     /// <returns>A new airframe.</returns>
-    public Airframe With(ImmutableArray<BodyPart> parts, ImmutableArray<FinGroup> fins) =>
-        this with { Body = Body.AddRange(parts), Fins = Fins.AddRange(fins) };
+    public Airframe With(EquatableArray<BodyPart> parts, EquatableArray<FinGroup> fins) =>
+        this with { Body = [.. Body, .. parts], Fins = [.. Fins, .. fins] };
+
+    /// <summary>
+    /// Normal force and centre of pressure by the equations of J. S. Barrowman (1967), of the whole and of its parts.
+    /// </summary>
+    /// <returns>The whole, with its parts.</returns>
+    /// <exception cref="InvalidModelException">The parts have no positive normal force together (<c>FLT032</c>), so no
+    /// centre of pressure: a body that narrows without fins.</exception>
+    /// <remarks>
+    /// Holds for attached flow, angles of attack below about 10 degrees, a body long beside its diameter, thin flat
+    /// fins. Tubes carry no normal force in this theory; at larger angles they do, and the centre of pressure moves
+    /// forward.
+    /// </remarks>
+    public NormalForce Stability() => Barrowman.Of(this);
+
+    /// <summary>
+    /// The drag coefficient by parts at one Mach number, by published correlations recalled from their sources. Good to
+    /// perhaps 20 % below Mach 0.8, less across the speed of sound: a measured value, or a flight, is worth more.
+    /// </summary>
+    /// <param name="conditions">Air, roughness and jet.</param>
+    /// <param name="machNumber">Mach number [-], 0.01 to 5.</param>
+    /// <returns>The parts.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public DragEstimate DragAt(DragConditions conditions, double machNumber) =>
+        DragBuildUp.At(this, Guard.NotNull(conditions, nameof(conditions)), machNumber);
+
+    /// <summary>A drag table from Mach 0.05 to 3, built up part by part: see <see cref="DragAt"/>.</summary>
+    /// <param name="conditions">Air, roughness and jet; a jet makes the table for
+    /// <see cref="Stage.DragWhileBurning"/>.</param>
+    /// <returns>The table, on the largest cross-section.</returns>
+    public DragTable DragTable(DragConditions conditions) => DragBuildUp.Table(this, Guard.NotNull(conditions, nameof(conditions)));
 
     /// <summary>Looks whether the parts fit together.</summary>
     /// <returns>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using UnitsNet;
 
 namespace Staging.Core.Flight;
 
@@ -13,7 +12,7 @@ namespace Staging.Core.Flight;
 /// Holds for attached flow, angles of attack below about 10 degrees, a body long beside its diameter, thin flat fins.
 /// Tubes carry no normal force in this theory; at larger angles they do, and the centre of pressure moves forward.
 /// </remarks>
-public static class Barrowman
+internal static class Barrowman
 {
     /// <summary>
     /// Least slope of the normal force [1/rad] at which the centre of pressure means something: a hundredth of that of
@@ -21,19 +20,13 @@ public static class Barrowman
     /// </summary>
     private const double MinSlope = 0.02;
 
-    /// <summary>Normal force and centre of pressure of an airframe.</summary>
-    /// <param name="airframe">The airframe.</param>
-    /// <returns>The whole and its parts.</returns>
-    /// <exception cref="ArgumentNullException">No airframe.</exception>
-    /// <exception cref="InvalidModelException">The parts have no positive normal force together (<c>FLT032</c>), so no
-    /// centre of pressure: a body that narrows without fins.</exception>
-    public static StabilityReport Stability(this Airframe airframe)
+    /// <summary>The whole and its parts; refused with FLT032 where there is no centre of pressure.</summary>
+    public static NormalForce Of(Airframe airframe)
     {
-        ArgumentNullException.ThrowIfNull(airframe);
         double d = airframe.Diameter.Meters;
         var parts = ImmutableArray.CreateBuilder<NormalForce>();
         double noseRatio = airframe.Nose.Diameter.Meters / d;
-        parts.Add(Part("nose", 2 * noseRatio * noseRatio, NoseCentre(airframe.Nose.Shape) * airframe.Nose.Length.Meters));
+        parts.Add(Part("nose", 2 * noseRatio * noseRatio, NoseCentre(airframe.Nose.Shape) * airframe.Nose.Length.Meters, d));
         double station = airframe.Nose.Length.Meters;
         for (int i = 0; i < airframe.Body.Length; i++)
         {
@@ -53,7 +46,7 @@ public static class Barrowman
                     + $"{MinSlope}. Fins make it positive."))]);
         }
 
-        return new StabilityReport(slope, Length.FromMeters(moment / slope), airframe.Diameter, parts.ToImmutable());
+        return new NormalForce("airframe", slope, moment / slope, d, parts.ToImmutable());
     }
 
     /// <summary>
@@ -73,7 +66,7 @@ public static class Barrowman
     private static NormalForce Transition(string name, BodyPart part, double XP, double d)
     {
         double dF = part.ForeDiameter.Meters / d, dR = part.AftDiameter.Meters / d, ratio = dF / dR;
-        return Part(name, 2 * (dR * dR - dF * dF), XP + part.Length.Meters / 3 * (1 + 1 / (1 + ratio)));
+        return Part(name, 2 * (dR * dR - dF * dF), XP + part.Length.Meters / 3 * (1 + 1 / (1 + ratio)), d);
     }
 
     /// <summary>
@@ -89,8 +82,8 @@ public static class Barrowman
         double aspect = 2 * LF / (CR + CT);
         double slope = interference * 4 * fins.Count * (S / d) * (S / d) / (1 + Math.Sqrt(1 + aspect * aspect));
         double centre = fins.Station.Meters + XR / 3 * (CR + 2 * CT) / (CR + CT) + (CR + CT - CR * CT / (CR + CT)) / 6;
-        return Part(name, slope, centre);
+        return Part(name, slope, centre, d);
     }
 
-    private static NormalForce Part(string name, double slope, double station) => new(name, slope, Length.FromMeters(station));
+    private static NormalForce Part(string name, double slope, double station, double d) => new(name, slope, station, d, []);
 }

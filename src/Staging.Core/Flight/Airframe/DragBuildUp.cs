@@ -12,22 +12,15 @@ namespace Staging.Core.Flight;
 /// Left out: launch lugs, steps between diameters, suction on boat-tails, interference of fins and body, angle of
 /// attack.
 /// </remarks>
-public static class DragBuildUp
+internal static class DragBuildUp
 {
     /// <summary>Mach numbers of a table: close where the coefficient turns.</summary>
     private static readonly double[] TableMach =
         [0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.85, 0.9, 0.95, 1, 1.05, 1.1, 1.2, 1.3, 1.5, 1.75, 2, 2.5, 3];
 
     /// <summary>The drag coefficient by parts at one Mach number.</summary>
-    /// <param name="airframe">The airframe.</param>
-    /// <param name="conditions">Air, roughness and jet.</param>
-    /// <param name="machNumber">Mach number [-], 0.01 to 5.</param>
-    /// <returns>The parts.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public static DragEstimate DragAt(this Airframe airframe, DragConditions conditions, double machNumber)
+    public static DragEstimate At(Airframe airframe, DragConditions conditions, double machNumber)
     {
-        ArgumentNullException.ThrowIfNull(airframe);
-        ArgumentNullException.ThrowIfNull(conditions);
         double M = Guard.In(machNumber, 0.01, 5, property: nameof(machNumber));
         AirSample air = conditions.Atmosphere.At(conditions.Altitude.Meters);
         double mu = GasTransport.AirViscosity(Temperature.FromKelvins(air.Temperature_K)).PascalSeconds;
@@ -52,16 +45,8 @@ public static class DragBuildUp
     }
 
     /// <summary>A drag table from Mach 0.05 to 3.</summary>
-    /// <param name="airframe">The airframe.</param>
-    /// <param name="conditions">Air, roughness and jet; a jet makes the table for
-    /// <see cref="Stage.DragWhileBurning"/>.</param>
-    /// <returns>The table, on the largest cross-section.</returns>
-    public static DragTable DragTable(this Airframe airframe, DragConditions conditions)
-    {
-        ArgumentNullException.ThrowIfNull(airframe);
-        return Flight.DragTable.FromColumns(airframe.ReferenceArea, TableMach,
-            Array.ConvertAll(TableMach, M => airframe.DragAt(conditions, M).Total));
-    }
+    public static DragTable Table(Airframe airframe, DragConditions conditions) => DragTable.FromColumns(
+        airframe.ReferenceArea, TableMach, Array.ConvertAll(TableMach, M => At(airframe, conditions, M).Total));
 
     /// <summary>
     /// Form factor of a body on its skin friction, 1 + 1.5 (d/l)^1.5 + 7 (d/l)^3 (S. F. Hoerner, Fluid-Dynamic Drag,

@@ -1,12 +1,14 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Runtime.InteropServices;
 using UnitsNet;
 
 namespace Staging.Core.Flight;
 
 /// <summary>
 /// Drag coefficient against Mach number on one reference area: straight lines between points, the end values held
-/// beyond them.
+/// beyond them. Two with equal areas and points are equal.
 /// </summary>
-public sealed class DragTable
+public sealed class DragTable : IEquatable<DragTable>
 {
     private const double LargestCoefficient = 100;
     private const double LargestMach = 50;
@@ -28,6 +30,9 @@ public sealed class DragTable
 
     /// <summary>Drag coefficients at the points [-].</summary>
     public ReadOnlyMemory<double> Coefficient => coefficient;
+
+    private (Area Area, EquatableArray<double> Mach, EquatableArray<double> Coefficient) Content =>
+        (ReferenceArea, ImmutableCollectionsMarshal.AsImmutableArray(mach), ImmutableCollectionsMarshal.AsImmutableArray(coefficient));
 
     /// <summary>A coefficient that does not depend on the Mach number.</summary>
     /// <param name="referenceArea">Reference area [m2], 0 to 1000 m2.</param>
@@ -87,4 +92,13 @@ public sealed class DragTable
         Guard.In(factor, 0, LargestCoefficient, property: nameof(factor));
         return FromColumns(ReferenceArea, mach, Array.ConvertAll(coefficient, c => c * factor));
     }
+
+    /// <inheritdoc/>
+    public bool Equals([NotNullWhen(true)] DragTable? other) => other is not null && Content.Equals(other.Content);
+
+    /// <inheritdoc/>
+    public override bool Equals([NotNullWhen(true)] object? obj) => Equals(obj as DragTable);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Content.GetHashCode();
 }

@@ -1,11 +1,12 @@
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Pressure drag of fins as a drag area [m2]. Leading edges: square 0.85 of the stagnation pressure (S. F. Hoerner
-/// 1965), rounded (1 - M^2)^-0.417 - 1 below Mach 0.9, 1 - 1.785 (M - 0.9) to 1 and 1.214 - 0.502/M^2 + 0.1095/M^4
-/// above (J. S. Barrowman 1967), each with the square of the cosine of sweep. Trailing edges, unless tapered: base
-/// suction 0.12 + 0.13 M^2, above the speed of sound 0.25/M. Wave drag of a thin double wedge, 4 (t/c)^2/sqrt(M^2 - 1)
-/// (J. Ackeret 1925), above Mach 1.2. All from memory.
+/// Pressure drag of fins as a drag area [m2]. Leading edges: flat 0.85 of the stagnation pressure (S. F. Hoerner 1965),
+/// round (1 - M^2)^-0.417 - 1 below Mach 0.9, 1 - 1.785 (M - 0.9) to 1 and 1.214 - 0.502/M^2 + 0.1095/M^4 above
+/// (J. S. Barrowman 1967), each with the square of the cosine of sweep. Trailing edges, unless tapered: base suction
+/// 0.12 + 0.13 M^2, above the speed of sound 0.25/M. Wave drag of a thin double wedge, 4 (t/c)^2/sqrt(M^2 - 1)
+/// (J. Ackeret 1925), above Mach 1.2; behind a flat leading edge none, for the pressure on that edge includes its
+/// shock. All from memory.
 /// </summary>
 internal static class FinDrag
 {
@@ -19,23 +20,23 @@ internal static class FinDrag
     {
         double span = fins.Span.Meters, t = fins.Thickness.Meters, chord = 0.5 * (fins.RootChord.Meters + fins.TipChord.Meters);
         double cosine = span / Math.Sqrt(span * span + fins.Sweep.Meters * fins.Sweep.Meters);
-        double lead = fins.EdgeProfile == FinEdgeProfile.Blunt ? Square(M) : Rounded(M);
-        double trail = fins.EdgeProfile == FinEdgeProfile.Tapered ? 0 : M < 1 ? 0.12 + 0.13 * M * M : 0.25 / M;
+        double lead = fins.RoundLeadingEdge ? Round(M) : Flat(M);
+        double trail = fins.TaperedTrailingEdge ? 0 : M < 1 ? 0.12 + 0.13 * M * M : 0.25 / M;
         double beta = Math.Max(MinBeta, Math.Sqrt(Math.Max(0, M * M - 1)));
-        double wave = fins.EdgeProfile == FinEdgeProfile.Blunt ? 0 : TransonicBlend.Of(M, 0, 4 * (t / chord) * (t / chord) / beta);
+        double wave = fins.RoundLeadingEdge ? TransonicBlend.Of(M, 0, 4 * (t / chord) * (t / chord) / beta) : 0;
         return fins.Count * (span * t * (lead * cosine * cosine + trail) + fins.PlanformArea.SquareMeters * wave);
     }
 
     /// <summary>
     /// 0.85 of the pressure coefficient at a stagnation point, behind a normal shock above the speed of sound.
     /// </summary>
-    private static double Square(double M)
+    private static double Flat(double M)
     {
         double m2 = M * M;
         return 0.85 * (M < 1 ? 1 + m2 / 4 + m2 * m2 / 40 : 1.84 - 0.76 / m2 + 0.166 / (m2 * m2) + 0.035 / (m2 * m2 * m2));
     }
 
-    private static double Rounded(double M) => M < 0.9
+    private static double Round(double M) => M < 0.9
         ? Math.Pow(1 - M * M, -0.417) - 1
         : M < 1 ? 1 - 1.785 * (M - 0.9) : 1.214 - 0.502 / (M * M) + 0.1095 / (M * M * M * M);
 }

@@ -37,8 +37,16 @@ public sealed record FinGroup
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Thickness { get; init => field = Guard.In(value, 1e-4, 0.2); }
 
-    /// <summary>How the edges are finished.</summary>
-    public required FinEdgeProfile EdgeProfile { get; init; }
+    /// <summary>
+    /// Whether the leading edge is round; otherwise it is flat, as cut, with the stagnation pressure on it.
+    /// </summary>
+    public required bool RoundLeadingEdge { get; init; }
+
+    /// <summary>
+    /// Whether the trailing edge is tapered to a thin edge, which leaves no base; otherwise it is flat, with the
+    /// suction of a base on it.
+    /// </summary>
+    public required bool TaperedTrailingEdge { get; init; }
 
     /// <summary>Station of the leading edge at the root, from the nose tip [m], 0 to 100 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

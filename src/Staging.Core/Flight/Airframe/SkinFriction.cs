@@ -3,7 +3,7 @@ namespace Staging.Core.Flight;
 /// <summary>
 /// Mean skin friction coefficient of a flat plate, on its wetted area. All functions are dimensionless.
 /// </summary>
-public static class SkinFriction
+internal static class SkinFriction
 {
     /// <summary>
     /// Reynolds number of transition on a smooth plate [-]; the usual value, published ones run from 3e5 to 3e6.

@@ -10,13 +10,13 @@ public sealed record StackStability
     public required FlightPlan Plan { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Where the masses sit, one entry a stage, lowest first.</summary>
-    public required ImmutableArray<StageBalance> Balance { get; init => field = Guard.Set(value); }
+    public required EquatableArray<StageBalance> Balance { get; init; }
 
     /// <summary>
     /// Airframe of the stack while stage i is its lowest, one entry a stage, lowest first: the whole stack, ..., the
     /// uppermost stage alone.
     /// </summary>
-    public required ImmutableArray<Airframe> Airframes { get; init => field = Guard.Set(value); }
+    public required EquatableArray<Airframe> Airframes { get; init; }
 
     /// <summary>Looks whether the lists fit the plan and the airframes hang together.</summary>
     /// <returns>Errors <c>FLT040</c> for lists of the wrong length, and the findings of plan and airframes.</returns>
@@ -42,14 +42,14 @@ public sealed record StackStability
     /// </summary>
     /// <returns>Two margins a stage, lowest first.</returns>
     /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
-    public ImmutableArray<MarginReport> Margins()
+    public ImmutableArray<StaticMargin> Margins()
     {
         InvalidModelException.ThrowOnError(Check());
-        var margins = ImmutableArray.CreateBuilder<MarginReport>();
+        var margins = ImmutableArray.CreateBuilder<StaticMargin>();
         for (int k = 0; k < Plan.Stages.Length; k++)
         {
-            margins.Add(MarginOf(k, burnt: false));
-            margins.Add(MarginOf(k, burnt: true));
+            margins.Add(MarginOf(k, burnt: false, failure: null));
+            margins.Add(MarginOf(k, burnt: true, failure: null));
         }
 
         return margins.ToImmutable();
@@ -66,30 +66,27 @@ public sealed record StackStability
     /// Mass and outline only: what tumbles, or hangs under a device, has no margin. A dropped booster is taken to
     /// tumble.
     /// </remarks>
-    public ImmutableArray<FailureMargin> FailureMargins()
+    public ImmutableArray<StaticMargin> FailureMargins()
     {
         InvalidModelException.ThrowOnError(Check());
-        var margins = ImmutableArray.CreateBuilder<FailureMargin>();
+        var margins = ImmutableArray.CreateBuilder<StaticMargin>();
         int top = Plan.Stages.Length - 1;
         for (int k = 1; k <= top; k++)
         {
-            string name = Plan.Stages[k].Name;
-            margins.Add(new FailureMargin(name, FailureKind.UnlitAndJoined, MarginOf(k - 1, burnt: true)));
-            margins.Add(new FailureMargin(name, FailureKind.UnlitAndParted, MarginOf(k, burnt: false)));
-            margins.Add(new FailureMargin(name, FailureKind.LitLate, MarginOf(k, burnt: false)));
-            margins.Add(new FailureMargin(name, FailureKind.LitLate, MarginOf(k, burnt: true)));
+            margins.Add(MarginOf(k - 1, burnt: true, FailureKind.UnlitAndJoined));
+            margins.Add(MarginOf(k, burnt: false, FailureKind.UnlitAndParted));
+            margins.Add(MarginOf(k, burnt: false, FailureKind.LitLate));
+            margins.Add(MarginOf(k, burnt: true, FailureKind.LitLate));
         }
 
-        margins.Add(new FailureMargin(Plan.Stages[top].Name, FailureKind.EjectionFailure, MarginOf(top, burnt: true)));
+        margins.Add(MarginOf(top, burnt: true, FailureKind.EjectionFailure));
         return margins.ToImmutable();
     }
 
-    private MarginReport MarginOf(int lowest, bool burnt)
+    private StaticMargin MarginOf(int lowest, bool burnt, FailureKind? failure)
     {
         string body = string.Join(" + ", Plan.Stages.Skip(lowest).Select(s => s.Name));
-        Length centre = CentreOfGravity(lowest, burnt ? 0 : 1);
-        StabilityReport stability = Airframes[lowest].Stability();
-        return new MarginReport(body, burnt, centre, stability.CentreOfPressure, stability.Margin(centre));
+        return new StaticMargin(body, burnt, CentreOfGravity(lowest, burnt ? 0 : 1), Airframes[lowest].Stability(), failure);
     }
 
     /// <summary>Centre of gravity of the stack while a stage is its lowest, motors above full.</summary>
@@ -130,17 +127,3 @@ public sealed record StackStability
         return CentreOfGravity(lowest, propellant > 0 ? Math.Max(0, 1 - stage.PropellantBurntBy(sinceIgnition).Kilograms / propellant) : 0);
     }
 }
-
-/// <summary>Static margin of one body.</summary>
-/// <param name="Body">Its stages as one name.</param>
-/// <param name="Burnt">Whether the propellant of its lowest stage is gone.</param>
-/// <param name="CentreOfGravity">Station from the nose tip [m].</param>
-/// <param name="CentreOfPressure">Station from the nose tip [m].</param>
-/// <param name="Calibres">Margin in largest diameters [-]; negative is unstable, 1 to 2 is usual practice.</param>
-public sealed record MarginReport(string Body, bool Burnt, Length CentreOfGravity, Length CentreOfPressure, double Calibres);
-
-/// <summary>Static margin of what flies on in a failure case.</summary>
-/// <param name="Stage">Name of the stage that fails.</param>
-/// <param name="Kind">What goes wrong.</param>
-/// <param name="Margin">The margin.</param>
-public sealed record FailureMargin(string Stage, FailureKind Kind, MarginReport Margin);

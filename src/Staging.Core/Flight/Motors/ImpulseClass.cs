@@ -8,7 +8,7 @@ namespace Staging.Core.Flight;
 /// Code for the Manufacture of Model Rocket and High Power Rocket Motors; the ranges to G as printed in the launch-site
 /// table of NFPA 1122, the rest by doubling).
 /// </summary>
-public sealed record ImpulseClass
+internal sealed record ImpulseClass
 {
     /// <summary>Greatest impulse of class A [N s].</summary>
     private const double MaxOfA = 2.5;

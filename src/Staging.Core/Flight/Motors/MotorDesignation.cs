@@ -16,17 +16,32 @@ public sealed record MotorDesignation
     private const double MaxThrust = 100_000;
     private const double LongestDelay = 100;
 
-    private MotorDesignation(ImpulseClass impulseClass, Force averageThrust, MotorForwardEnd forwardEnd) =>
-        (ImpulseClass, AverageThrust, ForwardEnd) = (impulseClass, averageThrust, forwardEnd);
+    private MotorDesignation(ImpulseClass impulseClass, Force averageThrust, MotorForwardEnd forwardEnd)
+    {
+        (ImpulseClass, MinImpulse, MaxImpulse) = (impulseClass.Name, impulseClass.Min, impulseClass.Max);
+        (AverageThrust, ForwardEnd) = (averageThrust, forwardEnd);
+    }
 
-    /// <summary>Class of total impulse.</summary>
-    public ImpulseClass ImpulseClass { get; }
+    /// <summary>Class of total impulse: a letter, with its fraction: <c>1/2A</c>, <c>C</c>.</summary>
+    public string ImpulseClass { get; }
+
+    /// <summary>Impulse above which the class begins [N s], not itself in it; zero for the smallest.</summary>
+    public Impulse MinImpulse { get; }
+
+    /// <summary>Greatest impulse of the class [N s], itself in it.</summary>
+    public Impulse MaxImpulse { get; }
 
     /// <summary>Average thrust that the code states [N].</summary>
     public Force AverageThrust { get; }
 
     /// <summary>What the part after the dash says about the forward end.</summary>
     public MotorForwardEnd ForwardEnd { get; }
+
+    /// <summary>The class of a total impulse.</summary>
+    /// <param name="totalImpulse">Total impulse [N s], above 0 and at most 40960.</param>
+    /// <returns>The letter, with its fraction.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public static string ClassOf(Impulse totalImpulse) => Flight.ImpulseClass.Of(totalImpulse).Name;
 
     /// <summary>Reads a code.</summary>
     /// <param name="text">The code; capital letters, point as decimal mark, blanks around it are passed over.</param>
@@ -55,11 +70,11 @@ public sealed record MotorDesignation
     {
         ArgumentNullException.ThrowIfNull(motor);
         double impulse = motor.Thrust.TotalImpulse.NewtonSeconds, thrust = motor.Thrust.AverageThrust.Newtons;
-        if (!(impulse > ImpulseClass.Min.NewtonSeconds && impulse <= ImpulseClass.Max.NewtonSeconds))
+        if (!(impulse > MinImpulse.NewtonSeconds && impulse <= MaxImpulse.NewtonSeconds))
         {
             yield return new ModelFinding(FindingSeverity.Warning, "FLT020", "Motor.Thrust", Invariant.Text(
-                $"The curve has {impulse:F2} N s; class {ImpulseClass.Name} holds more than {ImpulseClass.Min.NewtonSeconds:G6} and at "
-                    + $"most {ImpulseClass.Max.NewtonSeconds:G6} N s."));
+                $"The curve has {impulse:F2} N s; class {ImpulseClass} holds more than {MinImpulse.NewtonSeconds:G6} and at "
+                    + $"most {MaxImpulse.NewtonSeconds:G6} N s."));
         }
 
         if (Math.Abs(thrust / AverageThrust.Newtons - 1) > ThrustBand)
@@ -75,7 +90,7 @@ public sealed record MotorDesignation
     public override string ToString()
     {
         string end = ForwardEnd.Match(_ => "0", e => Invariant.Text($"{e.Delay.Seconds:0.##}"), _ => "P");
-        return Invariant.Text($"{ImpulseClass.Name}{AverageThrust.Newtons:0.####}-{end}");
+        return Invariant.Text($"{ImpulseClass}{AverageThrust.Newtons:0.####}-{end}");
     }
 
     private static MotorDesignation? Read(string text, out string? fault)
@@ -83,7 +98,7 @@ public sealed record MotorDesignation
         int letter = text.AsSpan().IndexOfAnyInRange('A', 'Z');
         ImpulseClass? impulseClass = letter < 0
             ? null
-            : ImpulseClass.All.FirstOrDefault(c => text.AsSpan(0, letter + 1).SequenceEqual(c.Name));
+            : Flight.ImpulseClass.All.FirstOrDefault(c => text.AsSpan(0, letter + 1).SequenceEqual(c.Name));
         if (impulseClass is null)
             return Fail("it must begin with an impulse class, 1/8A to O.", out fault);
         int dash = text.IndexOf('-', StringComparison.Ordinal);

@@ -1,12 +1,14 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Runtime.InteropServices;
 using UnitsNet;
 
 namespace Staging.Core.Flight;
 
 /// <summary>
 /// Thrust of one motor against time from its ignition: straight lines between points, zero outside them. A first or
-/// last point above zero is a jump. Impulses are exact integrals of these lines.
+/// last point above zero is a jump. Impulses are exact integrals of these lines. Two with equal points are equal.
 /// </summary>
-public sealed partial class ThrustHistory
+public sealed partial class ThrustHistory : IEquatable<ThrustHistory>
 {
     private readonly double[] time;
     private readonly double[] thrust;
@@ -42,8 +44,11 @@ public sealed partial class ThrustHistory
     /// <summary>Largest thrust of any point [N].</summary>
     public Force PeakThrust => Force.FromNewtons(thrust.Max());
 
-    /// <summary>Running impulse at the points, for the lowering of a plan [N s].</summary>
+    /// <summary>Running impulse at the points [N s].</summary>
     internal ReadOnlySpan<double> RunningImpulse_Ns => impulse;
+
+    private (EquatableArray<double> Time, EquatableArray<double> Thrust) Points =>
+        (ImmutableCollectionsMarshal.AsImmutableArray(time), ImmutableCollectionsMarshal.AsImmutableArray(thrust));
 
     /// <summary>Makes a curve from two columns.</summary>
     /// <param name="time_s">Times from ignition [s], strictly rising, 0 to 1000 s, two or more.</param>
@@ -90,6 +95,15 @@ public sealed partial class ThrustHistory
         Guard.Above(factor, 0, 1e6, property: nameof(factor));
         return new ThrustHistory(time, Array.ConvertAll(thrust, f => f * factor));
     }
+
+    /// <inheritdoc/>
+    public bool Equals([NotNullWhen(true)] ThrustHistory? other) => other is not null && Points == other.Points;
+
+    /// <inheritdoc/>
+    public override bool Equals([NotNullWhen(true)] object? obj) => Equals(obj as ThrustHistory);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Points.GetHashCode();
 
     internal double At(double t)
     {

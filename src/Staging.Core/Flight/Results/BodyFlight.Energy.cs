@@ -51,8 +51,6 @@ public sealed partial class BodyFlight
         }
 
         double gain = At(Duration.FromSeconds(Math.Min(end, log.EndTime))).KineticEnergy.Joules - At(Start).KineticEnergy.Joules;
-        return new EnergyLedger(
-            Energy.FromJoules(thrust), Energy.FromJoules(drag), Energy.FromJoules(friction), Energy.FromJoules(gravity),
-            Energy.FromJoules(left), Energy.FromJoules(gain));
+        return new EnergyLedger(thrust, drag, friction, gravity, left, gain);
     }
 }

@@ -50,7 +50,7 @@ public sealed partial class BodyFlight
     {
         double spacing = Guard.In(step, 1e-6, 1000, nameof(step)).Seconds;
         Within(Start);
-        var rows = new FlightRows();
+        var rows = new List<FlightRow>();
         int drawn = 0;
         for (int i = 0; i < log.Pieces.Count; i++)
         {
@@ -66,7 +66,7 @@ public sealed partial class BodyFlight
                 rows.Add(Row(i, to, after: false));
         }
 
-        return rows.ToColumns();
+        return new FlightColumns(rows);
     }
 
     private bool JumpsAt(int piece)

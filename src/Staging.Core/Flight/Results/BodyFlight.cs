@@ -113,6 +113,12 @@ public sealed partial class BodyFlight
         return null;
     }
 
+    /// <summary>The flight on one line.</summary>
+    /// <returns>For example <c>sustainer: apogee 312.4 m at 6.21 s, lands at 85.2 s with 4.1 m/s and 0.5 J.</c></returns>
+    public override string ToString() => Apogee is { } apogee
+        ? Invariant.Text($"{Name}: apogee {apogee.Meters:F1} m at {log.Apogee.Time:F2} s, {Outcome}.")
+        : $"{Name}: {Outcome}.";
+
     private static ImmutableArray<FlightEvent> Timeline(PlanParameters lowered, BodyRecorder log)
     {
         var events = ImmutableArray.CreateBuilder<FlightEvent>(log.Events.Count + 1);

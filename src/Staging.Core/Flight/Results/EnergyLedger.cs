@@ -7,14 +7,31 @@ namespace Staging.Core.Flight;
 /// gain of kinetic and potential energy + work of drag and friction + energy carried off by the mass that left (burnt
 /// propellant, dropped stages), each by quadrature along the recorded course.
 /// </summary>
-/// <param name="Thrust">Work of the thrust, integral of F v dt [J].</param>
-/// <param name="Drag">Work against drag [J].</param>
-/// <param name="Friction">Work against the friction of the guide [J].</param>
-/// <param name="Gravity">Work against gravity, integral of m g sin(theta) v dt [J].</param>
-/// <param name="LeftWithMass">Kinetic energy of the mass that left, at the speed of the body [J].</param>
-/// <param name="KineticGain">Kinetic energy at the end less that at the start [J].</param>
-public sealed record EnergyLedger(Energy Thrust, Energy Drag, Energy Friction, Energy Gravity, Energy LeftWithMass, Energy KineticGain)
+public sealed class EnergyLedger
 {
+    internal EnergyLedger(double thrust, double drag, double friction, double gravity, double left, double gain) =>
+        (Thrust, Drag, Friction, Gravity, LeftWithMass, KineticGain) = (
+            Energy.FromJoules(thrust), Energy.FromJoules(drag), Energy.FromJoules(friction), Energy.FromJoules(gravity),
+            Energy.FromJoules(left), Energy.FromJoules(gain));
+
+    /// <summary>Work of the thrust, integral of F v dt [J].</summary>
+    public Energy Thrust { get; }
+
+    /// <summary>Work against drag [J].</summary>
+    public Energy Drag { get; }
+
+    /// <summary>Work against the friction of the guide [J].</summary>
+    public Energy Friction { get; }
+
+    /// <summary>Work against gravity, integral of m g sin(theta) v dt [J].</summary>
+    public Energy Gravity { get; }
+
+    /// <summary>Kinetic energy of the mass that left, at the speed of the body [J].</summary>
+    public Energy LeftWithMass { get; }
+
+    /// <summary>Kinetic energy at the end less that at the start [J].</summary>
+    public Energy KineticGain { get; }
+
     /// <summary>
     /// What is not accounted for, over the work of the thrust or the gain of kinetic energy [-]: the error of the
     /// integration; zero where nothing moved.
@@ -28,4 +45,10 @@ public sealed record EnergyLedger(Energy Thrust, Energy Drag, Energy Friction, E
             return whole == 0 ? 0 : left / whole;
         }
     }
+
+    /// <summary>The ledger on one line.</summary>
+    /// <returns>Every entry in joules, and the residual.</returns>
+    public override string ToString() => Invariant.Text(
+        $"thrust {Thrust.Joules:G5} J = drag {Drag.Joules:G5} J + friction {Friction.Joules:G5} J + gravity {Gravity.Joules:G5} J + ")
+        + Invariant.Text($"left with mass {LeftWithMass.Joules:G5} J + kinetic gain {KineticGain.Joules:G5} J, residual {Residual:G2}");
 }

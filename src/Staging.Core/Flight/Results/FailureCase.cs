@@ -3,11 +3,20 @@ using System.Collections.Immutable;
 namespace Staging.Core.Flight;
 
 /// <summary>A flight on from a staging at which something goes wrong.</summary>
-/// <param name="Stage">Name of the stage that fails.</param>
-/// <param name="Kind">What goes wrong.</param>
-/// <param name="Bodies">The bodies from that moment to the ground; the first holds the uppermost stage.</param>
-public sealed record FailureCase(string Stage, FailureKind Kind, ImmutableArray<BodyFlight> Bodies)
+public sealed class FailureCase
 {
+    internal FailureCase(string stage, FailureKind kind, ImmutableArray<BodyFlight> bodies) =>
+        (Stage, Kind, Bodies) = (stage, kind, bodies);
+
+    /// <summary>Name of the stage that fails.</summary>
+    public string Stage { get; }
+
+    /// <summary>What goes wrong.</summary>
+    public FailureKind Kind { get; }
+
+    /// <summary>The bodies from that moment to the ground; the first holds the uppermost stage.</summary>
+    public ImmutableArray<BodyFlight> Bodies { get; }
+
     /// <summary>What goes wrong, in words.</summary>
     public string Description => Kind switch
     {
@@ -20,4 +29,8 @@ public sealed record FailureCase(string Stage, FailureKind Kind, ImmutableArray<
     /// <summary>The body that hits the ground with most energy; null where none lands.</summary>
     public BodyFlight? HardestLanding =>
         Bodies.Where(b => b.Outcome is FlightOutcome.Landed).MaxBy(b => ((FlightOutcome.Landed)b.Outcome).KineticEnergy.Joules);
+
+    /// <summary>What goes wrong, and how each body ends.</summary>
+    /// <returns>One line.</returns>
+    public override string ToString() => $"{Description}: {string.Join("; ", Bodies.Select(b => $"{b.Name} {b.Outcome}"))}";
 }

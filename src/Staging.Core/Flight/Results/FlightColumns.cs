@@ -1,23 +1,37 @@
 namespace Staging.Core.Flight;
 
-/// <summary>The course of a body as columns of equal length, for plots and notebooks.</summary>
-/// <param name="Time_s">Time from ignition of the lowest stage [s]; a jump has two rows with one time.</param>
-/// <param name="Height_m">Height above the site [m].</param>
-/// <param name="Velocity_m_per_s">Velocity [m/s]: along the launch direction on the way up, vertical on the way down;
-/// upwards positive.</param>
-/// <param name="Acceleration_m_per_s2">Its rate of change [m/s2].</param>
-/// <param name="Mass_kg">Mass [kg].</param>
-/// <param name="Thrust_N">Thrust [N].</param>
-/// <param name="Drag_N">Drag [N], at least 0.</param>
-/// <param name="MachNumber">Mach number [-].</param>
-/// <param name="DynamicPressure_Pa">Dynamic pressure rho v^2/2 [Pa].</param>
-public sealed record FlightColumns(
-    ReadOnlyMemory<double> Time_s,
-    ReadOnlyMemory<double> Height_m,
-    ReadOnlyMemory<double> Velocity_m_per_s,
-    ReadOnlyMemory<double> Acceleration_m_per_s2,
-    ReadOnlyMemory<double> Mass_kg,
-    ReadOnlyMemory<double> Thrust_N,
-    ReadOnlyMemory<double> Drag_N,
-    ReadOnlyMemory<double> MachNumber,
-    ReadOnlyMemory<double> DynamicPressure_Pa);
+/// <summary>The course of a body as columns of equal length, in SI units, for plots and notebooks.</summary>
+public sealed class FlightColumns
+{
+    /// <summary>Units of the channels, in their order.</summary>
+    private static readonly string[] Units = ["m", "m/s", "m/s2", "kg", "N", "N", "-", "Pa"];
+
+    private readonly double[] time;
+    private readonly double[][] columns;
+
+    internal FlightColumns(List<FlightRow> rows)
+    {
+        time = [.. rows.Select(r => r.Time)];
+        columns = [.. Enumerable.Range(0, Units.Length).Select(k => rows.Select(r => r[(FlightChannel)k]).ToArray())];
+    }
+
+    /// <summary>Time from ignition of the lowest stage [s]; a jump has two rows with one time.</summary>
+    public ReadOnlyMemory<double> Time_s => time;
+
+    /// <summary>One column.</summary>
+    /// <param name="channel">Which.</param>
+    /// <returns>A number for each row, in the unit that <see cref="UnitOf"/> tells.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such channel.</exception>
+    public ReadOnlyMemory<double> this[FlightChannel channel] => columns[(int)Guard.Defined(channel, nameof(channel))];
+
+    /// <summary>Unit of a channel.</summary>
+    /// <param name="channel">Which.</param>
+    /// <returns>For example <c>m/s</c>; <c>-</c> for the Mach number.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such channel.</exception>
+    public static string UnitOf(FlightChannel channel) => Units[(int)Guard.Defined(channel, nameof(channel))];
+
+    /// <summary>How many rows there are, and up to when.</summary>
+    /// <returns>One line.</returns>
+    public override string ToString() =>
+        Invariant.Text($"{columns.Length} channels of a flight in {time.Length} rows up to {time[^1]:G4} s.");
+}

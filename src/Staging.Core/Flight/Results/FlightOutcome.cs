@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>How the flight of one body ended.</summary>
-public abstract record FlightOutcome
+public abstract class FlightOutcome
 {
     private protected FlightOutcome()
     {
@@ -32,29 +32,74 @@ public abstract record FlightOutcome
             _ => notSolved((NotSolved)this),
         };
 
+    /// <summary>The end in words, as the end of a sentence about the body.</summary>
+    /// <returns>For example <c>lands at 85.2 s with 4.1 m/s and 0.5 J</c>.</returns>
+    public override string ToString() => Match(
+        x => Invariant.Text($"lands at {x.Time.Seconds:F1} s with {x.Speed.MetersPerSecond:F1} m/s and {x.KineticEnergy.Joules:F1} J"),
+        x => Invariant.Text($"never leaves the guide; its farthest travel is {x.FarthestTravel.Meters:F2} m"),
+        x => Invariant.Text($"leaves the given atmosphere at {x.Time.Seconds:F1} s with {x.Velocity.MetersPerSecond:F1} m/s"),
+        x => Invariant.Text($"is still aloft at the latest time, {x.Height.Meters:F1} m high"),
+        x => $"is not solved: {x.Failure.Message}");
+
     /// <summary>It reached the ground.</summary>
-    /// <param name="Time">Time from ignition of the lowest stage [s].</param>
-    /// <param name="Speed">Speed of descent [m/s]; wind is not in it.</param>
-    /// <param name="Mass">Mass of the body [kg].</param>
-    /// <param name="KineticEnergy">Kinetic energy of the descent [J].</param>
-    public sealed record Landed(Duration Time, Speed Speed, Mass Mass, Energy KineticEnergy) : FlightOutcome;
+    public sealed class Landed : FlightOutcome
+    {
+        internal Landed(double time, double velocity, double mass) => (Time, Speed, Mass, KineticEnergy) = (
+            Duration.FromSeconds(time), Speed.FromMetersPerSecond(Math.Abs(velocity)), Mass.FromKilograms(mass),
+            Energy.FromJoules(0.5 * mass * velocity * velocity));
+
+        /// <summary>Time from ignition of the lowest stage [s].</summary>
+        public Duration Time { get; }
+
+        /// <summary>Speed of descent [m/s]; wind is not in it.</summary>
+        public Speed Speed { get; }
+
+        /// <summary>Mass of the body [kg].</summary>
+        public Mass Mass { get; }
+
+        /// <summary>Kinetic energy of the descent [J].</summary>
+        public Energy KineticEnergy { get; }
+    }
 
     /// <summary>
     /// The thrust never overcame weight and friction, or gave out before the end of the guide and the stack slid back.
     /// </summary>
-    /// <param name="FarthestTravel">Farthest travel along the guide [m].</param>
-    public sealed record NeverLeftGuide(Length FarthestTravel) : FlightOutcome;
+    public sealed class NeverLeftGuide : FlightOutcome
+    {
+        internal NeverLeftGuide(double farthestTravel) => FarthestTravel = Length.FromMeters(farthestTravel);
+
+        /// <summary>Farthest travel along the guide [m].</summary>
+        public Length FarthestTravel { get; }
+    }
 
     /// <summary>It rose above the ceiling of the atmosphere given with the site.</summary>
-    /// <param name="Time">When it did [s].</param>
-    /// <param name="Velocity">Its velocity there [m/s].</param>
-    public sealed record LeftAtmosphere(Duration Time, Speed Velocity) : FlightOutcome;
+    public sealed class LeftAtmosphere : FlightOutcome
+    {
+        internal LeftAtmosphere(double time, double velocity) =>
+            (Time, Velocity) = (Duration.FromSeconds(time), Speed.FromMetersPerSecond(velocity));
+
+        /// <summary>When it did [s].</summary>
+        public Duration Time { get; }
+
+        /// <summary>Its velocity there [m/s].</summary>
+        public Speed Velocity { get; }
+    }
 
     /// <summary>It was still in the air at <see cref="FlightOptions.LatestTime"/>.</summary>
-    /// <param name="Height">Its height then [m].</param>
-    public sealed record StillAloft(Length Height) : FlightOutcome;
+    public sealed class StillAloft : FlightOutcome
+    {
+        internal StillAloft(double height) => Height = Length.FromMeters(height);
+
+        /// <summary>Its height then [m].</summary>
+        public Length Height { get; }
+    }
 
     /// <summary>The integration gave up.</summary>
-    /// <param name="Failure">Why.</param>
-    public sealed record NotSolved(SolverFailure Failure) : FlightOutcome;
+    public sealed class NotSolved : FlightOutcome
+    {
+        internal NotSolved(SolverFailure failure) => Failure = failure;
+
+        /// <summary>Why.</summary>
+        public SolverFailure Failure { get; }
+    }
 }

@@ -61,20 +61,55 @@ public sealed class FlightRun
     /// <summary>Speed at the end of the guide [m/s]; null where the stack never left it.</summary>
     public Speed? GuideExitSpeed => Main.Find(FlightEventKind.GuideExit)?.After.Velocity;
 
-    /// <summary>Where the mass of the stack went.</summary>
-    /// <returns>The ledger.</returns>
+    /// <summary>
+    /// Mass that is not accounted for: that on the guide less the propellant burnt and what all bodies weigh at their
+    /// ends, over that on the guide [-]; round-off.
+    /// </summary>
+    /// <returns>The residual.</returns>
     /// <exception cref="InvalidOperationException">Not every body was followed.</exception>
-    public MassLedger MassLedger()
+    public double MassResidual()
     {
         if (Options.Scope == FlightScope.UppermostStage)
-            throw new InvalidOperationException("The mass ledger needs every body; fly with the scope AllBodies or Everything.");
-        double burnt = 0, end = 0;
+            throw new InvalidOperationException("The balance of mass needs every body; fly with the scope AllBodies or Everything.");
+        double burnt = 0, end = 0, start = Plan.LiftOffMass.Kilograms;
         foreach (BodyFlight body in Bodies)
         {
             end += body.MassAtEnd.Kilograms;
             burnt += body.BurntPropellant.Kilograms;
         }
 
-        return new MassLedger(Plan.LiftOffMass, Mass.FromKilograms(burnt), Mass.FromKilograms(end));
+        return (start - burnt - end) / start;
+    }
+
+    /// <summary>
+    /// The latest ignition of a stage at which the path still stands within a limit from vertical. The flight is a
+    /// straight line, so the bend is a proxy: a gravity turn at the speeds of the flight with the stage cold and
+    /// joined, started with a given tilt at the end of the guide, asinh(tan gamma) = asinh(tan gamma0) - integral of
+    /// g/v dt. It needs a run of the scope <see cref="FlightScope.Everything"/> with its tracks kept.
+    /// </summary>
+    /// <param name="upperStage">Name of the stage to be lit.</param>
+    /// <param name="tiltAtGuideExit">Tilt from vertical at the end of the guide, wind and lean together [deg], 0.1 to
+    /// 60.</param>
+    /// <param name="maxTilt">Limit of tilt from vertical [deg], 0.1 to 89.</param>
+    /// <returns>
+    /// Time from ignition of the lowest stage [s]; null where the tilt is beyond the limit before the stage could
+    /// light, or the cold stack never leaves the guide.
+    /// </returns>
+    /// <exception cref="ArgumentOutOfRangeException">An angle outside its range.</exception>
+    /// <exception cref="ArgumentException">The run has no such staging, or no course to follow.</exception>
+    public Duration? LatestIgnition(string upperStage, Angle tiltAtGuideExit, Angle maxTilt) =>
+        StagingTilt.LatestIgnition(this, upperStage, tiltAtGuideExit, maxTilt);
+
+    /// <summary>The flight in a few lines.</summary>
+    /// <returns>Apogee and greatest speed, then each staging and how each body ends.</returns>
+    public override string ToString()
+    {
+        string apogee = Apogee is { } height ? Invariant.Text($"Apogee {height.Meters:F1} m") : "No apogee";
+        string exit = GuideExitSpeed is { } speed ? Invariant.Text($", {speed.MetersPerSecond:F1} m/s at the end of the guide") : "";
+        return string.Join('\n', [
+            Invariant.Text($"{apogee}, greatest speed {MaximumSpeed.MetersPerSecond:F1} m/s{exit}."),
+            .. Stagings.Select(s => s.ToString()),
+            .. Bodies.Select(b => b.ToString()),
+        ]);
     }
 }

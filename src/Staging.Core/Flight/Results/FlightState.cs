@@ -3,7 +3,7 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>One body at one moment.</summary>
-public readonly record struct FlightState
+public sealed class FlightState
 {
     private readonly double time, height, velocity, mass, thrust;
 
@@ -29,4 +29,9 @@ public readonly record struct FlightState
 
     /// <summary>Kinetic energy [J].</summary>
     public Energy KineticEnergy => Energy.FromJoules(0.5 * mass * velocity * velocity);
+
+    /// <summary>The state on one line.</summary>
+    /// <returns>Time, height, velocity, mass and thrust with their units.</returns>
+    public override string ToString() =>
+        Invariant.Text($"{time:F3} s: {height:F1} m, {velocity:F1} m/s, {mass * 1e3:F1} g, {thrust:F1} N");
 }

@@ -3,59 +3,62 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>How one staging of the nominal flight went.</summary>
-public sealed record StagingReport
+public sealed class StagingReport
 {
+    internal StagingReport(FlightPlan plan, StagingRecorder log)
+    {
+        Lit = log.Lit && !double.IsNaN(log.AtIgnition.Height);
+        LowerStage = plan.Stages[log.Stage - 1].Name;
+        UpperStage = plan.Stages[log.Stage].Name;
+        State = log.State!;
+        Reason = log.Lit && !Lit ? "The flight ended before the motor lit." : log.Reason;
+        Details = log.Answer?.Details;
+        Ignition = Lit ? Duration.FromSeconds(log.IgnitionTime) : null;
+        Height = Lit ? Length.FromMeters(log.AtIgnition.Height) : null;
+        Velocity = Lit ? Speed.FromMetersPerSecond(log.AtIgnition.Velocity) : null;
+        Separation = double.IsNaN(log.SeparationTime) ? null : Duration.FromSeconds(log.SeparationTime);
+    }
+
     /// <summary>Name of the stage below the joint.</summary>
-    public required string LowerStage { get; init; }
+    public string LowerStage { get; }
 
     /// <summary>Name of the stage to be lit.</summary>
-    public required string UpperStage { get; init; }
+    public string UpperStage { get; }
 
     /// <summary>
     /// Flight and air at the burn-through below; with electronics, at the burnout below, or when the timer ended if
     /// that came first.
     /// </summary>
-    public required BurnThroughState State { get; init; }
+    public BurnThroughState State { get; }
 
     /// <summary>Whether the upper stage lit.</summary>
-    public required bool Lit { get; init; }
+    public bool Lit { get; }
 
     /// <summary>What decided it.</summary>
-    public required string Reason { get; init; }
+    public string Reason { get; }
 
     /// <summary>
     /// What the gap's answer was computed from, as <see cref="GapIgnitionResult.Details"/> gave it; null where no gap
     /// was asked, or nothing was given.
     /// </summary>
-    public required object? Details { get; init; }
+    public object? Details { get; }
 
     /// <summary>Time of ignition [s]; null where it stayed cold.</summary>
-    public required Duration? Ignition { get; init; }
+    public Duration? Ignition { get; }
 
     /// <summary>Height at ignition [m]; null where it stayed cold.</summary>
-    public required Length? Height { get; init; }
+    public Length? Height { get; }
 
     /// <summary>Velocity at ignition [m/s]; null where it stayed cold.</summary>
-    public required Speed? Velocity { get; init; }
+    public Speed? Velocity { get; }
 
     /// <summary>Time of separation [s]; null where the stages stayed joined.</summary>
-    public required Duration? Separation { get; init; }
+    public Duration? Separation { get; }
 
-    internal static StagingReport From(FlightPlan plan, StagingRecorder log)
-    {
-        bool burnt = log.Lit && !double.IsNaN(log.AtIgnition.Height);
-        return new StagingReport
-        {
-            LowerStage = plan.Stages[log.Stage - 1].Name,
-            UpperStage = plan.Stages[log.Stage].Name,
-            State = log.State!,
-            Lit = burnt,
-            Reason = log.Lit && !burnt ? "The flight ended before the motor lit." : log.Reason,
-            Details = log.Answer?.Details,
-            Ignition = burnt ? Duration.FromSeconds(log.IgnitionTime) : null,
-            Height = burnt ? Length.FromMeters(log.AtIgnition.Height) : null,
-            Velocity = burnt ? Speed.FromMetersPerSecond(log.AtIgnition.Velocity) : null,
-            Separation = double.IsNaN(log.SeparationTime) ? null : Duration.FromSeconds(log.SeparationTime),
-        };
-    }
+    /// <summary>The staging on one line.</summary>
+    /// <returns>Whether and when the stage lit, and why.</returns>
+    public override string ToString() => Lit
+        ? Invariant.Text($"{UpperStage} lights at {Ignition!.Value.Seconds:F3} s, {Height!.Value.Meters:F1} m high, at ")
+            + Invariant.Text($"{Velocity!.Value.MetersPerSecond:F1} m/s. {Reason}")
+        : $"{UpperStage} stays cold. {Reason}";
 }

@@ -3,31 +3,14 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>How long staging may wait before the flight path has bent too far.</summary>
-public static class StagingTilt
+internal static class StagingTilt
 {
     /// <summary>Length of the pieces over which g/v is integrated by Simpson's rule [s].</summary>
     private const double Piece = 0.005;
 
-    /// <summary>
-    /// The latest ignition of a stage at which the path still stands within a limit from vertical. The flight is a
-    /// straight line, so the bend is a proxy: a gravity turn at the speeds of the flight with the stage cold and
-    /// joined, started with a given tilt at the end of the guide, asinh(tan gamma) = asinh(tan gamma0) - integral of
-    /// g/v dt.
-    /// </summary>
-    /// <param name="run">A run of the scope <see cref="FlightScope.Everything"/> with its tracks kept.</param>
-    /// <param name="upperStage">Name of the stage to be lit.</param>
-    /// <param name="tiltAtGuideExit">Tilt from vertical at the end of the guide, wind and lean together [deg], 0.1 to
-    /// 60.</param>
-    /// <param name="maxTilt">Limit of tilt from vertical [deg], 0.1 to 89.</param>
-    /// <returns>
-    /// Time from ignition of the lowest stage [s]; null where the tilt is beyond the limit before the stage could
-    /// light, or the cold stack never leaves the guide.
-    /// </returns>
-    /// <exception cref="ArgumentOutOfRangeException">An angle outside its range.</exception>
-    /// <exception cref="ArgumentException">The run has no such staging, or no course to follow.</exception>
-    public static Duration? LatestIgnition(this FlightRun run, string upperStage, Angle tiltAtGuideExit, Angle maxTilt)
+    /// <summary>The latest ignition [s]; see <see cref="FlightRun.LatestIgnition"/>.</summary>
+    public static Duration? LatestIgnition(FlightRun run, string upperStage, Angle tiltAtGuideExit, Angle maxTilt)
     {
-        ArgumentNullException.ThrowIfNull(run);
         double start = Guard.In(tiltAtGuideExit, 0.1, 60, nameof(tiltAtGuideExit)).Radians;
         double limit = Guard.In(maxTilt, 0.1, 89, nameof(maxTilt)).Radians;
         FailureCase cold = run.FailureCases.FirstOrDefault(b => b.Stage == upperStage && b.Kind == FailureKind.UnlitAndJoined)

@@ -10,17 +10,6 @@ internal static class FlightFromSi
     public static SolverFailure Failure(SolverFailureKind kind, double time, string message) =>
         new(kind, Duration.FromSeconds(time), message);
 
-    public static Length Metres(double value) => Length.FromMeters(value);
-
-    public static FlightOutcome Landed(double time, double velocity, double mass) => new FlightOutcome.Landed(
-        Duration.FromSeconds(time),
-        Speed.FromMetersPerSecond(Math.Abs(velocity)),
-        Mass.FromKilograms(mass),
-        Energy.FromJoules(0.5 * mass * velocity * velocity));
-
-    public static FlightOutcome LeftAtmosphere(double time, double velocity) =>
-        new FlightOutcome.LeftAtmosphere(Duration.FromSeconds(time), Speed.FromMetersPerSecond(velocity));
-
     /// <summary>Ignition lag and separation lag [s]; not-a-number where there is none.</summary>
     public static (double Ignition, double Separation) Times(GapIgnitionResult answer) => answer.Match(
         lit => (lit.IgnitionLag.Seconds, lit.SeparationLag.Seconds),

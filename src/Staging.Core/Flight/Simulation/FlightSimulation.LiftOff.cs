@@ -19,7 +19,7 @@ internal sealed partial class FlightSimulation
             if (!(body.Burning(plan) || body.MayLight()) || body.Time >= latest)
             {
                 lastPush = body.Push(plan);
-                End(body, log, new FlightOutcome.NeverLeftGuide(FlightFromSi.Metres(0)));
+                End(body, log, new FlightOutcome.NeverLeftGuide(0));
                 return;
             }
 

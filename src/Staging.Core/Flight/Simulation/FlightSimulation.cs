@@ -86,7 +86,7 @@ internal sealed partial class FlightSimulation
             double stop = Math.Min(Math.Min(body.NextCorner(plan), due), latest);
             if (body.Time >= latest)
             {
-                End(body, log, new FlightOutcome.StillAloft(FlightFromSi.Metres(body.Height)));
+                End(body, log, new FlightOutcome.StillAloft(body.Height));
                 break;
             }
 
@@ -182,14 +182,14 @@ internal sealed partial class FlightSimulation
                 PlanTimers(body, TimerStart.GuideExit, 0, body.Time);
                 break;
             case WatchedEvents.Guide:
-                End(body, log, new FlightOutcome.NeverLeftGuide(FlightFromSi.Metres(body.Height / plan.SinElevation)));
+                End(body, log, new FlightOutcome.NeverLeftGuide(body.Height / plan.SinElevation));
                 break;
             case WatchedEvents.Rising when index == 0:
                 Top(body, log);
                 break;
             case WatchedEvents.Rising:
                 Note(log, FlightEventKind.LeftAtmosphere, body.Highest, Snapshot(body), Snapshot(body));
-                End(body, log, FlightFromSi.LeftAtmosphere(body.Time, body.Velocity));
+                End(body, log, new FlightOutcome.LeftAtmosphere(body.Time, body.Velocity));
                 break;
             default:
                 Land(body, log);
@@ -212,7 +212,7 @@ internal sealed partial class FlightSimulation
     {
         FlightState state = Snapshot(body);
         Note(log, FlightEventKind.Landing, body.Highest, state, state);
-        End(body, log, FlightFromSi.Landed(body.Time, body.Velocity, lastPush.Mass(body.Time)));
+        End(body, log, new FlightOutcome.Landed(body.Time, body.Velocity, lastPush.Mass(body.Time)));
     }
 
     private static void End(BodyState body, BodyRecorder log, FlightOutcome outcome)
@@ -225,7 +225,7 @@ internal sealed partial class FlightSimulation
     private FlightState Snapshot(BodyState body) =>
         new(body.Time, body.Height, body.Velocity, lastPush.Mass(body.Time), lastPush.Thrust(body.Time));
 
-    private void Note(BodyRecorder log, FlightEventKind kind, int stage, in FlightState before, in FlightState after,
+    private void Note(BodyRecorder log, FlightEventKind kind, int stage, FlightState before, FlightState after,
         string? text = null) =>
         log.Events.Add(new FlightEvent(kind, plan.Stages[stage].Name, before, after, text));
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Staging.Core.Gaps;
@@ -23,7 +22,7 @@ public sealed record GuideTube
     /// Changes of bore, from the booster's end upwards; empty, the default, for a tube of one bore. At most 100.
     /// </summary>
     /// <exception cref="ArgumentException">More than 100.</exception>
-    public ImmutableArray<BoreStep> Steps
+    public EquatableArray<BoreStep> Steps
     {
         get;
         init => field = Guard.AtMost(value, 100);

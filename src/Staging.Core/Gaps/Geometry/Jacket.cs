@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UnitsNet;
 
 namespace Staging.Core.Gaps;
@@ -24,7 +23,7 @@ public sealed record Jacket
     /// Holes out of it: through its outer wall, or rearwards through a centring ring; an empty list is a pocket without
     /// a way out.
     /// </summary>
-    public required ImmutableArray<JacketOpening> Openings { get; init => field = Guard.Set(value); }
+    public required EquatableArray<JacketOpening> Openings { get; init; }
 
     /// <summary>The ring-shaped space between two tubes.</summary>
     /// <param name="name">Its name.</param>

@@ -8,7 +8,7 @@ internal static class JacketChecks
     /// <summary>Adds what there is to say.</summary>
     public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
     {
-        ImmutableArray<Jacket> jackets = design.Jackets;
+        ImmutableArray<Jacket> jackets = design.Jackets.Items;
         for (int i = 0; i < jackets.Length; i++)
         {
             if (jackets.Take(i).Any(j => j.Name == jackets[i].Name))

@@ -3,12 +3,11 @@ using Staging.Core.Solving;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// Follows the grain surface along the accepted steps, at a fixed interval, and keeps the extremes of the run.
+/// Marches the grain surface at a fixed interval, notes when it passes its ignition temperature, and keeps the extremes
+/// of a run: the same for every model.
 /// </summary>
-/// <remarks>
-/// The gas does not feel the grain, so the surface can be marched on the dense output behind the integrator.
-/// </remarks>
-internal sealed class IgnitionTracker(GapParameters p) : IStepObserver, IGapExtremes
+/// <remarks>The gas does not feel the grain, so the surface may be marched behind the flow.</remarks>
+internal sealed class IgnitionTracker(GapParameters p)
 {
     /// <summary>
     /// Interval of the surface march [s]: a hundredth of the shortest heating that matters (a few milliseconds).
@@ -16,29 +15,40 @@ internal sealed class IgnitionTracker(GapParameters p) : IStepObserver, IGapExtr
     public const double Interval = 20e-6;
 
     private readonly HeatedSurface surface = new(p.Grain.Effusivity, Interval, p.Horizon);
-    private readonly double[] y = new double[p.StateCount];
     private double[] temperatures = [p.Grain.Initial, .. new double[255]];
     private int count = 1;
-    private bool opened;
     private bool guided = true;
-    private double lastPressure = p.OutsidePressure;
 
-    /// <summary>Number of surface temperatures kept, one each <see cref="Interval"/> from time zero.</summary>
-    public int Count => count;
+    /// <summary>Time of the next mark [s].</summary>
+    public double Next => count * Interval;
 
+    /// <summary>Surface temperature at the last mark [K].</summary>
+    public double Surface => temperatures[count - 1];
+
+    /// <summary>Whether the joint has opened.</summary>
+    public bool Opened { get; private set; }
+
+    /// <summary>When the surface passed its ignition temperature [s]; not a number while it has not.</summary>
     public double LitTime { get; private set; } = double.NaN;
 
+    /// <summary>Highest surface temperature while something guided the gas [K].</summary>
     public double PeakSurface { get; private set; } = p.Grain.Initial;
 
+    /// <summary>
+    /// Highest surface temperature after the joint had opened [K]; null while it has not been followed beyond.
+    /// </summary>
     public double? PeakSurfaceAfterOpening { get; private set; }
 
+    /// <summary>Highest gap pressure [Pa].</summary>
     public double PeakPressure { get; private set; } = p.OutsidePressure;
 
+    /// <summary>Greatest product fraction at the nozzle [-].</summary>
     public double PeakProducts { get; private set; }
 
+    /// <summary>Least distance of the front from the last vent [m].</summary>
     public double MinFrontRemaining { get; private set; } = p.LastVent;
 
-    /// <summary>Surface temperature at a time [s], linear between the kept values [K].</summary>
+    /// <summary>Surface temperature at a time [s], linear between the marks [K].</summary>
     public double SurfaceAt(double time)
     {
         double s = Math.Clamp(time / Interval, 0, count - 1);
@@ -50,47 +60,20 @@ internal sealed class IgnitionTracker(GapParameters p) : IStepObserver, IGapExtr
     /// Tells that the joint has opened: from here on the extremes are those of an unguided gas, and what lights counts
     /// as lit only while the core of a jet has reached the throat ever since.
     /// </summary>
-    public void Open() => opened = true;
+    public void Open() => Opened = true;
 
-    public void Accept(double start, double length, in DenseStep step)
-    {
-        if (start == 0)
-            surface.Start(FluxAt(step, 0, p.Grain.Initial));
-        for (double next = count * Interval; next <= start + length; next = count * Interval)
-            March(step, next);
-        if (!opened)
-            Extremes(step, start, length);
-    }
+    /// <summary>Sets the heat transfer at time zero.</summary>
+    public void Start(in GrainHeating heating) => surface.Start(heating.Total(p.Grain.Initial));
 
-    /// <summary>
-    /// Extremes stand at the ends of steps, where sources turn abruptly, or within a smooth one: there at the top of
-    /// the parabola through the pressures at its ends and middle.
-    /// </summary>
-    private void Extremes(in DenseStep step, double start, double length)
+    /// <summary>Marches the surface by one interval, to <see cref="Next"/>, where the gap is in view.</summary>
+    /// <returns>The heat transfer there.</returns>
+    public GrainHeating Mark<TView>(in TView gap)
+        where TView : IGapView, allows ref struct
     {
-        double middle = Look(step, start + 0.5 * length), end = Look(step, start + length);
-        double bend = lastPressure - 2 * middle + end, top = 0.25 * (lastPressure - end) / bend;
-        if (bend < 0 && Math.Abs(top) < 0.5)
-            Look(step, start + (0.5 + top) * length);
-        lastPressure = end;
-    }
-
-    /// <summary>Takes note of the extremes at a time; returns the pressure there [Pa].</summary>
-    private double Look(in DenseStep step, double time)
-    {
-        step.At(time, y);
-        var now = new GapState(p, y);
-        PeakPressure = Math.Max(PeakPressure, now.Pressure);
-        PeakProducts = Math.Max(PeakProducts, now.DeadEnd.ProductFraction);
-        MinFrontRemaining = Math.Min(MinFrontRemaining, p.LastVent - now.Reach);
-        return now.Pressure;
-    }
-
-    private void March(in DenseStep step, double time)
-    {
-        guided &= !opened || CoreReaches(step, time);
-        double before = temperatures[count - 1];
-        double after = SurfaceAfter(step, time, Interval, before, out double flux);
+        double time = Next, before = Surface;
+        guided &= !Opened || gap.CoreReachesAt(time);
+        GrainHeating heating = gap.HeatingAt(time);
+        double after = heating.Settle(p.Grain.Initial + surface.Settle(Interval), surface.Gain, before, out double flux);
         if (guided && double.IsNaN(LitTime) && after >= p.Grain.Ignition)
         {
             var crossing = new Crossing(surface, p.Grain.Ignition - p.Grain.Initial, flux);
@@ -102,34 +85,27 @@ internal sealed class IgnitionTracker(GapParameters p) : IStepObserver, IGapExtr
         if (count == temperatures.Length)
             Array.Resize(ref temperatures, 2 * count);
         temperatures[count++] = after;
-        if (opened)
+        if (Opened)
             PeakSurfaceAfterOpening = Math.Max(PeakSurfaceAfterOpening ?? 0, after);
         if (guided)
             PeakSurface = Math.Max(PeakSurface, after);
+        return heating;
     }
 
-    private bool CoreReaches(in DenseStep step, double time)
+    /// <summary>Takes note of gap pressure [Pa] and products at the nozzle [-] at a moment.</summary>
+    public void Note(double pressure, double products)
     {
-        step.At(time, y);
-        return new GapState(p, y).CoreReachesAt(time);
+        if (Opened)
+            return;
+        PeakPressure = Math.Max(PeakPressure, pressure);
+        PeakProducts = Math.Max(PeakProducts, products);
     }
 
-    /// <summary>
-    /// Surface temperature after a step of size h that ends at <paramref name="time"/>; the flux there depends on it,
-    /// weakly.
-    /// </summary>
-    private double SurfaceAfter(in DenseStep step, double time, double h, double guess, out double flux)
+    /// <summary>Takes note of the distance of the front from the last vent at a moment [m].</summary>
+    public void NoteFront(double remaining)
     {
-        step.At(Math.Max(time, step.Start), y);
-        var now = new GapState(p, y);
-        double settled = p.Grain.Initial + surface.Settle(h);
-        return now.HeatingAt(time).Settle(settled, surface.Gain, guess, out flux);
-    }
-
-    private double FluxAt(in DenseStep step, double time, double temperature)
-    {
-        step.At(time, y);
-        return new GapState(p, y).HeatingAt(time).Total(temperature);
+        if (!Opened)
+            MinFrontRemaining = Math.Min(MinFrontRemaining, remaining);
     }
 
     /// <summary>

@@ -7,7 +7,7 @@ namespace Staging.Core.Gaps;
 /// front.
 /// </summary>
 /// <remarks>Events and records need no more than this; the flows are taken where they are asked for.</remarks>
-internal readonly ref struct GapState
+internal readonly ref partial struct GapState : IGapView
 {
     private readonly GapParameters p;
     private readonly ReadOnlySpan<double> y;
@@ -36,6 +36,12 @@ internal readonly ref struct GapState
 
     public Zone DeadEnd { get; }
 
+    public Zone Nozzle => DeadEnd;
+
+    public double HotTemperature => Hot.Temperature;
+
+    public double JointTravel => y[StateLayout.Slide];
+
     /// <summary>The common pressure of tube and dead end [Pa].</summary>
     public double Pressure { get; }
 
@@ -56,41 +62,6 @@ internal readonly ref struct GapState
     /// </summary>
     public double ShareOfHot => PassedAt(p.LastVent, p.FrontThickness, Reach);
 
-    /// <summary>
-    /// Speed of the stirring that reaches the nozzle plane [m/s]: each vent ends a part of the stream, whose stirring
-    /// falls with the depth from there.
-    /// </summary>
-    public double SpeedAtNozzle
-    {
-        get
-        {
-            double stirring = 0;
-            foreach (ref readonly VentParameters vent in p.Vents.AsSpan())
-                stirring += vent.Stirring * Math.Max(0, FlowOf(vent, Beyond(vent.Outlet, out double behind), behind).Volume);
-            return SpeedFrom(stirring);
-        }
-    }
-
-    /// <summary>The same for a known sum over the vents of outflow times its share of stirring [m3/s].</summary>
-    public double SpeedFrom(double stirring) => stirring / p.BoreArea * JetShare;
-
-    /// <summary>
-    /// Share of its speed and excess temperature that the stream keeps across all openings to the outside [-]. An
-    /// opening of area A in a tube of bore d is taken for a free length A/(pi d), that of a tube whose whole wall is
-    /// open over it; lengths add up, so that an opening counts the same however it is cut into parts.
-    /// </summary>
-    public double JetShare
-    {
-        get
-        {
-            if (p.FreeLength == 0)
-                return 1;
-            double hot = ShareOfHot;
-            double density = hot / (Hot.R * Hot.Temperature) + (1 - hot) / (Cold.R * Cold.Temperature);
-            return FreeJet.Share(p.FreeLength, p.JetCore, density * p.Outside.R * p.Outside.Temperature);
-        }
-    }
-
     /// <summary>The parcel that begins at a place of the state vector.</summary>
     public Zone ZoneAt(int at) => new(y[at], y[at + 1], y[at + 2], p.Products, p.Air);
 
@@ -109,6 +80,17 @@ internal readonly ref struct GapState
             foreach (ChamberParameters chamber in p.Chambers)
                 most = Math.Max(most, PressureOf(chamber));
             return most;
+        }
+    }
+
+    public double[] JacketPressures
+    {
+        get
+        {
+            double[] pressures = p.Jackets.Length == 0 ? [] : new double[p.Jackets.Length];
+            for (int i = 0; i < pressures.Length; i++)
+                pressures[i] = PressureOf(p.Jackets[i]);
+            return pressures;
         }
     }
 
@@ -193,41 +175,6 @@ internal readonly ref struct GapState
     /// </summary>
     public double FlowOf(ChamberParameters chamber, in Zone gas, double grown) =>
         Flow(chamber.OpeningLaw, chamber.Opening, grown * grown, gas, gas.PressureVolume / chamber.Volume, Hot, Pressure);
-
-    /// <summary>
-    /// Heat transfer to the grain at a time [s]: by the gas before the nozzle, or by the jet of a chamber where that
-    /// brings more.
-    /// </summary>
-    public GrainHeating HeatingAt(double time)
-    {
-        var heating = new GrainHeating(DeadEnd, Pressure, SpeedAtNozzle, p);
-        var jet = new SourceJet(p, y[StateLayout.Slide]);
-        foreach (ChamberParameters chamber in p.Chambers)
-        {
-            double grown = chamber.Grown(time - chamber.Start), diameter = grown * chamber.Opening.Diameter;
-            if (!jet.Arrives(diameter))
-                continue;
-            Zone gas = ZoneAt(chamber.At);
-            double m = FlowOf(chamber, gas, grown);
-            heating = heating.Or(jet.At(m, grown * grown * chamber.Opening.Area, diameter, gas.Temperature, gas.R, gas.ProductFraction), p);
-        }
-
-        return heating;
-    }
-
-    /// <summary>Whether the core of a chamber's jet reaches the throat at a time [s].</summary>
-    public bool CoreReachesAt(double time)
-    {
-        var jet = new SourceJet(p, y[StateLayout.Slide]);
-        foreach (ChamberParameters chamber in p.Chambers)
-        {
-            Zone gas = ZoneAt(chamber.At);
-            if (jet.CoreReaches(chamber.Grown(time - chamber.Start) * chamber.Opening.Diameter, gas.Temperature, gas.R))
-                return true;
-        }
-
-        return false;
-    }
 
     /// <summary>
     /// Mass flow [kg/s] through a share of some holes from one gas to another; negative the other way, with the other

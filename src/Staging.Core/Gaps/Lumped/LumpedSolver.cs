@@ -11,13 +11,11 @@ internal sealed class LumpedSolver
     private readonly GapParameters p;
     private readonly GapStepper integrator;
     private readonly DenseTrack track;
-    private readonly IgnitionTracker watch;
-    private readonly StepBroadcast sink;
+    private readonly IgnitionTracker ignition;
+    private readonly RunEvents events;
+    private readonly LumpedObserver observer;
+    private readonly ProgressReport? progress;
     private readonly double[] first;
-    private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
-    private JointPhase joint = JointPhase.Held;
-    private double last = double.PositiveInfinity;
-    private bool burnt;
 
     public LumpedSolver(GapProblem problem, GapModel model, SolverOptions options, IProgress<SolveProgress>? progress)
     {
@@ -27,8 +25,10 @@ internal sealed class LumpedSolver
         p = GapToSi.ToSi(problem, model is GapModel.WellStirred);
         integrator = new GapStepper(options, GapToSi.Scales(p));
         track = new DenseTrack(p.StateCount, GapStepper.DenseDegree);
-        watch = new IgnitionTracker(p);
-        sink = new StepBroadcast(track, watch, progress is null ? null : new ProgressReport(progress, p.Horizon));
+        ignition = new IgnitionTracker(p);
+        events = new RunEvents(p, ignition);
+        this.progress = progress is null ? null : new ProgressReport(progress, p.Horizon);
+        observer = new LumpedObserver(p, track, ignition, this.progress);
         first = new double[p.StateCount];
         GapToSi.FirstState(p, first);
         first.CopyTo(integrator.State);
@@ -39,23 +39,22 @@ internal sealed class LumpedSolver
         bool over = false;
         foreach (double stop in StopTimes.Of(p))
         {
-            while (!over && integrator.Time < Math.Min(stop, last))
-                over = RunPhase(Math.Min(stop, last), cancel);
-            over |= integrator.Time >= last;
+            while (!over && integrator.Time < Math.Min(stop, events.Last))
+                over = RunPhase(Math.Min(stop, events.Last), cancel);
+            over |= integrator.Time >= events.Last;
             if (!over)
-                NoteBurnt();
+                NoteSourceEnd();
         }
 
-        if (!double.IsNaN(watch.LitTime))
-            events.Add((GapEventKind.Lit, watch.LitTime));
-        sink.Progress?.Done(integrator.Time);
+        events.Finish();
+        progress?.Done(integrator.Time);
         ReadOnlySpan<double> y = integrator.State;
         return GapFromSi.Run(problem, model, options, new GapRunData
         {
             Parameters = p,
-            Course = new LumpedHistory(p, track, watch),
-            Extremes = watch,
-            Happened = events,
+            Course = new LumpedHistory(p, track, ignition),
+            Ignition = ignition,
+            Events = events,
             End = integrator.Time,
             Ledger = GapFromSi.Ledger(
                 GapTotals.Of(p, first),
@@ -74,9 +73,9 @@ internal sealed class LumpedSolver
         if (BeginsOver(ref system))
             return true;
         system = Phase(stop);
-        bool implicitly = joint == JointPhase.Open
+        bool implicitly = events.Joint == JointPhase.Open
             || Stiffness.PaysImplicit(p, integrator.State, stop - integrator.Time, options.RelativeTolerance);
-        PhaseEnd end = integrator.Run(ref system, stop, implicitly, sink, cancel);
+        PhaseEnd end = integrator.Run(ref system, stop, implicitly, observer, cancel);
         if (end == PhaseEnd.Failed)
             return true;
         bool over = false;
@@ -85,7 +84,8 @@ internal sealed class LumpedSolver
         return over;
     }
 
-    private GapSystem Phase(double stop) => new(p, new GapPhase(joint, integrator.Time, stop, p.Feed?.PieceFrom(integrator.Time) ?? -1));
+    private GapSystem Phase(double stop) =>
+        new(p, new GapPhase(events.Joint, integrator.Time, stop, p.Feed?.PieceFrom(integrator.Time) ?? -1));
 
     /// <summary>
     /// What already holds at the start of a phase is no event: a joint too weak to hold, or a gap already spent.
@@ -96,16 +96,12 @@ internal sealed class LumpedSolver
         system.EventValues(integrator.Time, integrator.State, values);
         if (values[GapSystem.Spent] > 0)
         {
-            events.Add((GapEventKind.Spent, integrator.Time));
+            events.Spend(integrator.Time);
             return true;
         }
 
-        if (joint == JointPhase.Held && values[GapSystem.JointMoves] > 0)
-        {
-            joint = JointPhase.Slides;
-            events.Add((GapEventKind.JointMoves, integrator.Time));
-        }
-
+        if (events.Joint == JointPhase.Held && values[GapSystem.JointMoves] > 0)
+            events.Move(integrator.Time);
         return false;
     }
 
@@ -113,59 +109,35 @@ internal sealed class LumpedSolver
     {
         switch (fired.Index)
         {
-            case GapSystem.JointMoves when joint == JointPhase.Slides:
-                joint = JointPhase.Open;
-                watch.Open();
-                last = fired.Time + p.AfterOpening;
-                events.Add((GapEventKind.JointOpens, fired.Time));
-                return p.AfterOpening == 0;
+            case GapSystem.JointMoves when events.Joint == JointPhase.Slides:
+                return events.Open(fired.Time, integrator.Time);
             case GapSystem.JointMoves:
-                joint = JointPhase.Slides;
-                events.Add((GapEventKind.JointMoves, fired.Time));
+                events.Move(fired.Time);
                 return false;
             case GapSystem.JointRests:
-                joint = JointPhase.Held;
+                events.Rest(fired.Time);
                 integrator.State[StateLayout.SlideSpeed] = 0;
-                events.Add((GapEventKind.JointRests, fired.Time));
                 return false;
             case GapSystem.Spent:
-                NoteBurnt();
-                events.Add((GapEventKind.Spent, fired.Time));
+                NoteSourceEnd();
+                events.Spend(fired.Time);
                 return true;
-            case GapSystem.FrontAtLastVent or GapSystem.ProductsAtNozzle when joint == JointPhase.Open:
-                return false;
             case GapSystem.FrontAtLastVent:
-                events.Add((GapEventKind.FrontAtLastVent, fired.Time));
+                events.Reach(GapEventKind.FrontAtLastVent, fired.Time);
                 return false;
             case GapSystem.ProductsAtNozzle:
-                events.Add((GapEventKind.ProductsAtNozzle, fired.Time));
+                events.Reach(GapEventKind.ProductsAtNozzle, fired.Time);
                 return false;
             default:
                 integrator.State[p.FirstFragments + fired.Index - GapSystem.FirstFragments] = 0;
-                NoteBurnt();
+                NoteSourceEnd();
                 return false;
         }
     }
 
-    /// <summary>Notes, once, that the last source has ended.</summary>
-    private void NoteBurnt()
+    private void NoteSourceEnd()
     {
-        if (burnt || integrator.Time < p.KnownSourceEnd || !new GapState(p, integrator.State).FragmentsAreBurnt)
-            return;
-        burnt = true;
-        events.Add((GapEventKind.FragmentsBurnt, integrator.Time));
-    }
-
-    /// <summary>Hands each step to the record, to the watch and to whoever follows the run.</summary>
-    private sealed class StepBroadcast(DenseTrack track, IgnitionTracker watch, ProgressReport? progress) : IStepObserver
-    {
-        public ProgressReport? Progress => progress;
-
-        public void Accept(double start, double length, in DenseStep step)
-        {
-            track.Accept(start, length, step);
-            watch.Accept(start, length, step);
-            progress?.Reached(start + length);
-        }
+        if (!events.SourceEnded && integrator.Time >= p.KnownSourceEnd && new GapState(p, integrator.State).FragmentsAreBurnt)
+            events.EndSource(integrator.Time);
     }
 }

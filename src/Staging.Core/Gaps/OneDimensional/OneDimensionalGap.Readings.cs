@@ -33,7 +33,7 @@ internal sealed partial class OneDimensionalGap
     public double Stretch => lengthened * p.JointArea / p.Profile.FirstArea;
 
     /// <summary>Force of a tape that the heat has left [N]; it tears at the first movement.</summary>
-    public double TapeHolds => tape is not null && Slide == 0 ? p.Film!.Strength * p.Film.StrengthLeft(tape.Layers) : 0;
+    public double TapeHolds => tape is not null && JointTravel == 0 ? p.Film!.Strength * p.Film.StrengthLeft(tape.Layers) : 0;
 
     /// <summary>Pressures in the jackets [Pa].</summary>
     public double[] JacketPressures => jackets?.Pressures ?? [];
@@ -99,8 +99,10 @@ internal sealed partial class OneDimensionalGap
         }
     }
 
+    public Zone Nozzle => NozzleGas(out _);
+
     /// <summary>The gas behind the nozzle plane, as one parcel, with its mean pressure.</summary>
-    public Zone Nozzle(out double pressure)
+    private Zone NozzleGas(out double pressure)
     {
         TubeArrays a = Tube.Cells;
         var sum = default(Parcel);

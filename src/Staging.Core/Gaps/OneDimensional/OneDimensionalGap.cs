@@ -7,7 +7,7 @@ namespace Staging.Core.Gaps.OneDimensional;
 /// else in a source step of equal length that straddles it (G. Strang, SIAM J. Numer. Anal. 5 (1968) 506: second
 /// order).
 /// </summary>
-internal sealed partial class OneDimensionalGap
+internal sealed partial class OneDimensionalGap : IGapView
 {
     private readonly GapParameters p;
     private readonly double courant;
@@ -70,7 +70,7 @@ internal sealed partial class OneDimensionalGap
     public double LastStep { get; private set; }
 
     /// <summary>Travel of the joint [m] and its speed [m/s].</summary>
-    public double Slide { get; private set; }
+    public double JointTravel { get; private set; }
 
     public double SlideSpeed { get; private set; }
 
@@ -127,7 +127,7 @@ internal sealed partial class OneDimensionalGap
             Given += fed;
         }
 
-        Slide += taken * speed;
+        JointTravel += taken * speed;
         lengthened += taken * receding;
         SlideSpeed = joint == JointPhase.Held ? 0 : SlideSpeed + taken * acceleration;
         LastStep = taken;
@@ -157,7 +157,7 @@ internal sealed partial class OneDimensionalGap
     {
         foreach (ChamberVessel chamber in chambers)
             chamber.Open(Time, step, p.Profile.FirstArea);
-        double open = JointMechanics.Annulus(p, Slide);
+        double open = JointMechanics.Annulus(p, JointTravel);
         annulus.Opening = new OrificeSize(open, Math.Sqrt(4 * open / Math.PI), 0);
     }
 

@@ -10,11 +10,12 @@ internal sealed class OneDimensionalSolver
     private readonly SolverOptions options;
     private readonly GapParameters p;
     private readonly OneDimensionalGap gap;
-    private readonly OneDimensionalTracker watch;
+    private readonly IgnitionTracker ignition;
+    private readonly OneDimensionalRecord record;
+    private readonly RunEvents events;
     private readonly JointMechanics joint;
     private readonly ProgressReport? progress;
     private readonly double[] profileTimes;
-    private readonly List<(GapEventKind Kind, double Time)> events = [(GapEventKind.BurnThrough, 0)];
     private readonly GapTotals first;
     private SolverFailure? failure;
 
@@ -23,9 +24,6 @@ internal sealed class OneDimensionalSolver
     /// </summary>
     private (double Time, GapLedger Ledger) books;
     private int profilesKept;
-    private JointPhase phase = JointPhase.Held;
-    private double last = double.PositiveInfinity;
-    private bool burnt;
     private double pressure;
     private double atVent;
     private double atNozzle;
@@ -40,7 +38,10 @@ internal sealed class OneDimensionalSolver
         double length = problem.Design.Tube.Length.Meters;
         double reach = problem.Design.MixingAndHeat.StirringReachInBores * p.Profile.BoreBelow(length);
         gap = new OneDimensionalGap(p, model, length, reach);
-        watch = new OneDimensionalTracker(p, gap);
+        ignition = new IgnitionTracker(p);
+        record = new OneDimensionalRecord(p, gap, ignition);
+        record.Start();
+        events = new RunEvents(p, ignition);
         joint = new JointMechanics(p, JointPhase.Slides);
         this.progress = progress is null ? null : new ProgressReport(progress, p.Horizon);
         profileTimes = [.. model.ProfileTimes.Select(t => t.Seconds).Where(t => t >= 0 && t <= p.Horizon).Order()];
@@ -54,7 +55,7 @@ internal sealed class OneDimensionalSolver
     public GapRun Run(CancellationToken cancel)
     {
         KeepProfiles();
-        while (gap.Time < Math.Min(p.Horizon, last))
+        while (gap.Time < Math.Min(p.Horizon, events.Last))
         {
             cancel.ThrowIfCancellationRequested();
             if (!Step() || Happens())
@@ -63,20 +64,19 @@ internal sealed class OneDimensionalSolver
 
         if (failure?.Kind != SolverFailureKind.NonFiniteState)
         {
-            watch.Finish();
+            record.Finish();
             books = Books;
         }
 
-        if (!double.IsNaN(watch.LitTime))
-            events.Add((GapEventKind.Lit, watch.LitTime));
+        events.Finish();
         progress?.Done(books.Time);
         TubeFlow tube = gap.Tube;
         return GapFromSi.Run(problem, model, options, new GapRunData
         {
             Parameters = p,
-            Course = watch.Course,
-            Extremes = watch,
-            Happened = events,
+            Course = record.Course,
+            Ignition = ignition,
+            Events = events,
             End = books.Time,
             Ledger = books.Ledger,
             Statistics = new SolverStatistics(tube.Steps, tube.Repeats, tube.Steps + tube.Repeats, tube.Steps),
@@ -88,16 +88,13 @@ internal sealed class OneDimensionalSolver
     {
         if (gap.Tube.Steps + gap.Tube.Repeats >= options.MaxSteps)
             return Fail(SolverFailureKind.TooManySteps, $"All {options.MaxSteps} steps were used up at {gap.Time * 1e3:G4} ms.");
-        if (phase == JointPhase.Held && joint.Acceleration(pressure, joint.Breakaway(gap.Slide) + gap.TapeHolds) > 0)
-        {
-            phase = JointPhase.Slides;
-            events.Add((GapEventKind.JointMoves, gap.Time));
-        }
+        if (events.Joint == JointPhase.Held && joint.Acceleration(pressure, joint.Breakaway(gap.JointTravel) + gap.TapeHolds) > 0)
+            events.Move(gap.Time);
 
-        double until = Math.Min(Math.Min(watch.Next, Math.Min(p.Horizon, last)),
+        double until = Math.Min(Math.Min(ignition.Next, Math.Min(p.Horizon, events.Last)),
             profilesKept < profileTimes.Length ? profileTimes[profilesKept] : p.Horizon);
-        double acceleration = phase == JointPhase.Held ? 0 : joint.Acceleration(pressure, joint.Friction(gap.Slide));
-        bool taken = gap.Step(until, phase, acceleration);
+        double acceleration = events.Joint == JointPhase.Held ? 0 : joint.Acceleration(pressure, joint.Friction(gap.JointTravel));
+        bool taken = gap.Step(until, events.Joint, acceleration);
         if (!gap.HoldsGas)
             return Fail(SolverFailureKind.NonFiniteState, $"Tube, chamber or jacket has no finite density and pressure above zero any "
                 + $"more at {gap.Time * 1e3:G4} ms; the run is given up to {books.Time * 1e3:G4} ms.");
@@ -115,24 +112,17 @@ internal sealed class OneDimensionalSolver
     {
         double time = gap.Time, before = time - gap.LastStep;
         pressure = gap.Pressure;
-        double vent = gap.ProductsAtLastVent, nozzle = gap.Nozzle(out _).ProductFraction;
-        if (phase != JointPhase.Open)
-        {
-            Reached(GapEventKind.FrontAtLastVent, atVent, vent, before, time);
-            Reached(GapEventKind.ProductsAtNozzle, atNozzle, nozzle, before, time);
-        }
-
-        if (!burnt && time >= gap.SourceEnd)
-        {
-            burnt = true;
-            events.Add((GapEventKind.FragmentsBurnt, gap.SourceEnd));
-        }
+        double vent = gap.ProductsAtLastVent, nozzle = gap.Nozzle.ProductFraction;
+        Reached(GapEventKind.FrontAtLastVent, atVent, vent, before, time);
+        Reached(GapEventKind.ProductsAtNozzle, atNozzle, nozzle, before, time);
+        if (time >= gap.SourceEnd)
+            events.EndSource(gap.SourceEnd);
 
         (atVent, atNozzle) = (vent, nozzle);
-        watch.Stepped(pressure, nozzle);
-        if (time >= watch.Next)
+        ignition.Note(pressure, nozzle);
+        if (time >= ignition.Next)
         {
-            watch.Mark();
+            record.Mark();
             books = Books;
         }
 
@@ -141,32 +131,27 @@ internal sealed class OneDimensionalSolver
 
         if (JointChanges(before, time))
             return true;
-        if (!burnt || gap.HighestPressure(pressure) > (1 + GapSystem.SpentShare) * p.OutsidePressure)
+        if (!events.SourceEnded || gap.HighestPressure(pressure) > (1 + GapSystem.SpentShare) * p.OutsidePressure)
             return false;
-        events.Add((GapEventKind.Spent, time));
+        events.Spend(time);
         return true;
     }
 
     /// <summary>Lets a sliding joint open or come to rest; true when the run ends with that.</summary>
     private bool JointChanges(double before, double time)
     {
-        if (phase != JointPhase.Slides)
+        if (events.Joint != JointPhase.Slides)
             return false;
-        if (gap.Slide >= p.Engagement)
+        if (gap.JointTravel >= p.Engagement)
         {
-            double late = gap.SlideSpeed > 0 ? (gap.Slide - p.Engagement) / gap.SlideSpeed : 0, opens = Math.Max(before, time - late);
-            phase = JointPhase.Open;
-            last = opens + p.AfterOpening;
-            events.Add((GapEventKind.JointOpens, opens));
-            watch.Open();
-            return last <= time;
+            double late = gap.SlideSpeed > 0 ? (gap.JointTravel - p.Engagement) / gap.SlideSpeed : 0, opens = Math.Max(before, time - late);
+            return events.Open(opens, time);
         }
 
         if (gap.SlideSpeed < 0)
         {
-            phase = JointPhase.Held;
             gap.Rest();
-            events.Add((GapEventKind.JointRests, time));
+            events.Rest(time);
         }
 
         return false;
@@ -177,13 +162,13 @@ internal sealed class OneDimensionalSolver
     /// </summary>
     private void Reached(GapEventKind kind, double from, double to, double before, double time)
     {
-        if (from < GapSystem.Reached && to >= GapSystem.Reached && !events.Exists(e => e.Kind == kind))
-            events.Add((kind, before + (time - before) * (GapSystem.Reached - from) / (to - from)));
+        if (from < GapSystem.Reached && to >= GapSystem.Reached)
+            events.Reach(kind, before + (time - before) * (GapSystem.Reached - from) / (to - from));
     }
 
     private void KeepProfiles()
     {
         for (; profilesKept < profileTimes.Length && profileTimes[profilesKept] <= gap.Time; profilesKept++)
-            watch.KeepProfile();
+            record.KeepProfile();
     }
 }

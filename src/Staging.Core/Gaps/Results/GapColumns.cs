@@ -1,43 +1,46 @@
 namespace Staging.Core.Gaps;
 
 /// <summary>The course of a gap run as columns of equal length, in SI units, for plots and notebooks.</summary>
-public sealed record GapColumns
+/// <remarks>Immutable; may be read from any thread. Made by <see cref="GapRun.Sample"/>.</remarks>
+public sealed class GapColumns
 {
+    private readonly double[] time;
+    private readonly double[][] columns;
+
+    internal GapColumns(GapHistory course, double end, double interval)
+    {
+        time = [.. Enumerable.Range(0, (int)Math.Ceiling(end / interval * (1 - 1e-12)) + 1).Select(i => Math.Min(i * interval, end))];
+        columns = [.. Enumerable.Range(0, GapReading.Channels).Select(_ => new double[time.Length])];
+        for (int i = 0; i < time.Length; i++)
+        {
+            GapReading reading = course.At(time[i]);
+            for (int k = 0; k < columns.Length; k++)
+                columns[k][i] = reading[(GapChannel)k];
+        }
+    }
+
     /// <summary>Time since burn-through [s].</summary>
-    public required ReadOnlyMemory<double> Time_s { get; init; }
+    public ReadOnlyMemory<double> Time_s => time;
 
-    /// <summary>Absolute gap pressure [Pa].</summary>
-    public required ReadOnlyMemory<double> GapPressure_Pa { get; init; }
+    /// <summary>One column [in the unit that <see cref="UnitOf"/> tells].</summary>
+    /// <param name="channel">Which.</param>
+    /// <returns>A number for each moment.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such channel.</exception>
+    public ReadOnlyMemory<double> this[GapChannel channel] => columns[Place(channel)];
 
-    /// <summary>
-    /// Absolute chamber pressure [Pa]: the highest in a cluster, that of the gap where the source has no chamber.
-    /// </summary>
-    public required ReadOnlyMemory<double> ChamberPressure_Pa { get; init; }
+    /// <summary>Unit of a channel.</summary>
+    /// <param name="channel">Which.</param>
+    /// <returns>For example <c>Pa</c> or <c>W/m2</c>; <c>-</c> for a share.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such channel.</exception>
+    public static string UnitOf(GapChannel channel) => GapReading.UnitOf((GapChannel)Place(channel));
 
-    /// <summary>Station of the front [m]; for a stirred gap see <see cref="GapModel.WellStirred"/>.</summary>
-    public required ReadOnlyMemory<double> Front_m { get; init; }
+    /// <summary>How many moments there are, and up to when.</summary>
+    /// <returns>One line.</returns>
+    public override string ToString() =>
+        Invariant.Text($"{columns.Length} channels of a gap at {time.Length} moments up to {time[^1] * 1e3:G4} ms.");
 
-    /// <summary>Temperature of the products behind the front, or of the mixture in a stirred gap [K].</summary>
-    public required ReadOnlyMemory<double> HotTemperature_K { get; init; }
-
-    /// <summary>Temperature of the gas at the upper nozzle [K].</summary>
-    public required ReadOnlyMemory<double> NozzleTemperature_K { get; init; }
-
-    /// <summary>Mass fraction of products at the upper nozzle [-].</summary>
-    public required ReadOnlyMemory<double> ProductsAtNozzle { get; init; }
-
-    /// <summary>Heat flux into the grain from the gas stream [W/m2].</summary>
-    public required ReadOnlyMemory<double> Convection_W_per_m2 { get; init; }
-
-    /// <summary>Heat flux into the grain by radiation [W/m2].</summary>
-    public required ReadOnlyMemory<double> Radiation_W_per_m2 { get; init; }
-
-    /// <summary>Heat flux into the grain from impinging particles [W/m2].</summary>
-    public required ReadOnlyMemory<double> Particles_W_per_m2 { get; init; }
-
-    /// <summary>Temperature of the grain surface [K].</summary>
-    public required ReadOnlyMemory<double> GrainSurface_K { get; init; }
-
-    /// <summary>Travel of the joint [m].</summary>
-    public required ReadOnlyMemory<double> JointTravel_m { get; init; }
+    private static int Place(GapChannel channel) =>
+        Enum.IsDefined(channel)
+            ? (int)channel
+            : throw new ArgumentOutOfRangeException(nameof(channel), channel, "There is no such channel.");
 }

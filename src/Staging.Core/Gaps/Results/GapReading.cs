@@ -1,34 +1,74 @@
+using System.Runtime.CompilerServices;
+
 namespace Staging.Core.Gaps;
 
-/// <summary>The state of a gap at one moment as plain SI numbers, as every model can tell it.</summary>
-internal readonly record struct GapReading
+/// <summary>
+/// The state of a gap at one moment: one SI number for each <see cref="GapChannel"/>, and the pressure in each jacket.
+/// </summary>
+internal struct GapReading
 {
-    /// <summary>Absolute pressure in the gap [Pa].</summary>
-    public required double GapPressure { get; init; }
+    /// <summary>
+    /// Unit of each channel, in the order of the channels: the table that columns and snapshots follow.
+    /// </summary>
+    private static readonly string[] Units = ["Pa", "Pa", "m", "K", "K", "-", "K", "m", "W/m2", "W/m2", "W/m2"];
 
-    public required double ChamberPressure { get; init; }
+    private Numbers numbers;
+
+    private GapReading(double[] jacketPressures) => JacketPressures = jacketPressures;
+
+    /// <summary>Number of channels.</summary>
+    public static int Channels => Units.Length;
 
     /// <summary>Absolute pressures in the jackets [Pa].</summary>
-    public required double[] JacketPressures { get; init; }
+    public double[] JacketPressures { get; }
 
-    /// <summary>Station of the front [m].</summary>
-    public required double Front { get; init; }
+    /// <summary>The number of one channel, in its unit.</summary>
+    public double this[GapChannel channel]
+    {
+        readonly get => numbers[(int)channel];
+        private set => numbers[(int)channel] = value;
+    }
 
-    public required double HotTemperature { get; init; }
+    public static string UnitOf(GapChannel channel) => Units[(int)channel];
 
-    public required double NozzleTemperature { get; init; }
+    /// <summary>
+    /// Reads every channel off a gap whose grain has a surface temperature [K] under a heat transfer.
+    /// </summary>
+    public static GapReading Of<TView>(in TView gap, in GrainHeating heating, double surface)
+        where TView : IGapView, allows ref struct
+    {
+        Zone nozzle = gap.Nozzle;
+        return new GapReading(gap.JacketPressures)
+        {
+            [GapChannel.GapPressure] = gap.Pressure,
+            [GapChannel.ChamberPressure] = gap.ChamberPressure,
+            [GapChannel.Front] = gap.Front,
+            [GapChannel.HotTemperature] = gap.HotTemperature,
+            [GapChannel.NozzleTemperature] = nozzle.Temperature,
+            [GapChannel.ProductsAtNozzle] = nozzle.ProductFraction,
+            [GapChannel.GrainSurface] = surface,
+            [GapChannel.JointTravel] = gap.JointTravel,
+            [GapChannel.Convection] = heating.Convection(surface),
+            [GapChannel.Radiation] = heating.Radiation(surface),
+            [GapChannel.Particles] = heating.Particles(surface),
+        };
+    }
 
-    /// <summary>Mass fraction of products at the nozzle [-].</summary>
-    public required double ProductsAtNozzle { get; init; }
+    /// <summary>The reading on a straight line between two, a share of the way from the first [-].</summary>
+    public static GapReading Between(in GapReading from, in GapReading to, double share)
+    {
+        var between = new GapReading(from.JacketPressures.Length == 0 ? [] : new double[from.JacketPressures.Length]);
+        for (int i = 0; i < Channels; i++)
+            between.numbers[i] = from.numbers[i] + share * (to.numbers[i] - from.numbers[i]);
+        for (int i = 0; i < between.JacketPressures.Length; i++)
+            between.JacketPressures[i] = from.JacketPressures[i] + share * (to.JacketPressures[i] - from.JacketPressures[i]);
+        return between;
+    }
 
-    public required double GrainSurface { get; init; }
-
-    public required double JointTravel { get; init; }
-
-    /// <summary>Heat fluxes into the grain [W/m2].</summary>
-    public required double Convection { get; init; }
-
-    public required double Radiation { get; init; }
-
-    public required double Particles { get; init; }
+    /// <summary>One number for each channel.</summary>
+    [InlineArray(11)]
+    private struct Numbers
+    {
+        private double first;
+    }
 }

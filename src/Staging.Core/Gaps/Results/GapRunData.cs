@@ -9,9 +9,9 @@ internal readonly record struct GapRunData
 
     public required GapHistory Course { get; init; }
 
-    public required IGapExtremes Extremes { get; init; }
+    public required IgnitionTracker Ignition { get; init; }
 
-    public required IEnumerable<(GapEventKind Kind, double Time)> Happened { get; init; }
+    public required RunEvents Events { get; init; }
 
     /// <summary>Time at which the run ended [s].</summary>
     public required double End { get; init; }

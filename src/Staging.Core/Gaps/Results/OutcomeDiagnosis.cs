@@ -6,7 +6,7 @@ namespace Staging.Core.Gaps;
 
 /// <summary>Decides the outcome of a run and puts cause and cure into words and numbers.</summary>
 internal sealed class OutcomeDiagnosis(
-    GapParameters p, IGapExtremes watch, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
+    GapParameters p, IgnitionTracker watch, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
 {
     /// <summary>
     /// Depth of a dead end that counts as none, in bores [-]: a judgement, a third of the reach of stirring.

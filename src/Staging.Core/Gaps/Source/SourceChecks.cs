@@ -6,50 +6,40 @@ namespace Staging.Core.Gaps;
 internal static class SourceChecks
 {
     /// <summary>Adds what there is to say.</summary>
-    public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem) =>
-        AddOne(findings, problem, problem.Design.Source, "Source");
-
-    private static void AddOne(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem, GapSource source, string path)
+    public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem)
     {
-        switch (source)
+        switch (problem.Design.Source)
         {
-            case GapSource.Afterburn x:
-                AddChamber(findings, problem, x.Motor.Chamber, path, "Chamber");
-                break;
-            case GapSource.Fragments x:
-                AddChamber(findings, problem, x.Chamber, path + ".Chamber", "");
+            case GapSource.Booster motor:
+                AddMotor(findings, problem, motor, "Source");
                 break;
             case GapSource.Cluster cluster:
                 for (int i = 0; i < cluster.Motors.Length; i++)
-                    AddMotor(findings, problem, cluster, i, $"{path}.Motors[{i}].Source");
+                    AddMember(findings, problem, cluster, i, $"Source.Motors[{i}]");
                 break;
         }
     }
 
-    private static void AddMotor(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem, GapSource.Cluster cluster, int i,
+    private static void AddMember(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem, GapSource.Cluster cluster, int i,
         string path)
     {
-        GapSource source = cluster.Motors[i].Source;
-        if (source is GapSource.Cluster or GapSource.Tabulated)
-            GapChecks.Add(findings, FindingSeverity.Error, "GAP028", path,
-                $"A member of a cluster must be one motor; a cluster or a table cannot be one.");
-        else if (source.Products != cluster.Products)
-            GapChecks.Add(findings, FindingSeverity.Error, "GAP029", path, $"The products '{source.Products.Name}' differ from "
+        GapSource.Booster motor = cluster.Motors[i];
+        if (motor.Products != cluster.Products)
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP029", path, $"The products '{motor.Products.Name}' differ from "
                 + $"'{cluster.Products.Name}' of the first motor; one gap carries one kind of products.");
         else
-            AddOne(findings, problem, source, path);
+            AddMotor(findings, problem, motor, path);
     }
 
-    private static void AddChamber(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem, BoosterChamber chamber, string path,
-        string prefix)
+    private static void AddMotor(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem, GapSource.Booster motor, string path)
     {
-        double inside = chamber.Pressure.Pascals, outside = problem.Surroundings.Pressure.Pascals;
+        double inside = motor.ChamberPressure.Pascals, outside = problem.Surroundings.Pressure.Pascals;
         if (inside <= outside)
-            GapChecks.Add(findings, FindingSeverity.Error, "GAP005", $"{path}.{prefix}Pressure",
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP005", $"{path}.ChamberPressure",
                 $"The chamber pressure {inside:G5} Pa does not exceed the outside pressure {outside:G5} Pa; no gas would come out.");
         double bore = problem.Design.Tube.Bore.Meters;
-        if (chamber.OpeningDiameter.Meters > bore)
+        if (motor.OpeningDiameter.Meters > bore)
             GapChecks.Add(findings, FindingSeverity.Note, "GAP008", $"{path}.OpeningDiameter",
-                $"The opening {chamber.OpeningDiameter.Millimeters:G4} mm is wider than the bore {bore * 1e3:G4} mm.");
+                $"The opening {motor.OpeningDiameter.Millimeters:G4} mm is wider than the bore {bore * 1e3:G4} mm.");
     }
 }

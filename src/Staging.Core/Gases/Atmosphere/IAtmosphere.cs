@@ -2,7 +2,7 @@ namespace Staging.Core.Gases;
 
 /// <summary>
 /// The air above a site. Called in the inner loop, so it speaks plain SI doubles; must be thread-safe and keep no
-/// state.
+/// state. Plans compare by value: an air of your own should be a record.
 /// </summary>
 public interface IAtmosphere
 {

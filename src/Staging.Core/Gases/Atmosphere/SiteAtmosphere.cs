@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+
 namespace Staging.Core.Gases;
 
 /// <summary>
@@ -17,9 +19,10 @@ namespace Staging.Core.Gases;
 /// CIPM-2007 equation, see <see cref="MoistAir"/>.
 /// </para>
 /// <para>With standard dry conditions at the ground this is <see cref="StandardAtmosphere.Us1976"/>. Immutable,
-/// allocates nothing per call.</para>
+/// allocates nothing per call;
+/// two above the same weather are equal.</para>
 /// </remarks>
-public sealed class SiteAtmosphere : IAtmosphere
+public sealed class SiteAtmosphere : IAtmosphere, IEquatable<SiteAtmosphere>
 {
     /// <summary>How far below the site the profile is continued [m], for landings downhill. Judgement.</summary>
     private const double BelowSite_m = 1000;
@@ -56,4 +59,13 @@ public sealed class SiteAtmosphere : IAtmosphere
     /// <inheritdoc/>
     public AirSample At(double geometricAltitude_m) =>
         air.At(Guard.In(geometricAltitude_m, Floor_m, Ceiling_m, "m", nameof(geometricAltitude_m)));
+
+    /// <inheritdoc/>
+    public bool Equals([NotNullWhen(true)] SiteAtmosphere? other) => other is not null && Conditions == other.Conditions;
+
+    /// <inheritdoc/>
+    public override bool Equals([NotNullWhen(true)] object? obj) => Equals(obj as SiteAtmosphere);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Conditions.GetHashCode();
 }

@@ -4,16 +4,16 @@ using System.Text.Json.Nodes;
 
 namespace Staging.Core.Plans.Codecs;
 
-/// <summary>A list of things of one form; it may be empty, unless a record asks for more.</summary>
+/// <summary>A list of things of one kind; it may be empty, unless a record asks for more.</summary>
 /// <param name="item">The form of one thing.</param>
 /// <param name="min">How many a record asks for at least.</param>
-internal sealed class ListCodec<T>(Codec<T> item, int min = 0) : Codec<ImmutableArray<T>>
+internal sealed class ListCodec<T>(Codec<T> item, int min = 0) : Codec<EquatableArray<T>>
 {
     /// <inheritdoc/>
-    public override ImmutableArray<T> Sample => [.. Enumerable.Repeat(0, min).Select(_ => item.Sample)];
+    public override EquatableArray<T> Sample => [.. Enumerable.Repeat(0, min).Select(_ => item.Sample)];
 
     /// <inheritdoc/>
-    public override bool TryRead(JsonCursor place, out ImmutableArray<T> value)
+    public override bool TryRead(JsonCursor place, out EquatableArray<T> value)
     {
         value = [];
         if (!place.IsOf(JsonValueKind.Array, "a list"))
@@ -31,7 +31,7 @@ internal sealed class ListCodec<T>(Codec<T> item, int min = 0) : Codec<Immutable
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, ImmutableArray<T> value)
+    public override void Write(Utf8JsonWriter writer, EquatableArray<T> value)
     {
         writer.WriteStartArray();
         foreach (T each in value)

@@ -19,7 +19,7 @@ internal static class StagingCautions
 
     public static IEnumerable<Caution> For(StagingPlan plan, FlightRun flight, ImmutableArray<GapReview> gaps)
     {
-        ImmutableArray<Stage> stages = plan.Flight.Stages;
+        ImmutableArray<Stage> stages = plan.Flight.Stages.Items;
         for (int i = 1; i < stages.Length; i++)
         {
             string below = stages[i - 1].Name, name = stages[i].Name;

@@ -41,7 +41,7 @@ internal sealed class JudgedInputs
     /// one upper stage only.
     /// </summary>
     public static string Prefix(FlightPlan plan, Stage stage) =>
-        plan.Stages.Length > 2 ? $"stage-{plan.Stages.IndexOf(stage) + 1}." : "";
+        plan.Stages.Length > 2 ? $"stage-{plan.Stages.Items.IndexOf(stage) + 1}." : "";
 
     /// <summary>Whether a gap has an input: the likeliest value can be put in.</summary>
     private static bool Has(GapDesign design, StudyInput<GapProblem> input)

@@ -49,7 +49,7 @@ public sealed class Odds
     /// <remarks>
     /// The correlation is near 1 or -1 where the margin rises or falls with the input whatever the others do, and near
     /// 0 where it does not depend on the input, or rises here and falls there. To tell those two apart, or to find
-    /// inputs that act together, screen them: <see cref="Morris.Screen"/>.
+    /// inputs that act together, screen them: <see cref="SensitivityStudy{T}.Screen"/>.
     /// </remarks>
     /// <returns>One correlation for each input.</returns>
     public InputRanking WhatMatters() => new(Run.Columns());

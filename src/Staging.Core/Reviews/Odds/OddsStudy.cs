@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
@@ -17,7 +16,7 @@ internal sealed class OddsStudy(StagingPlan plan)
     /// <summary>Nothing is kept that the odds do not ask for.</summary>
     private static readonly FlightOptions Lean = new() { Scope = FlightScope.UppermostStage, KeepTracks = false };
 
-    public Odds Run(int cases, ulong seed, StudyOptions? options, Action<StudyProgress>? progress, CancellationToken cancel)
+    public Odds Run(int cases, ulong seed, StudyOptions? options, IProgress<StudyProgress>? progress, CancellationToken cancel)
     {
         PointEvaluator.RefusePart(options);
         var judged = new JudgedInputs(plan);
@@ -30,7 +29,7 @@ internal sealed class OddsStudy(StagingPlan plan)
 
         ReliabilityRun run = new ReliabilityStudy<StagingPlan, FlightRun>
         {
-            Inputs = InputSet.Of(plan, judged.Inputs),
+            Inputs = new InputSet<StagingPlan>(plan, judged.Inputs),
             Model = (p, stop) => p.Flight.Fly(Lean, cancellationToken: stop),
             Outcome = Outcome,
             Measures = [.. Measures()],
@@ -52,13 +51,13 @@ internal sealed class OddsStudy(StagingPlan plan)
         foreach (Stage stage in plan.Flight.Stages.Skip(1))
         {
             string prefix = JudgedInputs.Prefix(plan.Flight, stage);
-            yield return Measure.Of<FlightRun>(prefix + Lit, "-", f => Staging(f, stage) is { Lit: true } ? 1 : 0);
+            yield return new Measure<FlightRun>(prefix + Lit, "-", f => Staging(f, stage) is { Lit: true } ? 1 : 0);
             if (stage.Gap() is not null && prefix.Length > 0)
-                yield return Measure.Of<FlightRun>(prefix + Margin, "K", f => Margin_K(Staging(f, stage)));
+                yield return new Measure<FlightRun>(prefix + Margin, "K", f => Margin_K(Staging(f, stage)));
         }
 
-        yield return Measure.Of<FlightRun>(Margin, "K", f => f.Stagings.Min(Margin_K));
-        yield return Measure.Of<FlightRun>(Apogee, "m", f => f.Apogee?.Meters);
+        yield return new Measure<FlightRun>(Margin, "K", f => f.Stagings.Min(Margin_K));
+        yield return new Measure<FlightRun>(Apogee, "m", f => f.Apogee?.Meters);
     }
 
     private static StagingReport? Staging(FlightRun flight, Stage stage) => flight.Stagings.FirstOrDefault(s => s.UpperStage == stage.Name);

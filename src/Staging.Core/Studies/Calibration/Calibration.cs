@@ -5,7 +5,7 @@ using MathNet.Numerics.Optimization;
 namespace Staging.Core.Studies;
 
 /// <summary>Fits inputs of a model to a measured trace by least squares.</summary>
-public static class Calibration
+internal static class Calibration
 {
     private const int MaxIterations = 100;
 
@@ -18,42 +18,21 @@ public static class Calibration
     /// <summary>Scatter of a trace, relative to its size, below which it is round-off [-].</summary>
     private const double MinScatter = 1e-12;
 
-    /// <summary>Fits.</summary>
+    /// <summary>Fits; see <see cref="InputSet{T}.Fit"/>.</summary>
     /// <remarks>
-    /// K. Levenberg, Q. Appl. Math. 2 (1944) 164-168, and D. W. Marquardt, J. SIAM 11 (1963) 431-441, as implemented in
-    /// MathNet.Numerics, with slopes of our own: central differences over a stated share of each range, because the
-    /// default step of the minimiser is below the tolerance of an integrator. Its tolerances are absolute, so trace and
-    /// courses are counted from the mean of the trace and divided by its scatter about that: the fit depends neither on
-    /// their unit nor on a large pressure beneath a small course. A level trace has no scatter; there it is what the
-    /// course at the start leaves. Covariance: s^2 (J' J)^-1 at the minimum, s^2 the squares of the residuals over
-    /// their number less that of the inputs (G. A. F. Seber and C. J. Wild, Nonlinear Regression, 1989, section 2.1).
-    /// It takes residuals to be independent, of one scatter: a slow drift of the gauge makes the intervals too narrow.
+    /// The minimiser is that of MathNet.Numerics with slopes of our own: central differences over a stated share of
+    /// each range, because its default step is below the tolerance of an integrator. Its tolerances are absolute, so
+    /// trace and prediction are counted from the mean of the trace and divided by its scatter about that: the fit
+    /// depends neither on their unit nor on a large constant pressure. A level trace has no scatter; there it is what
+    /// the prediction at the start leaves.
     /// </remarks>
-    /// <typeparam name="T">The model.</typeparam>
-    /// <param name="inputs">What is fitted: each within the ends of its distribution, from its median on. The shape of
-    /// the distribution plays no part.</param>
-    /// <param name="trace">What was measured.</param>
-    /// <param name="predict">The course that the model gives at the times [s] of the trace, in its unit [Unit]; pure,
-    /// and called on any thread.</param>
-    /// <param name="options">How to fit; null for the defaults.</param>
-    /// <param name="cancellationToken">Stops the fit.</param>
-    /// <returns>The fit. Inputs that the trace cannot tell apart are told in its findings.</returns>
-    /// <exception cref="InvalidModelException">A distribution has no ends or just listed values, or there are not more
-    /// samples than inputs.</exception>
-    /// <exception cref="ArithmeticException">The model gave a course of another length, or a number that is not
-    /// finite.</exception>
-    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static CalibrationResult<T> Fit<T>(
         InputSet<T> inputs,
         MeasuredTrace trace,
         Func<T, ImmutableArray<double>, CancellationToken, ImmutableArray<double>> predict,
-        CalibrationOptions? options = null,
-        CancellationToken cancellationToken = default)
+        CalibrationOptions options,
+        CancellationToken cancellationToken)
     {
-        ArgumentNullException.ThrowIfNull(inputs);
-        ArgumentNullException.ThrowIfNull(trace);
-        ArgumentNullException.ThrowIfNull(predict);
-        options ??= CalibrationOptions.Default;
         var range = new FittedRange([.. inputs.Inputs.Select(i => i.Spread)]);
         InvalidModelException.ThrowOnError([.. Findings(inputs, trace)]);
 
@@ -62,7 +41,7 @@ public static class Calibration
         double centre = trueSize.Average(), size = RootMeanSquare(trueSize);
         Vector<double> Raw(Vector<double> z, CancellationToken cancel)
         {
-            ImmutableArray<double> course = predict(inputs.At(range.Values(z)), trace.Times, cancel);
+            ImmutableArray<double> course = predict(inputs.At(range.Values(z)), trace.Times.Items, cancel);
             if (course.IsDefault || course.Length != trace.Times.Length || course.Any(v => !double.IsFinite(v)))
                 throw new ArithmeticException(
                     $"The model has to give {trace.Times.Length} finite numbers, one for each time of the trace.");
@@ -106,7 +85,7 @@ public static class Calibration
 
     private static IEnumerable<ModelFinding> Findings<T>(InputSet<T> inputs, MeasuredTrace trace)
     {
-        foreach (StudyInput<T> input in inputs.Inputs.Where(i => !i.Spread.IsBounded || i.Spread is Distribution.Discrete))
+        foreach (StudyInput<T> input in inputs.Inputs.Where(i => !i.Spread.IsBounded || i.Spread.Shape is DistributionShape.Discrete))
             yield return new ModelFinding(FindingSeverity.Error, "STU009", input.Path,
                 "A fit needs the ends between which it may search; a uniform, triangular or truncated normal distribution would fit.");
         if (trace.Times.Length <= inputs.Inputs.Length)

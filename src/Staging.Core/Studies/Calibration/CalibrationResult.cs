@@ -5,36 +5,43 @@ namespace Staging.Core.Studies;
 
 /// <summary>A finished fit.</summary>
 /// <typeparam name="T">The model.</typeparam>
-public sealed record CalibrationResult<T>
+public sealed class CalibrationResult<T>
 {
-    internal CalibrationResult()
+    internal CalibrationResult(T fitted, ImmutableArray<FittedInput> inputs, ImmutableArray<double> covariance,
+        ImmutableArray<double> correlation, ReadOnlyMemory<double> residuals, double scatter, ImmutableArray<ModelFinding> findings)
     {
+        (Fitted, Inputs, Covariance, Correlation) = (fitted, inputs, covariance, correlation);
+        (Residuals, ResidualStandardDeviation, Findings) = (residuals, scatter, findings);
     }
 
     /// <summary>The model with the fitted values.</summary>
-    public required T Fitted { get; init; }
+    public T Fitted { get; }
 
     /// <summary>The fitted inputs, in their order.</summary>
-    public required ImmutableArray<FittedInput> Inputs { get; init; }
+    public ImmutableArray<FittedInput> Inputs { get; }
 
     /// <summary>
     /// Covariance of the estimates row by row, each entry in the product of the units of its two inputs [Unit2].
     /// </summary>
-    public required ImmutableArray<double> Covariance { get; init; }
+    public ImmutableArray<double> Covariance { get; }
 
     /// <summary>Correlation of the estimates row by row [-].</summary>
-    public required ImmutableArray<double> Correlation { get; init; }
+    public ImmutableArray<double> Correlation { get; }
 
     /// <summary>Measured less fitted, at the times of the trace, in its unit [Unit].</summary>
-    public required ReadOnlyMemory<double> Residuals { get; init; }
+    public ReadOnlyMemory<double> Residuals { get; }
 
     /// <summary>Standard deviation of the residuals, over their number less that of the inputs [Unit].</summary>
-    public required double ResidualStandardDeviation { get; init; }
+    public double ResidualStandardDeviation { get; }
 
     /// <summary>
     /// What to mind: inputs not told apart, without influence, or at an end; a fit that did not settle.
     /// </summary>
-    public required ImmutableArray<ModelFinding> Findings { get; init; }
+    public ImmutableArray<ModelFinding> Findings { get; }
+
+    /// <summary>The fitted inputs with their standard errors, and the findings, a line each.</summary>
+    /// <returns>For example <c>source.fragment-mass: 0.192 +- 0.004 g</c>.</returns>
+    public override string ToString() => string.Join('\n', [.. Inputs.Select(i => i.ToString()), .. Findings.Select(f => f.ToString())]);
 }
 
 /// <summary>Makes the result of a fit from its minimum.</summary>
@@ -71,16 +78,14 @@ internal static class CalibrationResult
         })];
         var findings = new CalibrationFindings(fitted, shape, correlation, minimum.Slopes.ColumnNorms(2), minSlope,
             options.CorrelationLimit);
-        return new CalibrationResult<T>
-        {
-            Fitted = inputs.At(values),
-            Inputs = fitted,
-            Covariance = [.. from i in Enumerable.Range(0, k) from j in Enumerable.Range(0, k) select Entry(i, j)],
-            Correlation = [.. from i in Enumerable.Range(0, k) from j in Enumerable.Range(0, k) select correlation[i, j]],
-            Residuals = (minimum.Residuals * minimum.Scale).ToArray(),
-            ResidualStandardDeviation = Math.Sqrt(variance) * minimum.Scale,
-            Findings = [.. findings.All(minimum.Converged)],
-        };
+        return new CalibrationResult<T>(
+            inputs.At(values),
+            fitted,
+            covariance: [.. from i in Enumerable.Range(0, k) from j in Enumerable.Range(0, k) select Entry(i, j)],
+            correlation: [.. from i in Enumerable.Range(0, k) from j in Enumerable.Range(0, k) select correlation[i, j]],
+            residuals: (minimum.Residuals * minimum.Scale).ToArray(),
+            scatter: Math.Sqrt(variance) * minimum.Scale,
+            findings: [.. findings.All(minimum.Converged)]);
     }
 
     /// <summary>

@@ -3,20 +3,20 @@ using System.Globalization;
 
 namespace Staging.Core.Studies;
 
-/// <summary>A measured course: times and values, for example of a gap pressure.</summary>
+/// <summary>A measured history: times and values, for example of a gap pressure.</summary>
 public sealed record MeasuredTrace
 {
-    private MeasuredTrace(string name, ImmutableArray<double> times, ImmutableArray<double> values) =>
+    private MeasuredTrace(string name, EquatableArray<double> times, EquatableArray<double> values) =>
         (Name, Times, Values) = (name, times, values);
 
     /// <summary>Head of the column of values, for example <c>gauge_Pa</c>.</summary>
     public string Name { get; }
 
     /// <summary>Times [s], rising.</summary>
-    public ImmutableArray<double> Times { get; }
+    public EquatableArray<double> Times { get; }
 
     /// <summary>Values, in the unit that the name states [Unit].</summary>
-    public ImmutableArray<double> Values { get; }
+    public EquatableArray<double> Values { get; }
 
     /// <summary>A trace from its columns.</summary>
     /// <param name="name">Name of the values, with their unit, for example <c>gauge_Pa</c>.</param>
@@ -25,10 +25,10 @@ public sealed record MeasuredTrace
     /// <returns>The trace.</returns>
     /// <exception cref="ArgumentException">The columns differ in length, are too short, hold a number that is not
     /// finite, or the times do not rise.</exception>
-    public static MeasuredTrace Of(string name, ImmutableArray<double> times, ImmutableArray<double> values)
+    public static MeasuredTrace Of(string name, EquatableArray<double> times, EquatableArray<double> values)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
-        if (times.IsDefault || values.IsDefault || times.Length != values.Length || times.Length < 2)
+        if (times.Length != values.Length || times.Length < 2)
             throw new ArgumentException("A trace needs two or more times and one value for each.", nameof(times));
         for (int i = 0; i < times.Length; i++)
         {
@@ -75,6 +75,10 @@ public sealed record MeasuredTrace
             throw new FormatException(fault.Message, fault);
         }
     }
+
+    /// <summary>Name, number of samples and range of times.</summary>
+    /// <returns>For example <c>gauge_Pa: 60 samples from 0 to 2.95 s</c>.</returns>
+    public override string ToString() => Invariant.Text($"{Name}: {Times.Length} samples from {Times[0]:G4} to {Times[^1]:G4} s");
 
     private static bool TryNumber(string text, out double number) =>
         double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out number) && double.IsFinite(number);

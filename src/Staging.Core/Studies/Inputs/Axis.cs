@@ -1,11 +1,9 @@
-using System.Collections.Immutable;
-
 namespace Staging.Core.Studies;
 
 /// <summary>Values along which one input is swept or searched.</summary>
 public sealed record Axis
 {
-    private Axis(ColumnName name, double low, double high, ImmutableArray<double> values, bool byFactors) =>
+    private Axis(ColumnName name, double low, double high, EquatableArray<double> values, bool byFactors) =>
         (Name, Low, High, Values, ByFactors) = (name, low, high, values, byFactors);
 
     /// <summary>Name and unit.</summary>
@@ -18,14 +16,10 @@ public sealed record Axis
     public double High { get; }
 
     /// <summary>The values, rising [Unit]; both ends are among them.</summary>
-    public ImmutableArray<double> Values { get; }
+    public EquatableArray<double> Values { get; }
 
     /// <summary>Whether neighbours differ by an equal factor, not by an equal step.</summary>
     public bool ByFactors { get; }
-
-    /// <summary>All that tells this axis from others, on one line.</summary>
-    internal string InWords => Invariant.Text($"{Name.Name} [{LineWord.Of(Name.Unit)}] from {Low:R} to {High:R} in {Values.Length} "
-        + $"values by {(ByFactors ? "factors" : "steps")}");
 
     /// <summary>Values at equal steps.</summary>
     /// <param name="name">What is varied.</param>
@@ -56,6 +50,11 @@ public sealed record Axis
             Fill(low, high, count, f => Math.Exp(Math.Log(low) + (Math.Log(high) - Math.Log(low)) * f)), byFactors: true);
     }
 
+    /// <summary>All that tells this axis from others, on one line.</summary>
+    /// <returns>For example <c>gap [mm] from 40 to 340 in 4 values by steps</c>.</returns>
+    public override string ToString() => Invariant.Text($"{Name.Name} [{LineWord.Of(Name.Unit)}] from {Low:R} to {High:R} in "
+        + $"{Values.Length} values by {(ByFactors ? "factors" : "steps")}");
+
     /// <summary>The middle of two values: of their logarithms on an axis of factors.</summary>
     internal double Middle(double a, double b) => ByFactors ? Math.Sqrt(a) * Math.Sqrt(b) : a + (b - a) / 2;
 
@@ -69,6 +68,6 @@ public sealed record Axis
     }
 
     /// <summary>The ends come as given, without rounding.</summary>
-    private static ImmutableArray<double> Fill(double low, double high, int count, Func<double, double> at) =>
+    private static EquatableArray<double> Fill(double low, double high, int count, Func<double, double> at) =>
         [low, .. Enumerable.Range(1, count - 2).Select(i => at((double)i / (count - 1))), high];
 }

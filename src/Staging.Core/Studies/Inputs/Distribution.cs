@@ -3,22 +3,110 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// How an input scatters. Closed: use <see cref="Match"/> to treat every case; <see cref="Spread"/> makes them.
+/// How an input scatters, in the unit of the input that it is given to. Two of one kind and numbers are equal.
 /// </summary>
 /// <remarks>
 /// Values are drawn by inverse transform, so that the same unit number gives the same value wherever it comes from.
 /// </remarks>
-public abstract record Distribution
+public sealed record Distribution
 {
-    private protected Distribution()
-    {
-    }
+    private const double Largest = 1e300;
+
+    private Distribution(DistributionShape shape) => Shape = shape;
 
     /// <summary>Whether the values have a lowest and a highest.</summary>
-    public abstract bool IsBounded { get; }
+    public bool IsBounded => Shape.IsBounded;
 
     /// <summary>The middle value: half of the cases lie below it; in the unit of the input [Unit].</summary>
     public double Median => At(0.5);
+
+    /// <summary>Kind and numbers.</summary>
+    internal DistributionShape Shape { get; }
+
+    /// <summary>Every value between two ends, equally likely.</summary>
+    /// <param name="low">Lowest value [Unit].</param>
+    /// <param name="high">Highest value [Unit], above the lowest.</param>
+    /// <returns>The distribution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The ends are not in order.</exception>
+    public static Distribution Uniform(double low, double high) =>
+        new(new DistributionShape.Uniform(Finite(low, nameof(low)), Guard.Above(high, low, Largest, "-", nameof(high))));
+
+    /// <summary>The normal distribution.</summary>
+    /// <param name="mean">Mean [Unit].</param>
+    /// <param name="standardDeviation">Standard deviation [Unit], above 0.</param>
+    /// <returns>The distribution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The standard deviation is not above 0.</exception>
+    public static Distribution Normal(double mean, double standardDeviation) =>
+        new(new DistributionShape.Normal(Finite(mean, nameof(mean)),
+            Guard.Above(standardDeviation, 0, Largest, "-", nameof(standardDeviation))));
+
+    /// <summary>The normal distribution between two ends, for quantities that have physical limits.</summary>
+    /// <param name="mean">Mean before it is cut [Unit]; at most 8 standard deviations outside the ends.</param>
+    /// <param name="standardDeviation">Standard deviation before it is cut [Unit], above 0.</param>
+    /// <param name="low">Lowest value [Unit].</param>
+    /// <param name="high">Highest value [Unit], above the lowest.</param>
+    /// <returns>The distribution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static Distribution TruncatedNormal(double mean, double standardDeviation, double low, double high)
+    {
+        Guard.Above(standardDeviation, 0, Largest, "-", nameof(standardDeviation));
+        Guard.Above(high, Finite(low, nameof(low)), Largest, "-", nameof(high));
+        Guard.In(mean, low - 8 * standardDeviation, high + 8 * standardDeviation, "-", nameof(mean));
+        return new Distribution(new DistributionShape.TruncatedNormal(mean, standardDeviation, low, high));
+    }
+
+    /// <summary>A spread by factors: as likely half as twice.</summary>
+    /// <param name="median">Median [Unit], above 0.</param>
+    /// <param name="factor">The factor of one standard deviation [-], above 1 and at most 1000.</param>
+    /// <returns>The distribution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public static Distribution LogNormal(double median, double factor) =>
+        new(new DistributionShape.LogNormal(Guard.Above(median, 0, Largest, "-", nameof(median)),
+            Guard.Above(factor, 1, 1000, "-", nameof(factor))));
+
+    /// <summary>Least, likeliest and greatest value: what can honestly be said of most judged inputs.</summary>
+    /// <param name="low">Lowest value [Unit].</param>
+    /// <param name="mode">Likeliest value [Unit], between the ends.</param>
+    /// <param name="high">Highest value [Unit], above the lowest.</param>
+    /// <returns>The distribution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The values are not in order.</exception>
+    public static Distribution Triangular(double low, double mode, double high)
+    {
+        Guard.Above(high, Finite(low, nameof(low)), Largest, "-", nameof(high));
+        return new Distribution(new DistributionShape.Triangular(low, Guard.In(mode, low, high, "-", nameof(mode)), high));
+    }
+
+    /// <summary>Listed values, each with its weight.</summary>
+    /// <param name="values">Values [Unit] and weights [-]; weights above 0, only their ratios count.</param>
+    /// <returns>The distribution.</returns>
+    /// <exception cref="ArgumentException">There is no value, or one is listed twice.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A weight is not above 0.</exception>
+    public static Distribution Discrete(params ImmutableArray<(double Value, double Weight)> values)
+    {
+        if (values.IsDefaultOrEmpty)
+            throw new ArgumentException("At least one value is needed.", nameof(values));
+        foreach ((double value, double weight) in values)
+        {
+            Finite(value, nameof(values));
+            Guard.Above(weight, 0, Largest, "-", nameof(values));
+        }
+
+        ImmutableArray<(double Value, double Weight)> sorted = [.. values.OrderBy(v => v.Value)];
+        if (sorted.Zip(sorted.Skip(1)).Any(pair => pair.First.Value.Equals(pair.Second.Value)))
+            throw new ArgumentException("A value is listed twice; add its weights up.", nameof(values));
+        return new Distribution(new DistributionShape.Discrete([.. sorted.Select(v => v.Value)], [.. sorted.Select(v => v.Weight)]));
+    }
+
+    /// <summary>A sourced range as least, likeliest and greatest value.</summary>
+    /// <param name="range">The range; its nominal value is taken as the likeliest.</param>
+    /// <returns>A triangular distribution.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The range is empty, or its nominal value lies outside
+    /// it.</exception>
+    public static Distribution Of(SourcedRange range)
+    {
+        ArgumentNullException.ThrowIfNull(range);
+        return Triangular(range.Min, range.Nominal, range.Max);
+    }
 
     /// <summary>The value that a share of the cases stays below.</summary>
     /// <param name="probability">The share [-], above 0 and below 1.</param>
@@ -27,180 +115,14 @@ public abstract record Distribution
     public double Quantile(double probability) =>
         At(Guard.In(probability, double.Epsilon, 1 - 1.0 / (1UL << 53), "-", nameof(probability)));
 
-    /// <summary>Treats every case.</summary>
-    /// <typeparam name="T">Type of the answer.</typeparam>
-    /// <param name="uniform">For an even spread.</param>
-    /// <param name="normal">For a normal spread.</param>
-    /// <param name="truncatedNormal">For a normal spread cut at both ends.</param>
-    /// <param name="logNormal">For a spread by factors.</param>
-    /// <param name="triangular">For least, likeliest and greatest.</param>
-    /// <param name="discrete">For listed values.</param>
-    /// <returns>The answer of the case that holds.</returns>
-    public T Match<T>(
-        Func<Uniform, T> uniform,
-        Func<Normal, T> normal,
-        Func<TruncatedNormal, T> truncatedNormal,
-        Func<LogNormal, T> logNormal,
-        Func<Triangular, T> triangular,
-        Func<Discrete, T> discrete) => this switch
-        {
-            Uniform x => uniform(x),
-            Normal x => normal(x),
-            TruncatedNormal x => truncatedNormal(x),
-            LogNormal x => logNormal(x),
-            Triangular x => triangular(x),
-            Discrete x => discrete(x),
-            _ => throw new InvalidOperationException($"Unknown distribution {GetType().Name}."),
-        };
-
     /// <summary>
-    /// Kind and numbers as they were given, to the bit: equal for equal spreads alone, and on every machine.
+    /// Kind and numbers as they were given, to the bit: equal for equal distributions alone, on every machine.
     /// </summary>
-    internal string InWords => Match(
-        x => Invariant.Text($"uniform from {x.Low:R} to {x.High:R}"),
-        x => Invariant.Text($"normal about {x.Mean:R} by {x.StandardDeviation:R}"),
-        x => Invariant.Text($"normal about {x.Mean:R} by {x.StandardDeviation:R} from {x.Low:R} to {x.High:R}"),
-        x => Invariant.Text($"log-normal about {x.MedianValue:R} by a factor of {x.Factor:R}"),
-        x => Invariant.Text($"triangular from {x.Low:R} over {x.Mode:R} to {x.High:R}"),
-        x => "listed " + string.Join(' ', x.Values.Zip(x.Weights, (value, weight) => Invariant.Text($"{value:R}:{weight:R}"))));
+    /// <returns>For example <c>triangular from 10 over 20 to 60</c>.</returns>
+    public override string ToString() => Shape.Text;
 
     /// <summary>The quantile, unchecked.</summary>
-    internal abstract double At(double u);
+    internal double At(double u) => Shape.At(u);
 
-    /// <summary>Every value between two ends is equally likely.</summary>
-    public sealed record Uniform : Distribution
-    {
-        internal Uniform(double low, double high) => (Low, High) = (low, high);
-
-        /// <summary>Lowest value [Unit].</summary>
-        public double Low { get; }
-
-        /// <summary>Highest value [Unit].</summary>
-        public double High { get; }
-
-        /// <inheritdoc/>
-        public override bool IsBounded => true;
-
-        internal override double At(double u) => Low + (High - Low) * u;
-    }
-
-    /// <summary>The normal distribution.</summary>
-    public sealed record Normal : Distribution
-    {
-        internal Normal(double mean, double standardDeviation) => (Mean, StandardDeviation) = (mean, standardDeviation);
-
-        /// <summary>Mean [Unit].</summary>
-        public double Mean { get; }
-
-        /// <summary>Standard deviation [Unit].</summary>
-        public double StandardDeviation { get; }
-
-        /// <inheritdoc/>
-        public override bool IsBounded => false;
-
-        internal override double At(double u) => Mean + StandardDeviation * NormalTable.Quantile(u);
-    }
-
-    /// <summary>The normal distribution between two ends; what lies outside is not drawn.</summary>
-    public sealed record TruncatedNormal : Distribution
-    {
-        internal TruncatedNormal(double mean, double standardDeviation, double low, double high) =>
-            (Mean, StandardDeviation, Low, High) = (mean, standardDeviation, low, high);
-
-        /// <summary>Mean before it was cut [Unit].</summary>
-        public double Mean { get; }
-
-        /// <summary>Standard deviation before it was cut [Unit].</summary>
-        public double StandardDeviation { get; }
-
-        /// <summary>Lowest value [Unit].</summary>
-        public double Low { get; }
-
-        /// <summary>Highest value [Unit].</summary>
-        public double High { get; }
-
-        /// <inheritdoc/>
-        public override bool IsBounded => true;
-
-        internal override double At(double u) =>
-            Math.Clamp(Mean + StandardDeviation * NormalTable.QuantileBetween((Low - Mean) / StandardDeviation,
-                (High - Mean) / StandardDeviation, u), Low, High);
-    }
-
-    /// <summary>The logarithm is normal: as likely half as twice.</summary>
-    public sealed record LogNormal : Distribution
-    {
-        internal LogNormal(double median, double factor) => (MedianValue, Factor) = (median, factor);
-
-        /// <summary>Median [Unit].</summary>
-        public double MedianValue { get; }
-
-        /// <summary>
-        /// The factor of one standard deviation [-]: about 68 % of the values lie between the median over it and the
-        /// median times it.
-        /// </summary>
-        public double Factor { get; }
-
-        /// <inheritdoc/>
-        public override bool IsBounded => false;
-
-        internal override double At(double u) => MedianValue * Math.Exp(Math.Log(Factor) * NormalTable.Quantile(u));
-    }
-
-    /// <summary>
-    /// A density that rises evenly from the least to the likeliest value and falls evenly to the greatest.
-    /// </summary>
-    public sealed record Triangular : Distribution
-    {
-        internal Triangular(double low, double mode, double high) => (Low, Mode, High) = (low, mode, high);
-
-        /// <summary>Lowest value [Unit].</summary>
-        public double Low { get; }
-
-        /// <summary>Likeliest value [Unit].</summary>
-        public double Mode { get; }
-
-        /// <summary>Highest value [Unit].</summary>
-        public double High { get; }
-
-        /// <inheritdoc/>
-        public override bool IsBounded => true;
-
-        /// <remarks>The roots of shares, not of products of widths: those overflow where the widths do not.</remarks>
-        internal override double At(double u)
-        {
-            double width = High - Low, rise = (Mode - Low) / width;
-            return u <= rise ? Low + width * Math.Sqrt(u * rise) : High - width * Math.Sqrt((1 - u) * (1 - rise));
-        }
-    }
-
-    /// <summary>Listed values with their weights.</summary>
-    public sealed record Discrete : Distribution
-    {
-        private readonly ImmutableArray<double> upTo;
-
-        internal Discrete(ImmutableArray<double> values, ImmutableArray<double> weights)
-        {
-            (Values, Weights) = (values, weights);
-            double total = weights.Sum(), sum = 0;
-            upTo = [.. weights.Select(w => (sum += w) / total)];
-        }
-
-        /// <summary>The values, rising [Unit].</summary>
-        public ImmutableArray<double> Values { get; }
-
-        /// <summary>Their weights [-], in the same order; only their ratios count.</summary>
-        public ImmutableArray<double> Weights { get; }
-
-        /// <inheritdoc/>
-        public override bool IsBounded => true;
-
-        internal override double At(double u)
-        {
-            int i = 0;
-            while (i < Values.Length - 1 && u >= upTo[i])
-                i++;
-            return Values[i];
-        }
-    }
+    private static double Finite(double value, string name) => Guard.In(value, -Largest, Largest, "-", name);
 }

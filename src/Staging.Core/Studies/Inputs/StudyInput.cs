@@ -11,34 +11,28 @@ namespace Staging.Core.Studies;
 /// </remarks>
 public sealed record StudyInput<T>
 {
-    /// <summary>What it is called in results: words joined by dots, for example <c>joint.breakaway</c>.</summary>
-    public required string Path { get; init => field = InputPath.Checked(value); }
-
-    /// <summary>Unit of its values; <c>-</c> where there is none.</summary>
-    public required string Unit { get; init => field = Guard.NotBlank(value); }
-
-    /// <summary>How it scatters, in [Unit].</summary>
-    public required Distribution Spread { get; init => field = Guard.NotNull(value); }
-
-    /// <summary>Puts a value, in [Unit], into a copy of the model.</summary>
-    public required Func<T, double, T> With { get; init => field = Guard.NotNull(value); }
-
-    /// <summary>How it scatters, so that parts with other spreads are told apart.</summary>
-    internal string InWords => $"{Path} {Spread.InWords}";
-}
-
-/// <summary>Makes inputs.</summary>
-public static class StudyInput
-{
     /// <summary>An uncertain scalar.</summary>
-    /// <typeparam name="T">The model.</typeparam>
     /// <param name="path">What it is called in results: letters, digits, dots and hyphens, for example
     /// <c>joint.breakaway</c>.</param>
     /// <param name="unit">Unit of its values; <c>-</c> where there is none.</param>
     /// <param name="spread">How it scatters, in [unit].</param>
     /// <param name="with">Puts a value, in [unit], into a copy of the model: <c>(p, v) => p with { ... }</c>.</param>
-    /// <returns>The input.</returns>
     /// <exception cref="ArgumentException">The path is blank or holds other characters.</exception>
-    public static StudyInput<T> Of<T>(string path, string unit, Distribution spread, Func<T, double, T> with) =>
-        new() { Path = path, Unit = unit, Spread = spread, With = with };
+    public StudyInput(string path, string unit, Distribution spread, Func<T, double, T> with) =>
+        (Path, Unit, Spread, With) = (path, unit, spread, with);
+
+    /// <summary>What it is called in results: words joined by dots, for example <c>joint.breakaway</c>.</summary>
+    public string Path { get; init => field = InputPath.Checked(value); }
+
+    /// <summary>Unit of its values; <c>-</c> where there is none.</summary>
+    public string Unit { get; init => field = Guard.NotBlank(value); }
+
+    /// <summary>How it scatters, in [Unit].</summary>
+    public Distribution Spread { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>Puts a value, in [Unit], into a copy of the model.</summary>
+    public Func<T, double, T> With { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>How it scatters, so that parts with other spreads are told apart.</summary>
+    internal string Scatter => $"{Path} {Spread}";
 }

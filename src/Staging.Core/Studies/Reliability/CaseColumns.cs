@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>The cases of a study as columns of equal length, for plots and notebooks.</summary>
-public sealed record CaseColumns
+public sealed class CaseColumns
 {
     internal CaseColumns(StudyHeading heading, CaseStore store)
     {
@@ -24,6 +24,11 @@ public sealed record CaseColumns
 
     /// <summary>Each measure.</summary>
     public ImmutableArray<NumberColumn> Measures { get; }
+
+    /// <summary>How many cases, and the heads of the columns.</summary>
+    /// <returns>For example <c>1000 cases: mass [kg], period [s]</c>.</returns>
+    public override string ToString() =>
+        Invariant.Text($"{Index.Length} cases: {string.Join(", ", Inputs.Concat(Measures).Select(c => c.Name))}");
 
     /// <summary>
     /// Writes the columns as comma-separated values: a head with the units, then a line a case; numbers so that reading

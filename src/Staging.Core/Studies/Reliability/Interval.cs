@@ -1,11 +1,19 @@
 namespace Staging.Core.Studies;
 
 /// <summary>An interval of confidence.</summary>
-/// <param name="Low">Lower end, in the unit of what it is about [Unit].</param>
-/// <param name="High">Upper end [Unit].</param>
-/// <param name="Confidence">Share of such intervals that hold the true value [-].</param>
-public sealed record Interval(double Low, double High, double Confidence)
+public sealed class Interval
 {
+    internal Interval(double low, double high, double confidence) => (Low, High, Confidence) = (low, high, confidence);
+
+    /// <summary>Lower end, in the unit of what it is about [Unit].</summary>
+    public double Low { get; }
+
+    /// <summary>Upper end [Unit].</summary>
+    public double High { get; }
+
+    /// <summary>Share of such intervals that hold the true value [-].</summary>
+    public double Confidence { get; }
+
     /// <summary>Half of the width [Unit].</summary>
     public double HalfWidth => (High - Low) / 2;
 

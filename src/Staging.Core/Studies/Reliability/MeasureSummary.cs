@@ -1,7 +1,7 @@
 namespace Staging.Core.Studies;
 
 /// <summary>How a measure scatters over the cases that have it.</summary>
-public sealed record MeasureSummary
+public sealed class MeasureSummary
 {
     private readonly MeasureTally tally;
 

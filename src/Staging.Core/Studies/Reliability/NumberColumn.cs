@@ -1,7 +1,7 @@
 namespace Staging.Core.Studies;
 
 /// <summary>A column of numbers, some of which may be absent.</summary>
-public sealed record NumberColumn
+public sealed class NumberColumn
 {
     internal NumberColumn(ColumnName name, IEnumerable<double?> values)
     {
@@ -19,6 +19,10 @@ public sealed record NumberColumn
 
     /// <summary>Whether there is a number.</summary>
     public ReadOnlyMemory<bool> Present { get; }
+
+    /// <summary>Name, unit and how many numbers there are.</summary>
+    /// <returns>For example <c>lit time [ms]: 812 of 1000</c>.</returns>
+    public override string ToString() => Invariant.Text($"{Name}: {Present.ToArray().Count(p => p)} of {Present.Length}");
 
     /// <summary>One number.</summary>
     /// <param name="row">Which row, from 0.</param>

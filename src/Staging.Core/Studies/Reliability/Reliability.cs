@@ -3,14 +3,8 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>Runs reliability studies, and merges their parts.</summary>
-public static class Reliability
+internal static class Reliability
 {
-    /// <summary>
-    /// The outcome of a case whose model refused its input (an <see cref="ArgumentException"/>): counted, never
-    /// dropped.
-    /// </summary>
-    public const string Refused = "Refused";
-
     /// <summary>
     /// Cases that a thread takes at a time: enough to hide the handing over, few enough to share out a slow model
     /// evenly.
@@ -20,34 +14,18 @@ public static class Reliability
     /// <summary>Cases between two looks at the stop rule.</summary>
     private const int StopInterval = 64;
 
-    /// <summary>Runs the cases of a study, or of a part of it.</summary>
-    /// <typeparam name="T">The model that is varied.</typeparam>
-    /// <typeparam name="TResult">What one case gives.</typeparam>
-    /// <param name="study">The study.</param>
-    /// <param name="options">Threads and part; null for all cases on all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
-    /// <param name="cancellationToken">Stops the study.</param>
-    /// <returns>The result: the same bits for any number of threads.</returns>
-    /// <exception cref="InvalidModelException"><see cref="ReliabilityStudy{T, TResult}.Check"/> reports errors, or a
-    /// part is asked to stop early.</exception>
-    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    /// <exception cref="ArithmeticException">A measure is not a finite number.</exception>
-    /// <remarks>
-    /// An exception of the model other than <see cref="ArgumentException"/> ends the study: the first in order of the
-    /// cases is thrown.
-    /// </remarks>
-    public static ReliabilityRun Run<T, TResult>(
-        this ReliabilityStudy<T, TResult> study, StudyOptions? options = null, Action<StudyProgress>? progress = null,
-        CancellationToken cancellationToken = default)
+    public static ReliabilityRun Run<T, TResult>(ReliabilityStudy<T, TResult> study, StudyOptions options,
+        IProgress<StudyProgress>? progress, CancellationToken cancellationToken)
     {
-        ArgumentNullException.ThrowIfNull(study);
-        options ??= StudyOptions.Default;
         InvalidModelException.ThrowOnError(study.Check());
         if (study.Stop is not null && options.Part.Count > 1)
             throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU006", nameof(study.Stop),
                 "A part does not know the other parts, so it cannot stop early; run the parts in full.")]);
         var design = new SampleDesign(study.Design, study.Cases, study.Inputs.Inputs.Length, study.Seed);
         long first = options.Part.First(study.Cases), end = options.Part.End(study.Cases);
+        if (study.KeepCases)
+            StudySize.Check(end - first, NumbersKept(study.Inputs.Inputs.Length, study.Measures.Length));
+        cancellationToken.ThrowIfCancellationRequested();
         var tally = new CaseTally(study.Measures.Length, study.KeepCases);
         var clock = new StudyClock(end - first, options.Clock, progress);
         bool satisfied = false;
@@ -76,22 +54,25 @@ public static class Reliability
         }
     }
 
-    /// <summary>Puts parts together; the parts may come in any order.</summary>
-    /// <param name="parts">Parts of one study that do not overlap.</param>
-    /// <returns>Their union: with all parts, the bits of the study run whole.</returns>
-    /// <exception cref="ArgumentException">There is no part, one is null, they belong to different studies, two hold
-    /// the same case, or one stopped early.</exception>
-    public static ReliabilityRun Merge(params ImmutableArray<ReliabilityRun> parts)
+    public static ReliabilityRun Merge(ImmutableArray<ReliabilityRun> parts)
     {
         StudyHeading heading = StudyHeading.Common(parts, p => p.Heading);
         if (parts.Length > 1 && parts.Any(p => p.StoppedEarly))
             throw new ArgumentException("A study that stopped early is a whole: there is nothing to merge it with.", nameof(parts));
         ImmutableArray<CaseRange> ranges = CaseRange.Joined(parts.SelectMany(p => p.Ranges));
-        var tally = new CaseTally(heading.Measures.Length, parts.All(p => p.Tally.Columns is not null));
+        bool keep = parts.All(p => p.Tally.Columns is not null);
+        if (keep)
+            StudySize.Check(ranges.Sum(r => r.End - r.First), NumbersKept(heading.Inputs.Length, heading.Measures.Length));
+        var tally = new CaseTally(heading.Measures.Length, keep);
         foreach (ReliabilityRun part in parts.OrderBy(p => p.Ranges.FirstOrDefault().First))
             tally.Add(part.Tally);
         return new ReliabilityRun(heading, ranges, parts[0].StoppedEarly, tally);
     }
+
+    /// <summary>
+    /// Numbers, 8 bytes each, that a kept case takes: its values, measures that may be absent, and its frame.
+    /// </summary>
+    private static int NumbersKept(int inputs, int measures) => inputs + 2 * measures + 12;
 
     private static bool IsMet(StopRule rule, CaseTally tally) =>
         new Proportion(tally.Outcomes.GetValueOrDefault(rule.Outcome),
@@ -99,7 +80,7 @@ public static class Reliability
 
     private static StudyHeading Heading<T, TResult>(ReliabilityStudy<T, TResult> study, SampleDesign design) => new(
         study.Cases, study.Seed, design.Kind.ToString(), study.Inputs.Names, study.Inputs.Spreads,
-        [.. study.Measures.Select(m => new ColumnName(m.Name, m.Unit))]);
+        [.. study.Measures.Select(m => m.Column)]);
 
     private static CaseRow[] Block<T, TResult>(ReliabilityStudy<T, TResult> study, SampleDesign design, long first, long end,
         CancellationToken cancel)
@@ -123,7 +104,8 @@ public static class Reliability
         }
         catch (ArgumentException refusal)
         {
-            return new CaseRow(index, values, Refused, new double?[study.Measures.Length], refusal.Message.ReplaceLineEndings(" "));
+            return new CaseRow(index, values, ReliabilityRun.Refused, new double?[study.Measures.Length],
+                refusal.Message.ReplaceLineEndings(" "));
         }
 
         double?[] measures = [.. study.Measures.Select(m => Finite(m, m.Of(result), index))];

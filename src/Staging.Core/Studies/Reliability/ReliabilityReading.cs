@@ -49,7 +49,7 @@ internal static class ReliabilityReading
     private static void ReadRefusals(StudyLines lines, CaseTally tally, ImmutableArray<CaseRange> ranges)
     {
         long count = StudyLines.Count(lines.Take("refusals"), "the number of refusals"),
-            refused = tally.Outcomes.GetValueOrDefault(Reliability.Refused);
+            refused = tally.Outcomes.GetValueOrDefault(ReliabilityRun.Refused);
         if (count > Math.Min(refused, CaseTally.MaxRefusals))
             throw new FormatException($"{count} refusals are told, of {refused} refused cases; {CaseTally.MaxRefusals} at most are");
         long last = -1;

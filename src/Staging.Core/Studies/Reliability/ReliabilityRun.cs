@@ -4,8 +4,14 @@ namespace Staging.Core.Studies;
 
 /// <summary>What a reliability study found: a whole study, or some of its parts.</summary>
 /// <remarks>Immutable; may be read from any thread.</remarks>
-public sealed record ReliabilityRun
+public sealed class ReliabilityRun
 {
+    /// <summary>
+    /// The outcome of a case whose model refused its input (an <see cref="ArgumentException"/>): counted, never
+    /// dropped.
+    /// </summary>
+    public const string Refused = "Refused";
+
     internal ReliabilityRun(StudyHeading heading, ImmutableArray<CaseRange> ranges, bool stoppedEarly, CaseTally tally)
     {
         (Heading, Ranges, StoppedEarly, Tally) = (heading, ranges, stoppedEarly, tally);
@@ -40,7 +46,7 @@ public sealed record ReliabilityRun
 
     /// <summary>
     /// The first ten cases that the model refused, by number, with its reason; all are counted under
-    /// <see cref="Reliability.Refused"/>.
+    /// <see cref="Refused"/>.
     /// </summary>
     public ImmutableSortedDictionary<long, string> Refusals { get; }
 
@@ -55,6 +61,32 @@ public sealed record ReliabilityRun
 
     /// <summary>Where the numbers come from.</summary>
     internal CaseTally Tally { get; }
+
+    /// <summary>Puts parts together; the parts may come in any order.</summary>
+    /// <param name="parts">Parts of one study that do not overlap.</param>
+    /// <returns>Their union: with all parts, the bits of the study run whole.</returns>
+    /// <exception cref="ArgumentException">There is no part, one is null, they belong to different studies, two hold
+    /// the same case, or one stopped early.</exception>
+    public static ReliabilityRun Merge(params ImmutableArray<ReliabilityRun> parts) => Reliability.Merge(parts);
+
+    /// <summary>Reads what <see cref="Write"/> wrote.</summary>
+    /// <param name="reader">Where from.</param>
+    /// <returns>The result, to the bit, without columns of single cases.</returns>
+    /// <exception cref="FormatException">The text is no such result, or was altered; the message names the
+    /// line.</exception>
+    public static ReliabilityRun Read(TextReader reader) => ReliabilityText.Read(reader);
+
+    /// <summary>
+    /// Writes the result, or that of a part, as text: what a part on another machine sends home. One fact a line; the
+    /// last but one is the SHA-256 of the lines before it. Columns of single cases are not in it; those have their own
+    /// comma-separated form.
+    /// </summary>
+    /// <param name="writer">Where to.</param>
+    public void Write(TextWriter writer)
+    {
+        ArgumentNullException.ThrowIfNull(writer);
+        ReliabilityText.Write(this, writer);
+    }
 
     /// <summary>
     /// How probable an outcome is, among all cases: refused ones count against it. The intervals are made for

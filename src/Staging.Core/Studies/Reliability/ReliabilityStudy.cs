@@ -10,7 +10,7 @@ namespace Staging.Core.Studies;
 /// <typeparam name="TResult">What one case gives.</typeparam>
 /// <remarks>
 /// Immutable. The functions in it have to be pure: they are called on any thread, and the same input has to give the
-/// same result.
+/// same result. Equality of two studies compares their functions by reference.
 /// </remarks>
 public sealed record ReliabilityStudy<T, TResult>
 {
@@ -24,7 +24,7 @@ public sealed record ReliabilityStudy<T, TResult>
     public required Func<TResult, string> Outcome { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Numbers to gather; none by default.</summary>
-    public ImmutableArray<Measure<TResult>> Measures { get; init => field = Guard.Set(value); } = [];
+    public EquatableArray<Measure<TResult>> Measures { get; init; }
 
     /// <summary>Cases, 1 to 2^40.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -40,7 +40,8 @@ public sealed record ReliabilityStudy<T, TResult>
     public StopRule? Stop { get; init; }
 
     /// <summary>
-    /// Whether to keep every case in columns. Without, memory does not grow with the number of cases.
+    /// Whether to keep every case in columns: up to 16 777 216 cases at a time. Without, memory does not grow with the
+    /// number of cases.
     /// </summary>
     public bool KeepCases { get; init; }
 
@@ -49,7 +50,7 @@ public sealed record ReliabilityStudy<T, TResult>
     public ImmutableArray<ModelFinding> Check()
     {
         var findings = ImmutableArray.CreateBuilder<ModelFinding>();
-        findings.AddRange(Measure.Twice(Measures));
+        findings.AddRange(Measure<TResult>.Twice(Measures));
         if (Stop is not null && Design != DesignKind.Independent)
             findings.Add(new ModelFinding(FindingSeverity.Error, "STU004", nameof(Stop),
                 "Only independent cases can stop early; the first cases of another design do not stand for the whole."));
@@ -58,4 +59,21 @@ public sealed record ReliabilityStudy<T, TResult>
                 + $"{SobolPoints.MaxDimensions} dimensions, the study {Inputs.Inputs.Length} inputs; a Latin hypercube would fit."));
         return findings.ToImmutable();
     }
+
+    /// <summary>Runs the cases, or those of a part alone.</summary>
+    /// <param name="options">Threads and part; null for all cases on all cores.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
+    /// <param name="cancellationToken">Stops the study.</param>
+    /// <returns>The result: the same bits for any number of threads.</returns>
+    /// <exception cref="InvalidModelException"><see cref="Check"/> reports errors, a part is asked to stop early, or
+    /// more cases are to be kept than one machine keeps.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    /// <exception cref="ArithmeticException">A measure is not a finite number.</exception>
+    /// <remarks>
+    /// An <see cref="ArgumentException"/> of the model is a refused case, which is counted. Any other exception ends
+    /// the study: the first in order of the cases is thrown.
+    /// </remarks>
+    public ReliabilityRun Run(StudyOptions? options = null, IProgress<StudyProgress>? progress = null,
+        CancellationToken cancellationToken = default) =>
+        Reliability.Run(this, options ?? StudyOptions.Default, progress, cancellationToken);
 }

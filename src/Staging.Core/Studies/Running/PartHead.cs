@@ -8,25 +8,23 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
 {
     public long Cases => Ranges.Sum(r => r.End - r.First);
 
-    public void Write(TextWriter writer, string title)
+    public void Write(LineWriter writer, string title)
     {
-        void Line(Invariant.Handler text) => writer.Write(text.ToStringAndClear() + "\n");
-
-        Line($"{title}");
-        Line($"cases {Heading.Cases}");
-        Line($"seed {Heading.Seed}");
-        Line($"design {Heading.Design}");
-        List("input", [.. Heading.Inputs.Select(Words)]);
+        writer.Write($"{title}");
+        writer.Write($"cases {Heading.Cases}");
+        writer.Write($"seed {Heading.Seed}");
+        writer.Write($"design {Heading.Design}");
+        List("input", [.. Heading.Inputs.Select(Text)]);
         List("spread", Heading.Spreads);
-        List("measure", [.. Heading.Measures.Select(Words)]);
+        List("measure", [.. Heading.Measures.Select(Text)]);
         foreach (CaseRange range in Ranges)
-            Line($"range {range.First} {range.End}");
+            writer.Write($"range {range.First} {range.End}");
 
         void List(string word, ImmutableArray<string> members)
         {
-            Line($"{word}s {members.Length}");
+            writer.Write($"{word}s {members.Length}");
             for (int i = 0; i < members.Length; i++)
-                Line($"{word} {i + 1} {members[i]}");
+                writer.Write($"{word} {i + 1} {members[i]}");
         }
     }
 
@@ -40,7 +38,7 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
             throw new FormatException($"the seed has to be a whole number of up to 64 bits, not \"{seed}\"");
         string design = lines.Take("design");
         ImmutableArray<ColumnName> inputs = Listed(lines, "input", Column);
-        ImmutableArray<string> spreads = Listed(lines, "spread", words => words);
+        ImmutableArray<string> spreads = Listed(lines, "spread", text => text);
         if (spreads.Length > 0 && spreads.Length != inputs.Length)
             throw new FormatException($"there is a spread for each input or for none, not {spreads.Length} for {inputs.Length}");
         ImmutableArray<ColumnName> measures = Listed(lines, "measure", Column);
@@ -50,7 +48,7 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
         return new PartHead(new StudyHeading(cases, key, design, inputs, spreads, measures), ranges.ToImmutable());
     }
 
-    private static string Words(ColumnName column) => $"{LineWord.Of(column.Unit)} {column.Name}";
+    private static string Text(ColumnName column) => $"{LineWord.Of(column.Unit)} {column.Name}";
 
     /// <summary>
     /// The members of a list: it says how many there are, and each says which it is, so that none can be lost or change

@@ -7,7 +7,7 @@ namespace Staging.Core.Studies;
 /// <see cref="PartitionedStudy{TAnswer}.Of"/> makes the answer.
 /// </summary>
 /// <remarks>Immutable; may be read from any thread.</remarks>
-public sealed record PartResult
+public sealed class PartResult
 {
     internal PartResult(StudyHeading heading, ImmutableArray<CaseRange> ranges, ImmutableArray<ImmutableArray<double>> rows) =>
         (Heading, Ranges, Rows) = (heading, ranges, rows);
@@ -55,12 +55,32 @@ public sealed record PartResult
     /// <param name="parts">Parts of one study that do not overlap.</param>
     /// <returns>Their union: with all parts, the bits of the study run whole.</returns>
     /// <exception cref="ArgumentException">There is no part, one is null, they belong to different studies, or two hold
-    /// the same case.</exception>
+    /// the same case; or, as <see cref="InvalidModelException"/>, they hold more numbers than one machine
+    /// keeps.</exception>
     public static PartResult Merge(params ImmutableArray<PartResult> parts)
     {
         StudyHeading heading = StudyHeading.Common(parts, p => p.Heading);
         ImmutableArray<CaseRange> ranges = CaseRange.Joined(parts.SelectMany(p => p.Ranges));
+        StudySize.Check(ranges.Sum(r => r.End - r.First), heading.Measures.Length);
         return new PartResult(heading, ranges, [.. parts.SelectMany(p => p.Numbered).OrderBy(n => n.Case).Select(n => n.Row)]);
+    }
+
+    /// <summary>Reads what <see cref="Write"/> wrote.</summary>
+    /// <param name="reader">Where from.</param>
+    /// <returns>The numbers, to the bit.</returns>
+    /// <exception cref="FormatException">The text holds no such numbers, or was altered; the message names the
+    /// line.</exception>
+    public static PartResult Read(TextReader reader) => PartText.Read(reader);
+
+    /// <summary>
+    /// Writes the numbers as text: what a part on another machine sends home. One fact a line; the last but one is the
+    /// SHA-256 of the lines before it.
+    /// </summary>
+    /// <param name="writer">Where to.</param>
+    public void Write(TextWriter writer)
+    {
+        ArgumentNullException.ThrowIfNull(writer);
+        PartText.Write(this, writer);
     }
 
     /// <summary>How many cases are here, and of what, on one line.</summary>

@@ -3,35 +3,25 @@ using System.Globalization;
 
 namespace Staging.Core.Studies;
 
-/// <summary>
-/// The numbers of a study, or of a part, as text: what a part on another machine sends home. Writing and reading keep
-/// every bit.
-/// </summary>
+/// <summary>The numbers of a study, or of a part, as text. Writing and reading keep every bit.</summary>
 /// <remarks>One fact a line, words parted by blanks; <c>-</c> stands for a number that is absent.</remarks>
-public static class PartText
+internal static class PartText
 {
-    private const string Title = "staging study points, form 1", Absent = "-";
+    private const string Title = "staging study points, form 2", Absent = "-";
 
-    /// <summary>Writes the numbers.</summary>
-    /// <param name="run">The run.</param>
-    /// <param name="writer">Where to.</param>
-    public static void Write(this PartResult run, TextWriter writer)
+    public static void Write(PartResult run, TextWriter writer)
     {
-        ArgumentNullException.ThrowIfNull(run);
-        ArgumentNullException.ThrowIfNull(writer);
-        new PartHead(run.Heading, run.Ranges).Write(writer, Title);
+        using var lines = new LineWriter(writer);
+        new PartHead(run.Heading, run.Ranges).Write(lines, Title);
         foreach ((long index, ImmutableArray<double> row) in run.Numbered)
-            writer.Write(Invariant.Text($"case {index} {string.Join(' ', row.Select(Word))}\n"));
-        StudyLines.WriteEnd(writer);
+            lines.Write($"case {index} {string.Join(' ', row.Select(Word))}");
+        lines.End();
     }
 
-    /// <summary>Reads the numbers.</summary>
-    /// <param name="reader">Where from.</param>
-    /// <returns>The run.</returns>
-    /// <exception cref="FormatException">The text holds no such numbers; the message names the line.</exception>
     public static PartResult Read(TextReader reader) => StudyLines.Read(reader, Title, lines =>
     {
         PartHead head = PartHead.Read(lines);
+        StudySize.Check(head.Cases, head.Heading.Measures.Length);
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<double>>();
         foreach (CaseRange range in head.Ranges)
         {

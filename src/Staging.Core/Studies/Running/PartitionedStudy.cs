@@ -13,38 +13,41 @@ namespace Staging.Core.Studies;
 /// and numbers, to the bit) and measures. The model is a function, which nothing can compare: run the same program
 /// everywhere.
 /// </remarks>
-public sealed record PartitionedStudy<TAnswer>
+public sealed class PartitionedStudy<TAnswer>
 {
     private readonly StudyHeading heading;
+    private readonly bool someMayBeAbsent;
     private readonly Func<long, CancellationToken, ImmutableArray<double>> row;
     private readonly Func<ImmutableArray<ImmutableArray<double>>, TAnswer> answer;
 
     /// <param name="heading">What tells this study from others.</param>
     /// <param name="row">The numbers of a case; not-a-number stands for one that is absent.</param>
     /// <param name="answer">The answer from the numbers of all cases, in order.</param>
+    /// <param name="someMayBeAbsent">Whether numbers may be absent, as those of a measure that a result does not
+    /// have.</param>
     internal PartitionedStudy(StudyHeading heading, Func<long, CancellationToken, ImmutableArray<double>> row,
-        Func<ImmutableArray<ImmutableArray<double>>, TAnswer> answer) =>
-        (this.heading, this.row, this.answer) = (heading, row, answer);
-
-    /// <summary>Whether numbers may be absent, as those of a measure that a result does not have.</summary>
-    internal bool SomeMayBeAbsent { get; init; }
+        Func<ImmutableArray<ImmutableArray<double>>, TAnswer> answer, bool someMayBeAbsent = false) =>
+        (this.heading, this.row, this.answer, this.someMayBeAbsent) = (heading, row, answer, someMayBeAbsent);
 
     /// <summary>Cases of the whole.</summary>
     public long Cases => heading.Cases;
 
     /// <summary>Runs all cases, or those of a part alone.</summary>
     /// <param name="options">Threads and part; null for all cases on all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the study.</param>
     /// <returns>The numbers: the same bits for any number of threads.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     /// <exception cref="ArithmeticException">The model gave no finite number.</exception>
-    public PartResult Run(StudyOptions? options = null, Action<StudyProgress>? progress = null,
+    /// <exception cref="InvalidModelException">More numbers than one machine keeps (STU016): more parts would
+    /// fit.</exception>
+    public PartResult Run(StudyOptions? options = null, IProgress<StudyProgress>? progress = null,
         CancellationToken cancellationToken = default)
     {
         StudyPart shard = options?.Part ?? StudyPart.Whole;
         var range = new CaseRange(shard.First(Cases), shard.End(Cases));
-        return new PartResult(heading, CaseRange.Joined([range]), PointEvaluator.Run(range, Row, options, progress, cancellationToken));
+        return new PartResult(heading, CaseRange.Joined([range]),
+            PointEvaluator.Run(range, heading.Measures.Length, Row, options, progress, cancellationToken));
     }
 
     /// <summary>The answer of a run that holds every case.</summary>
@@ -65,8 +68,12 @@ public sealed record PartitionedStudy<TAnswer>
             : answer(run.Rows);
     }
 
+    /// <summary>What is run, and how many cases it has.</summary>
+    /// <returns>For example <c>143 cases: screening on 8 levels</c>.</returns>
+    public override string ToString() => Invariant.Text($"{Cases} cases: {heading.Design}");
+
     /// <summary>Runs all cases and gives the answer.</summary>
-    internal TAnswer Whole(StudyOptions? options, Action<StudyProgress>? progress, CancellationToken cancel)
+    internal TAnswer Whole(StudyOptions? options, IProgress<StudyProgress>? progress, CancellationToken cancel)
     {
         PointEvaluator.RefusePart(options);
         return Of(Run(options, progress, cancel));
@@ -83,7 +90,7 @@ public sealed record PartitionedStudy<TAnswer>
     {
         for (int m = 0; m < numbers.Length; m++)
         {
-            if (double.IsInfinity(numbers[m]) || (double.IsNaN(numbers[m]) && !SomeMayBeAbsent))
+            if (double.IsInfinity(numbers[m]) || (double.IsNaN(numbers[m]) && !someMayBeAbsent))
                 return $"Measure \"{heading.Measures[m].Name}\" of case {index} is not a finite number.";
         }
 

@@ -9,11 +9,11 @@ internal static class PointEvaluator
 {
     /// <summary>All points of a study whose results stay in this process.</summary>
     public static ImmutableArray<TResult> All<TResult>(
-        long count, Func<long, CancellationToken, TResult> run, StudyOptions? options, Action<StudyProgress>? progress,
+        long count, Func<long, CancellationToken, TResult> run, StudyOptions? options, IProgress<StudyProgress>? progress,
         CancellationToken cancel)
     {
         RefusePart(options);
-        return Run(new CaseRange(0, count), run, options, progress, cancel);
+        return Run(new CaseRange(0, count), 1, run, options, progress, cancel);
     }
 
     public static void RefusePart(StudyOptions? options)
@@ -23,14 +23,16 @@ internal static class PointEvaluator
                 + "answer of its own; run the parts by the method whose name ends in InParts and ask the merged run, or run the whole.")]);
     }
 
-    /// <summary>Runs the points of a range, and no other.</summary>
+    /// <summary>Runs the points of a range, and no other; each result holds so many numbers.</summary>
     public static ImmutableArray<TResult> Run<TResult>(
-        CaseRange range, Func<long, CancellationToken, TResult> run, StudyOptions? options, Action<StudyProgress>? progress,
-        CancellationToken cancel)
+        CaseRange range, int numbers, Func<long, CancellationToken, TResult> run, StudyOptions? options,
+        IProgress<StudyProgress>? progress, CancellationToken cancel)
     {
         options ??= StudyOptions.Default;
+        cancel.ThrowIfCancellationRequested();
         long count = range.End - range.First;
-        var results = ImmutableArray.CreateBuilder<TResult>((int)Guard.In((double)count, 0, Array.MaxLength, "-", "points at a time"));
+        StudySize.Check(count, numbers);
+        var results = ImmutableArray.CreateBuilder<TResult>((int)count);
         var clock = new StudyClock(count, options.Clock, progress);
         OrderedBlocks.Run(
             range.First,

@@ -1,7 +1,7 @@
 namespace Staging.Core.Studies;
 
 /// <summary>Reports progress at most two hundred times, with the time left at the rate so far.</summary>
-internal sealed class StudyClock(long total, TimeProvider clock, Action<StudyProgress>? report)
+internal sealed class StudyClock(long total, TimeProvider clock, IProgress<StudyProgress>? listener)
 {
     private const int Reports = 200;
 
@@ -9,15 +9,15 @@ internal sealed class StudyClock(long total, TimeProvider clock, Action<StudyPro
     private long lastPart;
 
     /// <summary>The last report of a study that ends early: what was done is all there is to do.</summary>
-    public void End(long done) => report?.Invoke(StudyProgress.After(done, done, 0));
+    public void End(long done) => listener?.Report(StudyProgress.After(done, done, 0));
 
     public void Tell(long done)
     {
         long part = (long)((Int128)done * Reports / Math.Max(total, 1));
-        if (report is null || part == lastPart)
+        if (listener is null || part == lastPart)
             return;
         lastPart = part;
         double elapsed = clock.GetElapsedTime(begun).TotalSeconds;
-        report(StudyProgress.After(done, total, elapsed));
+        listener.Report(StudyProgress.After(done, total, elapsed));
     }
 }

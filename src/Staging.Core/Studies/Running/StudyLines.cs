@@ -1,16 +1,20 @@
 using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
 
 namespace Staging.Core.Studies;
 
 /// <summary>
 /// The text of a part, one fact a line: a word that says what it is, a blank, its values. The lines stand in one order
-/// and the last is <c>end</c>, so that a line that was lost, doubled or cut off shows.
+/// and the last is <c>end</c>, so that a line that was lost, doubled or cut off shows; before it stands the SHA-256 of
+/// all others, each with a line feed, so that a digit that was changed shows.
 /// </summary>
-internal sealed class StudyLines
+internal sealed class StudyLines : IDisposable
 {
-    private const string Last = "end";
+    public const string Checksum = "checksum", Last = "end";
 
     private readonly TextReader reader;
+    private readonly IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
     private string? next;
     private int taken;
 
@@ -21,11 +25,12 @@ internal sealed class StudyLines
     public static T Read<T>(TextReader reader, string title, Func<StudyLines, T> read)
     {
         ArgumentNullException.ThrowIfNull(reader);
-        var lines = new StudyLines(reader);
+        using var lines = new StudyLines(reader);
         try
         {
             lines.TakeExactly(title);
             T part = read(lines);
+            lines.TakeChecksum();
             lines.TakeExactly(Last);
             return lines.next is null ? part : throw new FormatException("nothing may follow the end");
         }
@@ -34,8 +39,6 @@ internal sealed class StudyLines
             throw new FormatException($"Line {lines.taken} of the study part: {fault.Message}", fault);
         }
     }
-
-    public static void WriteEnd(TextWriter writer) => writer.Write(Last + "\n");
 
     /// <summary>The values of the next line, which has to begin with a word.</summary>
     public string Take(string word) => TryTake(word) ?? throw Missing(word);
@@ -75,6 +78,15 @@ internal sealed class StudyLines
             ? x
             : throw new FormatException($"{what} has to be a finite number, not \"{text}\"");
 
+    public void Dispose() => hash.Dispose();
+
+    private void TakeChecksum()
+    {
+        string held = Convert.ToHexStringLower(hash.GetHashAndReset());
+        if (Take(Checksum) != held)
+            throw new FormatException("the text was altered: its lines do not have this checksum");
+    }
+
     private void TakeExactly(string line)
     {
         if (next != line)
@@ -82,7 +94,11 @@ internal sealed class StudyLines
         Step();
     }
 
-    private void Step() => (next, taken) = (reader.ReadLine(), taken + 1);
+    private void Step()
+    {
+        hash.AppendData(Encoding.UTF8.GetBytes(next + "\n"));
+        (next, taken) = (reader.ReadLine(), taken + 1);
+    }
 
     private FormatException Missing(string expected)
     {

@@ -4,7 +4,7 @@ namespace Staging.Core.Studies;
 /// Points in the unit cube. Each coordinate follows from seed, case and dimension alone, so that any part can be made
 /// anywhere.
 /// </summary>
-public sealed record SampleDesign
+internal sealed class SampleDesign
 {
     private const uint DrawPurpose = 0;
     private const uint JitterPurpose = 1;

@@ -3,53 +3,20 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// Screening by elementary effects: for a few runs an input, which inputs matter, and which act together or bend.
+/// Elementary effects: for a few runs an input, which inputs matter, and which act together or are not linear.
 /// </summary>
-public static class Morris
+/// <remarks>
+/// M. D. Morris, "Factorial sampling plans for preliminary computational experiments", Technometrics 33 (1991) 161-174;
+/// the mean of the absolute effects after F. Campolongo, J. Cariboni and A. Saltelli, Environ. Model. Softw. 22 (2007)
+/// 1509-1518. Paths start at random on a grid in the unit cube of the quantiles and change one input after the other,
+/// each by <c>levels/(2 (levels - 1))</c>. An effect is the change of the result over that of the quantile.
+/// </remarks>
+internal static class Morris
 {
     private const uint Purpose = 4;
 
-    /// <summary>Screens the inputs.</summary>
-    /// <remarks>
-    /// M. D. Morris, "Factorial sampling plans for preliminary computational experiments", Technometrics 33 (1991)
-    /// 161-174; the mean of the absolute effects after F. Campolongo, J. Cariboni and A. Saltelli, Environ. Model.
-    /// Softw. 22 (2007) 1509-1518. Paths start at random on a grid in the unit cube of the quantiles and change one
-    /// input after the other, each by <c>levels/(2 (levels - 1))</c>. An effect is the change of the result over that
-    /// of the quantile.
-    /// </remarks>
-    /// <typeparam name="T">The model.</typeparam>
-    /// <param name="study">The study.</param>
-    /// <param name="paths">Paths, 2 to 100 000; each costs one run more than there are inputs.</param>
-    /// <param name="levels">Levels of the grid, 4 to 100, an even number.</param>
-    /// <param name="seed">The seed.</param>
-    /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
-    /// <param name="cancellationToken">Stops the study.</param>
-    /// <returns>One effect for each input, in their order.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static ImmutableArray<MorrisEffect> Screen<T>(
-        this SensitivityStudy<T> study,
-        int paths,
-        int levels = 8,
-        ulong seed = 0,
-        StudyOptions? options = null,
-        Action<StudyProgress>? progress = null,
-        CancellationToken cancellationToken = default) =>
-        study.ScreenInParts(paths, levels, seed).Whole(options, progress, cancellationToken);
-
-    /// <summary>Prepares a screening whose parts run anywhere: a case is a path. See <see cref="Screen"/>.</summary>
-    /// <typeparam name="T">The model.</typeparam>
-    /// <param name="study">The study.</param>
-    /// <param name="paths">Paths, 2 to 100 000; each costs one run more than there are inputs.</param>
-    /// <param name="levels">Levels of the grid, 4 to 100, an even number.</param>
-    /// <param name="seed">The seed.</param>
-    /// <returns>The study; its answer is one effect for each input, in their order.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public static PartitionedStudy<ImmutableArray<MorrisEffect>> ScreenInParts<T>(this SensitivityStudy<T> study, int paths, int levels = 8,
-        ulong seed = 0)
+    public static PartitionedStudy<ImmutableArray<MorrisEffect>> Study<T>(SensitivityStudy<T> study, int paths, int levels, ulong seed)
     {
-        ArgumentNullException.ThrowIfNull(study);
         Guard.In(paths, 2, 100_000, nameof(paths));
         Guard.In(levels, 4, 100, nameof(levels));
         if (levels % 2 != 0)
@@ -60,7 +27,7 @@ public static class Morris
         return new PartitionedStudy<ImmutableArray<MorrisEffect>>(
             heading,
             (path, cancel) => Effects(study, path, levels, seed, cancel),
-            effects => [.. heading.Inputs.Select((input, d) => MorrisEffect.Of(input, [.. effects.Select(e => e[d])]))]);
+            effects => [.. heading.Inputs.Select((input, d) => new MorrisEffect(input, [.. effects.Select(e => e[d])]))]);
     }
 
     /// <summary>The effects along one path, by input.</summary>

@@ -5,20 +5,38 @@ namespace Staging.Core.Studies;
 /// <summary>
 /// The elementary effects of one input, for the range of the input from its lowest to its highest quantile.
 /// </summary>
-/// <param name="Input">The input.</param>
-/// <param name="Mean">Mean of the effects, in the unit of the result [Unit]: near 0 also when effects of both signs
-/// cancel.</param>
-/// <param name="MeanAbsolute">Mean of their absolute values [Unit]: how much it matters.</param>
-/// <param name="StandardDeviation">Their scatter [Unit]: how much it bends, or acts together with others.</param>
-/// <param name="MeanAbsoluteInterval">Where the mean of the absolute values lies [Unit], at 95 %, by Student's
-/// distribution over the paths.</param>
-public sealed record MorrisEffect(ColumnName Input, double Mean, double MeanAbsolute, double StandardDeviation,
-    Interval MeanAbsoluteInterval)
+public sealed class MorrisEffect
 {
-    internal static MorrisEffect Of(ColumnName input, ImmutableArray<double> effects)
+    /// <param name="input">The input.</param>
+    /// <param name="effects">Its effect along each path.</param>
+    internal MorrisEffect(ColumnName input, ImmutableArray<double> effects)
     {
-        (double mean, double scatter) = Replicates.MeanAndScatter(effects);
-        return new MorrisEffect(input, mean, Replicates.MeanAndScatter([.. effects.Select(Math.Abs)]).Mean, scatter,
-            Replicates.Interval([.. effects.Select(Math.Abs)], 0.95));
+        ImmutableArray<double> sizes = [.. effects.Select(Math.Abs)];
+        Input = input;
+        (Mean, StandardDeviation) = Replicates.MeanAndScatter(effects);
+        MeanAbsolute = Replicates.MeanAndScatter(sizes).Mean;
+        MeanAbsoluteInterval = Replicates.Interval(sizes, 0.95);
     }
+
+    /// <summary>The input.</summary>
+    public ColumnName Input { get; }
+
+    /// <summary>Mean of the effects, in the unit of the result [Unit]: near 0 also when effects of both signs
+    /// cancel.</summary>
+    public double Mean { get; }
+
+    /// <summary>Mean of their absolute values [Unit]: how much it matters.</summary>
+    public double MeanAbsolute { get; }
+
+    /// <summary>Their scatter [Unit], with n - 1: how far it is from linear, or acts together with others.</summary>
+    public double StandardDeviation { get; }
+
+    /// <summary>Where the mean of the absolute values lies [Unit], at 95 %, by Student's distribution over the
+    /// paths.</summary>
+    public Interval MeanAbsoluteInterval { get; }
+
+    /// <summary>How much the input matters and how its effect scatters, on one line.</summary>
+    /// <returns>For example <c>joint.breakaway: effect 12.4 +- 1.1, scatter 3.2</c>.</returns>
+    public override string ToString() =>
+        Invariant.Text($"{Input.Name}: effect {MeanAbsolute:G4} +- {MeanAbsoluteInterval.HalfWidth:G2}, scatter {StandardDeviation:G3}");
 }

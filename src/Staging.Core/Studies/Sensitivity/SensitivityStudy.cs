@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Staging.Core.Studies;
 
 /// <summary>
@@ -7,6 +9,7 @@ namespace Staging.Core.Studies;
 /// <typeparam name="T">The model that is varied.</typeparam>
 /// <remarks>
 /// Immutable. The function has to be pure: it is called on any thread. An exception of the model ends the study.
+/// Equality of two studies compares their functions by reference.
 /// </remarks>
 public sealed record SensitivityStudy<T>
 {
@@ -18,6 +21,93 @@ public sealed record SensitivityStudy<T>
 
     /// <summary>Runs one case and gives the number, in [Unit]: a time, a margin, or 1 and 0 for lit and dark.</summary>
     public required Func<T, CancellationToken, double> Model { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>
+    /// Screens the inputs by elementary effects (M. D. Morris, Technometrics 33 (1991) 161-174): which matter, and
+    /// which act together or are not linear.
+    /// </summary>
+    /// <param name="paths">Paths, 2 to 100 000; each costs one run more than there are inputs.</param>
+    /// <param name="levels">Levels of the grid in the quantiles, 4 to 100, an even number.</param>
+    /// <param name="seed">The seed.</param>
+    /// <param name="options">Threads; null for all cores.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
+    /// <param name="cancellationToken">Stops the study.</param>
+    /// <returns>One effect for each input, in their order.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public ImmutableArray<MorrisEffect> Screen(int paths, int levels = 8, ulong seed = 0, StudyOptions? options = null,
+        IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default) =>
+        ScreenInParts(paths, levels, seed).Whole(options, progress, cancellationToken);
+
+    /// <summary>Prepares a screening whose parts run anywhere: a case is a path. See <see cref="Screen"/>.</summary>
+    /// <param name="paths">Paths, 2 to 100 000; each costs one run more than there are inputs.</param>
+    /// <param name="levels">Levels of the grid in the quantiles, 4 to 100, an even number.</param>
+    /// <param name="seed">The seed.</param>
+    /// <returns>The study; its answer is one effect for each input, in their order.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public PartitionedStudy<ImmutableArray<MorrisEffect>> ScreenInParts(int paths, int levels = 8, ulong seed = 0) =>
+        Morris.Study(this, paths, levels, seed);
+
+    /// <summary>
+    /// First- and total-order indices with their confidence (I. M. Sobol, Math. Comput. Simul. 55 (2001) 271-280;
+    /// estimators of A. Saltelli et al., Comput. Phys. Commun. 181 (2010) 259-270). Costs
+    /// <c>repetitions rows (inputs + 2)</c> runs.
+    /// </summary>
+    /// <param name="rows">Rows of each matrix, 2 to 1 million; powers of two are best.</param>
+    /// <param name="repetitions">Independent repetitions, 2 to 1000.</param>
+    /// <param name="confidence">Confidence of the intervals [-], 0.5 to 0.999999.</param>
+    /// <param name="seed">The seed.</param>
+    /// <param name="options">Threads; null for all cores.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
+    /// <param name="cancellationToken">Stops the study.</param>
+    /// <returns>One index for each input, in their order; at most 20 inputs.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or there are more than 20
+    /// inputs.</exception>
+    /// <exception cref="InvalidModelException">More numbers than one machine keeps (STU016).</exception>
+    /// <exception cref="InvalidOperationException">The result is the same everywhere: there is no variance to share
+    /// out.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public ImmutableArray<SobolIndex> VarianceShares(int rows, int repetitions = 16, double confidence = 0.95, ulong seed = 0,
+        StudyOptions? options = null, IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default) =>
+        VarianceSharesInParts(rows, repetitions, confidence, seed).Whole(options, progress, cancellationToken);
+
+    /// <summary>
+    /// Prepares first- and total-order indices whose parts run anywhere: a case is a row of both matrices. See
+    /// <see cref="VarianceShares"/>.
+    /// </summary>
+    /// <param name="rows">Rows of each matrix, 2 to 1 million; powers of two are best.</param>
+    /// <param name="repetitions">Independent repetitions, 2 to 1000.</param>
+    /// <param name="confidence">Confidence of the intervals [-], 0.5 to 0.999999; parts do not depend on it.</param>
+    /// <param name="seed">The seed.</param>
+    /// <returns>
+    /// The study; its answer is one index for each input, in their order. A result that is the same everywhere has no
+    /// answer: <see cref="InvalidOperationException"/>.
+    /// </returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or there are more than 20
+    /// inputs.</exception>
+    public PartitionedStudy<ImmutableArray<SobolIndex>> VarianceSharesInParts(
+        int rows, int repetitions = 16, double confidence = 0.95, ulong seed = 0) =>
+        SobolIndices.Study(this, rows, repetitions, confidence, seed);
+
+    /// <summary>Runs the inputs one at a time, the others at their medians: the bars of a tornado diagram.</summary>
+    /// <param name="tail">Share of the values beyond each end [-], 0.001 to 0.4: 0.05 runs each input from its 5 % to
+    /// its 95 %.</param>
+    /// <param name="options">Threads; null for all cores.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
+    /// <param name="cancellationToken">Stops the study.</param>
+    /// <returns>One bar for each input, the longest first.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The tail is outside its range.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public ImmutableArray<TornadoBar> Bars(double tail = 0.05, StudyOptions? options = null,
+        IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default) =>
+        BarsInParts(tail).Whole(options, progress, cancellationToken);
+
+    /// <summary>Prepares a tornado whose parts run anywhere: a case is a run. See <see cref="Bars"/>.</summary>
+    /// <param name="tail">Share of the values beyond each end [-], 0.001 to 0.4: 0.05 runs each input from its 5 % to
+    /// its 95 %.</param>
+    /// <returns>The study; its answer is one bar for each input, the longest first.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The tail is outside its range.</exception>
+    public PartitionedStudy<ImmutableArray<TornadoBar>> BarsInParts(double tail = 0.05) => Tornado.Study(this, tail);
 
     /// <summary>What tells a study of this kind from others; each case gives numbers in [Unit].</summary>
     internal StudyHeading Heading(long cases, ulong seed, string design, IEnumerable<string> numbers) => new(

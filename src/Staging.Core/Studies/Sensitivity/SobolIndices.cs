@@ -3,64 +3,19 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>Shares of the variance of a result: of each input alone, and of each together with all others.</summary>
-public static class SobolIndices
+/// <remarks>
+/// I. M. Sobol, Math. Comput. Simul. 55 (2001) 271-280. First order by the estimator of A. Saltelli et al., Comput.
+/// Phys. Commun. 181 (2010) 259-270, table 2 (b), total order by that of M. J. W. Jansen (1999), table 2 (f) there,
+/// both about the mean. The two matrices are the halves of a low-discrepancy design; the whole is repeated with
+/// independent random shifts, and the repetitions give the interval by Student's distribution.
+/// </remarks>
+internal static class SobolIndices
 {
     private const uint Purpose = 5;
 
-    /// <summary>Finds first- and total-order indices with their confidence.</summary>
-    /// <remarks>
-    /// I. M. Sobol, Math. Comput. Simul. 55 (2001) 271-280. First order by the estimator of A. Saltelli et al., Comput.
-    /// Phys. Commun. 181 (2010) 259-270, table 2 (b), total order by that of M. J. W. Jansen (1999), table 2 (f) there,
-    /// both about the mean. The two matrices are the halves of a low-discrepancy design; the whole is repeated with
-    /// independent random shifts, and the repetitions give the interval by Student's distribution. Costs
-    /// <c>repetitions rows (inputs + 2)</c> runs.
-    /// </remarks>
-    /// <typeparam name="T">The model.</typeparam>
-    /// <param name="study">The study; at most 20 inputs.</param>
-    /// <param name="rows">Rows of each matrix, 2 to 1 million; powers of two are best.</param>
-    /// <param name="repetitions">Independent repetitions, 2 to 1000.</param>
-    /// <param name="confidence">Confidence of the intervals [-], 0.5 to 0.999999.</param>
-    /// <param name="seed">The seed.</param>
-    /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
-    /// <param name="cancellationToken">Stops the study.</param>
-    /// <returns>One index for each input, in their order.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or there are more than 20
-    /// inputs.</exception>
-    /// <exception cref="InvalidOperationException">The result is the same everywhere: there is no variance to share
-    /// out.</exception>
-    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static ImmutableArray<SobolIndex> VarianceShares<T>(
-        this SensitivityStudy<T> study,
-        int rows,
-        int repetitions = 16,
-        double confidence = 0.95,
-        ulong seed = 0,
-        StudyOptions? options = null,
-        Action<StudyProgress>? progress = null,
-        CancellationToken cancellationToken = default) =>
-        study.VarianceSharesInParts(rows, repetitions, confidence, seed).Whole(options, progress, cancellationToken);
-
-    /// <summary>
-    /// Prepares first- and total-order indices whose parts run anywhere: a case is a row of both matrices. See
-    /// <see cref="VarianceShares"/>.
-    /// </summary>
-    /// <typeparam name="T">The model.</typeparam>
-    /// <param name="study">The study; at most 20 inputs.</param>
-    /// <param name="rows">Rows of each matrix, 2 to 1 million; powers of two are best.</param>
-    /// <param name="repetitions">Independent repetitions, 2 to 1000.</param>
-    /// <param name="confidence">Confidence of the intervals [-], 0.5 to 0.999999; parts do not depend on it.</param>
-    /// <param name="seed">The seed.</param>
-    /// <returns>
-    /// The study; its answer is one index for each input, in their order. A result that is the same everywhere has no
-    /// answer: <see cref="InvalidOperationException"/>.
-    /// </returns>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or there are more than 20
-    /// inputs.</exception>
-    public static PartitionedStudy<ImmutableArray<SobolIndex>> VarianceSharesInParts<T>(
-        this SensitivityStudy<T> study, int rows, int repetitions = 16, double confidence = 0.95, ulong seed = 0)
+    public static PartitionedStudy<ImmutableArray<SobolIndex>> Study<T>(
+        SensitivityStudy<T> study, int rows, int repetitions, double confidence, ulong seed)
     {
-        ArgumentNullException.ThrowIfNull(study);
         Guard.In(rows, 2, 1_000_000, nameof(rows));
         Guard.In(repetitions, 2, 1000, nameof(repetitions));
         Guard.In(confidence, 0.5, 0.999999, "-", nameof(confidence));

@@ -5,37 +5,15 @@ namespace Staging.Core.Studies;
 /// <summary>
 /// One input at a time about the centre, where every input is at its median: slopes, and the result at both ends.
 /// </summary>
-public static class Tornado
+internal static class Tornado
 {
     /// <summary>The two quantiles between which a slope is taken.</summary>
     private const double SlopeFrom = 0.45, SlopeTo = 0.55;
 
-    /// <summary>Runs the inputs one at a time.</summary>
-    /// <typeparam name="T">The model.</typeparam>
-    /// <param name="study">The study.</param>
-    /// <param name="tail">Share of the values beyond each end [-], 0.001 to 0.4: 0.05 runs each input from its 5 % to
-    /// its 95 %.</param>
-    /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="cancellationToken">Stops the study.</param>
-    /// <returns>One bar for each input, the longest first.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The tail is outside its range.</exception>
-    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static ImmutableArray<TornadoBar> Bars<T>(
-        this SensitivityStudy<T> study, double tail = 0.05, StudyOptions? options = null, CancellationToken cancellationToken = default) =>
-        study.BarsInParts(tail).Whole(options, null, cancellationToken);
-
-    /// <summary>Prepares a tornado whose parts run anywhere: a case is a run. See <see cref="Bars"/>.</summary>
-    /// <typeparam name="T">The model.</typeparam>
-    /// <param name="study">The study.</param>
-    /// <param name="tail">Share of the values beyond each end [-], 0.001 to 0.4: 0.05 runs each input from its 5 % to
-    /// its 95 %.</param>
-    /// <returns>The study; its answer is one bar for each input, the longest first.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The tail is outside its range.</exception>
-    public static PartitionedStudy<ImmutableArray<TornadoBar>> BarsInParts<T>(this SensitivityStudy<T> study, double tail = 0.05)
+    public static PartitionedStudy<ImmutableArray<TornadoBar>> Study<T>(SensitivityStudy<T> study, double tail)
     {
-        ArgumentNullException.ThrowIfNull(study);
         Guard.In(tail, 0.001, 0.4, "-", nameof(tail));
-        ImmutableArray<StudyInput<T>> inputs = study.Inputs.Inputs;
+        EquatableArray<StudyInput<T>> inputs = study.Inputs.Inputs;
         double[] quantiles = [tail, SlopeFrom, SlopeTo, 1 - tail];
         double[] centre = [.. inputs.Select(i => i.Spread.Median)];
         StudyHeading heading = study.Heading(1 + quantiles.Length * inputs.Length, 0, Invariant.Text($"tornado with tails of {tail:R}"),

@@ -1,16 +1,39 @@
 namespace Staging.Core.Studies;
 
 /// <summary>What one input does alone.</summary>
-/// <param name="Input">The input.</param>
-/// <param name="Low">Its value at the low end, in its unit [Unit].</param>
-/// <param name="High">Its value at the high end [Unit].</param>
-/// <param name="AtLow">The result there, in the unit of the result [Unit].</param>
-/// <param name="AtCentre">The result with every input at its median [Unit].</param>
-/// <param name="AtHigh">The result at the high end [Unit].</param>
-/// <param name="Slope">Change of the result over that of the input, between the 45 % and the 55 % quantile [Unit of the
-/// result over that of the input]; null where both are one listed value.</param>
-public sealed record TornadoBar(ColumnName Input, double Low, double High, double AtLow, double AtCentre, double AtHigh, double? Slope)
+public sealed class TornadoBar
 {
-    /// <summary>Distance between the least and the greatest of the three results [Unit].</summary>
+    internal TornadoBar(ColumnName input, double low, double high, double atLow, double atCentre, double atHigh, double? slope) =>
+        (Input, Low, High, AtLow, AtCentre, AtHigh, Slope) = (input, low, high, atLow, atCentre, atHigh, slope);
+
+    /// <summary>The input.</summary>
+    public ColumnName Input { get; }
+
+    /// <summary>Its value at the low end, in its unit [Unit].</summary>
+    public double Low { get; }
+
+    /// <summary>Its value at the high end [Unit].</summary>
+    public double High { get; }
+
+    /// <summary>The result at the low end, in the unit of the result [Unit].</summary>
+    public double AtLow { get; }
+
+    /// <summary>The result with every input at its median [Unit].</summary>
+    public double AtCentre { get; }
+
+    /// <summary>The result at the high end [Unit].</summary>
+    public double AtHigh { get; }
+
+    /// <summary>
+    /// Change of the result over that of the input, between the 45 % and the 55 % quantile [Unit of the result over
+    /// that of the input]; null where both are one listed value.
+    /// </summary>
+    public double? Slope { get; }
+
+    /// <summary>Distance between the lowest and the highest of the three results [Unit].</summary>
     public double Length => Math.Max(AtCentre, Math.Max(AtLow, AtHigh)) - Math.Min(AtCentre, Math.Min(AtLow, AtHigh));
+
+    /// <summary>The ends of the input and the results there, on one line.</summary>
+    /// <returns>For example <c>joint.breakaway [N]: 12.4 to 50.1 gives 80.5 to 212</c>.</returns>
+    public override string ToString() => Invariant.Text($"{Input}: {Low:G4} to {High:G4} gives {AtLow:G4} to {AtHigh:G4}");
 }

@@ -11,12 +11,12 @@ public static class Sweep
     /// <param name="run">The function, of a value in the unit of the axis [Unit]; it has to be pure, and is called on
     /// any thread.</param>
     /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the sweep.</param>
     /// <returns>Values and results, in order.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SweepLine<TResult> Along<TResult>(
-        Axis axis, Func<double, CancellationToken, TResult> run, StudyOptions? options = null, Action<StudyProgress>? progress = null,
+        Axis axis, Func<double, CancellationToken, TResult> run, StudyOptions? options = null, IProgress<StudyProgress>? progress = null,
         CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(axis);
@@ -32,13 +32,13 @@ public static class Sweep
     /// <param name="run">The function, of a value of each axis [Unit]; it has to be pure, and is called on any
     /// thread.</param>
     /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for silence.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the sweep.</param>
     /// <returns>The map.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SweepMap<TResult> Over<TResult>(
         Axis across, Axis up, Func<double, double, CancellationToken, TResult> run, StudyOptions? options = null,
-        Action<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
+        IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(across);
         ArgumentNullException.ThrowIfNull(up);
@@ -55,21 +55,19 @@ public static class Sweep
     /// <param name="axis">The values.</param>
     /// <param name="run">The function, of a value in the unit of the axis [Unit]; it has to be pure, and is called on
     /// any thread.</param>
-    /// <param name="form">How a result becomes numbers and comes back.</param>
+    /// <param name="codec">How a result becomes numbers and comes back.</param>
     /// <returns>The study; its answer holds what comes back from the numbers.</returns>
     public static PartitionedStudy<SweepLine<TResult>> AlongInParts<TResult>(Axis axis, Func<double, CancellationToken, TResult> run,
-        PartCodec<TResult> form)
+        PartCodec<TResult> codec)
     {
         ArgumentNullException.ThrowIfNull(axis);
         ArgumentNullException.ThrowIfNull(run);
-        ArgumentNullException.ThrowIfNull(form);
+        ArgumentNullException.ThrowIfNull(codec);
         return new PartitionedStudy<SweepLine<TResult>>(
-            new StudyHeading(axis.Values.Length, 0, $"sweep along {axis.InWords}{form.Remark}", [axis.Name], [], form.Columns),
-            (i, cancel) => form.Row(run(axis.Values[(int)i], cancel), i),
-            rows => new SweepLine<TResult>(axis, [.. rows.Select(form.Result)]))
-        {
-            SomeMayBeAbsent = true,
-        };
+            new StudyHeading(axis.Values.Length, 0, $"sweep along {axis}{codec.Remark}", [axis.Name], [], codec.Columns.Items),
+            (i, cancel) => codec.Row(run(axis.Values[(int)i], cancel), i),
+            rows => new SweepLine<TResult>(axis, [.. rows.Select(codec.Result)]),
+            someMayBeAbsent: true);
     }
 
     /// <summary>Prepares a sweep over two axes whose parts run anywhere.</summary>
@@ -78,23 +76,30 @@ public static class Sweep
     /// <param name="up">The values of its second argument.</param>
     /// <param name="run">The function, of a value of each axis [Unit]; it has to be pure, and is called on any
     /// thread.</param>
-    /// <param name="form">How a result becomes numbers and comes back.</param>
+    /// <param name="codec">How a result becomes numbers and comes back.</param>
     /// <returns>The study; its answer holds what comes back from the numbers.</returns>
     public static PartitionedStudy<SweepMap<TResult>> OverInParts<TResult>(
-        Axis across, Axis up, Func<double, double, CancellationToken, TResult> run, PartCodec<TResult> form)
+        Axis across, Axis up, Func<double, double, CancellationToken, TResult> run, PartCodec<TResult> codec)
     {
         ArgumentNullException.ThrowIfNull(across);
         ArgumentNullException.ThrowIfNull(up);
         ArgumentNullException.ThrowIfNull(run);
-        ArgumentNullException.ThrowIfNull(form);
+        ArgumentNullException.ThrowIfNull(codec);
         int wide = across.Values.Length;
         return new PartitionedStudy<SweepMap<TResult>>(
-            new StudyHeading((long)wide * up.Values.Length, 0, $"sweep over {across.InWords} and {up.InWords}{form.Remark}",
-                [across.Name, up.Name], [], form.Columns),
-            (i, cancel) => form.Row(run(across.Values[(int)(i % wide)], up.Values[(int)(i / wide)], cancel), i),
-            rows => new SweepMap<TResult>(across, up, [.. rows.Select(form.Result)]))
-        {
-            SomeMayBeAbsent = true,
-        };
+            new StudyHeading((long)wide * up.Values.Length, 0, $"sweep over {across} and {up}{codec.Remark}",
+                [across.Name, up.Name], [], codec.Columns.Items),
+            (i, cancel) => codec.Row(run(across.Values[(int)(i % wide)], up.Values[(int)(i / wide)], cancel), i),
+            rows => new SweepMap<TResult>(across, up, [.. rows.Select(codec.Result)]),
+            someMayBeAbsent: true);
     }
+
+    /// <summary>The codec of a result that is one number [unit].</summary>
+    /// <param name="name">What it is called: letters, digits, dots, hyphens and inner spaces.</param>
+    /// <param name="unit">Its unit; <c>-</c> where there is none.</param>
+    /// <returns>The codec.</returns>
+    /// <exception cref="ArgumentException">The name is blank or holds other characters.</exception>
+    public static PartCodec<double> Number(string name, string unit) => new(
+        x => x[0] ?? throw new ArgumentException($"The number \"{name}\" is absent at a point.", nameof(name)),
+        new Measure<double>(name, unit, x => x));
 }

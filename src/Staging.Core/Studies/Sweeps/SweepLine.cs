@@ -4,7 +4,7 @@ namespace Staging.Core.Studies;
 
 /// <summary>The results of a sweep along one axis.</summary>
 /// <typeparam name="TResult">What each point gave.</typeparam>
-public sealed record SweepLine<TResult>
+public sealed class SweepLine<TResult>
 {
     internal SweepLine(Axis axis, ImmutableArray<TResult> results) => (Axis, Results) = (axis, results);
 
@@ -14,10 +14,14 @@ public sealed record SweepLine<TResult>
     /// <summary>The results, one for each value of the axis.</summary>
     public ImmutableArray<TResult> Results { get; }
 
+    /// <summary>How many results there are, along what.</summary>
+    /// <returns>For example <c>4 results along gap [mm] from 40 to 340 in 4 values by steps</c>.</returns>
+    public override string ToString() => Invariant.Text($"{Results.Length} results along {Axis}");
+
     /// <summary>Writes values and measures as comma-separated values, with the units in the head.</summary>
     /// <param name="writer">Where to.</param>
     /// <param name="measures">The numbers to read from each result.</param>
-    public void WriteCsv(TextWriter writer, params ImmutableArray<Measure<TResult>> measures)
+    public void WriteCsv(TextWriter writer, params EquatableArray<Measure<TResult>> measures)
     {
         ArgumentNullException.ThrowIfNull(writer);
         writer.Write($"{Csv.Head(Axis.Name)}{SweepCsv.Head(measures)}\n");

@@ -4,7 +4,7 @@ namespace Staging.Core.Studies;
 
 /// <summary>The results of a sweep over two axes.</summary>
 /// <typeparam name="TResult">What each point gave.</typeparam>
-public sealed record SweepMap<TResult>
+public sealed class SweepMap<TResult>
 {
     internal SweepMap(Axis across, Axis up, ImmutableArray<TResult> results) => (Across, Up, Results) = (across, up, results);
 
@@ -26,12 +26,16 @@ public sealed record SweepMap<TResult>
         Results[Guard.In(up, 0, Up.Values.Length - 1, nameof(up)) * Across.Values.Length
             + Guard.In(across, 0, Across.Values.Length - 1, nameof(across))];
 
+    /// <summary>How many results there are, over what.</summary>
+    /// <returns>For example <c>143 results over gap [mm] ... and vent area [mm2] ...</c>.</returns>
+    public override string ToString() => Invariant.Text($"{Results.Length} results over {Across} and {Up}");
+
     /// <summary>
     /// Writes values and measures as comma-separated values, a line a point, with the units in the head.
     /// </summary>
     /// <param name="writer">Where to.</param>
     /// <param name="measures">The numbers to read from each result.</param>
-    public void WriteCsv(TextWriter writer, params ImmutableArray<Measure<TResult>> measures)
+    public void WriteCsv(TextWriter writer, params EquatableArray<Measure<TResult>> measures)
     {
         ArgumentNullException.ThrowIfNull(writer);
         writer.Write($"{Csv.Head(Across.Name)},{Csv.Head(Up.Name)}{SweepCsv.Head(measures)}\n");

@@ -3,19 +3,22 @@ namespace Staging.Core.Studies;
 /// <summary>
 /// A stretch of an axis on which something holds. Both edges are values at which it was seen to hold.
 /// </summary>
-public sealed record Window
+public sealed class Window
 {
+    internal Window(double low, bool lowIsEnd, double high, bool highIsEnd) =>
+        (Low, LowIsEndOfSearch, High, HighIsEndOfSearch) = (low, lowIsEnd, high, highIsEnd);
+
     /// <summary>Lower edge [Unit].</summary>
-    public required double Low { get; init; }
+    public double Low { get; }
 
     /// <summary>Upper edge [Unit].</summary>
-    public required double High { get; init; }
+    public double High { get; }
 
     /// <summary>Whether it still held at the low end of the axis, so that no lower edge was found.</summary>
-    public required bool LowIsEndOfSearch { get; init; }
+    public bool LowIsEndOfSearch { get; }
 
     /// <summary>Whether it still held at the high end of the axis, so that no upper edge was found.</summary>
-    public required bool HighIsEndOfSearch { get; init; }
+    public bool HighIsEndOfSearch { get; }
 
     /// <summary>Both edges; an end of the search is marked.</summary>
     /// <returns>For example <c>39.1 to 411 (end of the search)</c>.</returns>

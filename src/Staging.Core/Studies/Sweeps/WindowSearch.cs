@@ -47,26 +47,40 @@ public static class WindowSearch
                 : Halve(axis, edge, axis.Values[i + 1], axis.Values[i], holds, cancel);
     }
 
+    /// <summary>
+    /// How what <see cref="Find"/> gives on one axis travels as numbers: the answer at every value, and between
+    /// neighbours that differ the edge. A search cannot be cut into parts, but a sweep of searches can.
+    /// </summary>
+    /// <param name="axis">The axis that is searched at every point.</param>
+    /// <returns>The codec.</returns>
+    public static PartCodec<WindowResult> Codec(Axis axis)
+    {
+        ArgumentNullException.ThrowIfNull(axis);
+        int n = axis.Values.Length;
+        ColumnName[] scan = [.. Enumerable.Range(1, n).Select(i => new ColumnName($"holds {i}", "-"))];
+        ColumnName[] edges = [.. Enumerable.Range(1, n - 1).Select(i => new ColumnName($"edge {i}", axis.Name.Unit))];
+        return new PartCodec<WindowResult>(
+            [.. scan, .. edges],
+            found => [.. Along(axis, found).Scan.Select(holds => holds ? 1 : (double?)0), .. Edges(found)],
+            numbers => Result(axis, [.. numbers.Take(n).Select(holds => holds == 1)], numbers[n..]))
+        {
+            Remark = $", windows of {axis}",
+        };
+    }
+
     /// <summary>The result from the answers on the axis and, between neighbours that differ, the edge.</summary>
     internal static WindowResult Result(Axis axis, ImmutableArray<bool> scan, ImmutableArray<double?> edges)
     {
         ImmutableArray<Run> runs = [.. Runs(scan)];
         if (runs.IsEmpty)
-            return new WindowResult.None { Axis = axis, Scan = scan };
+            return new WindowResult.None(axis, scan);
         double Edge(int i) => edges[i] ?? throw new ArgumentException(
             $"Values {i + 1} and {i + 2} of the axis differ, and the edge between them is absent.", nameof(edges));
-        return new WindowResult.Found
+        return new WindowResult.Found(axis, scan, [.. runs.Select(run =>
         {
-            Axis = axis,
-            Scan = scan,
-            Windows = [.. runs.Select(run => new Window
-            {
-                Low = run.First == 0 ? axis.Low : Edge(run.First - 1),
-                High = run.Last == scan.Length - 1 ? axis.High : Edge(run.Last),
-                LowIsEndOfSearch = run.First == 0,
-                HighIsEndOfSearch = run.Last == scan.Length - 1,
-            })],
-        };
+            bool lowIsEnd = run.First == 0, highIsEnd = run.Last == scan.Length - 1;
+            return new Window(lowIsEnd ? axis.Low : Edge(run.First - 1), lowIsEnd, highIsEnd ? axis.High : Edge(run.Last), highIsEnd);
+        })]);
     }
 
     /// <summary>The edges of a result between neighbours of its axis; null where neighbours agree.</summary>
@@ -86,6 +100,10 @@ public static class WindowSearch
 
         return [.. edges];
     }
+
+    private static WindowResult Along(Axis axis, WindowResult found) => found.Axis == axis
+        ? found
+        : throw new ArgumentException($"The windows were searched on {found.Axis}, not on {axis}.", nameof(found));
 
     /// <summary>Keeps a yes on one side and a no on the other until they are close, and gives the yes.</summary>
     private static double Halve(

@@ -12,14 +12,14 @@ public class ResolvedClusterTests
     [Fact]
     public void Two_half_motors_are_one()
     {
-        BurnThroughSource whole = Bench.Gap.Motor(), half = whole with
+        GapSource.Booster whole = Bench.Gap.Motor(), half = whole with
         {
             ChamberVolume = 0.5 * whole.ChamberVolume,
             OpeningDiameter = Math.Sqrt(0.5) * whole.OpeningDiameter,
             NozzleThroatDiameter = Math.Sqrt(0.5) * whole.NozzleThroatDiameter,
-            FragmentMass = 0.5 * whole.FragmentMass,
+            Web = whole.Web with { Mass = 0.5 * whole.Web.Mass },
         };
-        GapRun one = Bench.Gap.Solve(Coarse), two = Bench.Gap.With(d => d with { Source = Pair(half, half, 0) }).Solve(Coarse);
+        GapRun one = Bench.Gap.Solve(Coarse), two = Bench.Gap.With(d => d with { Source = Bench.Pair(half, half, 0) }).Solve(Coarse);
 
         // The pressure at the end is found to 1e-11 of the chamber's, some thousand times.
         Assert.Equal(one.Statistics.AcceptedSteps, two.Statistics.AcceptedSteps);
@@ -31,7 +31,7 @@ public class ResolvedClusterTests
     [Fact]
     public void A_motor_that_burns_through_after_the_horizon_does_nothing()
     {
-        GapRun one = Held.Solve(Coarse), two = Held.With(d => d with { Source = Pair(d.Source, d.Source, 1) }).Solve(Coarse);
+        GapRun one = Held.Solve(Coarse), two = Held.With(d => d with { Source = Bench.Pair(d.Motor(), d.Motor(), 1) }).Solve(Coarse);
         Assert.Equal(one.PeakGaugePressure, two.PeakGaugePressure);
         Assert.Equal(one.PeakGrainSurface, two.PeakGrainSurface);
         Assert.Null(two.TimeOf(GapEventKind.FragmentsBurnt));
@@ -40,7 +40,7 @@ public class ResolvedClusterTests
     [Fact]
     public void A_late_motor_blows_back_into_the_first_and_raises_the_gap()
     {
-        GapRun late = Held.With(d => d with { Source = Pair(d.Source, d.Source, 0.008) }).Solve(Coarse), one = Held.Solve(Coarse);
+        GapRun late = Held.With(d => d with { Source = Bench.Pair(d.Motor(), d.Motor(), 0.008) }).Solve(Coarse), one = Held.Solve(Coarse);
         Assert.InRange(late.At(Duration.FromMilliseconds(7.9)).GapPressure / one.At(Duration.FromMilliseconds(7.9)).GapPressure - 1, -1e-12, 1e-12);
         Assert.True(late.At(Duration.FromMilliseconds(12)).GapPressure > one.At(Duration.FromMilliseconds(12)).GapPressure);
         Assert.Equal(33, late.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-9);
@@ -51,15 +51,8 @@ public class ResolvedClusterTests
     [Fact]
     public void Plates_in_one_and_a_pulse_in_the_other_burn_to_the_last()
     {
-        var plates = new GapSource.Fragments
-        {
-            Chamber = Bench.Gap.Motor().Chamber,
-            Mass = Mass.FromGrams(0.15),
-            Thickness = Length.FromMillimeters(0.8),
-            Rate = new BurnRateLaw { RateAtOneAtmosphere = Speed.FromMillimetersPerSecond(15), PressureExponent = 0, Provenance = Bench.Invented },
-            Provenance = Bench.Invented,
-        };
-        GapRun run = Held.With(d => d with { Source = Pair(d.Source, plates, 0.003) }).Solve(Coarse);
+        GapSource.Booster plates = Bench.Gap.Motor() with { Web = Bench.Plates(0.15, 0.8, 15, 0) };
+        GapRun run = Held.With(d => d with { Source = Bench.Pair(d.Motor(), plates, 0.003) }).Solve(Coarse);
         Assert.Equal(3 + 0.8 / 2 / 15 * 1e3, run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-9);
         Assert.InRange(run.Ledger.Burnt.Grams / 0.35 - 1, -1e-12, 1e-12);
         Closes(run);
@@ -75,7 +68,7 @@ public class ResolvedClusterTests
             Tube = Bench.Tube(100),
             Vents = [Bench.Hole(Bench.Tube(100), 5, 2)],
             Joint = Bench.Joint(2000),
-            Source = Pair(d.Source, d.Motor() with { OpeningTime = Duration.FromMilliseconds(3) }, 0.010),
+            Source = Bench.Pair(d.Motor(), d.Motor() with { OpeningTime = Duration.FromMilliseconds(3) }, 0.010),
             MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, FrontThicknessInBores = 0.05 },
         }) with
         { Horizon = Duration.FromMilliseconds(24) };
@@ -96,7 +89,7 @@ public class ResolvedClusterTests
         // Two chambers joined by more than the bore stand at one pressure: how much more no longer matters, nor the step. The lumped models have no waves.
         GapProblem Wide(double opening) => Held.With(d => d with
         {
-            Source = Pair(
+            Source = Bench.Pair(
                 d.Motor() with { OpeningDiameter = Length.FromMillimeters(opening), ChamberPressure = Pressure.FromMegapascals(2) },
                 d.Motor() with { OpeningDiameter = Length.FromMillimeters(opening) },
                 0.008),
@@ -113,9 +106,4 @@ public class ResolvedClusterTests
         Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
         Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
     }
-
-    private static GapSource.Cluster Pair(GapSource first, GapSource second, double delay) => new()
-    {
-        Motors = [new ClusterMotor { Source = first, Delay = default }, new ClusterMotor { Source = second, Delay = Duration.FromSeconds(delay) }],
-    };
 }

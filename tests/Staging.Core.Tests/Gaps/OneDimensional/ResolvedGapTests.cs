@@ -49,7 +49,7 @@ public class ResolvedGapTests
         GapRun run = gap.Solve(Coarse);
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
         double chamber = gap.Motor().ChamberVolume.CubicMeters, air = gap.Design.Tube.Volume.CubicMeters + gap.Design.Grain.RecessVolume.CubicMeters;
-        double burnt = gap.Motor().FragmentMass.Kilograms * cp * gap.Motor().FlameTemperature.Kelvins;
+        double burnt = gap.Motor().Web.Mass.Kilograms * cp * gap.Motor().FlameTemperature.Kelvins;
         double expected = (gap.Motor().ChamberPressure.Pascals * chamber + 101325 * air + 0.4 * burnt) / (chamber + air);
 
         // What still sloshes as kinetic energy, and the chamber's last lag, stay below a part in a thousand 35 ms after the source ended.
@@ -64,7 +64,7 @@ public class ResolvedGapTests
         {
             Tube = Bench.Tube(200),
             Vents = [new Vent { Station = Length.FromMillimeters(187), Holes = new VentHoles { Diameter = Length.FromMillimeters(25), WallThickness = Length.FromMillimeters(0.5), Count = 20 } }],
-            Source = d.Motor() with { ChamberPressure = Pressure.FromKilopascals(150), FragmentMass = Mass.FromGrams(0.02) },
+            Source = d.Motor() with { ChamberPressure = Pressure.FromKilopascals(150), Web = d.Web() with { Mass = Mass.FromGrams(0.02) } },
             Joint = Bench.Joint(2000),
         }) with
         { Horizon = Duration.FromMilliseconds(10.5) };
@@ -75,7 +75,7 @@ public class ResolvedGapTests
             foreach (double t in (double[])[4, 6, 8, 10])
             {
                 GapSnapshot s = run.At(Duration.FromMilliseconds(t));
-                double burnt = gap.Motor().FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * t * 1e-3 / gap.Motor().FragmentBurnTime.Seconds)) / 2 * cp * gap.Motor().FlameTemperature.Kelvins;
+                double burnt = gap.Motor().Web.Mass.Kilograms * (1 - Math.Cos(Math.PI * t * 1e-3 / gap.Web().Time.Seconds)) / 2 * cp * gap.Motor().FlameTemperature.Kelvins;
                 double heat = (gap.Motor().ChamberPressure - s.ChamberPressure).Pascals * 5e-6 / 0.4 + burnt, cell = 0.2 / cells;
                 Assert.InRange(s.Front.Meters - 0.4 / (1.4 * 101325 * area) * heat, -cell, cell);
             }
@@ -219,8 +219,8 @@ public class ResolvedGapTests
         for (int s = 0; s < 400; s++)
             run.Step(1, JointPhase.Held, acceleration: 0);
         Assert.True(run.Tube.Repeats > 0, "the guard was met");
-        double tau = thin.Motor().FragmentBurnTime.Seconds, middle = run.Time - 0.5 * run.LastStep;
-        double burnt = 0.5 * thin.Motor().FragmentMass.Kilograms * (1 - Math.Cos(Math.PI * middle / tau));
+        double tau = thin.Web().Time.Seconds, middle = run.Time - 0.5 * run.LastStep;
+        double burnt = 0.5 * thin.Motor().Web.Mass.Kilograms * (1 - Math.Cos(Math.PI * middle / tau));
         Assert.InRange(run.Given.Mass / burnt - 1, -1e-10, 1e-10);
     }
 

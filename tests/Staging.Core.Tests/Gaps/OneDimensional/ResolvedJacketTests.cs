@@ -89,7 +89,7 @@ public class ResolvedJacketTests
         GapSnapshot end = run.At(run.End);
         double chamber = shut.Motor().ChamberVolume.CubicMeters, volume = shut.Design.Tube.Volume.CubicMeters + 0.3e-6 + 20e-6;
         double cp = shut.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
-        double burnt = shut.Motor().FragmentMass.Kilograms * cp * 1900;
+        double burnt = shut.Motor().Web.Mass.Kilograms * cp * 1900;
         double expected = (800e3 * chamber + 101325 * volume + 0.4 * burnt) / (chamber + volume);
 
         // One gamma: the energy alone says it. What still sloshes 35 ms after the source ended stays below a part in a thousand.
@@ -163,7 +163,7 @@ public class ResolvedJacketTests
     {
         GapProblem gap = Nested(cubicMetres, 4, 6).With(d => d with
         {
-            Source = new GapSource.Cluster { Motors = [new ClusterMotor { Source = d.Source, Delay = default }, new ClusterMotor { Source = d.Source, Delay = Duration.FromMicroseconds(50) }] },
+            Source = Bench.Pair(d.Motor(), d.Motor(), 50e-6),
             Joint = new StageJoint.Taped { Coupler = Bench.Joint(5), Tape = JointTape.PaperTape },
         });
         var run = new OneDimensionalGap(GapToSi.ToSi(gap), Coarse, 0.25, 0.027);

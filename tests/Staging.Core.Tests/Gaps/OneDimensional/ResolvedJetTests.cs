@@ -37,7 +37,7 @@ public class ResolvedJetTests
     public void An_open_truss_loses_the_gas_and_a_tube_across_it_with_a_small_hole_cures_it()
     {
         // The same case as on the lumped models, which say the same.
-        GapProblem shorter = Held.With(d => d with { Tube = Bench.Tube(200), Vents = [Bench.Hole(Bench.Tube(200), 6, 2)], Source = d.Motor() with { FragmentMass = Mass.FromGrams(0.3) } });
+        GapProblem shorter = Held.With(d => d with { Tube = Bench.Tube(200), Vents = [Bench.Hole(Bench.Tube(200), 6, 2)], Source = d.Motor() with { Web = d.Web() with { Mass = Mass.FromGrams(0.3) } } });
         GapRun guided = shorter.Solve(Coarse);
         GapRun open = shorter.With(d => d with { Vents = [Opening(d.Tube, 8, 150)] }).Solve(Coarse);
         Assert.IsType<GapOutcome.Lit>(guided.Outcome);

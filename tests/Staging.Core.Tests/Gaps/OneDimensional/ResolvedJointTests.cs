@@ -163,7 +163,7 @@ public class ResolvedJointTests
         GapProblem slow = Weak.With(d => d with
         {
             Source = tabulated
-                ? new GapSource.Tabulated { Gas = d.Source.Products, Feed = FeedTable.FromColumns([0, 0.005, 0.03], [0, 0.012, 0.012], [1900, 1900, 1900]), Provenance = Bench.Invented }
+                ? d.Fed([0, 0.005, 0.03], [0, 0.012, 0.012], [1900, 1900, 1900])
                 : d.Motor() with { OpeningTime = Duration.FromMilliseconds(5) },
             MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, FrontThicknessInBores = 0.05 },
         }) with

@@ -31,8 +31,8 @@ public class ResolvedScopeTests
     [Fact]
     public void A_table_gives_its_mass_and_enthalpy_and_the_gap_its_pressure()
     {
-        FeedTable feed = FeedTable.FromColumns([0.002, 0.004, 0.0041, 0.02], [0.01, 0.03, 0.005, 0.002], [1900, 1800, 1700, 1500]);
-        GapProblem gap = Held.With(d => d with { Source = new GapSource.Tabulated { Gas = d.Source.Products, Feed = feed, Provenance = Bench.Invented } });
+        GapSource.Tabulated feed = Held.Design.Fed([0.002, 0.004, 0.0041, 0.02], [0.01, 0.03, 0.005, 0.002], [1900, 1800, 1700, 1500]);
+        GapProblem gap = Held.With(d => d with { Source = feed });
         GapRun run = gap.Solve(Coarse), lumped = gap.Solve();
         Assert.InRange(run.Ledger.Burnt / feed.TotalMass - 1, -1e-12, 1e-12);
         Assert.Equal(20, run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-9);
@@ -50,7 +50,7 @@ public class ResolvedScopeTests
         GapRun run = gap.Solve(Coarse);
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
         double chamber = gap.Motor().ChamberVolume.CubicMeters, air = gap.Design.Tube.Volume.CubicMeters + gap.Design.Grain.RecessVolume.CubicMeters;
-        double burnt = gap.Motor().FragmentMass.Kilograms * cp * gap.Motor().FlameTemperature.Kelvins;
+        double burnt = gap.Motor().Web.Mass.Kilograms * cp * gap.Motor().FlameTemperature.Kelvins;
         double expected = (gap.Motor().ChamberPressure.Pascals * chamber + 101325 * air + 0.4 * burnt) / (chamber + air);
 
         // What still sloshes 35 ms after the source ended, as in the tube of one bore.
@@ -119,12 +119,5 @@ public class ResolvedScopeTests
 
     private static BoreStep Step(double station, double bore) => new() { Station = Length.FromMillimeters(station), Bore = Length.FromMillimeters(bore) };
 
-    private static GapSource.Fragments Fragments(double exponent) => new()
-    {
-        Chamber = Bench.Gap.Motor().Chamber,
-        Mass = Mass.FromGrams(0.2),
-        Thickness = Length.FromMillimeters(0.8),
-        Rate = new BurnRateLaw { RateAtOneAtmosphere = Speed.FromMillimetersPerSecond(15), PressureExponent = exponent, Provenance = Bench.Invented },
-        Provenance = Bench.Invented,
-    };
+    private static GapSource.Booster Fragments(double exponent) => Bench.Gap.Motor() with { Web = Bench.Plates(0.2, 0.8, 15, exponent) };
 }

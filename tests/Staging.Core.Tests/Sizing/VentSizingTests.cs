@@ -1,9 +1,10 @@
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
+using Staging.Core.Tests.Gaps;
 using Staging.Core.Tests.Reviews;
 using UnitsNet;
 
-namespace Staging.Core.Tests.Gaps;
+namespace Staging.Core.Tests.Sizing;
 
 public class VentSizingTests
 {
@@ -12,13 +13,13 @@ public class VentSizingTests
 
     [Fact]
     public void The_recommended_area_lights() =>
-        Assert.IsType<GapOutcome.Lit>(Gap.With(d => d with { Vents = [TestPlans.Layout.VentOf(d.Tube, Advice.Recommended!.Value)] }).Solve().Outcome);
+        Assert.IsType<GapOutcome.Lit>(Gap.WithVents(TestPlans.Layout, Advice.Recommended!.Value).Solve().Outcome);
 
     [Fact]
     public void Just_below_the_window_it_stays_dark()
     {
         Area below = 0.98 * Advice.Widest!.Min;
-        Assert.False(Gap.With(d => d with { Vents = [TestPlans.Layout.VentOf(d.Tube, below)] }).Solve().Outcome.IsLit);
+        Assert.False(Gap.WithVents(TestPlans.Layout, below).Solve().Outcome.IsLit);
     }
 
     /// <summary>What the jet of motors all but in contact lights after they have parted hangs on its aim: no vent is sized by it, however long the gap is followed.</summary>

@@ -1,10 +1,11 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
+using Staging.Core.Tests.Gaps;
 using Staging.Core.Tests.Reviews;
 using UnitsNet;
 
-namespace Staging.Core.Tests.Gaps;
+namespace Staging.Core.Tests.Sizing;
 
 /// <summary>One call says what to build, and what it says lights in the model.</summary>
 public class RecommendationTests
@@ -76,7 +77,7 @@ public class RecommendationTests
     [Fact]
     public void A_side_wide_open_is_the_upper_edge_of_a_long_gap_and_the_ring_bounds_what_is_asked()
     {
-        GapProblem held = Gap.With(d => d with { Tube = Bench.Tube(200), Joint = Bench.Joint(60), Source = d.Motor() with { FragmentMass = Mass.FromGrams(0.3) } });
+        GapProblem held = Gap.With(d => d with { Tube = Bench.Tube(200), Joint = Bench.Joint(60), Source = d.Motor() with { Web = d.Web() with { Mass = Mass.FromGrams(0.3) } } });
         VentAdvice advice = held.SizeVents(TestPlans.Layout);
         Area ring = TestPlans.Layout.LargestRing(held.Design.Tube);
         Assert.False(advice.Widest!.ReachesScanEnd);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
@@ -6,7 +5,7 @@ using Staging.Core.Studies;
 using Staging.Core.Tests.Gaps;
 using UnitsNet;
 
-namespace Staging.Core.Tests.Reviews;
+namespace Staging.Core.Tests.Sizing;
 
 public class GapWindowsTests
 {
@@ -56,7 +55,7 @@ public class GapWindowsTests
     [Fact]
     public void A_probability_asked_for_narrows_the_window()
     {
-        GapQuestion asked = Nominal with { Uncertain = [GapInputs.Breakaway(Spread.Triangular(10, 20, 30))], Asked = new Assurance { Probability = 0.8, Cases = 20, Confidence = 0.8 } };
+        GapQuestion asked = Nominal with { Uncertain = [GapInputs.Breakaway(Distribution.Triangular(10, 20, 30))], Asked = new Assurance { Probability = 0.8, Cases = 20, Confidence = 0.8 } };
         Axis near = Axis.Factors("vent area", "mm2", 25, 60, 3);
         Length gap = Length.FromMillimeters(120);
         Assert.True(asked.VentWindow(gap, near).Widest!.Low > Nominal.VentWindow(gap, near).Widest!.Low);
@@ -80,7 +79,7 @@ public class GapWindowsTests
         Assert.Equal("GAP004", error.Code);
         Assert.Contains("At a gap of 100 mm with 10 mm2 of vents", error.Message, StringComparison.Ordinal);
         // Asked for a probability it is refused as well: cases that all fail for that are no answer.
-        GapQuestion slipsSurely = slips with { Uncertain = [GapInputs.FragmentMass(Spread.Uniform(0.1, 0.3))], Asked = new Assurance { Probability = 0.5, Confidence = 0.8, Cases = 20 } };
+        GapQuestion slipsSurely = slips with { Uncertain = [GapInputs.FragmentMass(Distribution.Uniform(0.1, 0.3))], Asked = new Assurance { Probability = 0.5, Confidence = 0.8, Cases = 20 } };
         Assert.Equal(error.Message, Refusal(() => slipsSurely.VentWindows(Axis.Even("gap", "mm", 100, 200, 2), Areas)).Message);
         Assert.Contains("a joint of 5 N", Refusal(() => Nominal.MinRetention(Length.FromMillimeters(120), Area.FromSquareMillimeters(1e-4), Axis.Even("breakaway", "N", 5, 60, 5))).Message, StringComparison.Ordinal);
     }
@@ -96,7 +95,7 @@ public class GapWindowsTests
         Action[] questions = [() => certain.VentWindow(gap, Areas), () => certain.VentWindows(gaps, Areas), () => certain.LongestGap(total, gaps), () => certain.MinRetention(gap, total, forces)];
         Assert.All(questions, q => Assert.Equal(("STU001", "Uncertain"), (Refusal(q).Code, Refusal(q).Path)));
         // Asked for the retention, an uncertain retention is left out, and nothing remains.
-        GapQuestion joint = certain with { Uncertain = [GapInputs.Breakaway(Spread.Triangular(10, 20, 30))] };
+        GapQuestion joint = certain with { Uncertain = [GapInputs.Breakaway(Distribution.Triangular(10, 20, 30))] };
         Assert.Equal("STU001", Refusal(() => joint.MinRetention(gap, total, forces)).Code);
         Assert.Equal("STU008", Refusal(() => (joint with { Asked = asked with { Probability = 0.99 } }).VentWindow(gap, Areas)).Code);
     }
@@ -105,16 +104,16 @@ public class GapWindowsTests
     public void Judged_inputs_each_change_what_they_name()
     {
         GapProblem start = StartingGaps.Bore18mm;
-        InputSet<GapProblem> judged = InputSet.Of(start, GapInputs.Judged);
+        InputSet<GapProblem> judged = new(start, GapInputs.Judged);
         GapDesign changed = judged.At([30, 0.2, 20, 9, 2, 0.6, 750, 0.5, 0.3, 300, 0.4, 2, 0.7, 1.2, 6]).Design;
         Assert.Equal((30, 24), (changed.Joint.Coupler.BreakawayForce.Newtons, Math.Round(changed.Joint.Coupler.SlidingForce.Newtons, 9)));
-        Assert.Equal((0.2, 20, 0.6), (Math.Round(changed.Motor().FragmentMass.Grams, 9), Math.Round(changed.Motor().FragmentBurnTime.Milliseconds, 9), changed.Source.Products.GasMassFraction));
+        Assert.Equal((0.2, 20, 0.6), (Math.Round(changed.Web().Mass.Grams, 9), Math.Round(changed.Web().Time.Milliseconds, 9), changed.Source.Products.GasMassFraction));
         Assert.Equal((750, 0.5, 0.3), (changed.Grain.IgnitionTemperature.Kelvins, changed.Grain.Conductivity.WattsPerMeterKelvin, changed.MixingAndHeat.ParticleEfficiency));
         Assert.Equal((9, 2), (Math.Round(changed.Motor().OpeningDiameter.Millimeters, 9), Math.Round(changed.Motor().OpeningTime.Milliseconds, 9)));
         MixingAndHeat closures = changed.MixingAndHeat;
         Assert.Equal((300, 0.4, 2), (closures.WallHeatTransfer.WattsPerSquareMeterKelvin, closures.Emissivity, closures.FrontThicknessInBores));
         Assert.Equal((0.7, 1.2, 6), (closures.DeadEndExchange, closures.StirringReachInBores, closures.FreeJetCoreInBores));
-        Assert.Equal(900, GapInputs.ChamberPressure(Spread.Uniform(800, 1000)).With(start, 900).Motor().ChamberPressure.Kilopascals, 1e-9);
+        Assert.Equal(900, GapInputs.ChamberPressure(Distribution.Uniform(800, 1000)).With(start, 900).Motor().ChamberPressure.Kilopascals, 1e-9);
     }
 
     [Fact]
@@ -123,8 +122,8 @@ public class GapWindowsTests
         string[] numbers = [.. typeof(MixingAndHeat).GetProperties().Where(p => p.PropertyType == typeof(double) || p.PropertyType == typeof(HeatTransferCoefficient)).Select(p => p.Name)];
         Assert.Equal(numbers.Length, GapInputs.Judged.Count(i => i.Path.StartsWith("closures.", StringComparison.Ordinal)));
         // The likeliest value of every triangle is the one of the starting gap: put in, it changes nothing.
-        foreach (StudyInput<GapProblem> input in GapInputs.Judged.Where(i => i.Spread is Distribution.Triangular))
-            Assert.Equal(Told(StartingGaps.Bore18mm), Told(input.With(StartingGaps.Bore18mm, ((Distribution.Triangular)input.Spread).Mode)));
+        foreach (StudyInput<GapProblem> input in GapInputs.Judged.Where(i => i.Spread.Shape is DistributionShape.Triangular))
+            Assert.Equal(Told(StartingGaps.Bore18mm), Told(input.With(StartingGaps.Bore18mm, ((DistributionShape.Triangular)input.Spread.Shape).Mode)));
 
         static string Told(GapProblem p) => string.Join("|", p.Design.MixingAndHeat, p.Design.Motor(), p.Design.Grain, p.Design.Joint.Coupler);
     }
@@ -134,7 +133,7 @@ public class GapWindowsTests
     private static GapRun Runs(double gap_mm, double area_mm2)
     {
         GuideTube tube = Nominal.Problem.Design.Tube with { Length = Length.FromMillimeters(gap_mm) };
-        ImmutableArray<Vent> vents = [Nominal.Layout.VentOf(tube, Area.FromSquareMillimeters(area_mm2))];
-        return (Nominal.Problem with { Design = Nominal.Problem.Design with { Tube = tube, Vents = vents } }).Solve();
+        return (Nominal.Problem with { Design = Nominal.Problem.Design with { Tube = tube } })
+            .WithVents(Nominal.Layout, Area.FromSquareMillimeters(area_mm2)).Solve();
     }
 }
