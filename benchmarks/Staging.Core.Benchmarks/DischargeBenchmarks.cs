@@ -22,7 +22,7 @@ public class DischargeBenchmarks
     private readonly double[] blended = Pressures(0.9995);
     private readonly double[] subsonic = Pressures(0.8);
     private readonly double[] choked = Pressures(0.3);
-    private IDifferentiableDischargeLaw law = ConstantCoefficientLaw.Ideal;
+    private IDischargeLaw law = ConstantCoefficientLaw.Ideal;
 
     /// <summary>The law.</summary>
     [Params("constant", "sharp edge", "Jobson", "short tube", "ISO 6358")]

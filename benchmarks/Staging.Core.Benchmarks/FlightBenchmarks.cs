@@ -81,6 +81,6 @@ public class FlightBenchmarks
             Rise = 1,
             GravityShare = 1,
             ThrustSign = 1,
-        }, WatchedEvents.Rising);
+        }, PhaseEvents.Rising);
     }
 }

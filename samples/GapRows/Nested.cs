@@ -1,4 +1,3 @@
-using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
 using UnitsNet;
@@ -52,14 +51,7 @@ internal static class Nested
     private static GapProblem Open()
     {
         GapProblem closed = With(Length_mm, _ => []);
-        var layout = new VentLayout
-        {
-            HoleCount = 4,
-            WallThickness = Length.FromMillimeters(0.5),
-            Land = Length.FromMillimeters(1),
-            Drills = DrillSeries.MetricTenths
-        };
-        return closed.WithVents(layout, Area.FromSquareMillimeters(0.8 * Math.PI * closed.Design.Tube.Bore.Millimeters * 100));
+        return closed.WithVents(new VentLayout { HoleCount = 4 }, Area.FromSquareMillimeters(0.8 * Math.PI * closed.Design.Tube.Bore.Millimeters * 100));
     }
 
     private static string Row(string gap, GapProblem problem) =>

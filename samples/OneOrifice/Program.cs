@@ -28,7 +28,7 @@ foreach ((string name, IDischargeLaw law) in laws)
         OrificeFlow flow = Orifice.Flow(inside, air, holes, law);
         double volume = flow.MassFlow.KilogramsPerSecond / inside.Density.KilogramsPerCubicMeter * 1e3;
         Console.WriteLine(
-            $"{name,-22} {(inside == pressed ? "cold air" : "products"),-11} {flow.DischargeCoefficient,11:F3} {flow.MassFlow.GramsPerSecond,12:F2} {volume,16:F1}  {flow.Regime}");
+            $"{name,-22} {(inside == pressed ? "cold air" : "products"),-11} {flow.DischargeCoefficient,11:F3} {flow.MassFlow.GramsPerSecond,12:F2} {volume,16:F1}  {(flow.IsChoked ? "choked" : "subsonic")}");
     }
 }
 

@@ -1,6 +1,5 @@
 using Samples;
 using ScottPlot;
-using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
 using UnitsNet;
@@ -14,13 +13,7 @@ internal static class GapFigures
 {
     private static readonly GapModel[] Models = [new GapModel.TwoZone(), new GapModel.WellStirred()];
     private static readonly double[] Lengths = [25, 40, 60, 90, 120, 160, 200, 250, 320, 400, 500, 600, 750, 900];
-    private static readonly VentLayout Layout = new()
-    {
-        HoleCount = 4,
-        WallThickness = Length.FromMillimeters(0.5),
-        Land = Length.FromMillimeters(1),
-        Drills = DrillSeries.MetricTenths
-    };
+    private static readonly VentLayout Layout = new() { HoleCount = 4 };
 
     public static IEnumerable<(string Name, Plot Plot)> All()
     {

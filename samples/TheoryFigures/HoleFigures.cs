@@ -58,7 +58,6 @@ internal static class HoleFigures
     {
         GasState end = Upstream with { Pressure = ratio * Upstream.Pressure };
         var opening = new Opening { Holes = Hole, Law = law };
-        var series = new HolesInSeries { Openings = [.. Enumerable.Repeat(opening, count)] };
-        return series.Flow(Upstream, end).MassFlow / Orifice.Flow(Upstream, end, Hole, law).MassFlow;
+        return Orifice.InSeries(Upstream, end, [.. Enumerable.Repeat(opening, count)]).MassFlow / Orifice.Flow(Upstream, end, Hole, law).MassFlow;
     }
 }

@@ -5,7 +5,6 @@
 //   column, every fifth row of the other, and what is asked of the demo plan)
 using System.Globalization;
 using Samples;
-using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
@@ -24,13 +23,7 @@ CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 var nominal = new GapQuestion
 {
     Problem = StartingGaps.Bore18mm, // invented, with a reason for every number
-    Layout = new VentLayout
-    {
-        HoleCount = 4,
-        WallThickness = Length.FromMillimeters(0.5),
-        Land = Length.FromMillimeters(1),
-        Drills = DrillSeries.MetricHalves
-    },
+    Layout = new VentLayout { HoleCount = 4 },
 };
 GapQuestion assured = nominal with
 {

@@ -26,7 +26,7 @@ var holes = new VentHoles
     Count = 2,
 };
 OrificeFlow flow = Orifice.Flow(inside, outside, holes, SharpEdgedLaw.Perry);
-Console.WriteLine($"{flow.MassFlow.GramsPerSecond:F2} g/s, {flow.Regime}");
+Console.WriteLine($"{flow.MassFlow.GramsPerSecond:F2} g/s, {(flow.IsChoked ? "choked" : "subsonic")}");
 #endregion
 
 // NACA Report 1135: choked ideal flow of air is 0.04042 p0 A / sqrt(T0) in SI units.

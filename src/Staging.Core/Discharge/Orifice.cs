@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Staging.Core.Gases;
 using UnitsNet;
 
@@ -25,7 +26,7 @@ public static class Orifice
     /// <param name="two">Gas on side two.</param>
     /// <param name="holes">The holes between them.</param>
     /// <param name="law">How much they pass.</param>
-    /// <returns>The flow. Its notes say where the case leaves the range of the law.</returns>
+    /// <returns>The flow. Its findings say where the case leaves the range of the law.</returns>
     public static OrificeFlow Flow(GasState one, GasState two, VentHoles holes, IDischargeLaw law)
     {
         ArgumentNullException.ThrowIfNull(one);
@@ -41,22 +42,52 @@ public static class Orifice
             : OrificeKernel.Conditions(size, sideTwo, sideOne.P);
         double massFlow = OrificeKernel.SignedMassFlow(law, size, sideOne, sideTwo);
         double critical = law.CriticalPressureRatio(at.HeatCapacityRatio);
-        OrificeRegime regime = at.RelativeFall == 0 ? OrificeRegime.None
-            : at.PressureRatio > critical ? OrificeRegime.Subsonic
-            : OrificeRegime.Choked;
+        bool isChoked = at.PressureRatio <= critical;
         double ideal = size.Area * at.FluxScale * NozzleFunction.Value(at.RelativeFall, at.HeatCapacityRatio);
-        return new OrificeFlow
-        {
-            MassFlow = MassFlow.FromKilogramsPerSecond(massFlow),
-            Upstream = forward ? one : two,
-            PressureRatio = at.PressureRatio,
-            CriticalPressureRatio = critical,
-            Regime = regime,
-            AnswersToDownstream = regime != OrificeRegime.Choked || !law.LevelsOffWhenChoked(at.ThicknessToDiameter),
-            DischargeCoefficient = ideal > 0 ? Math.Abs(massFlow) / ideal : 0,
-            JetSpeed = Speed.FromMetersPerSecond(JetSpeed(at)),
-            Notes = Notes(at, law.Validity),
-        };
+        return new OrificeFlow(
+            MassFlow.FromKilogramsPerSecond(massFlow),
+            upstream: forward ? one : two,
+            at.PressureRatio,
+            critical,
+            answersToDownstream: !isChoked || !law.LevelsOffWhenChoked(at.ThicknessToDiameter),
+            coefficient: ideal > 0 ? Math.Abs(massFlow) / ideal : 0,
+            Speed.FromMetersPerSecond(JetSpeed(at)),
+            Findings(at.PressureRatio, new Opening { Holes = holes, Law = law }));
+    }
+
+    /// <summary>
+    /// Flow through openings one behind the other, such as the holes in the walls of nested tubes: one flow through
+    /// all, the pressures between them solved for.
+    /// </summary>
+    /// <remarks>
+    /// Steady and adiabatic: the stagnation temperature stays that of the upstream gas, and each jet comes to rest in
+    /// the space behind its hole, which must be large against the hole; jets aimed at the next hole pass more. Equal
+    /// holes choke at the last, never at the first.
+    /// </remarks>
+    /// <param name="one">Gas on side one.</param>
+    /// <param name="two">Gas on side two.</param>
+    /// <param name="openings">The openings from side one to side two, 1 to 16.</param>
+    /// <returns>The flow, positive from one to two, the pressures between the openings, and the flow of each.</returns>
+    /// <exception cref="ArgumentException">No opening or more than 16.</exception>
+    public static OpeningsFlow InSeries(GasState one, GasState two, params EquatableArray<Opening> openings)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(two);
+        return HolesInSeries.Flow(one, two, openings);
+    }
+
+    /// <summary>Flow through openings side by side between the same two spaces: their flows add.</summary>
+    /// <param name="one">Gas on side one.</param>
+    /// <param name="two">Gas on side two.</param>
+    /// <param name="openings">The openings, at least one.</param>
+    /// <returns>The flow of all and of each, positive from one to two.</returns>
+    /// <exception cref="ArgumentException">No opening.</exception>
+    public static OpeningsFlow InParallel(GasState one, GasState two, params EquatableArray<Opening> openings)
+    {
+        if (openings.Length == 0)
+            throw new ArgumentException("There is no opening; it needs at least one.", nameof(openings));
+        ImmutableArray<OrificeFlow> members = [.. openings.Select(o => Flow(one, two, o.Holes, o.Law))];
+        return new OpeningsFlow(MassFlow.FromKilogramsPerSecond(members.Sum(m => m.MassFlow.KilogramsPerSecond)), [], members);
     }
 
     /// <summary>Flow between two gases at rest with its derivatives by both pressures, for implicit users.</summary>
@@ -64,40 +95,35 @@ public static class Orifice
     /// <param name="two">Gas on side two.</param>
     /// <param name="holes">The holes between them.</param>
     /// <param name="law">How much they pass.</param>
-    /// <returns>Flow and slopes at fixed temperatures; at equal pressures the slopes of the gas of side one.</returns>
-    public static OrificeDerivatives Slopes(GasState one, GasState two, VentHoles holes, IDifferentiableDischargeLaw law)
+    /// <returns>Flow [kg/s], positive from one to two, and slopes [kg/(s Pa)] at fixed temperatures: by the pressure of
+    /// side one not negative, by that of side two not positive; at equal pressures those of the gas of side
+    /// one.</returns>
+    public static (double MassFlow_kg_per_s, double ByPressureOne_kg_per_sPa, double ByPressureTwo_kg_per_sPa) Slopes(
+        GasState one, GasState two, VentHoles holes, IDischargeLaw law)
     {
         ArgumentNullException.ThrowIfNull(one);
         ArgumentNullException.ThrowIfNull(two);
         ArgumentNullException.ThrowIfNull(holes);
         ArgumentNullException.ThrowIfNull(law);
-        return OrificeKernel.SignedSlopes(law, new OrificeSize(holes), ToSi(one), ToSi(two));
-    }
-
-    /// <summary>In what way a case lies outside a range.</summary>
-    /// <param name="conditions">The case.</param>
-    /// <param name="range">The range.</param>
-    /// <returns>The notes; none inside the range.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A pressure ratio outside 0 to 1, or a thickness that is negative
-    /// or no number.</exception>
-    public static DischargeNotes Notes(in OrificeConditions conditions, ValidityRange range)
-    {
-        ArgumentNullException.ThrowIfNull(range);
-        Guard.In(conditions.PressureRatio, 0, 1, property: nameof(conditions.PressureRatio));
-        Guard.In(conditions.ThicknessToDiameter, 0, double.MaxValue, property: nameof(conditions.ThicknessToDiameter));
-        DischargeNotes notes = DischargeNotes.None;
-        if (conditions.PressureRatio < range.MinPressureRatio)
-            notes |= DischargeNotes.PressureRatioBelowRange;
-        if (conditions.ThicknessToDiameter < range.MinThicknessToDiameter)
-            notes |= DischargeNotes.WallThinnerThanRange;
-        if (conditions.ThicknessToDiameter > range.MaxThicknessToDiameter)
-            notes |= DischargeNotes.WallThickerThanRange;
-        return notes;
+        OrificeDerivatives s = OrificeKernel.SignedSlopes(law, new OrificeSize(holes), ToSi(one), ToSi(two));
+        return (s.MassFlow_kg_per_s, s.ByPressureOne_kg_per_sPa, s.ByPressureTwo_kg_per_sPa);
     }
 
     /// <summary>A gas state as plain SI numbers.</summary>
     internal static OrificeSide ToSi(GasState state) =>
         new(state.Pressure.Pascals, state.Temperature.Kelvins, state.Gas.Constants);
+
+    private static ImmutableArray<ModelFinding> Findings(double pressureRatio, Opening opening)
+    {
+        double least = opening.Law.Validity.MinPressureRatio;
+        return pressureRatio >= least ? opening.Check("Holes") :
+        [
+            .. opening.Check("Holes"),
+            new ModelFinding(FindingSeverity.Warning, "DIS003", "PressureRatio", Invariant.Text(
+                $"The pressure ratio is {pressureRatio:G4}; the discharge law holds from "
+                    + $"{least:G4} ({opening.Law.Validity.Basis.Source}).")),
+        ];
+    }
 
     // Energy equation, u^2/2 = cp (T0 - T) with T/T0 = r^((gamma-1)/gamma); NACA Report 1135.
     private static double JetSpeed(in OrificeConditions at)

@@ -6,5 +6,5 @@ namespace Staging.Core.Discharge;
 /// <param name="MassFlow_kg_per_s">Mass flow [kg/s], positive from one to two.</param>
 /// <param name="ByPressureOne_kg_per_sPa">Derivative by the pressure of side one [kg/(s Pa)], not negative.</param>
 /// <param name="ByPressureTwo_kg_per_sPa">Derivative by the pressure of side two [kg/(s Pa)], not positive.</param>
-public readonly record struct OrificeDerivatives(double MassFlow_kg_per_s, double ByPressureOne_kg_per_sPa,
+internal readonly record struct OrificeDerivatives(double MassFlow_kg_per_s, double ByPressureOne_kg_per_sPa,
     double ByPressureTwo_kg_per_sPa);

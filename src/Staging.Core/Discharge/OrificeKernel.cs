@@ -50,16 +50,17 @@ internal static class OrificeKernel
     /// <summary>
     /// Signed mass flow with its derivatives by the two pressures [kg/s, kg/(s Pa)], at fixed temperatures.
     /// </summary>
-    public static OrificeDerivatives SignedSlopes(IDifferentiableDischargeLaw law, in OrificeSize size, in OrificeSide one,
+    public static OrificeDerivatives SignedSlopes(IDischargeLaw law, in OrificeSize size, in OrificeSide one,
         in OrificeSide two)
     {
         bool forward = one.P >= two.P;
-        FluxDerivatives s = law.SlopesAt(forward ? Conditions(size, one, two.P) : Conditions(size, two, one.P));
+        (double flux, double byUpstream,
+            double byDownstream) = law.SlopesAt(forward ? Conditions(size, one, two.P) : Conditions(size, two, one.P));
         return forward
-            ? new OrificeDerivatives(size.Area * s.MassFlux_kg_per_m2s, size.Area * s.ByUpstreamPressure_s_per_m,
-                size.Area * s.ByDownstreamPressure_s_per_m)
-            : new OrificeDerivatives(-size.Area * s.MassFlux_kg_per_m2s, -size.Area * s.ByDownstreamPressure_s_per_m,
-                -size.Area * s.ByUpstreamPressure_s_per_m);
+            ? new OrificeDerivatives(size.Area * flux, size.Area * byUpstream,
+                size.Area * byDownstream)
+            : new OrificeDerivatives(-size.Area * flux, -size.Area * byDownstream,
+                -size.Area * byUpstream);
     }
 
     /// <summary>What the law sees from the side of the higher pressure.</summary>

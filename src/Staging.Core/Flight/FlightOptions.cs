@@ -18,8 +18,8 @@ public sealed record FlightOptions
     public FlightScope Scope { get; init; } = FlightScope.Everything;
 
     /// <summary>
-    /// Whether the course of each body is kept, for columns and plots. The default is yes; a study that asks for single
-    /// numbers does without.
+    /// Whether the trajectory of each body is kept, for columns and plots. The default is yes; a study that asks for
+    /// single numbers does without.
     /// </summary>
     public bool KeepTracks { get; init; } = true;
 

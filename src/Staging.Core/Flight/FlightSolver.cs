@@ -13,8 +13,7 @@ public static class FlightSolver
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="options">How to compute; null takes <see cref="FlightOptions.Default"/>.</param>
-    /// <param name="progress">Told after each flight of the run, in order, on the calling thread; null tells
-    /// nobody.</param>
+    /// <param name="progress">Told after each flight of the run, in order, on the calling thread; may be null.</param>
     /// <param name="cancellationToken">Stops the run.</param>
     /// <returns>
     /// The run; physics or numerics that end a body's flight early are outcomes in it, not exceptions.
@@ -28,12 +27,12 @@ public static class FlightSolver
         ArgumentNullException.ThrowIfNull(plan);
         options ??= FlightOptions.Default;
         InvalidModelException.ThrowOnError(plan.Check());
-        PlanParameters lowered = FlightToSi.ToSi(plan);
-        var flier = new FlightSimulation(lowered, options, cancellationToken);
-        ImmutableArray<BodyFlight> bodies = FromSi(plan, lowered, flier.FlyNominal());
-        ImmutableArray<FailureCase> failureCases = FlyFailures(plan, lowered, options, flier, bodies, progress);
-        return new FlightRun(plan, options, bodies, [.. flier.Stagings.Select(s => new StagingReport(plan, s))], failureCases,
-            flier.Statistics);
+        PlanParameters parameters = FlightToSi.ToSi(plan);
+        var simulation = new FlightSimulation(parameters, options, cancellationToken);
+        ImmutableArray<BodyFlight> bodies = FromSi(plan, parameters, simulation.FlyNominal());
+        ImmutableArray<FailureCase> failureCases = FlyFailures(plan, parameters, options, simulation, bodies, progress);
+        return new FlightRun(plan, options, bodies, [.. simulation.Stagings.Select(s => new StagingReport(plan, s))], failureCases,
+            simulation.Statistics);
     }
 
     /// <summary>
@@ -70,41 +69,41 @@ public static class FlightSolver
     }
 
     private static ImmutableArray<FailureCase> FlyFailures(
-        FlightPlan plan, PlanParameters lowered, FlightOptions options, FlightSimulation flier, ImmutableArray<BodyFlight> nominal,
+        FlightPlan plan, PlanParameters parameters, FlightOptions options, FlightSimulation simulation, ImmutableArray<BodyFlight> nominal,
         IProgress<SolveProgress>? progress)
     {
-        var orders = new List<(BodyState Start, FailureScenario Order)>();
+        var scenarios = new List<(BodyState Start, FailureScenario Scenario)>();
         if (options.Scope == FlightScope.Everything)
         {
-            foreach (StagingRecorder staging in flier.Stagings)
+            foreach (StagingRecorder staging in simulation.Stagings)
             {
-                orders.Add((staging.Start, new FailureScenario(staging.Stage, FailureKind.UnlitAndJoined, 0)));
-                orders.Add((staging.Start, new FailureScenario(staging.Stage, FailureKind.UnlitAndParted, 0)));
+                scenarios.Add((staging.Start, new FailureScenario(staging.Stage, FailureKind.UnlitAndJoined, 0)));
+                scenarios.Add((staging.Start, new FailureScenario(staging.Stage, FailureKind.UnlitAndParted, 0)));
                 if (options.LateIgnition is { } late && staging.Lit)
-                    orders.Add((staging.Start, new FailureScenario(staging.Stage, FailureKind.LitLate, late.Seconds)));
+                    scenarios.Add((staging.Start, new FailureScenario(staging.Stage, FailureKind.LitLate, late.Seconds)));
             }
 
-            if (flier.BeforeRelease is { } before)
-                orders.Add((before, new FailureScenario(plan.Stages.Length - 1, FailureKind.EjectionFailure, 0)));
+            if (simulation.BeforeRelease is { } before)
+                scenarios.Add((before, new FailureScenario(plan.Stages.Length - 1, FailureKind.EjectionFailure, 0)));
         }
 
-        var failureCases = ImmutableArray.CreateBuilder<FailureCase>(orders.Count);
-        Report(progress, nominal, 1, 1 + orders.Count);
-        foreach ((BodyState start, FailureScenario order) in orders)
+        var failureCases = ImmutableArray.CreateBuilder<FailureCase>(scenarios.Count);
+        Report(progress, nominal, 1, 1 + scenarios.Count);
+        foreach ((BodyState start, FailureScenario scenario) in scenarios)
         {
-            ImmutableArray<BodyFlight> bodies = FromSi(plan, lowered, flier.FlyFailure(start, order));
-            failureCases.Add(new FailureCase(plan.Stages[order.Stage].Name, order.Kind, bodies));
-            Report(progress, bodies, 1 + failureCases.Count, 1 + orders.Count);
+            ImmutableArray<BodyFlight> bodies = FromSi(plan, parameters, simulation.FlyFailure(start, scenario));
+            failureCases.Add(new FailureCase(plan.Stages[scenario.Stage].Name, scenario.Kind, bodies));
+            Report(progress, bodies, 1 + failureCases.Count, 1 + scenarios.Count);
         }
 
         return failureCases.MoveToImmutable();
     }
 
-    private static ImmutableArray<BodyFlight> FromSi(FlightPlan plan, PlanParameters lowered, List<BodyRecorder> logs)
+    private static ImmutableArray<BodyFlight> FromSi(FlightPlan plan, PlanParameters parameters, List<BodyRecorder> logs)
     {
         var bodies = ImmutableArray.CreateBuilder<BodyFlight>(logs.Count);
         foreach (BodyRecorder log in logs)
-            bodies.Add(new BodyFlight(plan, lowered, log));
+            bodies.Add(new BodyFlight(plan, parameters, log));
         return bodies.MoveToImmutable();
     }
 

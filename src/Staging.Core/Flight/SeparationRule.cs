@@ -18,7 +18,7 @@ public abstract record SeparationRule
         this is AfterBurnout x ? afterBurnout(x) : atIgnition((AtIgnition)this);
 
     /// <summary>
-    /// Drag pulls the pieces apart, or a charge does, a time after the lower stage burnt out, lit or not.
+    /// Drag pulls the stages apart, or a charge does, a time after the lower stage burnt out, lit or not.
     /// </summary>
     public sealed record AfterBurnout : SeparationRule
     {
@@ -27,6 +27,6 @@ public abstract record SeparationRule
         public required Duration Lag { get; init => field = Guard.In(value, 0, 1000); }
     }
 
-    /// <summary>The exhaust of the upper motor pushes it off; without ignition the pieces stay joined.</summary>
+    /// <summary>The exhaust of the upper motor pushes it off; without ignition the stages stay joined.</summary>
     public sealed record AtIgnition : SeparationRule;
 }

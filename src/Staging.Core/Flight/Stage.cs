@@ -35,12 +35,12 @@ public sealed record Stage
     public DragTable? DragWhileBurning { get; init; }
 
     /// <summary>
-    /// Drag of the piece once it has been dropped and before it tumbles or its device acts; null takes
+    /// Drag of the body once the stage has been dropped and before it tumbles or its device acts; null takes
     /// <see cref="Drag"/>.
     /// </summary>
     public DragTable? DragWhenDropped { get; init; }
 
-    /// <summary>How the piece that this stage becomes comes down.</summary>
+    /// <summary>How the body that this stage becomes comes down.</summary>
     public required Recovery Recovery { get; init => field = Guard.NotNull(value); }
 
     /// <summary>What lights its motors.</summary>

@@ -114,7 +114,10 @@ public abstract record GapOutcome
         public required Length FrontRemaining { get; init; }
     }
 
-    /// <summary>The integrator gave up.</summary>
+    /// <summary>
+    /// The solver gave up before the end of the run, whatever had happened until then: a run that was cut short is
+    /// never called lit.
+    /// </summary>
     public sealed record NotSolved : GapOutcome
     {
         /// <summary>Why.</summary>

@@ -24,6 +24,12 @@ public sealed record GapRun
     /// <summary>How it ended.</summary>
     public required GapOutcome Outcome { get; init; }
 
+    /// <summary>
+    /// Why the solver gave up; null for a run that came to its end. Its outcome is then
+    /// <see cref="GapOutcome.NotSolved"/>.
+    /// </summary>
+    public SolverFailure? Failure => (Outcome as GapOutcome.NotSolved)?.Failure;
+
     /// <summary>What happened, in order.</summary>
     public required ImmutableArray<GapEvent> Events { get; init; }
 

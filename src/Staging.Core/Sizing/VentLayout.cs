@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using UnitsNet;
@@ -22,25 +23,70 @@ public sealed record VentLayout
     /// </summary>
     private const double OpenLength = 0.9;
 
+    /// <summary>Largest hole that can be described [m].</summary>
+    private const double MaxDiameter = 0.1;
+
+    private const int MaxHoles = 1000;
+
     /// <summary>Number of equal holes round the tube, 1 to 100.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required int HoleCount { get; init => field = Guard.In(value, 1, 100); }
 
-    /// <summary>Wall thickness of the tube [m], 0.01 mm to 50 mm.</summary>
+    /// <summary>
+    /// Wall thickness of the tube [m], 0.01 mm to 50 mm. The default is 0.5 mm, a usual wound paper tube: common
+    /// practice, no source.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length WallThickness { get; init => field = Guard.In(value, 1e-5, 0.05); }
+    public Length WallThickness { get; init => field = Guard.In(value, 1e-5, 0.05); } = Length.FromMillimeters(0.5);
 
-    /// <summary>Material left between the upper edge of the holes and the nozzle plane [m], 0 to 1 m.</summary>
+    /// <summary>
+    /// Material left between the upper edge of the holes and the nozzle plane [m], 0 to 1 m; less than the length of
+    /// the tube. The default is 1 mm: common practice, no source.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Land { get; init => field = Guard.In(value, 0, 1); }
+    public Length Land { get; init => field = Guard.In(value, 0, 1); } = Length.FromMillimeters(1);
 
-    /// <summary>The drills at hand.</summary>
-    public required DrillSeries Drills { get; init; }
+    /// <summary>
+    /// The drills at hand. The default is <see cref="DrillSeries.MetricHalves"/>, an ordinary household set: common
+    /// practice, no source.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">None of the series.</exception>
+    public DrillSeries Drills { get; init => field = Guard.Defined(value); } = DrillSeries.MetricHalves;
 
-    /// <summary>Holes of a total area, laid out this way.</summary>
-    /// <param name="tube">The tube.</param>
-    /// <param name="total">Total area.</param>
-    /// <returns>The vent: one ring, or an opening along the tube where one ring does not hold the area.</returns>
+    /// <summary>Whether holes can be drilled this way into every wall on the way out of a design.</summary>
+    /// <param name="design">The design; of its own vents only the place they lead to is used.</param>
+    /// <returns>
+    /// An error <c>SIZ001</c> when the land leaves nothing of the tube, <c>SIZ002</c> when no total area can be drilled
+    /// into all walls; empty when there is a range of areas.
+    /// </returns>
+    public ImmutableArray<ModelFinding> Check(GapDesign design)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        double length = design.Tube.Length.Meters;
+        if (!(Room(design.Tube) > 0))
+        {
+            return
+            [
+                new ModelFinding(FindingSeverity.Error, "SIZ001", "Layout.Land", Invariant.Text($"A land of {Land.Millimeters:G4} mm "
+                    + $"leaves nothing of a tube of {length * 1e3:G4} mm; it must be at least 0 and below {length * 1e3:G4} mm.")),
+            ];
+        }
+
+        VentRange range = VentRange.Of(this, design);
+        if (range.Smallest.Area < range.Largest.Area)
+            return [];
+        return
+        [
+            new ModelFinding(FindingSeverity.Error, "SIZ002", range.Smallest.Path, Invariant.Text($"No vent area can be drilled: the least "
+                + $"is {range.Smallest.Area * 1e6:G4} mm2 ({range.Smallest.Reason}), the most is {range.Largest.Area * 1e6:G4} mm2 "
+                + $"({range.Largest.Reason}); the least must be below the most.")),
+        ];
+    }
+
+    /// <summary>
+    /// Holes of a total area, laid out this way: one ring, or an opening along the tube where one ring does not hold
+    /// the area. The area must lie in the <see cref="VentRange"/> of the design.
+    /// </summary>
     internal Vent VentOf(GuideTube tube, Area total)
     {
         VentHoles holes = PatternOf(tube, total).Exact;
@@ -56,24 +102,24 @@ public sealed record VentLayout
     }
 
     /// <summary>Largest total area of one ring of holes, no hole wider than the bore.</summary>
-    /// <param name="tube">The tube.</param>
-    /// <returns>The area.</returns>
     internal Area LargestRing(GuideTube tube)
     {
-        double bore = EndBore(tube),
-            diameter = Math.Min(Math.Min(OpenCircumference * Math.PI * bore / HoleCount, bore), OpenLength * Room(tube));
+        double bore = EndBore(tube), around = Math.Min(OpenCircumference * Math.PI * bore / HoleCount, bore);
+        double diameter = Math.Min(Math.Min(around, OpenLength * Room(tube)), MaxDiameter);
         return Area.FromSquareMeters(HoleCount * Math.PI / 4 * diameter * diameter);
     }
 
-    /// <summary>Largest total area that the tube offers: cut open along nine tenths of its length.</summary>
-    /// <param name="tube">The tube.</param>
-    /// <returns>The area.</returns>
+    /// <summary>
+    /// Largest total area that the tube offers: cut open along nine tenths of its length, or as many holes as may be.
+    /// </summary>
     internal Area LargestOpening(GuideTube tube)
     {
-        double cut = OpenCircumference * Math.PI * EndBore(tube) * OpenLength * Room(tube);
         double ring = LargestRing(tube).SquareMeters;
-        return Area.FromSquareMeters(Math.Max(ring, Math.Min(cut, ring * (MaxHoles / HoleCount))));
+        return Area.FromSquareMeters(Math.Max(ring, Math.Min(Cut(tube), ring * (MaxHoles / HoleCount))));
     }
+
+    /// <summary>Area of the tube cut open along nine tenths of its length [m2].</summary>
+    internal double Cut(GuideTube tube) => OpenCircumference * Math.PI * EndBore(tube) * OpenLength * Room(tube);
 
     /// <summary>
     /// The holes of a total area, with the drills next to them: as many times one ring as the area needs.
@@ -83,8 +129,6 @@ public sealed record VentLayout
         int rings = Math.Max(1, (int)Math.Ceiling(total / LargestRing(tube) * (1 - 1e-9)));
         return HolePattern.ForArea(total, HoleCount * rings, WallThickness, Drills);
     }
-
-    private const int MaxHoles = 1000;
 
     private double Room(GuideTube tube) => tube.Length.Meters - Land.Meters;
 

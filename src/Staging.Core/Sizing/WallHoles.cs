@@ -3,8 +3,25 @@ using Staging.Core.Discharge;
 namespace Staging.Core.Sizing;
 
 /// <summary>Holes to drill in one wall.</summary>
-/// <param name="Wall">The wall: "guide tube", or the name of the jacket whose outer wall it is.</param>
-/// <param name="Pattern">The exact holes with the drills next to them; those of a jacket with holes in several places
-/// are summed up here.</param>
-/// <param name="Drilled">The drill to take, the nearer of the two; null where the series has none near.</param>
-public sealed record WallHoles(string Wall, HolePattern Pattern, DrilledHoles? Drilled);
+public sealed class WallHoles
+{
+    internal WallHoles(string wall, HolePattern pattern, DrilledHoles? drilled) => (Wall, Pattern, Drilled) = (wall, pattern, drilled);
+
+    /// <summary>The wall: "guide tube", or the name of the jacket whose outer wall it is.</summary>
+    public string Wall { get; }
+
+    /// <summary>
+    /// The exact holes with the drills next to them; those of a jacket with holes in several places are summed up here.
+    /// </summary>
+    public HolePattern Pattern { get; }
+
+    /// <summary>The drill to take, the nearer of the two that fit; null where the series has none that fits.</summary>
+    public DrilledHoles? Drilled { get; }
+
+    /// <summary>What to drill, on one line.</summary>
+    /// <returns>For example <c>guide tube: 4 holes, drill 5.5 mm (exact 5.63 mm)</c>.</returns>
+    public override string ToString() => Drilled is { } drilled
+        ? Invariant.Text(
+            $"{Wall}: {drilled.Holes.Count} holes, drill {drilled.Drill.Label} (exact {Pattern.Exact.Diameter.Millimeters:F2} mm)")
+        : Invariant.Text($"{Wall}: {Pattern.Exact.Count} holes of {Pattern.Exact.Diameter.Millimeters:F2} mm");
+}

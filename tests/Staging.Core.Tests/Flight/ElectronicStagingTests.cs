@@ -115,6 +115,28 @@ public class ElectronicStagingTests
         Assert.InRange(ledger.Residual, -1e-6, 1e-6);
     }
 
+    /// <summary>
+    /// Under a canopy the kinetic energy hardly changes, while weight and drag do all the work: the residual has to stay small beside them,
+    /// also where the gain of kinetic energy goes through zero.
+    /// </summary>
+    [Fact]
+    public void A_body_under_a_canopy_has_a_small_residual()
+    {
+        Stage booster = Booster() with
+        {
+            Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.05), Deployment = new DeploymentTrigger.AtApogee { Lag = Seconds(0.2) } },
+        };
+        double smallestGain = double.PositiveInfinity;
+        for (double timer = 0.05; timer < 1; timer += 0.05)
+        {
+            EnergyLedger ledger = Plan(booster, Sustainer(Timer(timer, from: TimerStart.Apogee))).Flown().Bodies[1].EnergyLedger();
+            smallestGain = Math.Min(smallestGain, Math.Abs(ledger.KineticGain.Joules / ledger.Gravity.Joules));
+            Assert.True(Math.Abs(ledger.Residual) < 2e-4, $"The timer is {timer:F2} s: {ledger}.");
+        }
+
+        Assert.True(smallestGain < 1e-3, $"No case has a small gain; the smallest is {smallestGain:G3}.");
+    }
+
     [Fact]
     public void A_stack_that_never_moves_has_an_empty_ledger_or_no_course()
     {

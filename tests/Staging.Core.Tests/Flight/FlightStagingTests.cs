@@ -142,19 +142,21 @@ public class FlightStagingTests
     }
 
     [Theory]
-    [InlineData("speed")]
-    [InlineData("height")]
-    [InlineData("ceiling")]
-    [InlineData("early")]
-    [InlineData("late")]
-    [InlineData("tilt")]
-    public void A_guard_that_refuses_leaves_the_motor_cold(string guard)
+    [InlineData("speed", "200.00 m/s or more.")]
+    [InlineData("height", " 500.0 m or more.")]
+    [InlineData("ceiling", " 20.0 m or less.")]
+    [InlineData("band", " 500.0 to 600.0 m.")]
+    [InlineData("early", " 9.000 s or more.")]
+    [InlineData("late", " 1.000 s or less.")]
+    [InlineData("tilt", " 20.0 deg or less.")]
+    public void A_guard_that_refuses_leaves_the_motor_cold(string guard, string asked)
     {
         ElectronicsGuards guards = guard switch
         {
             "speed" => new() { MinSpeed = Speed.FromMetersPerSecond(200) },
             "height" => new() { MinHeight = Length.FromMeters(500) },
             "ceiling" => new() { MaxHeight = Length.FromMeters(20) },
+            "band" => new() { MinHeight = Length.FromMeters(500), MaxHeight = Length.FromMeters(600) },
             "early" => new() { Earliest = Seconds(9) },
             "late" => new() { Latest = Seconds(1) },
             _ => new() { MaxTilt = Angle.FromDegrees(20) },
@@ -165,7 +167,7 @@ public class FlightStagingTests
         };
         FlightRun run = plan.Flown();
         Assert.False(run.Stagings[0].Lit);
-        Assert.Contains("the guard asks for", run.Stagings[0].Reason, StringComparison.Ordinal);
+        Assert.EndsWith(asked, run.Stagings[0].Reason, StringComparison.Ordinal);
         Assert.Null(run.Main.Find(FlightEventKind.Ignition, "sustainer"));
         Assert.Equal("booster + sustainer", run.Main.Name);
     }

@@ -36,7 +36,7 @@ public class FlightStepperTests
         pair.Put(plan.Flown().Main.The(FlightEventKind.LiftOff).Time.Seconds, 0, 0);
         foreach ((FlightSegment piece, double stop, bool guided) in PiecesOf(plan))
         {
-            WatchedEvents watch = guided ? WatchedEvents.Guide : piece.ThrustSign > 0 ? WatchedEvents.Rising : WatchedEvents.Falling;
+            PhaseEvents watch = guided ? PhaseEvents.Guide : piece.ThrustSign > 0 ? PhaseEvents.Rising : PhaseEvents.Falling;
             pair.Run(new TrajectorySystem(site, piece, watch) { GuideHeight = Math.Sin(elevation * Math.PI / 180) }, stop);
         }
 
@@ -60,7 +60,7 @@ public class FlightStepperTests
             pair.Put(0, 0, 30);
             var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1 }, Line = line, Rise = 1, GravityShare = 1, ThrustSign = 1 };
             for (int leg = 0; leg < 4; leg++)
-                pair.Run(new TrajectorySystem(site, piece, WatchedEvents.Rising), 20);
+                pair.Run(new TrajectorySystem(site, piece, PhaseEvents.Rising), 20);
         }
     }
 
@@ -72,7 +72,7 @@ public class FlightStepperTests
         Pair pair = new(Options(1e-8));
         pair.Put(0, 0, 0);
         var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1, Thrust0 = 30 }, Line = DragSegment.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
-        pair.Run(new TrajectorySystem(site, piece, WatchedEvents.Guide) { GuideHeight = 5 }, 9);
+        pair.Run(new TrajectorySystem(site, piece, PhaseEvents.Guide) { GuideHeight = 5 }, 9);
         Assert.Equal([0], pair.FiredIndices);
         Assert.Equal(5, pair.Height, 6);
     }
@@ -86,7 +86,7 @@ public class FlightStepperTests
         pair.Put(0, 50, 0);
         double impact = Math.Sqrt(2 * G * 50);
         var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1 }, Line = new DragSegment(0, 0, -1, (impact - G * 1e-6) / 340), Rise = 1, GravityShare = 1, ThrustSign = -1 };
-        pair.Run(new TrajectorySystem(site, piece, WatchedEvents.Falling), 9);
+        pair.Run(new TrajectorySystem(site, piece, PhaseEvents.Falling), 9);
         Assert.Equal([0, TrajectorySystem.MachAbove], pair.FiredIndices);
     }
 
@@ -98,7 +98,7 @@ public class FlightStepperTests
         Pair pair = new(Options(1e-8));
         pair.Put(0, 0, 2 * G);
         var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1 }, Line = DragSegment.Fixed(0), Rise = 1, GravityShare = 1, ThrustSign = 1 };
-        pair.Run(new TrajectorySystem(site, piece, WatchedEvents.Rising), 2);
+        pair.Run(new TrajectorySystem(site, piece, PhaseEvents.Rising), 2);
         Assert.Equal(2, pair.Time);
     }
 
@@ -112,7 +112,7 @@ public class FlightStepperTests
         Pair pair = new(Options(1e-9) with { MaxSteps = steps });
         pair.Put(0, 100, -1);
         var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1 }, Line = DragSegment.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
-        pair.Run(new TrajectorySystem(site, piece, WatchedEvents.Falling), 100);
+        pair.Run(new TrajectorySystem(site, piece, PhaseEvents.Falling), 100);
         Assert.NotNull(pair.Failure);
     }
 
@@ -137,7 +137,7 @@ public class FlightStepperTests
     {
         var site = new SiteColumn(new Still(), 0, G, double.PositiveInfinity);
         var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1 }, Line = DragSegment.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
-        var system = new TrajectorySystem(site, piece, rising ? WatchedEvents.Rising : WatchedEvents.Falling);
+        var system = new TrajectorySystem(site, piece, rising ? PhaseEvents.Rising : PhaseEvents.Falling);
         double atRest = system.Acceleration(0, 10, 0);
         Assert.Equal(-G, atRest);
         Assert.Equal(rising, system.Acceleration(0, 10, 3) < atRest);
@@ -157,10 +157,10 @@ public class FlightStepperTests
         BodyFlight flight = plan.Flown(new FlightOptions { Scope = FlightScope.UppermostStage }).Main;
         var log = (BodyRecorder)typeof(BodyFlight).GetField("log", BindingFlags.NonPublic | BindingFlags.Instance)!.GetValue(flight)!;
         double exit = flight.The(FlightEventKind.GuideExit).Time.Seconds, settled = flight.The(FlightEventKind.Apogee).Time.Seconds + 0.3;
-        for (int i = 0; i < log.Pieces.Count; i++)
+        for (int i = 0; i < log.Segments.Count; i++)
         {
-            FlightSegment piece = log.Pieces[i];
-            double stop = i + 1 < log.Pieces.Count ? log.Pieces[i + 1].Start : settled;
+            FlightSegment piece = log.Segments[i];
+            double stop = i + 1 < log.Segments.Count ? log.Segments[i + 1].Start : settled;
             if (!piece.Held && piece.Start < settled)
                 yield return (piece, Math.Min(stop, settled) + (stop == exit ? 0.01 : 0), piece.Start < exit);
         }

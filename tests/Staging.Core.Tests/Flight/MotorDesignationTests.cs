@@ -7,12 +7,12 @@ namespace Staging.Core.Tests.Flight;
 public class MotorDesignationTests
 {
     [Theory]
-    [InlineData("C6-5", "C", 6, "C6-5")]
-    [InlineData(" 1/2A3-2 ", "1/2A", 3, "1/2A3-2")]
-    [InlineData("D12-0", "D", 12, "D12-0")]
+    [InlineData("C7-4", "C", 7, "C7-4")]
+    [InlineData(" 1/2A7-3 ", "1/2A", 7, "1/2A7-3")]
+    [InlineData("D17-0", "D", 17, "D17-0")]
     [InlineData("1/8A0.05-2", "1/8A", 0.05, "1/8A0.05-2")]
-    [InlineData("F25.5-P", "F", 25.5, "F25.5-P")]
-    [InlineData("O10000-4.5", "O", 10000, "O10000-4.5")]
+    [InlineData("F31.5-P", "F", 31.5, "F31.5-P")]
+    [InlineData("O9100-4.5", "O", 9100, "O9100-4.5")]
     public void A_code_is_read_and_written_again(string text, string letter, double thrust, string again)
     {
         MotorDesignation read = MotorDesignation.Parse(text);
@@ -24,29 +24,29 @@ public class MotorDesignationTests
     [Fact]
     public void Zero_burns_through_a_number_ejects_and_P_is_plugged()
     {
-        Assert.IsType<MotorForwardEnd.BurnsThrough>(MotorDesignation.Parse("C6-0").ForwardEnd);
-        Assert.Equal(7, Assert.IsType<MotorForwardEnd.Ejects>(MotorDesignation.Parse("C6-7").ForwardEnd).Delay.Seconds);
-        Assert.IsType<MotorForwardEnd.Plugged>(MotorDesignation.Parse("C6-P").ForwardEnd);
+        Assert.IsType<MotorForwardEnd.BurnsThrough>(MotorDesignation.Parse("C7-0").ForwardEnd);
+        Assert.Equal(6, Assert.IsType<MotorForwardEnd.Ejects>(MotorDesignation.Parse("C7-6").ForwardEnd).Delay.Seconds);
+        Assert.IsType<MotorForwardEnd.Plugged>(MotorDesignation.Parse("C7-P").ForwardEnd);
     }
 
     [Theory]
     [InlineData("")]
-    [InlineData("6-5")]
-    [InlineData("c6-5")]
-    [InlineData("1/3A3-2")]
-    [InlineData("P6-5")]
-    [InlineData("C6")]
-    [InlineData("C-5")]
-    [InlineData("C6--Infinity")]
-    [InlineData("C6-Infinity")]
-    [InlineData("C6-NaN")]
-    [InlineData("C6--5")]
-    [InlineData("C0-5")]
-    [InlineData("C6-")]
-    [InlineData("C6-five")]
-    [InlineData("C+6-5")]
-    [InlineData("C6-1000")]
-    [InlineData("CC6-5")]
+    [InlineData("7-4")]
+    [InlineData("c7-4")]
+    [InlineData("1/3A7-3")]
+    [InlineData("P7-4")]
+    [InlineData("C7")]
+    [InlineData("C-4")]
+    [InlineData("C7--Infinity")]
+    [InlineData("C7-Infinity")]
+    [InlineData("C7-NaN")]
+    [InlineData("C7--4")]
+    [InlineData("C0-4")]
+    [InlineData("C7-")]
+    [InlineData("C7-four")]
+    [InlineData("C+7-4")]
+    [InlineData("C7-1000")]
+    [InlineData("CC7-4")]
     public void What_is_no_code_is_refused(string text)
     {
         Assert.False(MotorDesignation.TryParse(text, out _));
@@ -75,6 +75,6 @@ public class MotorDesignationTests
     {
         Motor motor = Motor(new MotorForwardEnd.BurnsThrough());
         Assert.Empty(MotorDesignation.Parse("C9-0").Compare(motor));
-        Assert.Equal(["FLT020", "FLT021"], MotorDesignation.Parse("D20-0").Compare(motor).Select(f => f.Code));
+        Assert.Equal(["FLT020", "FLT021"], MotorDesignation.Parse("D23-0").Compare(motor).Select(f => f.Code));
     }
 }

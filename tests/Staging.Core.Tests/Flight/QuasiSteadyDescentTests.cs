@@ -27,7 +27,7 @@ public class QuasiSteadyDescentTests
         (double time, double velocity, _) = QuasiSteadyDescent.ToGround(law, 0, height, v0, new DenseTrack(2, Tsitouras54.DenseDegree));
 
         var piece = new FlightSegment { Push = new Propulsion { Mass0 = mass }, Line = DragSegment.Fixed(area / 2), Rise = 1, GravityShare = 1, ThrustSign = -1 };
-        var system = new TrajectorySystem(site, piece, WatchedEvents.Falling);
+        var system = new TrajectorySystem(site, piece, PhaseEvents.Falling);
         var full = new Integrator<Tsitouras54>(new SolverOptions { RelativeTolerance = 1e-12, ScaledAbsoluteTolerance = 1e-13 }, [100, 100]);
         full.State[0] = height;
         full.State[1] = v0;
@@ -46,7 +46,7 @@ public class QuasiSteadyDescentTests
         double v0 = -5 * Math.Sqrt(SteadyDescent.At(law, 300).SpeedSquared);
         QuasiSteadyDescent.ToGround(law, 0, 300, v0, track);
         var piece = new FlightSegment { Push = new Propulsion { Mass0 = 0.063 }, Line = DragSegment.Fixed(0.025), Rise = 1, GravityShare = 1, ThrustSign = -1 };
-        var system = new TrajectorySystem(site, piece, WatchedEvents.Falling);
+        var system = new TrajectorySystem(site, piece, PhaseEvents.Falling);
         var full = new Integrator<Tsitouras54>(new SolverOptions { RelativeTolerance = 1e-11, ScaledAbsoluteTolerance = 1e-12 }, [100, 100]);
         full.State[0] = 300;
         full.State[1] = v0;
@@ -69,7 +69,7 @@ public class QuasiSteadyDescentTests
         double v0 = -Math.Sqrt(SteadyDescent.At(law, 900).SpeedSquared);
         QuasiSteadyDescent.ToGround(law, 5, 900, v0, track);
         var piece = new FlightSegment { Push = new Propulsion { Start = 5, Mass0 = 0.063 }, Line = DragSegment.Fixed(0.025), Rise = 1, GravityShare = 1, ThrustSign = -1 };
-        var system = new TrajectorySystem(site, piece, WatchedEvents.Falling);
+        var system = new TrajectorySystem(site, piece, PhaseEvents.Falling);
         var full = new Integrator<Tsitouras54>(new SolverOptions { RelativeTolerance = 1e-11, ScaledAbsoluteTolerance = 1e-12 }, [100, 100]) { Time = 5 };
         full.State[0] = 900;
         full.State[1] = v0;

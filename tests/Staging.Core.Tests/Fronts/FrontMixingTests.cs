@@ -20,6 +20,16 @@ public class FrontMixingTests
         }
     }
 
+    [Theory]
+    [InlineData(0.08, 0.1)]
+    [InlineData(0.02, 0.05)]
+    public void Dispersion_is_ten_radii_times_the_friction_speed(double f, double frictionSpeedOverMean)
+    {
+        // K = 10.1 a u* with u* = U sqrt(f/8): the root of 0.01 is 0.1, that of 0.0025 is 0.05.
+        FrontMixing mixing = FrontMixing.Judged with { FrictionFactor = f };
+        Assert.Equal(10.1 * 0.009 * 20 * frictionSpeedOverMean, mixing.DispersionAt(Bore, Speed.FromMetersPerSecond(20)).SquareMetersPerSecond, 1e-14);
+    }
+
     [Fact]
     public void Both_bounds_agree_where_dispersion_takes_over()
     {

@@ -25,8 +25,8 @@ public class JacketTests
                 GapSnapshot s = run.At(Duration.FromSeconds(share * arrival));
                 GasState air = Held.Surroundings;
                 double isentrope = air.Temperature.Kelvins * Math.Pow(s.GapPressure / air.Pressure, 0.4 / 1.4);
-                var series = new HolesInSeries { Openings = [new Opening { Holes = Holes(6), Law = SharpEdgedLaw.Perry }, new Opening { Holes = Holes(4), Law = SharpEdgedLaw.Perry }] };
-                OpeningsFlow flow = series.Flow(air with { Pressure = s.GapPressure, Temperature = Temperature.FromKelvins(isentrope) }, air);
+                EquatableArray<Opening> series = [new Opening { Holes = Holes(6), Law = SharpEdgedLaw.Perry }, new Opening { Holes = Holes(4), Law = SharpEdgedLaw.Perry }];
+                OpeningsFlow flow = Orifice.InSeries(air with { Pressure = s.GapPressure, Temperature = Temperature.FromKelvins(isentrope) }, air, series);
                 worst = Math.Max(worst, Math.Abs(s.JacketPressures[0] / flow.Between[0] - 1));
             }
 

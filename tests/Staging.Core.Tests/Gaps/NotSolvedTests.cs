@@ -12,6 +12,8 @@ public class NotSolvedTests
 
     public static TheoryData<GapModel> Models => [new GapModel.TwoZone(), new GapModel.WellStirred(), new GapModel.OneDimensional { Cells = 60 }];
 
+    public static TheoryData<GapModel> LightingModels => [new GapModel.TwoZone(), new GapModel.OneDimensional { Cells = 60 }];
+
     [Theory]
     [MemberData(nameof(Models))]
     public void A_law_that_answers_with_no_number_ends_the_run(GapModel model) => IsGivenUp(Held.Solve(model));
@@ -31,6 +33,33 @@ public class NotSolvedTests
         Vents = [],
         Joint = Bench.Joint(5, 1),
     }).Solve(model));
+
+    [Theory]
+    [MemberData(nameof(LightingModels))]
+    public void A_run_that_is_cut_short_after_the_grain_was_hot_enough_is_not_called_lit(GapModel model)
+    {
+        GapProblem start = StartingGaps.Bore18mm, gap = start.With(d => d with
+        {
+            Vents = [Vent.BelowNozzle(d.Tube, new VentHoles { Count = 4, Diameter = Length.FromMillimeters(4), WallThickness = Length.FromMillimeters(0.5) }, Length.FromMillimeters(1))],
+            Joint = d.Joint.Coupler with { BreakawayForce = Force.FromNewtons(12), SlidingForce = Force.FromNewtons(6), Engagement = Length.FromMillimeters(40) },
+        });
+        GapRun whole = gap.Solve(model);
+        var lit = Assert.IsType<GapOutcome.Lit>(whole.Outcome);
+        Assert.InRange(lit.MarginToSeparation!.Value.Milliseconds, 1, 5);
+        Assert.Null(whole.Failure);
+
+        int steps = whole.Statistics.AcceptedSteps + whole.Statistics.RejectedSteps;
+        GapRun cut = gap.Solve(model, SolverOptions.Default with { MaxSteps = (int)(0.96 * steps) });
+        Assert.InRange(cut.End - lit.Time, Duration.FromMilliseconds(0.2), lit.MarginToSeparation.Value);
+        Assert.True(cut.PeakGrainSurface > gap.Design.Grain.IgnitionTemperature);
+        var outcome = Assert.IsType<GapOutcome.NotSolved>(cut.Outcome);
+        Assert.Equal(SolverFailureKind.TooManySteps, cut.Failure!.Kind);
+        Assert.Same(cut.Failure, outcome.Failure);
+        Assert.False(outcome.IsLit);
+        Assert.False(outcome.IsLitBeforeParting);
+        Assert.Null(cut.TimeOf(GapEventKind.Lit));
+        Assert.Null(cut.HeatAtLighting());
+    }
 
     private static void IsGivenUp(GapRun run)
     {

@@ -18,6 +18,28 @@ public class MixtureTests
         Assert.Equal(5.0 / 3, one.HeatCapacityRatio, 1e-12);
     }
 
+    [Theory]
+    [InlineData(5.0 / 3)]
+    [InlineData(1.01)]
+    public void A_gas_at_an_end_of_the_range_of_gamma_is_not_refused_by_round_off(double gamma)
+    {
+        for (double grams = 4; grams < 200; grams += 0.7)
+        {
+            var gas = PerfectGas.FromMolarMass("gas", MolarMass.FromGramsPerMole(grams), gamma, Invented);
+            var other = PerfectGas.FromMolarMass("other", MolarMass.FromGramsPerMole(1.3 * grams), gamma, Invented);
+            var alone = new DustyGas
+            {
+                Name = "without particles",
+                Gas = gas,
+                GasMassFraction = 1,
+                ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(1000),
+                Provenance = Invented,
+            };
+            Assert.Equal(gamma, alone.Equivalent().HeatCapacityRatio);
+            Assert.Equal(gamma, Mixed((gas, 0.3), (other, 0.7)).Equivalent().HeatCapacityRatio);
+        }
+    }
+
     [Fact]
     public void Molar_mass_and_gamma_follow_from_mole_fractions_too()
     {

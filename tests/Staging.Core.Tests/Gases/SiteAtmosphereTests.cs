@@ -89,6 +89,14 @@ public class SiteAtmosphereTests
         Assert.Empty(Weather(1500, 84_000, 290, 0.3).Check());
     }
 
+    [Theory]
+    [InlineData(0, 1.4)]
+    [InlineData(1, 33.6 / (33.6 - 8.314472))]
+    [InlineData(0.04, 1 + 8.314472 / (0.96 * 2.5 * 8.314472 + 0.04 * (33.6 - 8.314472)))]
+    public void Gamma_of_moist_air_is_that_of_the_heat_capacities_of_its_gases(double x, double gamma) =>
+        // The heat of vapour, 3.04 R, is rounded to half of its last digit: 0.005/3.04 of gamma - 1.
+        Assert.Equal(gamma, MoistAir.Gamma(x), x * 0.0017 * (gamma - 1) + 1e-15);
+
     [Fact]
     public void Humidity_is_a_fraction_not_a_percentage()
     {

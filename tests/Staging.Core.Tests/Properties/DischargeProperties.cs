@@ -52,7 +52,7 @@ public class DischargeProperties
             return true;
         VentHoles hole = c.Holes with { Count = 1 };
         GasState one = State(c, c.P1, c.T1), two = State(c, c.P2, c.T2);
-        VentHoles found = EquivalentHole.ForFlow(Orifice.Flow(one, two, hole, c.Law).MassFlow, one, two, c.Law, hole.WallThickness);
+        VentHoles found = VentHoles.ForFlow(Orifice.Flow(one, two, hole, c.Law).MassFlow, one, two, c.Law, hole.WallThickness);
         return Close(found.Diameter.Meters, hole.Diameter.Meters, 1e-9) && found.Count == 1;
     }
 
@@ -98,8 +98,8 @@ public class DischargeProperties
     public bool Series_never_flows_more_than_its_smallest_member(SeriesCase c)
     {
         (GasState one, GasState two) = States(c);
-        OpeningsFlow all = c.Series.Flow(one, two);
-        double min = c.Series.Openings.Min(o => Math.Abs(Orifice.Flow(one, two, o.Holes, o.Law).MassFlow.KilogramsPerSecond));
+        OpeningsFlow all = Orifice.InSeries(one, two, c.Openings);
+        double min = c.Openings.Min(o => Math.Abs(Orifice.Flow(one, two, o.Holes, o.Law).MassFlow.KilogramsPerSecond));
         double q = all.MassFlow.KilogramsPerSecond;
         return Math.Abs(q) <= min * (1 + 1e-12) && Math.Sign(q) == Math.Sign(c.P1 - c.P2);
     }
@@ -108,7 +108,7 @@ public class DischargeProperties
     public bool Every_member_of_a_series_passes_the_same_flow_at_falling_pressures(SeriesCase c)
     {
         (GasState one, GasState two) = States(c);
-        OpeningsFlow all = c.Series.Flow(one, two);
+        OpeningsFlow all = Orifice.InSeries(one, two, c.Openings);
         double q = all.MassFlow.KilogramsPerSecond;
         double[] p = [c.P1, .. all.Between.Select(b => b.Pascals), c.P2];
         // A pressure between two holes is a double, off by a unit in the last place; the law forms r^(1/g) - r, which near r = 1 is as much off as
@@ -116,9 +116,9 @@ public class DischargeProperties
         // most the error it is given. Each of the two holes that are compared answers with its slope.
         double[] slopes = [.. Enumerable.Range(0, all.Members.Length).Select(i =>
         {
-            Opening o = c.Series.Openings[i];
-            OrificeDerivatives s = Orifice.Slopes(State(c, p[i]), State(c, p[i + 1]), o.Holes, (IDifferentiableDischargeLaw)o.Law);
-            return s.ByPressureOne_kg_per_sPa - s.ByPressureTwo_kg_per_sPa;
+            Opening o = c.Openings[i];
+            (_, double byOne, double byTwo) = Orifice.Slopes(State(c, p[i]), State(c, p[i + 1]), o.Holes, o.Law);
+            return byOne - byTwo;
         }).OrderDescending()];
         double gamma = c.Gas.HeatCapacityRatio, lastPlace = Math.BitIncrement(Math.Max(c.P1, c.P2)) - Math.Max(c.P1, c.P2);
         double slack = 1e-12 * Math.Abs(q) + all.Members.Length * (1 + gamma / (gamma - 1)) * lastPlace * slopes.Take(2).Sum();
@@ -130,22 +130,21 @@ public class DischargeProperties
     public bool Series_is_odd_when_turned_round(SeriesCase c)
     {
         (GasState one, GasState two) = States(c);
-        var turned = new HolesInSeries { Openings = [.. c.Series.Openings.Reverse()] };
-        return c.Series.Flow(one, two).MassFlow.KilogramsPerSecond == -turned.Flow(two, one).MassFlow.KilogramsPerSecond;
+        return Orifice.InSeries(one, two, c.Openings).MassFlow.KilogramsPerSecond == -Orifice.InSeries(two, one, [.. c.Openings.Reverse()]).MassFlow.KilogramsPerSecond;
     }
 
     [Property(Arbitrary = [typeof(DischargeCases)], MaxTest = 200)]
     public bool Parallel_flow_is_the_sum_and_its_equivalent_hole_passes_it(SeriesCase c)
     {
         (GasState one, GasState two) = States(c);
-        var parallel = new HolesInParallel { Openings = [.. c.Series.Openings.Take(2)] };
-        MassFlow q = parallel.Flow(one, two).MassFlow;
-        double sum = parallel.Openings.Sum(o => Orifice.Flow(one, two, o.Holes, o.Law).MassFlow.KilogramsPerSecond);
+        Opening[] pair = [.. c.Openings.Take(2)];
+        MassFlow q = Orifice.InParallel(one, two, [.. pair]).MassFlow;
+        double sum = pair.Sum(o => Orifice.Flow(one, two, o.Holes, o.Law).MassFlow.KilogramsPerSecond);
         // Two pinholes may pass less than the smallest hole that an answer may have.
         double min = Math.Abs(Orifice.Flow(one, two, Pinhole, ConstantCoefficientLaw.Ideal).MassFlow.KilogramsPerSecond);
         if (Math.Abs(sum) < min)
             return Close(q.KilogramsPerSecond, sum, 1e-12) && Refused(q, one, two);
-        VentHoles hole = EquivalentHole.ForFlow(q, one, two, ConstantCoefficientLaw.Ideal, Length.FromMillimeters(0.5));
+        VentHoles hole = VentHoles.ForFlow(q, one, two, ConstantCoefficientLaw.Ideal, Length.FromMillimeters(0.5));
         return Close(q.KilogramsPerSecond, sum, 1e-12) && Close(Orifice.Flow(one, two, hole, ConstantCoefficientLaw.Ideal).MassFlow.KilogramsPerSecond, sum, 1e-10);
     }
 
@@ -165,7 +164,7 @@ public class DischargeProperties
 
     private static bool Refused(MassFlow q, GasState one, GasState two)
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => EquivalentHole.ForFlow(q, one, two, ConstantCoefficientLaw.Ideal, Length.FromMillimeters(0.5)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => VentHoles.ForFlow(q, one, two, ConstantCoefficientLaw.Ideal, Length.FromMillimeters(0.5)));
         return true;
     }
 

@@ -11,7 +11,7 @@ namespace Staging.Core.Tests.Sizing;
 public class RecommendationTests
 {
     private static readonly GapProblem Gap = Bench.Gap.With(d => d with { Tube = Bench.Tube(120), Vents = [], Joint = Bench.Joint(30) });
-    private static readonly GapRecommendation Built = Gap.Recommend(TestPlans.Layout);
+    private static readonly VentAdvice Built = Gap.Recommend(TestPlans.Layout);
 
     [Fact]
     public void What_is_recommended_lights_with_the_drills_named()
@@ -20,7 +20,7 @@ public class RecommendationTests
         WallHoles tube = Assert.Single(Built.Walls);
         Assert.Equal("guide tube", tube.Wall);
         Assert.Equal(tube.Drilled!.Holes.Diameter.Millimeters, Built.Run.Problem.Design.Vents[0].Holes.Diameter.Millimeters, 1e-9);
-        Assert.Equal(Built.Station, Built.Run.Problem.Design.Vents[0].Station);
+        Assert.Equal(TestPlans.Layout.Land + 0.5 * tube.Drilled.Holes.Diameter, Built.Run.Problem.Design.Tube.Length - Built.Run.Problem.Design.Vents[0].Station);
     }
 
     /// <summary>A guide tube far narrower than the joint: no engagement is tried that would hold more than a hundred times the gap.</summary>
@@ -31,9 +31,9 @@ public class RecommendationTests
     public void Narrow_and_short_tubes_are_answered_too(double bore, double length)
     {
         var tube = new GuideTube { Bore = Length.FromMillimeters(bore), Length = Length.FromMillimeters(length) };
-        GapRecommendation asked = Gap.With(d => d with { Tube = tube, Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(Math.Min(bore, 10)) } })
+        VentAdvice asked = Gap.With(d => d with { Tube = tube, Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(Math.Min(bore, 10)) } })
             .Recommend(TestPlans.Layout with { HoleCount = 2, Land = Length.FromMillimeters(0.5) });
-        Assert.NotEmpty(asked.Text);
+        Assert.NotEmpty(asked.ToString());
         Assert.True(asked.Engagement is not { } engagement || engagement.Millimeters is >= 0.5 and <= 500);
     }
 
@@ -41,14 +41,14 @@ public class RecommendationTests
     public void The_engagement_leaves_the_margin_and_a_step_less_does_not()
     {
         // A joint of 5 N moves early, so that the engagement decides.
-        GapRecommendation weak = Gap.With(d => d with { Joint = Bench.Joint(5) }).Recommend(TestPlans.Layout);
+        VentAdvice weak = Gap.With(d => d with { Joint = Bench.Joint(5) }).Recommend(TestPlans.Layout);
         GapRun run = weak.Run!;
         Assert.NotNull(run.TimeOf(GapEventKind.JointMoves));
         double until = 1.5 * run.Outcome.Time.Seconds;
         Assert.True((run.TimeOf(GapEventKind.JointOpens)?.Seconds ?? double.PositiveInfinity) >= until * (1 - 1e-9));
         GapRun shorter = run.Problem.With(d => d with { Joint = d.Joint.Coupler with { Engagement = weak.Engagement!.Value - Length.FromMillimeters(0.5) } }).Solve();
         Assert.True(shorter.TimeOf(GapEventKind.JointOpens)!.Value.Seconds < until);
-        Assert.Contains("should engage", weak.Text, StringComparison.Ordinal);
+        Assert.Contains("should engage", weak.ToString().ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -58,20 +58,20 @@ public class RecommendationTests
         {
             Jackets = [Jacket.Between("outer tube", Length.FromMillimeters(19), Length.FromMillimeters(24), Length.FromMillimeters(100), Opening(4, 6))],
         });
-        GapRecommendation both = nested.Recommend(TestPlans.Layout);
+        VentAdvice both = nested.Recommend(TestPlans.Layout);
         Assert.Equal(["guide tube", "outer tube"], both.Walls.Select(w => w.Wall));
-        Assert.All(both.Walls, w => Assert.Equal(both.Advice.Recommended!.Value.SquareMillimeters, w.Pattern.Exact.TotalArea.SquareMillimeters, 1e-6));
+        Assert.All(both.Walls, w => Assert.Equal(both.Recommended!.Value.SquareMillimeters, w.Pattern.Exact.TotalArea.SquareMillimeters, 1e-6));
         Assert.IsType<GapOutcome.Lit>(both.Run!.Outcome);
-        Assert.True(both.Advice.Widest!.Min > Built.Advice.Widest!.Min);
+        Assert.True(both.Widest!.Min > Built.Widest!.Min);
     }
 
     [Fact]
     public void A_gap_that_never_lights_gets_its_reason_and_nothing_to_drill()
     {
-        GapRecommendation none = Gap.With(d => d with { Grain = d.Grain with { IgnitionTemperature = Temperature.FromKelvins(1200) } }).Recommend(TestPlans.Layout);
+        VentAdvice none = Gap.With(d => d with { Grain = d.Grain with { IgnitionTemperature = Temperature.FromKelvins(1200) } }).Recommend(TestPlans.Layout);
         Assert.Empty(none.Walls);
         Assert.Null(none.Run);
-        Assert.Contains("No vent area lights", none.Text, StringComparison.Ordinal);
+        Assert.Contains("No vent area lights", none.Reason, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -96,6 +96,56 @@ public class RecommendationTests
         Assert.Equal(3 * ring.SquareMillimeters, more.Holes.TotalArea.SquareMillimeters, 1e-6);
         Assert.Equal(199, (more.Station + 0.5 * more.AxialLength!.Value).Millimeters, 1e-9);
         Assert.InRange(TestPlans.Layout.LargestOpening(tube).SquareMillimeters / (0.8 * Math.PI * 18 * 0.9 * 199) - 1, -1e-9, 1e-9);
+    }
+
+    [Fact]
+    public void The_short_form_is_the_layout_of_common_practice()
+    {
+        Assert.Equal(TestPlans.Layout, new VentLayout { HoleCount = 4 });
+        VentAdvice sized = Gap.SizeVents(holes: 4), recommended = Gap.Recommend(holes: 4);
+        Assert.Equal(Gap.SizeVents(TestPlans.Layout).ToString(), sized.ToString());
+        Assert.Equal(Built.ToString(), recommended.ToString());
+        Assert.Null(sized.Engagement);
+        Assert.NotNull(recommended.Engagement);
+    }
+
+    [Fact]
+    public void The_whole_answer_is_a_few_lines()
+    {
+        string[] lines = Built.ToString().Split('\n');
+        Assert.InRange(lines.Length, 4, 12);
+        Assert.All(lines, line => Assert.InRange(line.Length, 1, 100));
+        Assert.Contains(lines, line => line.StartsWith($"guide tube: 4 holes, drill {Built.Walls[0].Drilled!.Drill.Label}", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.StartsWith("With these holes: ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_search_for_the_joint_can_be_stopped()
+    {
+        var counted = new Counted();
+        EngagementSearch.Longest(Gap.With(d => d with { DischargeLaw = counted })).SizeVents(TestPlans.Layout);
+        using var source = new CancellationTokenSource();
+        var stopping = new Counted { At = counted.Calls + 2000, Then = source.Cancel };
+        Assert.Throws<OperationCanceledException>(() => Gap.With(d => d with { DischargeLaw = stopping }).Recommend(TestPlans.Layout, cancellationToken: source.Token));
+    }
+
+    /// <summary>A law that does something at a call.</summary>
+    private sealed class Counted : IDischargeLaw
+    {
+        public long Calls { get; private set; }
+
+        public long At { get; init; } = long.MaxValue;
+
+        public Action Then { get; init; } = () => { };
+
+        public ValidityRange Validity => SharpEdgedLaw.Perry.Validity;
+
+        public double MassFlux_kg_per_m2s(in OrificeConditions conditions)
+        {
+            if (++Calls == At)
+                Then();
+            return SharpEdgedLaw.Perry.MassFlux_kg_per_m2s(conditions);
+        }
     }
 
     private static JacketOpening Opening(int count, double millimetres) => new()

@@ -175,6 +175,18 @@ public class CalibrationTests
     }
 
     [Fact]
+    public void Residuals_of_a_level_model_scatter_over_their_number_less_one()
+    {
+        // The best level is the mean, 5; the squares about it sum to 32, over 8 values less 1 input.
+        StudyInput<Decay> level = new("level", "Pa", Distribution.Uniform(0, 10), (d, v) => d with { Start = v });
+        CalibrationResult<Decay> fit = new InputSet<Decay>(Truth, level).Fit(
+            MeasuredTrace.Of("p_Pa", [0, 1, 2, 3, 4, 5, 6, 7], [2, 4, 4, 4, 5, 5, 7, 9]), (d, times, _) => [.. times.Select(_ => d.Start)]);
+        Assert.Equal(5, fit.Inputs[0].Value, 1e-7);
+        Assert.Equal(Math.Sqrt(32.0 / 7), fit.ResidualStandardDeviation, 1e-9);
+        Assert.Equal(Math.Sqrt(32.0 / 7 / 8), fit.Inputs[0].StandardError, 1e-7);
+    }
+
+    [Fact]
     public void A_trace_that_no_input_moves_is_told_and_their_errors_say_so()
     {
         StudyInput<Decay> Idle(string name) => new StudyInput<Decay>(name, "-", Distribution.Uniform(0, 1), (d, v) => d);

@@ -27,6 +27,18 @@ public class SensitivityTests
     }
 
     [Fact]
+    public void Scatter_of_repetitions_is_over_their_number_less_one()
+    {
+        // Eight values about 5 whose squares sum to 32; t of 7 degrees of freedom at 95 % is 2.364624 (tables).
+        (double mean, double scatter) = Replicates.MeanAndScatter([2, 4, 4, 4, 5, 5, 7, 9]);
+        Assert.Equal((5, Math.Sqrt(32.0 / 7)), (mean, scatter));
+        Interval interval = Replicates.Interval([2, 4, 4, 4, 5, 5, 7, 9], 0.95);
+        Assert.Equal(2.364624 * scatter / Math.Sqrt(8), interval.HalfWidth, 1e-6);
+        // Two paths about one slope differ by nothing; the scatter of the effects 1 and 3 is the root of 2.
+        Assert.Equal(Math.Sqrt(2), new MorrisEffect(new ColumnName("x", "-"), [1, 3]).StandardDeviation, 1e-15);
+    }
+
+    [Fact]
     public void Every_level_of_the_grid_is_visited()
     {
         var seen = new System.Collections.Concurrent.ConcurrentBag<double>();

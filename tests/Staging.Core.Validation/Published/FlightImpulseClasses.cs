@@ -19,7 +19,7 @@ public class FlightImpulseClasses
         Quantity = $"greatest total impulse of class {name}",
         Unit = "N s",
         Expected = impulse,
-        Ours = ImpulseClass.All.Single(c => c.Name == name).Max.NewtonSeconds,
+        Ours = ImpulseClass.All.Single(c => c.Name == name).Max,
         Within = Tolerance.Printed(2),
         Provenance = new Provenance
         {

@@ -1,7 +1,20 @@
 namespace Staging.Core.Discharge;
 
 /// <summary>A set of equal holes as a drill makes them.</summary>
-/// <param name="Drill">The drill.</param>
-/// <param name="Holes">The holes.</param>
-/// <param name="AreaError">Total area over the wanted area, less one [-]: -0.1 is a tenth too little.</param>
-public sealed record DrilledHoles(DrillSize Drill, VentHoles Holes, double AreaError);
+public sealed class DrilledHoles
+{
+    internal DrilledHoles(DrillSize drill, VentHoles holes, double areaError) => (Drill, Holes, AreaError) = (drill, holes, areaError);
+
+    /// <summary>The drill.</summary>
+    public DrillSize Drill { get; }
+
+    /// <summary>The holes.</summary>
+    public VentHoles Holes { get; }
+
+    /// <summary>Total area over the wanted area, less one [-]: -0.1 is a tenth too little.</summary>
+    public double AreaError { get; }
+
+    /// <summary>The drill and what it errs by.</summary>
+    /// <returns>For example <c>2.9 mm (-2.0 %)</c>.</returns>
+    public override string ToString() => Invariant.Text($"{Drill} ({100 * AreaError:+0.0;-0.0} %)");
+}

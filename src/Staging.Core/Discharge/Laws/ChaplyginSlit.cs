@@ -13,7 +13,7 @@ namespace Staging.Core.Discharge;
 /// incompressible jet all x_n are 1 and Cc = pi/(pi + 2). A plane slit is not a round hole: it serves as a check, not
 /// as a law.
 /// </remarks>
-public static class ChaplyginSlit
+internal static class ChaplyginSlit
 {
     // The alternating sum is accelerated; the error falls as 5.8^-n (Cohen, Rodriguez Villegas and Zagier 2000).
     private const int Terms = 32;

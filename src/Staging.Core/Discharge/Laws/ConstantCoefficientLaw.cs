@@ -8,7 +8,7 @@ namespace Staging.Core.Discharge;
 /// psi: NACA Report 1135 (Ames Research Staff 1953); smoothed within <see cref="Orifice.BlendWidth"/> of equal
 /// pressures. For a sharp hole a constant 0.6 is about 19 % low at the critical ratio and 29 % low against a vacuum.
 /// </remarks>
-public sealed record ConstantCoefficientLaw : IDifferentiableDischargeLaw
+public sealed record ConstantCoefficientLaw : IDischargeLaw
 {
     /// <summary>Discharge coefficient Cd [-], 0.1 to 1.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -51,10 +51,11 @@ public sealed record ConstantCoefficientLaw : IDifferentiableDischargeLaw
         Coefficient * conditions.FluxScale * NozzleFunction.Value(conditions.RelativeFall, conditions.HeatCapacityRatio);
 
     /// <inheritdoc/>
-    public FluxDerivatives SlopesAt(in OrificeConditions conditions)
+    public (double MassFlux_kg_per_m2s, double ByUpstreamPressure_s_per_m, double ByDownstreamPressure_s_per_m) SlopesAt(
+        in OrificeConditions conditions)
     {
         PhiDerivative psi = NozzleFunction.WithSlope(conditions.RelativeFall, conditions.HeatCapacityRatio);
-        return FluxDerivatives.FromRatio(conditions, new PhiDerivative(Coefficient * psi.Value, Coefficient * psi.ByRatio));
+        return new PhiDerivative(Coefficient * psi.Value, Coefficient * psi.ByRatio).Flux(conditions);
     }
 
     private static Provenance Weisbach(string row) => new()

@@ -17,6 +17,27 @@ public interface IDischargeLaw
     /// </returns>
     double MassFlux_kg_per_m2s(in OrificeConditions conditions);
 
+    /// <summary>
+    /// Mass flux and its derivatives with respect to both pressures, at fixed upstream temperature, for implicit users.
+    /// Unless a law knows them in closed form: one-sided differences over a millionth of the upstream pressure.
+    /// </summary>
+    /// <param name="conditions">Upstream stagnation state and downstream pressure; the upstream pressure is never the
+    /// lower.</param>
+    /// <returns>
+    /// Flux [kg/(m2 s)], its derivative by the upstream pressure [kg/(m2 s Pa) = s/m], not negative, and by the
+    /// downstream pressure [s/m], not positive; finite everywhere.
+    /// </returns>
+    (double MassFlux_kg_per_m2s, double ByUpstreamPressure_s_per_m, double ByDownstreamPressure_s_per_m) SlopesAt(
+        in OrificeConditions conditions)
+    {
+        const double share = 1e-6;
+        double step = share * conditions.UpstreamPressure_Pa, flux = MassFlux_kg_per_m2s(conditions);
+        double higher = MassFlux_kg_per_m2s(conditions with { UpstreamPressure_Pa = conditions.UpstreamPressure_Pa + step });
+        double down = conditions.DownstreamPressure_Pa < step ? step : -step;
+        double other = MassFlux_kg_per_m2s(conditions with { DownstreamPressure_Pa = conditions.DownstreamPressure_Pa + down });
+        return (flux, (higher - flux) / step, (other - flux) / down);
+    }
+
     /// <summary>What the law is good for; a model that leaves the range gets a finding.</summary>
     ValidityRange Validity { get; }
 

@@ -14,7 +14,7 @@ namespace Staging.Core.Discharge;
 /// choked, with B = gamma r* + r* - r, Cc = (B - sqrt(B^2 - 4 f C*^2 (1-r))) / (2 f C*^2). Within 0.5 % of the exact
 /// plane solution for gamma 1.4 with Ci = 0.611, 3 % above Perry's air measurements in the limit r = 0.
 /// </remarks>
-public sealed record JobsonLaw : IDifferentiableDischargeLaw
+public sealed record JobsonLaw : IDischargeLaw
 {
     private static readonly ValidityRange Range = new(0, 0, 0.5, new Provenance
     {
@@ -57,11 +57,12 @@ public sealed record JobsonLaw : IDifferentiableDischargeLaw
     }
 
     /// <inheritdoc/>
-    public FluxDerivatives SlopesAt(in OrificeConditions conditions)
+    public (double MassFlux_kg_per_m2s, double ByUpstreamPressure_s_per_m, double ByDownstreamPressure_s_per_m) SlopesAt(
+        in OrificeConditions conditions)
     {
         PhiDerivative cc = Contraction(conditions.RelativeFall, conditions.HeatCapacityRatio);
         PhiDerivative psi = NozzleFunction.WithSlope(conditions.RelativeFall, conditions.HeatCapacityRatio);
-        return FluxDerivatives.FromRatio(conditions, cc.Times(psi));
+        return cc.Times(psi).Flux(conditions);
     }
 
     private PhiDerivative Contraction(double d, double gamma)

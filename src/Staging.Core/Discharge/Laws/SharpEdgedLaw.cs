@@ -14,7 +14,7 @@ namespace Staging.Core.Discharge;
 /// pressures. Needs a small hole against the wall it sits in. Doubt: 3 % up to a wall of 0.3 diameters; up to 0.5 it is
 /// 5 %, for there <see cref="ShortTubeLaw"/>, another judgement of this library, already lies up to 4.7 % higher.
 /// </remarks>
-public sealed record SharpEdgedLaw : IDifferentiableDischargeLaw
+public sealed record SharpEdgedLaw : IDischargeLaw
 {
     private static readonly ValidityRange Range = new(0, 0, 0.5, new Provenance
     {
@@ -53,11 +53,12 @@ public sealed record SharpEdgedLaw : IDifferentiableDischargeLaw
         * NozzleFunction.Value(conditions.RelativeFall, conditions.HeatCapacityRatio);
 
     /// <inheritdoc/>
-    public FluxDerivatives SlopesAt(in OrificeConditions conditions)
+    public (double MassFlux_kg_per_m2s, double ByUpstreamPressure_s_per_m, double ByDownstreamPressure_s_per_m) SlopesAt(
+        in OrificeConditions conditions)
     {
         PhiDerivative cd = WithSlope(conditions.PressureRatio);
         PhiDerivative psi = NozzleFunction.WithSlope(conditions.RelativeFall, conditions.HeatCapacityRatio);
-        return FluxDerivatives.FromRatio(conditions, new PhiDerivative(EdgeFactor * cd.Value, EdgeFactor * cd.ByRatio).Times(psi));
+        return new PhiDerivative(EdgeFactor * cd.Value, EdgeFactor * cd.ByRatio).Times(psi).Flux(conditions);
     }
 
     /// <summary>Perry's coefficient and its derivative by r.</summary>

@@ -19,7 +19,7 @@ namespace Staging.Core.Discharge;
 /// is left out: <see cref="IncompressibleCoefficient"/> tells what it costs. A wall thicker than 20 diameters is
 /// refused: that is a pipe with friction, and a coefficient would be wrong.
 /// </remarks>
-public sealed record ShortTubeLaw : IDifferentiableDischargeLaw
+public sealed record ShortTubeLaw : IDischargeLaw
 {
     private const double ThinLimit = 0.3;
     private const double ThickLimit = 1.2;
@@ -90,12 +90,13 @@ public sealed record ShortTubeLaw : IDifferentiableDischargeLaw
 
     /// <inheritdoc/>
     /// <exception cref="ArgumentOutOfRangeException">The wall is thicker than 20 diameters.</exception>
-    public FluxDerivatives SlopesAt(in OrificeConditions conditions)
+    public (double MassFlux_kg_per_m2s, double ByUpstreamPressure_s_per_m, double ByDownstreamPressure_s_per_m) SlopesAt(
+        in OrificeConditions conditions)
     {
         double d = conditions.RelativeFall;
         double gamma = conditions.HeatCapacityRatio;
         PhiDerivative cd = Blend(d, gamma, conditions.ThicknessToDiameter);
-        return FluxDerivatives.FromRatio(conditions, cd.Times(NozzleFunction.WithSlope(d, gamma)));
+        return cd.Times(NozzleFunction.WithSlope(d, gamma)).Flux(conditions);
     }
 
     private static PhiDerivative Blend(double d, double gamma, double length)

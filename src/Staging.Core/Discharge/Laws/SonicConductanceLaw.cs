@@ -17,7 +17,7 @@ namespace Staging.Core.Discharge;
 /// standard itself leaves this to the user. Mass flux is per <see cref="ReferenceArea"/>: two holes of that area are
 /// two components.
 /// </remarks>
-public sealed record SonicConductanceLaw : IDifferentiableDischargeLaw
+public sealed record SonicConductanceLaw : IDischargeLaw
 {
     /// <summary>Density of the standard reference atmosphere [kg/m3]; ISO 6358-1:2013 (from memory).</summary>
     public const double ReferenceDensity_kg_per_m3 = 1.185;
@@ -70,11 +70,12 @@ public sealed record SonicConductanceLaw : IDifferentiableDischargeLaw
         conditions.FluxScale * Scale(conditions.HeatCapacityRatio) * Ellipse(conditions.RelativeFall).Value;
 
     /// <inheritdoc/>
-    public FluxDerivatives SlopesAt(in OrificeConditions conditions)
+    public (double MassFlux_kg_per_m2s, double ByUpstreamPressure_s_per_m, double ByDownstreamPressure_s_per_m) SlopesAt(
+        in OrificeConditions conditions)
     {
         PhiDerivative phi = Ellipse(conditions.RelativeFall);
         double scale = Scale(conditions.HeatCapacityRatio);
-        return FluxDerivatives.FromRatio(conditions, new PhiDerivative(scale * phi.Value, scale * phi.ByRatio));
+        return new PhiDerivative(scale * phi.Value, scale * phi.ByRatio).Flux(conditions);
     }
 
     // C rho0 sqrt(R0 T0) per reference area, with R0 T0 = p0/rho0.

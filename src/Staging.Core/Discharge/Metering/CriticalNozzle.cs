@@ -9,13 +9,16 @@ namespace Staging.Core.Discharge;
 /// </summary>
 /// <remarks>
 /// a, b, n (from memory of ISO 9300:2005): toroidal 0.9959, 2.720, 0.5; accurately machined 0.9985, 3.412, 0.5;
-/// cylindrical 0.9976, 0.1388, 0.2. Outside the Reynolds range of the shape the result comes with a note; where the
+/// cylindrical 0.9976, 0.1388, 0.2. Outside the Reynolds range of the shape the reading comes with a finding; where the
 /// throat is not choked it throws, since the formula would read too high. The ideal-gas C* of air is 0.06 % low at 1
 /// bar and 0.22 % low at 5 bar; give a real-gas value where that counts.
 /// </remarks>
 public sealed record CriticalNozzle
 {
     private const double MinReynoldsOfFit = 1000;
+
+    /// <summary>Relative uncertainty of Cd' [-] at 95 %; ISO 9300:2005 (from memory).</summary>
+    private const double Uncertainty = 0.003;
 
     /// <summary>Throat diameter [m], 0.1 mm to 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -57,7 +60,7 @@ public sealed record CriticalNozzle
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, a throat that does not choke, or a
     /// Reynolds number below 1000.</exception>
-    public CriticalNozzleReading Read(GasState upstream, Pressure backPressure, DynamicViscosity viscosity,
+    public MeterReading Read(GasState upstream, Pressure backPressure, DynamicViscosity viscosity,
         double? criticalFlowFactor = null)
     {
         ArgumentNullException.ThrowIfNull(upstream);
@@ -75,15 +78,14 @@ public sealed record CriticalNozzle
         for (int i = 0; i < 20; i++)
             cd = Coefficient(cd * idealReynolds);
         double reynolds = cd * idealReynolds;
-        (double min, double most) = ReynoldsRange;
-        return new CriticalNozzleReading
-        {
-            MassFlow = MassFlow.FromKilogramsPerSecond(cd * ideal),
-            DischargeCoefficient = cd,
-            CriticalFlowFactor = cStar,
-            ThroatReynolds = reynolds,
-            ReynoldsInRange = reynolds >= min && reynolds <= most,
-        };
+        (double min, double max) = ReynoldsRange;
+        bool isInRange = reynolds >= min && reynolds <= max;
+        return new MeterReading(MassFlow.FromKilogramsPerSecond(cd * ideal), cd, flowFactor: cStar, reynolds, Uncertainty, 0,
+            isInRange ? [] :
+        [
+            new ModelFinding(FindingSeverity.Warning, "DIS017", "ThroatReynolds", Invariant.Text($"the throat Reynolds number is "
+                + $"{reynolds:G4}; the coefficient holds from {min:G4} to {max:G4}; the reading is an extrapolation.")),
+        ]);
     }
 
     private double Coefficient(double reynolds) => Shape switch

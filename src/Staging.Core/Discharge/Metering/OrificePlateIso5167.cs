@@ -6,12 +6,12 @@ namespace Staging.Core.Discharge;
 /// <summary>
 /// An orifice plate in a pipe, the metering device of ISO 5167-2:2003: flow from the pressure difference at its
 /// tappings. A vent hole is no such device: it lies outside every limit of the standard, which
-/// <see cref="OrificePlateReading.Notes"/> then says.
+/// <see cref="MeterReading.Findings"/> then say.
 /// </summary>
 /// <remarks>
 /// q = C / sqrt(1 - beta^4) epsilon (pi/4) d^2 sqrt(2 dp rho1), solved together with C(Re_D). C:
 /// Reader-Harris/Gallagher (1998), ISO 5167-2:2003, equation 4, with the term 0.011 (0.75 - beta)(2.8 - D/25.4 mm) for
-/// pipes below 71.12 mm. epsilon: equation 5. Outside the limits the reading still comes, with notes; below a pipe
+/// pipes below 71.12 mm. epsilon: equation 5. Outside the limits the reading still comes, with findings; below a pipe
 /// Reynolds number of 1000 or a pressure ratio of 0.5 there is none, since the fits mean nothing there.
 /// </remarks>
 public sealed record OrificePlateIso5167
@@ -89,7 +89,7 @@ public sealed record OrificePlateIso5167
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a flow with a pipe Reynolds
     /// number below 1000.</exception>
-    public OrificePlateReading ReadGas(Pressure upstream, Pressure downstream, Density upstreamDensity, DynamicViscosity viscosity,
+    public MeterReading ReadGas(Pressure upstream, Pressure downstream, Density upstreamDensity, DynamicViscosity viscosity,
         double isentropicExponent)
     {
         double p1 = Guard.In(upstream, 100, 1e9, nameof(upstream)).Pascals;
@@ -107,10 +107,10 @@ public sealed record OrificePlateIso5167
     /// <returns>The reading.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range, or a flow with a pipe Reynolds
     /// number below 1000.</exception>
-    public OrificePlateReading ReadLiquid(Pressure difference, Density density, DynamicViscosity viscosity) =>
+    public MeterReading ReadLiquid(Pressure difference, Density density, DynamicViscosity viscosity) =>
         Read(Guard.In(difference, 0, 1e9, nameof(difference)).Pascals, 1, Guard.In(density, 1e-3, 2000, nameof(density)), viscosity, 1, 0);
 
-    private OrificePlateReading Read(double dp, double ratio, Density density, DynamicViscosity viscosity, double epsilon,
+    private MeterReading Read(double dp, double ratio, Density density, DynamicViscosity viscosity, double epsilon,
         double epsilonUncertainty)
     {
         double beta = Beta();
@@ -123,25 +123,21 @@ public sealed record OrificePlateIso5167
         double reynoldsPerC = 4 * flowPerC / (Math.PI * diameter * mu);
         double reynolds = Reynolds(reynoldsPerC, beta, diameter);
         double c = ReaderHarrisGallagher.Coefficient(beta, diameter, Tappings, reynolds);
-        return new OrificePlateReading
-        {
-            Plate = this,
-            MassFlow = MassFlow.FromKilogramsPerSecond(c * flowPerC),
-            DischargeCoefficient = c,
-            Expansibility = epsilon,
-            PipeReynolds = reynolds,
-            PressureRatio = ratio,
-            CoefficientUncertainty = ReaderHarrisGallagher.Uncertainty(beta, diameter, reynolds),
-            ExpansibilityUncertainty = epsilonUncertainty,
-            Notes = Notes(reynolds, ratio),
-        };
+        return new MeterReading(
+            MassFlow.FromKilogramsPerSecond(c * flowPerC),
+            c,
+            flowFactor: epsilon,
+            reynolds,
+            ReaderHarrisGallagher.Uncertainty(beta, diameter, reynolds),
+            epsilonUncertainty,
+            [.. Findings(reynolds, ratio)]);
     }
 
     private double Reynolds(double reynoldsPerC, double beta, double diameter)
     {
         const double low = MinReynoldsOfFit;
         double atLow = ReaderHarrisGallagher.Coefficient(beta, diameter, Tappings, low);
-        Guard.In(reynoldsPerC * atLow, low, 1e9, property: nameof(OrificePlateReading.PipeReynolds));
+        Guard.In(reynoldsPerC * atLow, low, 1e9, property: "PipeReynolds");
         // C stays below 2 wherever the fit is evaluated.
         double high = 2 * reynoldsPerC;
         var f = new ReynoldsBalance(reynoldsPerC, beta, diameter, Tappings);
@@ -149,23 +145,26 @@ public sealed record OrificePlateIso5167
         return 0.5 * (a + b);
     }
 
-    private OrificePlateNotes Notes(double reynolds, double ratio)
+    /// <summary>The limits of use of ISO 5167-2:2003, 5.3.1 and 5.3.2.2, that are left.</summary>
+    private IEnumerable<ModelFinding> Findings(double reynolds, double ratio)
     {
-        OrificePlateNotes notes = OrificePlateNotes.None;
         if (Bore.Meters < 0.0125)
-            notes |= OrificePlateNotes.BoreTooSmall;
+            yield return Left("DIS011", "Bore", $"the bore is {Bore.Millimeters:G4} mm; ISO 5167-2 holds from 12.5 mm");
         if (PipeDiameter.Meters < 0.05)
-            notes |= OrificePlateNotes.PipeTooSmall;
+            yield return Left("DIS012", "PipeDiameter", $"the pipe is {PipeDiameter.Millimeters:G4} mm; ISO 5167-2 holds from 50 mm");
         if (PipeDiameter.Meters > 1)
-            notes |= OrificePlateNotes.PipeTooLarge;
+            yield return Left("DIS013", "PipeDiameter", $"the pipe is {PipeDiameter.Meters:G4} m; ISO 5167-2 holds to 1 m");
         if (DiameterRatio is < 0.1 or > 0.75)
-            notes |= OrificePlateNotes.DiameterRatioOutside;
+            yield return Left("DIS014", "Bore", $"the diameter ratio is {DiameterRatio:G4}; ISO 5167-2 holds from 0.1 to 0.75");
         if (reynolds < MinReynolds)
-            notes |= OrificePlateNotes.ReynoldsTooLow;
+            yield return Left("DIS015", "PipeReynolds",
+                $"the pipe Reynolds number is {reynolds:G4}; ISO 5167-2 holds from {MinReynolds:G4}");
         if (ratio < 0.75)
-            notes |= OrificePlateNotes.PressureRatioTooLow;
-        return notes;
+            yield return Left("DIS016", "PressureRatio", $"the pressure ratio is {ratio:G4}; the expansibility fit holds from 0.75");
     }
+
+    private static ModelFinding Left(string code, string path, Invariant.Handler text) =>
+        new(FindingSeverity.Warning, code, path, text.ToStringAndClear() + "; the coefficient is an extrapolation.");
 
     private double Beta() => Guard.In(DiameterRatio, 0.02, 0.8, property: nameof(DiameterRatio));
 

@@ -1,7 +1,7 @@
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// A drag table lowered to SI numbers: straight lines of half the drag area against Mach number, D = rho v |v| *
+/// A drag table in SI numbers: straight lines of half the drag area against Mach number, D = rho v |v| *
 /// HalfArea(M).
 /// </summary>
 internal sealed class DragCurve

@@ -3,7 +3,8 @@ namespace Staging.Core.Flight;
 /// <summary>Drag coefficient of an airframe by parts, on its largest cross-section.</summary>
 public sealed class DragEstimate
 {
-    internal DragEstimate(double machNumber, double bodyFriction, double finFriction, double forebody, double finPressure, double suction) =>
+    internal DragEstimate(
+        double machNumber, double bodyFriction, double finFriction, double forebody, double finPressure, double suction) =>
         (MachNumber, BodyFriction, FinFriction, Forebody, FinPressure, Base) =
             (machNumber, bodyFriction, finFriction, forebody, finPressure, suction);
 

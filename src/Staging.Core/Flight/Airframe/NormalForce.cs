@@ -30,8 +30,8 @@ public sealed class NormalForce
     public ImmutableArray<NormalForce> Parts { get; }
 
     /// <summary>
-    /// Static margin: how far the centre of pressure lies behind the centre of gravity, in calibres (largest diameters);
-    /// 1 to 2 is usual practice.
+    /// Static margin: how far the centre of pressure lies behind the centre of gravity, in calibres (largest
+    /// diameters); 1 to 2 is usual practice.
     /// </summary>
     /// <param name="centreOfGravity">Centre of gravity from the nose tip [m].</param>
     /// <returns>Margin in largest diameters [-]; negative is unstable.</returns>

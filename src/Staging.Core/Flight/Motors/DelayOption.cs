@@ -7,8 +7,8 @@ namespace Staging.Core.Flight;
 public sealed class DelayOption
 {
     /// <summary>
-    /// How far a delay may burn off its nominal time: a share of it [-] or a time [s], whichever is more (NFPA 1125; from
-    /// memory).
+    /// How far a delay may burn off its nominal time: a share of it [-] or a time [s], whichever is more (NFPA 1125;
+    /// from memory).
     /// </summary>
     private const double ToleranceShare = 0.2, ToleranceTime = 1.5;
 
@@ -35,8 +35,8 @@ public sealed class DelayOption
     public Duration Ideal { get; }
 
     /// <summary>
-    /// Speed along the flight line at ejection, without sign [m/s]; off a leaning guide a real flight keeps a horizontal
-    /// speed at apogee that this leaves out.
+    /// Speed along the flight line at ejection, without sign [m/s]; off a leaning guide a real flight keeps a
+    /// horizontal speed at apogee that this leaves out.
     /// </summary>
     public Speed Speed { get; }
 
@@ -44,8 +44,8 @@ public sealed class DelayOption
     public Length Height { get; }
 
     /// <summary>
-    /// The greater speed at ejection if the delay burns 20 % or 1.5 s, whichever is more, too short or too long [m/s] (the
-    /// tolerance of NFPA 1125; from memory).
+    /// The greater speed at ejection if the delay burns 20 % or 1.5 s, whichever is more, too short or too long [m/s]
+    /// (the tolerance of NFPA 1125; from memory).
     /// </summary>
     public Speed SpeedWithTolerance { get; }
 

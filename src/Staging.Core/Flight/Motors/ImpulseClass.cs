@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using UnitsNet;
 
 namespace Staging.Core.Flight;
 
@@ -8,35 +7,19 @@ namespace Staging.Core.Flight;
 /// Code for the Manufacture of Model Rocket and High Power Rocket Motors; the ranges to G as printed in the launch-site
 /// table of NFPA 1122, the rest by doubling).
 /// </summary>
-internal sealed record ImpulseClass
+/// <param name="Name">The letter, with its fraction: <c>1/2A</c>, <c>C</c>.</param>
+/// <param name="Min">Impulse above which the class begins [N s], not itself in it; zero for the smallest.</param>
+/// <param name="Max">Greatest impulse of the class [N s], itself in it.</param>
+internal sealed record ImpulseClass(string Name, double Min, double Max)
 {
     /// <summary>Greatest impulse of class A [N s].</summary>
     private const double MaxOfA = 2.5;
 
-    private ImpulseClass(string name, double min, double max) =>
-        (Name, Min, Max) = (name, Impulse.FromNewtonSeconds(min), Impulse.FromNewtonSeconds(max));
-
     /// <summary>All classes from 1/8A to O, smallest first.</summary>
     public static ImmutableArray<ImpulseClass> All { get; } = Build();
 
-    /// <summary>The letter, with its fraction: <c>1/2A</c>, <c>C</c>.</summary>
-    public string Name { get; }
-
-    /// <summary>Impulse above which the class begins [N s], not itself in it; zero for the smallest.</summary>
-    public Impulse Min { get; }
-
-    /// <summary>Greatest impulse of the class [N s], itself in it.</summary>
-    public Impulse Max { get; }
-
-    /// <summary>The class of a total impulse.</summary>
-    /// <param name="totalImpulse">Total impulse [N s], above 0 and at most 40960.</param>
-    /// <returns>The class.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public static ImpulseClass Of(Impulse totalImpulse)
-    {
-        double impulse = Guard.Above(totalImpulse.NewtonSeconds, 0, All[^1].Max.NewtonSeconds, "N s", nameof(totalImpulse));
-        return All.First(c => impulse <= c.Max.NewtonSeconds);
-    }
+    /// <summary>The class of a total impulse [N s]; none is larger than the last.</summary>
+    public static ImpulseClass Of(double impulse) => All.First(c => impulse <= c.Max);
 
     private static ImmutableArray<ImpulseClass> Build()
     {

@@ -1,10 +1,11 @@
 namespace Staging.Core.Flight;
 
-/// <summary>Equal motors, lowered: the curve of one, its propellant [kg], and how many there are.</summary>
+/// <summary>Equal motors in SI numbers: the curve of one, its propellant [kg], and how many there are.</summary>
 internal readonly record struct MotorParameters(ThrustHistory Thrust, double Propellant, int Count);
 
 /// <summary>
-/// All motors of one stage together, as straight pieces: thrust and mass flow between the corners of all their curves.
+/// All motors of one stage together, as straight segments: thrust and mass flow between the corners of all their
+/// curves.
 /// </summary>
 internal sealed class MotorBurn
 {
@@ -30,22 +31,22 @@ internal sealed class MotorBurn
     public double End => time[^1];
 
     /// <summary>
-    /// Number of straight pieces; piece -1 is the wait before the first point, the piece of this number the time after
-    /// the last.
+    /// Number of straight segments; segment -1 is the wait before the first point, the segment of this number the time
+    /// after the last.
     /// </summary>
-    public int Pieces => lines.Length;
+    public int Segments => lines.Length;
 
-    /// <summary>Start of a piece from ignition [s]; the wait starts at 0.</summary>
-    public double StartOf(int piece) => piece < 0 ? 0 : time[piece];
+    /// <summary>Start of a segment from ignition [s]; the wait starts at 0.</summary>
+    public double StartOf(int segment) => segment < 0 ? 0 : time[segment];
 
-    /// <summary>End of a piece from ignition [s]; infinite after the last point.</summary>
-    public double EndOf(int piece) => piece >= Pieces ? double.PositiveInfinity : time[piece + 1];
+    /// <summary>End of a segment from ignition [s]; infinite after the last point.</summary>
+    public double EndOf(int segment) => segment >= Segments ? double.PositiveInfinity : time[segment + 1];
 
-    /// <summary>Thrust and mass flow on a piece; nothing outside the curves.</summary>
-    public ThrustSegment Line(int piece) => piece < 0 || piece >= Pieces ? default : lines[piece];
+    /// <summary>Thrust and mass flow on a segment; nothing outside the curves.</summary>
+    public ThrustSegment Line(int segment) => segment < 0 || segment >= Segments ? default : lines[segment];
 
-    /// <summary>Propellant left at the start of a piece [kg]; exactly zero after the last point.</summary>
-    public double LeftAt(int piece) => piece < 0 ? Propellant : left[piece];
+    /// <summary>Propellant left at the start of a segment [kg]; exactly zero after the last point.</summary>
+    public double LeftAt(int segment) => segment < 0 ? Propellant : left[segment];
 
     private void Add(MotorParameters group)
     {
@@ -74,7 +75,7 @@ internal sealed class MotorBurn
     }
 }
 
-/// <summary>Thrust [N] and mass flow [kg/s] at the start of a straight piece, with their slopes.</summary>
+/// <summary>Thrust [N] and mass flow [kg/s] at the start of a straight segment, with their slopes.</summary>
 internal readonly record struct ThrustSegment(double Thrust0, double ThrustSlope, double Flow0, double FlowSlope)
 {
     /// <summary>The same with a thrust more, whose propellant burns in proportion to its impulse.</summary>

@@ -6,7 +6,8 @@ namespace Staging.Core.Flight;
 
 /// <summary>
 /// The trade's open motor code: impulse class, average thrust in newtons, and after a dash the delay in seconds; delay
-/// 0 is a booster motor that burns through, P a plugged one. <c>C6-5</c>, <c>1/2A3-2</c>, <c>D12-0</c>, <c>F25-P</c>.
+/// 0 is a booster motor that burns through, P a plugged one. invented ones are <c>C7-4</c>,
+/// <c>1/2A7-3</c>, <c>D17-0</c>, <c>F31-P</c>.
 /// </summary>
 public sealed record MotorDesignation
 {
@@ -18,7 +19,8 @@ public sealed record MotorDesignation
 
     private MotorDesignation(ImpulseClass impulseClass, Force averageThrust, MotorForwardEnd forwardEnd)
     {
-        (ImpulseClass, MinImpulse, MaxImpulse) = (impulseClass.Name, impulseClass.Min, impulseClass.Max);
+        ImpulseClass = impulseClass.Name;
+        (MinImpulse, MaxImpulse) = (Impulse.FromNewtonSeconds(impulseClass.Min), Impulse.FromNewtonSeconds(impulseClass.Max));
         (AverageThrust, ForwardEnd) = (averageThrust, forwardEnd);
     }
 
@@ -41,7 +43,8 @@ public sealed record MotorDesignation
     /// <param name="totalImpulse">Total impulse [N s], above 0 and at most 40960.</param>
     /// <returns>The letter, with its fraction.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public static string ClassOf(Impulse totalImpulse) => Flight.ImpulseClass.Of(totalImpulse).Name;
+    public static string ClassOf(Impulse totalImpulse) => Flight.ImpulseClass.Of(
+        Guard.Above(totalImpulse.NewtonSeconds, 0, Flight.ImpulseClass.All[^1].Max, "N s", nameof(totalImpulse))).Name;
 
     /// <summary>Reads a code.</summary>
     /// <param name="text">The code; capital letters, point as decimal mark, blanks around it are passed over.</param>
@@ -86,7 +89,7 @@ public sealed record MotorDesignation
     }
 
     /// <summary>The code.</summary>
-    /// <returns>For example <c>C6-5</c>.</returns>
+    /// <returns>For example <c>C7-4</c>.</returns>
     public override string ToString()
     {
         string end = ForwardEnd.Match(_ => "0", e => Invariant.Text($"{e.Delay.Seconds:0.##}"), _ => "P");

@@ -80,7 +80,7 @@ public sealed partial class ThrustHistory : IEquatable<ThrustHistory>
             return Impulse.FromNewtonSeconds(0);
         if (t >= time[^1])
             return TotalImpulse;
-        int i = PieceAt(t);
+        int i = SegmentAt(t);
         return Impulse.FromNewtonSeconds(impulse[i] + 0.5 * (thrust[i] + At(t)) * (t - time[i]));
     }
 
@@ -109,11 +109,11 @@ public sealed partial class ThrustHistory : IEquatable<ThrustHistory>
     {
         if (!(t >= time[0] && t <= time[^1]))
             return 0;
-        int i = PieceAt(t);
+        int i = SegmentAt(t);
         return thrust[i] + (thrust[i + 1] - thrust[i]) * ((t - time[i]) / (time[i + 1] - time[i]));
     }
 
-    private int PieceAt(double t)
+    private int SegmentAt(double t)
     {
         int i = Array.BinarySearch(time, t);
         return Math.Clamp(i >= 0 ? i : ~i - 1, 0, time.Length - 2);

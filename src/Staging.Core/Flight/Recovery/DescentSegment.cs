@@ -9,7 +9,7 @@ internal readonly struct DescentSegment
     private readonly double w0, w1, w2, w3;
     private readonly double k0, k1, k2, k3;
 
-    /// <summary>The piece that begins at a height and falls by <paramref name="fall"/> [m].</summary>
+    /// <summary>The segment that begins at a height and falls by <paramref name="fall"/> [m].</summary>
     public DescentSegment(in SteadyDescent top, in SteadyDescent end, double fall)
     {
         (w0, w1, w2, w3) = Cubic(top.SpeedSquared, -Slope(top), end.SpeedSquared, -Slope(end), fall);

@@ -23,22 +23,22 @@ internal static class QuasiSteadyDescent
     public const double AimedShare = 0.52;
 
     /// <summary>
-    /// Tallest piece [m]: air changes by 3 % over it, so the quadrature is exact to round-off. Cells hold a whole
+    /// Tallest interval [m]: air changes by 3 % over it, so the quadrature is exact to round-off. Cells hold a whole
     /// number.
     /// </summary>
-    private const double TallestPiece = 256;
+    private const double TallestInterval = 256;
 
-    /// <summary>Height of a piece where the profile has a kink [m].</summary>
-    private const double KinkPiece = 16;
+    /// <summary>Height of an interval where the profile has a kink [m].</summary>
+    private const double KinkInterval = 16;
 
     /// <summary>
-    /// First piece of the residue and its longest, in heights 1/(2k) over which it falls by e [-], and how much longer
-    /// each following piece is [-]. With a residue of at least minus half the settled value the integrand 1/sqrt(1 + r
-    /// exp(-y)) is singular no nearer than y = -ln 2 on the real axis and y = ln r +- i pi off it: these pieces keep
-    /// six Gauss points below 1e-10 (P. J. Davis and P. Rabinowitz, Methods of Numerical Integration, 1984, section
-    /// 4.6).
+    /// First interval of the residue and its longest, in heights 1/(2k) over which it falls by e [-], and how much
+    /// longer each following interval is [-]. With a residue of at least minus half the settled value the integrand
+    /// 1/sqrt(1 + r exp(-y)) is singular no nearer than y = -ln 2 on the real axis and y = ln r +- i pi off it: these
+    /// intervals keep six Gauss points below 1e-10 (P. J. Davis and P. Rabinowitz, Methods of Numerical Integration,
+    /// 1984, section 4.6).
     /// </summary>
-    private const double FirstPiece = 0.4, LongestPiece = 2.5, Growth = 1.3;
+    private const double FirstInterval = 0.4, LongestInterval = 2.5, Growth = 1.3;
 
     /// <summary>
     /// Residue over the settled value from which it enters the time to first order only [-]: what is left out is its
@@ -56,7 +56,7 @@ internal static class QuasiSteadyDescent
     private static ReadOnlySpan<double> Weights =>
         [0.1713244923791704, 0.3607615730481386, 0.4679139345726910, 0.4679139345726910, 0.3607615730481386, 0.1713244923791704];
 
-    /// <summary>Descends to height zero; the course goes to the sink, if there is one.</summary>
+    /// <summary>Descends to height zero; the trajectory goes to the sink, if there is one.</summary>
     /// <returns>Time and velocity at the ground, and the number of evaluations of the settled speed.</returns>
     public static (double Time, double Velocity, int Calls) ToGround(in DescentLaw law, double time, double height, double velocity,
         IStepObserver? sink)
@@ -65,13 +65,13 @@ internal static class QuasiSteadyDescent
         Span<double> coefficients = stackalloc double[2 * Tsitouras54.DenseDegree];
         SteadyDescent top = SteadyDescent.At(law, height);
         double residue = velocity * velocity - top.SpeedSquared;
-        double settling = FirstPiece, v = velocity;
+        double settling = FirstInterval, v = velocity;
         int calls = 1;
         for (double from = height, to; from > 0; from = to)
         {
             bool settled = Math.Abs(residue) <= SmallResidue * top.SpeedSquared;
             to = settled ? NextLevel(law, from) : Math.Max(0, from - settling / top.TwoK);
-            settling = Math.Min(settling * Growth, LongestPiece);
+            settling = Math.Min(settling * Growth, LongestInterval);
             SteadyDescent end = SteadyDescent.At(law, to);
             var between = new DescentSegment(top, end, from - to);
             double leftOver = residue * between.Decay(from - to);
@@ -106,7 +106,7 @@ internal static class QuasiSteadyDescent
     }
 
     /// <summary>
-    /// The same while a residue dies out, over a piece so short that cubics through its ends stand for the settled
+    /// The same while a residue dies out, over an interval so short that cubics through its ends stand for the settled
     /// value and the decay.
     /// </summary>
     private static double Settling(in DescentSegment between, double residue, double fall)
@@ -122,12 +122,12 @@ internal static class QuasiSteadyDescent
     }
 
     /// <summary>
-    /// The bottom of the piece below a height: the next multiple of the piece height, and never below the ground.
+    /// The bottom of the interval below a height: the next multiple of the interval height, and never below the ground.
     /// </summary>
     private static double NextLevel(in DescentLaw law, double from)
     {
-        double piece = law.Site.Cell(SiteColumn.CellOf(from - KinkPiece / 2)).Length == 0 ? KinkPiece : TallestPiece;
-        double level = Math.Ceiling(from / piece - 1e-6) * piece - piece;
+        double interval = law.Site.Cell(SiteColumn.CellOf(from - KinkInterval / 2)).Length == 0 ? KinkInterval : TallestInterval;
+        double level = Math.Ceiling(from / interval - 1e-6) * interval - interval;
         return Math.Max(level, 0);
     }
 

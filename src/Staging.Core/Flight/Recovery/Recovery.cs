@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>How a piece comes down. Where a device acts its drag area replaces the drag of the body.</summary>
+/// <summary>How a body comes down. Where a device acts its drag area replaces the drag of the body.</summary>
 public abstract record Recovery
 {
     private protected Recovery()

@@ -22,7 +22,7 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
     private const double DifferenceStep = 10;
 
     /// <summary>
-    /// Largest second or third term of the series [-]: where the remainder is small they are below 1e-4. In next to no
+    /// Largest second or third term of the series [-]: where the remainder is small they are below 1e-4. In very thin
     /// air 1/(2k) is so long that round-off makes them anything.
     /// </summary>
     private const double LargestTerm = 1e-3;

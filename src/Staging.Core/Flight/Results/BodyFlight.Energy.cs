@@ -11,9 +11,9 @@ public sealed partial class BodyFlight
 
     private static ReadOnlySpan<double> GaussWeights => [0.1739274225687269, 0.3260725774312731, 0.3260725774312731, 0.1739274225687269];
 
-    /// <summary>Adds up work and energy along the recorded course from its start to apogee (or its end).</summary>
+    /// <summary>Adds up work and energy along the recorded trajectory from its start to apogee (or its end).</summary>
     /// <returns>The ledger.</returns>
-    /// <exception cref="InvalidOperationException">The course was not kept.</exception>
+    /// <exception cref="InvalidOperationException">The trajectory was not kept.</exception>
     public EnergyLedger EnergyLedger()
     {
         Within(Start);
@@ -23,31 +23,31 @@ public sealed partial class BodyFlight
         for (int i = 0; i < log.Track!.Count && log.Track.StartOf(i) < end; i++)
         {
             double start = log.Track.StartOf(i), length = log.Track.LengthOf(i);
-            FlightSegment piece = log.Pieces[PieceAt(start, after: true)];
-            if (piece.Held || length == 0)
+            FlightSegment segment = log.Segments[SegmentAt(start, after: true)];
+            if (segment.Held || length == 0)
                 continue;
             for (int j = 0; j < GaussNodes.Length; j++)
             {
                 double t = start + GaussNodes[j] * length, weight = GaussWeights[j] * length;
                 log.Track.InStep(i, t, y);
                 double v = y[1], weighted = weight * v;
-                AirSample air = lowered.Site.At(y[0]);
-                double halfArea = piece.Line.HalfArea(Math.Abs(v) / air.SoundSpeed_m_per_s);
-                double g = lowered.Site.Gravity(y[0]);
-                double m = piece.Push.Mass(t);
-                thrust += weighted * piece.ThrustSign * piece.Push.Thrust(t);
+                AirSample air = parameters.Site.At(y[0]);
+                double halfArea = segment.Line.HalfArea(Math.Abs(v) / air.SoundSpeed_m_per_s);
+                double g = parameters.Site.Gravity(y[0]);
+                double m = segment.Push.Mass(t);
+                thrust += weighted * segment.ThrustSign * segment.Push.Thrust(t);
                 drag += weighted * air.Density_kg_per_m3 * v * Math.Abs(v) * halfArea;
-                gravity += weighted * m * g * piece.Rise;
-                friction += weighted * (piece.Friction + m * g * (piece.GravityShare - piece.Rise));
-                left += weight * 0.5 * v * v * (piece.Push.MassFlow + 2 * piece.Push.HalfMassFlowSlope * (t - piece.Start));
+                gravity += weighted * m * g * segment.Rise;
+                friction += weighted * (segment.Friction + m * g * (segment.GravityShare - segment.Rise));
+                left += weight * 0.5 * v * v * (segment.Push.MassFlow + 2 * segment.Push.HalfMassFlowSlope * (t - segment.Start));
             }
         }
 
-        for (int i = 1; i < log.Pieces.Count && log.Pieces[i].Start < end; i++)
+        for (int i = 1; i < log.Segments.Count && log.Segments[i].Start < end; i++)
         {
-            double t = log.Pieces[i].Start;
+            double t = log.Segments[i].Start;
             log.Track.At(t, y);
-            left += 0.5 * y[1] * y[1] * (log.Pieces[i - 1].Push.Mass(t) - log.Pieces[i].Push.Mass0);
+            left += 0.5 * y[1] * y[1] * (log.Segments[i - 1].Push.Mass(t) - log.Segments[i].Push.Mass0);
         }
 
         double gain = At(Duration.FromSeconds(Math.Min(end, log.EndTime))).KineticEnergy.Joules - At(Start).KineticEnergy.Joules;

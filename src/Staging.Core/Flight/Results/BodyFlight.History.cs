@@ -3,48 +3,48 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>The course between the events.</summary>
+/// <summary>The trajectory between the events.</summary>
 public sealed partial class BodyFlight
 {
     /// <summary>Relative difference from which two sides of a seam count as a jump.</summary>
     private const double Jump = 1e-9;
 
-    /// <summary>Whether the course was kept (<see cref="FlightOptions.KeepTracks"/>).</summary>
+    /// <summary>Whether the trajectory was kept (<see cref="FlightOptions.KeepTracks"/>).</summary>
     public bool HasHistory => log.Track is { Count: > 0 };
 
     /// <summary>The state at a time; at a jump, the state after it.</summary>
     /// <param name="time">Time from ignition of the lowest stage [s], within the record.</param>
     /// <returns>The state.</returns>
-    /// <exception cref="InvalidOperationException">The course was not kept.</exception>
+    /// <exception cref="InvalidOperationException">The trajectory was not kept.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Outside the record.</exception>
     public FlightState At(Duration time)
     {
         double t = Within(time);
         Span<double> y = stackalloc double[2];
         log.Track!.At(t, y);
-        return State(t, y, log.Pieces[PieceAt(t, after: true)]);
+        return State(t, y, log.Segments[SegmentAt(t, after: true)]);
     }
 
     /// <summary>The state just before a time; at a jump, the state before it.</summary>
     /// <param name="time">Time from ignition of the lowest stage [s], within the record.</param>
     /// <returns>The state.</returns>
-    /// <exception cref="InvalidOperationException">The course was not kept.</exception>
+    /// <exception cref="InvalidOperationException">The trajectory was not kept.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Outside the record.</exception>
     public FlightState JustBefore(Duration time)
     {
         double t = Within(time);
         Span<double> y = stackalloc double[2];
         log.Track!.JustBefore(t, y);
-        return State(t, y, log.Pieces[PieceAt(t, after: false)]);
+        return State(t, y, log.Segments[SegmentAt(t, after: false)]);
     }
 
     /// <summary>
-    /// The course as columns: one row a step of time, and two rows, before and after, at every jump of thrust, mass or
-    /// drag.
+    /// The trajectory as columns: one row a step of time, and two rows, before and after, at every jump of thrust, mass
+    /// or drag.
     /// </summary>
     /// <param name="step">Spacing of the rows [s], 1 us to 1000 s.</param>
     /// <returns>The columns.</returns>
-    /// <exception cref="InvalidOperationException">The course was not kept.</exception>
+    /// <exception cref="InvalidOperationException">The trajectory was not kept.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public FlightColumns Sample(Duration step)
     {
@@ -52,26 +52,27 @@ public sealed partial class BodyFlight
         Within(Start);
         var rows = new List<FlightRow>();
         int drawn = 0;
-        for (int i = 0; i < log.Pieces.Count; i++)
+        for (int i = 0; i < log.Segments.Count; i++)
         {
-            double from = log.Pieces[i].Start;
-            double to = i + 1 < log.Pieces.Count ? log.Pieces[i + 1].Start : log.EndTime;
+            double from = log.Segments[i].Start;
+            double to = i + 1 < log.Segments.Count ? log.Segments[i + 1].Start : log.EndTime;
             if (i == 0 || JumpsAt(i))
                 rows.Add(Row(i, from, after: true));
             while (log.StartTime + drawn * spacing <= from)
                 drawn++;
             for (; log.StartTime + drawn * spacing < to; drawn++)
                 rows.Add(Row(i, log.StartTime + drawn * spacing, after: true));
-            if (to > from && (i + 1 == log.Pieces.Count || JumpsAt(i + 1)))
+            if (to > from && (i + 1 == log.Segments.Count || JumpsAt(i + 1)))
                 rows.Add(Row(i, to, after: false));
         }
 
         return new FlightColumns(rows);
     }
 
-    private bool JumpsAt(int piece)
+    private bool JumpsAt(int segment)
     {
-        FlightRow before = Row(piece - 1, log.Pieces[piece].Start, after: false), after = Row(piece, log.Pieces[piece].Start, after: true);
+        FlightRow before = Row(segment - 1, log.Segments[segment].Start, after: false),
+            after = Row(segment, log.Segments[segment].Start, after: true);
         return Differs(before.Mass, after.Mass) || Differs(before.Thrust, after.Thrust) || Differs(before.Acceleration, after.Acceleration);
     }
 
@@ -79,20 +80,20 @@ public sealed partial class BodyFlight
 
     private FlightRow Row(int index, double t, bool after)
     {
-        FlightSegment piece = log.Pieces[index];
+        FlightSegment segment = log.Segments[index];
         Span<double> y = stackalloc double[2];
         if (after)
             log.Track!.At(t, y);
         else
             log.Track!.JustBefore(t, y);
         double h = y[0], v = y[1];
-        AirSample air = lowered.Site.At(h);
+        AirSample air = parameters.Site.At(h);
         double mach = Math.Abs(v) / air.SoundSpeed_m_per_s;
-        double drag = air.Density_kg_per_m3 * v * v * piece.Line.HalfArea(mach);
-        double acceleration = piece.Held
+        double drag = air.Density_kg_per_m3 * v * v * segment.Line.HalfArea(mach);
+        double acceleration = segment.Held
             ? 0
-            : new TrajectorySystem(lowered.Site, piece, WatchedEvents.Falling).Acceleration(t, h, v);
-        return new FlightRow(t, h, v, acceleration, piece.Push.Mass(t), piece.Push.Thrust(t), drag, mach,
+            : new TrajectorySystem(parameters.Site, segment, PhaseEvents.Falling).Acceleration(t, h, v);
+        return new FlightRow(t, h, v, acceleration, segment.Push.Mass(t), segment.Push.Thrust(t), drag, mach,
             0.5 * air.Density_kg_per_m3 * v * v);
     }
 
@@ -100,18 +101,18 @@ public sealed partial class BodyFlight
     {
         if (!HasHistory)
             throw new InvalidOperationException(
-                "There is no course: fly with KeepTracks = true; a body that ends where it starts has none either.");
+                "There is no trajectory: fly with KeepTracks = true; a body that ends where it starts has none either.");
         return Guard.In(time, log.StartTime, log.EndTime, nameof(time)).Seconds;
     }
 
-    /// <summary>Index of the piece at a time: the last that starts at or before it, or before it.</summary>
-    private int PieceAt(double t, bool after)
+    /// <summary>Index of the segment at a time: the last that starts at or before it, or before it.</summary>
+    private int SegmentAt(double t, bool after)
     {
-        int low = 0, high = log.Pieces.Count - 1;
+        int low = 0, high = log.Segments.Count - 1;
         while (low < high)
         {
             int middle = (low + high + 1) / 2;
-            double start = log.Pieces[middle].Start;
+            double start = log.Segments[middle].Start;
             if (after ? start <= t : start < t)
                 low = middle;
             else
@@ -121,6 +122,6 @@ public sealed partial class BodyFlight
         return low;
     }
 
-    private static FlightState State(double t, ReadOnlySpan<double> y, in FlightSegment piece) =>
-        new(t, y[0], y[1], piece.Push.Mass(t), piece.Push.Thrust(t));
+    private static FlightState State(double t, ReadOnlySpan<double> y, in FlightSegment segment) =>
+        new(t, y[0], y[1], segment.Push.Mass(t), segment.Push.Thrust(t));
 }

@@ -3,18 +3,18 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>The flight of one body: its timeline, its outcome and, where kept, its whole course.</summary>
+/// <summary>The flight of one body: its timeline, its outcome and, where kept, its whole trajectory.</summary>
 public sealed partial class BodyFlight
 {
-    private readonly PlanParameters lowered;
+    private readonly PlanParameters parameters;
     private readonly BodyRecorder log;
     private readonly double burntPropellant;
 
-    internal BodyFlight(FlightPlan plan, PlanParameters lowered, BodyRecorder log)
+    internal BodyFlight(FlightPlan plan, PlanParameters parameters, BodyRecorder log)
     {
-        this.lowered = lowered;
+        this.parameters = parameters;
         this.log = log;
-        Events = Timeline(lowered, log);
+        Events = Timeline(parameters, log);
         Stages = [.. Enumerable.Range(log.LowestStage, log.HighestStage - log.LowestStage + 1).Select(k => plan.Stages[k].Name)];
         Outcome = log.Outcome!;
         for (int k = log.LowestStage; k <= log.HighestStage; k++)
@@ -57,7 +57,7 @@ public sealed partial class BodyFlight
     /// not in it. Null where it does not land.
     /// </summary>
     public Length? DriftEstimate => Outcome is FlightOutcome.Landed
-        ? Length.FromMeters(lowered.Wind * (log.EndTime
+        ? Length.FromMeters(parameters.Wind * (log.EndTime
             - Math.Max(log.StartTime, double.IsNaN(log.Apogee.Time) ? log.StartTime : log.Apogee.Time)))
         : null;
 
@@ -68,7 +68,7 @@ public sealed partial class BodyFlight
     /// </summary>
     public Length? ApogeeRange => double.IsNaN(log.Apogee.Height)
         ? null
-        : Length.FromMeters(log.Apogee.Height / lowered.SinElevation * lowered.CosElevation);
+        : Length.FromMeters(log.Apogee.Height / parameters.SinElevation * parameters.CosElevation);
 
     /// <summary>
     /// An estimate of the load on the lines when the device opens [N]: C_x rho/2 v^2 CdA at the moment it comes out.
@@ -87,8 +87,8 @@ public sealed partial class BodyFlight
         Guard.In(openingFactor, 1, 3, property: nameof(openingFactor));
         if (Find(FlightEventKind.DeviceOpens) is not { } opens)
             return null;
-        double v = opens.Before.Velocity.MetersPerSecond, rho = lowered.Site.At(opens.Before.Height.Meters).Density_kg_per_m3;
-        double area = lowered.Stages.First(x => x.Name == opens.Stage).DeviceArea;
+        double v = opens.Before.Velocity.MetersPerSecond, rho = parameters.Site.At(opens.Before.Height.Meters).Density_kg_per_m3;
+        double area = parameters.Stages.First(x => x.Name == opens.Stage).DeviceArea;
         return Force.FromNewtons(openingFactor * 0.5 * rho * v * v * area);
     }
 
@@ -114,12 +114,14 @@ public sealed partial class BodyFlight
     }
 
     /// <summary>The flight on one line.</summary>
-    /// <returns>For example <c>sustainer: apogee 312.4 m at 6.21 s, lands at 85.2 s with 4.1 m/s and 0.5 J.</c></returns>
+    /// <returns>
+    /// For example <c>sustainer: apogee 312.4 m at 6.21 s, lands at 85.2 s with 4.1 m/s and 0.5 J.</c>
+    /// </returns>
     public override string ToString() => Apogee is { } apogee
         ? Invariant.Text($"{Name}: apogee {apogee.Meters:F1} m at {log.Apogee.Time:F2} s, {Outcome}.")
         : $"{Name}: {Outcome}.";
 
-    private static ImmutableArray<FlightEvent> Timeline(PlanParameters lowered, BodyRecorder log)
+    private static ImmutableArray<FlightEvent> Timeline(PlanParameters parameters, BodyRecorder log)
     {
         var events = ImmutableArray.CreateBuilder<FlightEvent>(log.Events.Count + 1);
         events.AddRange(log.Events);
@@ -129,7 +131,7 @@ public sealed partial class BodyFlight
             int at = 0;
             while (at < events.Count && events[at].Time.Seconds <= log.Fastest.Time)
                 at++;
-            events.Insert(at, new FlightEvent(FlightEventKind.MaximumSpeed, lowered.Stages[log.HighestStage].Name, state, state, null));
+            events.Insert(at, new FlightEvent(FlightEventKind.MaximumSpeed, parameters.Stages[log.HighestStage].Name, state, state, null));
         }
 
         return events.DrainToImmutable();

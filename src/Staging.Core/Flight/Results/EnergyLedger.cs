@@ -5,7 +5,7 @@ namespace Staging.Core.Flight;
 /// <summary>
 /// Work and energy of one body on the way up, from lift-off (or the start of its record) to apogee: work of thrust =
 /// gain of kinetic and potential energy + work of drag and friction + energy carried off by the mass that left (burnt
-/// propellant, dropped stages), each by quadrature along the recorded course.
+/// propellant, dropped stages), each by quadrature along the recorded trajectory.
 /// </summary>
 public sealed class EnergyLedger
 {
@@ -33,14 +33,16 @@ public sealed class EnergyLedger
     public Energy KineticGain { get; }
 
     /// <summary>
-    /// What is not accounted for, over the work of the thrust or the gain of kinetic energy [-]: the error of the
-    /// integration; zero where nothing moved.
+    /// What is not accounted for, over the largest entry of the ledger [-]: the error of the integration; zero where
+    /// nothing moved.
     /// </summary>
     public double Residual
     {
         get
         {
-            double whole = Math.Max(Math.Abs(Thrust.Joules), Math.Abs(KineticGain.Joules));
+            double whole = 0;
+            foreach (Energy entry in (ReadOnlySpan<Energy>)[Thrust, Drag, Friction, Gravity, LeftWithMass, KineticGain])
+                whole = Math.Max(whole, Math.Abs(entry.Joules));
             double left = Thrust.Joules - Drag.Joules - Friction.Joules - Gravity.Joules - LeftWithMass.Joules - KineticGain.Joules;
             return whole == 0 ? 0 : left / whole;
         }

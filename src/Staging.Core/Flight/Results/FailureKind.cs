@@ -3,10 +3,10 @@ namespace Staging.Core.Flight;
 /// <summary>What goes wrong in a failure case.</summary>
 public enum FailureKind
 {
-    /// <summary>The motor stays cold and the pieces stay joined: the heaviest body falls, usually nose first.</summary>
+    /// <summary>The motor stays cold and the stages stay joined: the heaviest body falls, usually nose first.</summary>
     UnlitAndJoined,
 
-    /// <summary>The motor stays cold and the pieces part all the same.</summary>
+    /// <summary>The motor stays cold and the stages part all the same.</summary>
     UnlitAndParted,
 
     /// <summary>

@@ -6,7 +6,9 @@ public enum FlightChannel
     /// <summary>Height above the site.</summary>
     Height,
 
-    /// <summary>Velocity: along the launch direction on the way up, vertical on the way down; upwards positive.</summary>
+    /// <summary>
+    /// Velocity: along the launch direction on the way up, vertical on the way down; upwards positive.
+    /// </summary>
     Velocity,
 
     /// <summary>Rate of change of the velocity.</summary>

@@ -1,6 +1,6 @@
 namespace Staging.Core.Flight;
 
-/// <summary>The course of a body as columns of equal length, in SI units, for plots and notebooks.</summary>
+/// <summary>The trajectory of a body as columns of equal length, in SI units, for plots and notebooks.</summary>
 public sealed class FlightColumns
 {
     /// <summary>Units of the channels, in their order.</summary>
@@ -18,9 +18,9 @@ public sealed class FlightColumns
     /// <summary>Time from ignition of the lowest stage [s]; a jump has two rows with one time.</summary>
     public ReadOnlyMemory<double> Time_s => time;
 
-    /// <summary>One column.</summary>
+    /// <summary>One column [in the unit that <see cref="UnitOf"/> tells].</summary>
     /// <param name="channel">Which.</param>
-    /// <returns>A number for each row, in the unit that <see cref="UnitOf"/> tells.</returns>
+    /// <returns>A number for each row.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such channel.</exception>
     public ReadOnlyMemory<double> this[FlightChannel channel] => columns[(int)Guard.Defined(channel, nameof(channel))];
 

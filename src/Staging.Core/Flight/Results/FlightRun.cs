@@ -96,7 +96,7 @@ public sealed class FlightRun
     /// light, or the cold stack never leaves the guide.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">An angle outside its range.</exception>
-    /// <exception cref="ArgumentException">The run has no such staging, or no course to follow.</exception>
+    /// <exception cref="ArgumentException">The run has no such staging, or no trajectory to follow.</exception>
     public Duration? LatestIgnition(string upperStage, Angle tiltAtGuideExit, Angle maxTilt) =>
         StagingTilt.LatestIgnition(this, upperStage, tiltAtGuideExit, maxTilt);
 

@@ -2,11 +2,11 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>How long staging may wait before the flight path has bent too far.</summary>
+/// <summary>How long staging may wait before the flight path has tilted too far.</summary>
 internal static class StagingTilt
 {
-    /// <summary>Length of the pieces over which g/v is integrated by Simpson's rule [s].</summary>
-    private const double Piece = 0.005;
+    /// <summary>Length of the intervals over which g/v is integrated by Simpson's rule [s].</summary>
+    private const double Interval = 0.005;
 
     /// <summary>The latest ignition [s]; see <see cref="FlightRun.LatestIgnition"/>.</summary>
     public static Duration? LatestIgnition(FlightRun run, string upperStage, Angle tiltAtGuideExit, Angle maxTilt)
@@ -16,8 +16,8 @@ internal static class StagingTilt
         FailureCase cold = run.FailureCases.FirstOrDefault(b => b.Stage == upperStage && b.Kind == FailureKind.UnlitAndJoined)
             ?? throw new ArgumentException($"The run has no case in which '{upperStage}' stays cold.", nameof(upperStage));
         if (!run.Main.HasHistory)
-            throw new ArgumentException("The run keeps no course.", nameof(run));
-        double bend = Math.Asinh(1 / Math.Tan(start)) - Math.Asinh(1 / Math.Tan(limit));
+            throw new ArgumentException("The run keeps no trajectory.", nameof(run));
+        double allowed = Math.Asinh(1 / Math.Tan(start)) - Math.Asinh(1 / Math.Tan(limit));
         BodyFlight coast = cold.Bodies[0];
         double parting = coast.Start.Seconds;
         // Lit on the guide or not, the cold stack leaves it in its own time.
@@ -27,15 +27,15 @@ internal static class StagingTilt
         double rate = Rate(run, coast, parting, t);
         while (t < end)
         {
-            double next = Math.Min(t + Piece, end), rateNext = Rate(run, coast, parting, next);
+            double next = Math.Min(t + Interval, end), rateNext = Rate(run, coast, parting, next);
             double part = (next - t) / 6 * (rate + 4 * Rate(run, coast, parting, 0.5 * (t + next)) + rateNext);
-            if (part >= bend)
+            if (part >= allowed)
             {
-                double at = t + (next - t) * Math.Max(0, bend / part);
+                double at = t + (next - t) * Math.Max(0, allowed / part);
                 return at >= parting ? Duration.FromSeconds(at) : null;
             }
 
-            bend -= part;
+            allowed -= part;
             (t, rate) = (next, rateNext);
         }
 

@@ -3,7 +3,7 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// What is written down while one body flies: steps, pieces, events and the greatest speed on the way up.
+/// What is written down while one body flies: steps, segments, events and the greatest speed on the way up.
 /// </summary>
 internal sealed class BodyRecorder(bool keepTrack)
 {
@@ -11,12 +11,12 @@ internal sealed class BodyRecorder(bool keepTrack)
     private const double TimeWidth = 1e-9;
 
     private Propulsion push;
-    private bool watchSpeed;
+    private bool tracksSpeed;
 
-    /// <summary>The course as polynomials; null where it is not kept.</summary>
+    /// <summary>The trajectory as polynomials; null where it is not kept.</summary>
     public DenseTrack? Track { get; } = keepTrack ? new DenseTrack(2, Tsitouras54.DenseDegree) : null;
 
-    public List<FlightSegment> Pieces { get; } = new(keepTrack ? 48 : 0);
+    public List<FlightSegment> Segments { get; } = new(keepTrack ? 48 : 0);
 
     public List<FlightEvent> Events { get; } = new(16);
 
@@ -32,12 +32,12 @@ internal sealed class BodyRecorder(bool keepTrack)
     public (double Height, double Time) Apogee { get; set; } = (double.NaN, double.NaN);
 
     /// <summary>
-    /// Integral of g/v over time from the end of the guide [-]: how far a gravity turn has bent; kept only where a
-    /// guard asks for tilt.
+    /// Integral of g/v over time from the end of the guide [-]: the progress of a gravity turn; kept only where
+    /// a guard asks for tilt.
     /// </summary>
-    public double Bend { get; set; }
+    public double TiltIntegral { get; set; }
 
-    public bool FollowBend { get; set; }
+    public bool TracksTilt { get; set; }
 
     public double StartTime { get; set; }
 
@@ -53,15 +53,15 @@ internal sealed class BodyRecorder(bool keepTrack)
     /// <summary>Accelerations evaluated to find the greatest speed.</summary>
     public int Calls { get; private set; }
 
-    /// <summary>A new piece begins, at a height [m] and velocity [m/s].</summary>
+    /// <summary>A new segment begins, at a height [m] and velocity [m/s].</summary>
     public void Begin(in FlightSegment next, bool rising, double height, double velocity)
     {
         push = next.Push;
-        watchSpeed = rising;
+        tracksSpeed = rising;
         if (rising)
             Keep(next.Start, height, velocity);
         if (Track is not null)
-            Pieces.Add(next);
+            Segments.Add(next);
     }
 
     /// <summary>An integrated step, of which the first <paramref name="length"/> [s] count.</summary>
@@ -74,16 +74,16 @@ internal sealed class BodyRecorder(bool keepTrack)
             Track.Accept(step.Time, length, new DenseStep(step.Time, step.H, initial, coefficients));
         }
 
-        if (watchSpeed)
+        if (tracksSpeed)
             FindFastest(ref step, ref system, length);
-        if (FollowBend)
-            Bend += GravityTurn.Over(ref step, ref system, length);
+        if (TracksTilt)
+            TiltIntegral += GravityTurn.Over(ref step, ref system, length);
     }
 
     /// <summary>
     /// Looks at the ends of a step, and inside where the acceleration changes sign: there with a step of its own, since
-    /// the dense output is an order less exact than a step and knows nothing of the tolerance where a piece is shorter
-    /// than the steps allowed.
+    /// the dense output is an order less exact than a step and knows nothing of the tolerance where a segment is
+    /// shorter than the steps allowed.
     /// </summary>
     private void FindFastest(ref FlightStep step, ref TrajectorySystem system, double length)
     {

@@ -8,15 +8,15 @@ namespace Staging.Core.Flight;
 /// </summary>
 internal sealed class BodyState
 {
-    private readonly int[] piece;
+    private readonly int[] segment;
 
     public BodyState(int stages)
     {
         Highest = stages - 1;
         IgnitedAt = new double[stages];
         IgnitedAt.AsSpan().Fill(double.NaN);
-        piece = new int[stages];
-        piece.AsSpan().Fill(-1);
+        segment = new int[stages];
+        segment.AsSpan().Fill(-1);
         DeviceOut = new bool[stages];
     }
 
@@ -25,9 +25,9 @@ internal sealed class BodyState
     {
         (Lowest, Highest, Time, Height, Velocity) = (other.Lowest, other.Highest, other.Time, other.Height, other.Velocity);
         (Motion, Device, LiftOff, Dropped) = (other.Motion, other.Device, other.LiftOff, other.Dropped);
-        (Bend, FollowBend) = (other.Bend, other.FollowBend);
+        (TiltIntegral, TracksTilt) = (other.TiltIntegral, other.TracksTilt);
         IgnitedAt = (double[])other.IgnitedAt.Clone();
-        piece = (int[])other.piece.Clone();
+        segment = (int[])other.segment.Clone();
         DeviceOut = (bool[])other.DeviceOut.Clone();
         Planned.AddRange(other.Planned);
     }
@@ -48,12 +48,12 @@ internal sealed class BodyState
     public int Device { get; set; } = -1;
 
     /// <summary>
-    /// Integral of g/v over time from the end of the guide [-]: how far a gravity turn has bent; kept only where a
-    /// guard asks for tilt.
+    /// Integral of g/v over time from the end of the guide [-]: the progress of a gravity turn; kept only where
+    /// a guard asks for tilt.
     /// </summary>
-    public double Bend { get; set; }
+    public double TiltIntegral { get; set; }
 
-    public bool FollowBend { get; set; }
+    public bool TracksTilt { get; set; }
 
     /// <summary>Time of lift-off [s].</summary>
     public double LiftOff { get; set; } = double.NaN;
@@ -83,7 +83,7 @@ internal sealed class BodyState
         return first;
     }
 
-    /// <summary>Whether a motor of this body pushes, or waits to.</summary>
+    /// <summary>Whether a motor of this body thrusts or is about to.</summary>
     public bool Burning(PlanParameters plan)
     {
         for (int k = Lowest; k <= Highest; k++)
@@ -107,12 +107,12 @@ internal sealed class BodyState
         return false;
     }
 
-    /// <summary>Whether the motors of one stage push, or wait to.</summary>
+    /// <summary>Whether the motors of one stage thrust or are about to.</summary>
     public bool IsBurning(int stage, PlanParameters plan) =>
-        !double.IsNaN(IgnitedAt[stage]) && piece[stage] < plan.Stages[stage].Burn.Pieces;
+        !double.IsNaN(IgnitedAt[stage]) && segment[stage] < plan.Stages[stage].Burn.Segments;
 
     /// <summary>
-    /// Steps each thrust history on to the piece that holds the present time; returns the next corner [s].
+    /// Steps each thrust history on to the segment that holds the present time; returns the next corner [s].
     /// </summary>
     public double NextCorner(PlanParameters plan)
     {
@@ -122,9 +122,9 @@ internal sealed class BodyState
             if (double.IsNaN(IgnitedAt[k]))
                 continue;
             MotorBurn burn = plan.Stages[k].Burn;
-            while (IgnitedAt[k] + burn.EndOf(piece[k]) <= Time)
-                piece[k]++;
-            next = Math.Min(next, IgnitedAt[k] + burn.EndOf(piece[k]));
+            while (IgnitedAt[k] + burn.EndOf(segment[k]) <= Time)
+                segment[k]++;
+            next = Math.Min(next, IgnitedAt[k] + burn.EndOf(segment[k]));
         }
 
         return next;
@@ -146,11 +146,11 @@ internal sealed class BodyState
                 continue;
             }
 
-            ThrustSegment line = burn.Line(piece[k]);
-            double into = piece[k] < burn.Pieces ? Math.Max(0, Time - (IgnitedAt[k] + burn.StartOf(piece[k]))) : 0;
+            ThrustSegment line = burn.Line(segment[k]);
+            double into = segment[k] < burn.Segments ? Math.Max(0, Time - (IgnitedAt[k] + burn.StartOf(segment[k]))) : 0;
             thrust += line.Thrust0 + line.ThrustSlope * into;
             slope += line.ThrustSlope;
-            mass += burn.LeftAt(piece[k]) - into * (line.Flow0 + 0.5 * line.FlowSlope * into);
+            mass += burn.LeftAt(segment[k]) - into * (line.Flow0 + 0.5 * line.FlowSlope * into);
             flow += line.Flow0 + line.FlowSlope * into;
             halfFlowSlope += 0.5 * line.FlowSlope;
         }

@@ -12,7 +12,7 @@ internal readonly record struct FailureScenario(int Stage, FailureKind Kind, dou
     /// <summary>Whether a stage is made to stay cold.</summary>
     public bool Cold(int stage) => stage == Stage && Kind is (FailureKind.UnlitAndJoined or FailureKind.UnlitAndParted);
 
-    /// <summary>Whether the pieces part although the motor of a stage stays cold.</summary>
+    /// <summary>Whether the stages part although the motor of a stage stays cold.</summary>
     public bool Parts(int stage) => stage == Stage && Kind == FailureKind.UnlitAndParted;
 
     /// <summary>How much later than it should a stage lights [s].</summary>

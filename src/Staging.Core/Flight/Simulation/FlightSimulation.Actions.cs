@@ -5,7 +5,7 @@ internal sealed partial class FlightSimulation
 {
     /// <summary>Carries out all that is due, in the order of time, kind and stage.</summary>
     /// <returns>When the next is due [s]; infinite where nothing is planned.</returns>
-    private double DoDue(BodyState body, BodyRecorder log)
+    private double ExecuteDue(BodyState body, BodyRecorder log)
     {
         while (body.Motion != BodyMotion.Ended)
         {
@@ -17,13 +17,13 @@ internal sealed partial class FlightSimulation
                 return action.Time;
             KeepForFailures(body, action);
             body.Planned.RemoveAt(first);
-            Do(body, log, action);
+            Execute(body, log, action);
         }
 
         return double.PositiveInfinity;
     }
 
-    private void Do(BodyState body, BodyRecorder log, ScheduledAction action)
+    private void Execute(BodyState body, BodyRecorder log, ScheduledAction action)
     {
         int k = action.Stage;
         FlightState before = Snapshot(body);
@@ -31,16 +31,16 @@ internal sealed partial class FlightSimulation
         {
             case ActionKind.Ignition:
                 Ignite(body, k, action.Time);
-                Note(log, FlightEventKind.Ignition, k, before, After(body));
+                Record(log, FlightEventKind.Ignition, k, before, After(body));
                 if (Staging(k) is { } staging)
                     staging.AtIgnition = (body.Height, body.Velocity);
                 break;
             case ActionKind.Burnout:
-                Note(log, FlightEventKind.Burnout, k, before, After(body));
+                Record(log, FlightEventKind.Burnout, k, before, After(body));
                 AfterBurnout(body, k, action.Time);
                 break;
             case ActionKind.BurnThrough:
-                Note(log, FlightEventKind.BurnThrough, k, before, After(body));
+                Record(log, FlightEventKind.BurnThrough, k, before, After(body));
                 PlanTimers(body, TimerStart.BurnThroughBelow, k + 1, action.Time);
                 if (k < body.Highest)
                     BurnThrough(body, log, k, action.Time);
@@ -52,17 +52,17 @@ internal sealed partial class FlightSimulation
                 if (k >= body.Lowest && k < body.Highest)
                 {
                     Separate(body, k, action.Time);
-                    Note(log, FlightEventKind.Separation, k, before, After(body));
+                    Record(log, FlightEventKind.Separation, k, before, After(body));
                 }
 
                 break;
             case ActionKind.Ejection:
-                Note(log, FlightEventKind.Ejection, k, before, before);
+                Record(log, FlightEventKind.Ejection, k, before, before);
                 if (plan.Stages[k].Deployment is DeploymentTrigger.ByMotorDelay)
-                    Open(body, log, k);
+                    OpenDevice(body, log, k);
                 break;
             default:
-                Open(body, log, k);
+                OpenDevice(body, log, k);
                 break;
         }
     }
@@ -93,7 +93,7 @@ internal sealed partial class FlightSimulation
     {
         if (k >= body.Highest || plan.Stages[k + 1].Ignition is not { Case: StageIgnition.ByElectronics } ignition)
             return;
-        if (double.IsFinite(ignition.SeparationLag) && (!order.Cold(k + 1) || order.Parts(k + 1)))
+        if (double.IsFinite(ignition.SeparationLag) && (!scenario.Cold(k + 1) || scenario.Parts(k + 1)))
             body.Planned.Add(new ScheduledAction(time + ignition.SeparationLag, ActionKind.Separation, k));
         PlanTimers(body, TimerStart.BurnoutBelow, k + 1, time);
     }
@@ -111,7 +111,7 @@ internal sealed partial class FlightSimulation
     private void Separate(BodyState body, int k, double time)
     {
         if (options.Scope != FlightScope.UppermostStage)
-            Leave(body, k, time);
+            DropStage(body, k, time);
         body.Lowest = k + 1;
         body.Planned.RemoveAll(a => a.Stage <= k);
         if (body.Motion == BodyMotion.Guided && body.Velocity <= 0)
@@ -121,8 +121,8 @@ internal sealed partial class FlightSimulation
             staging.SeparationTime = time;
     }
 
-    /// <summary>The piece that is left behind, to be flown when this one is done.</summary>
-    private void Leave(BodyState body, int k, double time)
+    /// <summary>The body that is left behind, to be flown when this one has ended.</summary>
+    private void DropStage(BodyState body, int k, double time)
     {
         var left = new BodyState(body) { Highest = k, Dropped = true };
         left.Planned.RemoveAll(a => a.Stage > k);
@@ -139,15 +139,15 @@ internal sealed partial class FlightSimulation
     }
 
     /// <summary>A device comes out; it acts when nothing rides on its stage.</summary>
-    private void Open(BodyState body, BodyRecorder log, int k)
+    private void OpenDevice(BodyState body, BodyRecorder log, int k)
     {
-        if (order.Stuck(k))
+        if (scenario.Stuck(k))
             return;
         body.DeviceOut[k] = true;
         if (k != body.Highest || plan.Stages[k].DeviceArea == 0)
             return;
         body.Device = k;
         FlightState state = Snapshot(body);
-        Note(log, FlightEventKind.DeviceOpens, k, state, state);
+        Record(log, FlightEventKind.DeviceOpens, k, state, state);
     }
 }

@@ -11,9 +11,9 @@ internal sealed partial class FlightSimulation
     /// Follows a descent to the ground by quadrature once it is fast enough; before that, puts the stop of the full
     /// equation where it will be, by v = v_s tanh(g t/v_s) in air that does not change.
     /// </summary>
-    private bool SettledDescent(BodyState body, BodyRecorder log, in FlightSegment piece, ref double stop)
+    private bool SettledDescent(BodyState body, BodyRecorder log, in FlightSegment segment, ref double stop)
     {
-        var law = new DescentLaw(plan.Site, 2 * piece.Line.Intercept / piece.Push.Mass0);
+        var law = new DescentLaw(plan.Site, 2 * segment.Line.Intercept / segment.Push.Mass0);
         SteadyDescent steady = SteadyDescent.At(law, body.Height);
         if (!steady.Settles)
             return false;
@@ -30,7 +30,7 @@ internal sealed partial class FlightSimulation
             return false;
         }
 
-        log.Begin(piece, rising: false, body.Height, body.Velocity);
+        log.Begin(segment, rising: false, body.Height, body.Velocity);
         (double time, double velocity, int calls) = QuasiSteadyDescent.ToGround(law, body.Time, body.Height, body.Velocity, log.Track);
         otherCalls += calls;
         (body.Time, body.Height, body.Velocity) = (time, 0, velocity);

@@ -7,7 +7,7 @@ internal sealed partial class FlightSimulation
 {
     /// <summary>
     /// Holds what stands on the guide until the thrust overcomes weight and friction, and carries out what is due
-    /// meanwhile. Thrust is a straight line and mass a parabola in each piece of the curve, so the moment is the root
+    /// meanwhile. Thrust is a straight line and mass a parabola in each segment of the curve, so the moment is the root
     /// of a quadratic.
     /// </summary>
     private void LiftOff(BodyState body, BodyRecorder log)
@@ -15,7 +15,7 @@ internal sealed partial class FlightSimulation
         double g = plan.Site.Gravity(0);
         while (body.Motion == BodyMotion.Held)
         {
-            double due = DoDue(body, log), stop = Math.Min(Math.Min(body.NextCorner(plan), due), latest);
+            double due = ExecuteDue(body, log), stop = Math.Min(Math.Min(body.NextCorner(plan), due), latest);
             if (!(body.Burning(plan) || body.MayLight()) || body.Time >= latest)
             {
                 lastPush = body.Push(plan);
@@ -23,29 +23,29 @@ internal sealed partial class FlightSimulation
                 return;
             }
 
-            FlightSegment piece = PieceFrom(body);
-            double wait = Overcomes(piece, g * piece.GravityShare);
+            FlightSegment segment = SegmentFrom(body);
+            double wait = Overcomes(segment, g * segment.GravityShare);
             bool lifts = wait < stop - body.Time;
             double end = lifts ? body.Time + wait : stop;
-            RecordRest(log, piece, body.Time, end);
+            RecordRest(log, segment, body.Time, end);
             body.Time = end;
             if (!lifts)
                 continue;
             body.Motion = BodyMotion.Guided;
             body.LiftOff = end;
-            Note(log, FlightEventKind.LiftOff, body.Highest, Snapshot(body), Snapshot(body));
+            Record(log, FlightEventKind.LiftOff, body.Highest, Snapshot(body), Snapshot(body));
             PlanTimers(body, TimerStart.LiftOff, 0, end);
             return;
         }
     }
 
     /// <summary>
-    /// Time into a piece at which F0 + s t = w (m0 - f t - f' t^2) + friction; infinite where thrust stays below.
+    /// Time into a segment at which F0 + s t = w (m0 - f t - f' t^2) + friction; infinite where thrust stays below.
     /// </summary>
-    private static double Overcomes(in FlightSegment piece, double weightPerMass)
+    private static double Overcomes(in FlightSegment segment, double weightPerMass)
     {
-        Propulsion push = piece.Push;
-        double a0 = push.Thrust0 - piece.Friction - weightPerMass * push.Mass0;
+        Propulsion push = segment.Push;
+        double a0 = push.Thrust0 - segment.Friction - weightPerMass * push.Mass0;
         if (a0 > 0)
             return 0;
         double a1 = push.ThrustSlope + weightPerMass * push.MassFlow;
@@ -55,11 +55,11 @@ internal sealed partial class FlightSimulation
         return discriminant < 0 || denominator <= 0 ? double.PositiveInfinity : -2 * a0 / denominator;
     }
 
-    private static void RecordRest(BodyRecorder log, in FlightSegment piece, double from, double to)
+    private static void RecordRest(BodyRecorder log, in FlightSegment segment, double from, double to)
     {
         if (!(to > from))
             return;
-        log.Begin(piece, rising: false, 0, 0);
+        log.Begin(segment, rising: false, 0, 0);
         Span<double> initial = stackalloc double[2];
         Span<double> coefficients = stackalloc double[2 * Tsitouras54.DenseDegree];
         initial.Clear();

@@ -1,11 +1,12 @@
+using System.Globalization;
 using Staging.Core.Gases;
 
 namespace Staging.Core.Flight;
 
-/// <summary>Whether the next stage lights, and when the pieces part.</summary>
+/// <summary>Whether the next stage lights, and when the stages part.</summary>
 internal sealed partial class FlightSimulation
 {
-    private StagingRecorder? Staging(int stage) => order == FailureScenario.None ? Stagings.Find(s => s.Stage == stage) : null;
+    private StagingRecorder? Staging(int stage) => scenario == FailureScenario.None ? Stagings.Find(s => s.Stage == stage) : null;
 
     /// <summary>
     /// Keeps a copy of the stack where a staging begins: at the burn-through below; with electronics at the burnout
@@ -15,9 +16,9 @@ internal sealed partial class FlightSimulation
     {
         int upper = action.Kind == ActionKind.TimerEnd ? action.Stage : action.Stage + 1;
         bool copies = options.Scope == FlightScope.Everything;
-        if (copies && order == FailureScenario.None && Releases(body, action))
+        if (copies && scenario == FailureScenario.None && Releases(body, action))
             BeforeRelease ??= new BodyState(body);
-        if (order != FailureScenario.None || upper <= body.Lowest || upper > body.Highest || Staging(upper) is not null)
+        if (scenario != FailureScenario.None || upper <= body.Lowest || upper > body.Highest || Staging(upper) is not null)
             return;
         bool electronic = plan.Stages[upper].Ignition.Case is StageIgnition.ByElectronics;
         if (action.Kind == (electronic ? ActionKind.Burnout : ActionKind.BurnThrough) || action.Kind == ActionKind.TimerEnd)
@@ -37,11 +38,11 @@ internal sealed partial class FlightSimulation
         IgnitionParameters ignition = plan.Stages[k + 1].Ignition;
         if (ignition.Case is StageIgnition.ByElectronics)
             return;
-        if (order.Cold(k + 1))
+        if (scenario.Cold(k + 1))
         {
             StayCold(body, log, k + 1, "This case assumes that the motor stays cold.");
             StagingRecorder nominal = Stagings.Find(s => s.Stage == k + 1)!;
-            if (order.Parts(k + 1))
+            if (scenario.Parts(k + 1))
                 body.Planned.Add(new ScheduledAction(double.IsNaN(nominal.SeparationTime) ? time : nominal.SeparationTime,
                     ActionKind.Separation, k));
             return;
@@ -49,7 +50,7 @@ internal sealed partial class FlightSimulation
 
         if (ignition.Case is StageIgnition.ByContact)
         {
-            Light(body, k + 1, time + ignition.Lag + order.Late(k + 1), time + ignition.Lag, "Motors in contact; ignition is assumed.");
+            Light(body, k + 1, time + ignition.Lag + scenario.Late(k + 1), time + ignition.Lag, "Motors in contact; ignition is assumed.");
             return;
         }
 
@@ -57,7 +58,7 @@ internal sealed partial class FlightSimulation
         (double lag, double parting) = FlightFromSi.Times(answer);
         if (answer is GapIgnitionResult.Lit)
         {
-            Light(body, k + 1, time + lag + order.Late(k + 1), time + parting, answer.Reason);
+            Light(body, k + 1, time + lag + scenario.Late(k + 1), time + parting, answer.Reason);
             return;
         }
 
@@ -72,7 +73,7 @@ internal sealed partial class FlightSimulation
     /// </summary>
     private GapIgnitionResult Ask(IGapIgnition gap, BodyState body, int below)
     {
-        if (order.Stage == below + 1 && Stagings.Find(s => s.Stage == below + 1)?.Answer is { } nominal)
+        if (scenario.Stage == below + 1 && Stagings.Find(s => s.Stage == below + 1)?.Answer is { } nominal)
             return nominal;
         GapIgnitionResult answer = gap.Ignite(Staging(below + 1)?.State ?? Describe(body, below), cancel);
         if (Staging(below + 1) is { } staging)
@@ -84,16 +85,16 @@ internal sealed partial class FlightSimulation
     {
         IgnitionParameters ignition = plan.Stages[k].Ignition;
         bool separates = double.IsNaN(ignition.SeparationLag);
-        string? refusal = order.Cold(k) ? "This case assumes that the motor stays cold." : Refusal(body, log, ignition, time);
+        string? refusal = scenario.Cold(k) ? "This case assumes that the motor stays cold." : Refusal(body, log, ignition, time);
         if (refusal is null)
         {
-            double lit = time + ignition.IgniterLag + order.Late(k);
+            double lit = time + ignition.IgniterLag + scenario.Late(k);
             Light(body, k, lit, separates ? lit : double.NaN, "The timer ran out and no guard refused.");
             return;
         }
 
         StayCold(body, log, k, refusal);
-        if (separates && order.Parts(k))
+        if (separates && scenario.Parts(k))
             body.Planned.Add(new ScheduledAction(time + ignition.IgniterLag, ActionKind.Separation, k - 1));
     }
 
@@ -104,15 +105,24 @@ internal sealed partial class FlightSimulation
             return Invariant.Text($"The speed is {body.Velocity:F2} m/s; the guard asks for {guards.MinSpeed:F2} m/s or more.");
         if (body.Height < guards.MinHeight || body.Height > guards.MaxHeight)
             return Invariant.Text(
-                $"The height is {body.Height:F1} m; the guard asks for {guards.MinHeight:F1} to {guards.MaxHeight:F1} m.");
+                $"The height is {body.Height:F1} m; the guard asks for {Limits(guards.MinHeight, guards.MaxHeight, "F1", "m")}.");
         if (sinceLiftOff < guards.Earliest || sinceLiftOff > guards.Latest)
             return Invariant.Text(
-                $"The time from lift-off is {sinceLiftOff:F3} s; the guard asks for {guards.Earliest:F3} to {guards.Latest:F3} s.");
+                $"The time from lift-off is {sinceLiftOff:F3} s; the guard asks for {Limits(guards.Earliest, guards.Latest, "F3", "s")}.");
         double tilt = body.Motion == BodyMotion.Falling ? Math.PI : Tilt(log);
         return tilt > guards.MaxTilt
             ? Invariant.Text($"The tilt by the gravity-turn proxy is {tilt * 180 / Math.PI:F1} deg; the guard asks for "
                 + $"{guards.MaxTilt * 180 / Math.PI:F1} deg or less.")
             : null;
+    }
+
+    /// <summary>Two limits in words; an infinite one is no limit and is not named.</summary>
+    private static string Limits(double low, double high, string format, string unit)
+    {
+        string min = low.ToString(format, CultureInfo.InvariantCulture), max = high.ToString(format, CultureInfo.InvariantCulture);
+        return double.IsInfinity(high) ? $"{min} {unit} or more" : double.IsInfinity(low)
+            ? $"{max} {unit} or less"
+            : $"{min} to {max} {unit}";
     }
 
     /// <summary>
@@ -122,7 +132,7 @@ internal sealed partial class FlightSimulation
     /// </summary>
     private double Tilt(BodyRecorder log) => plan.CosElevation == 0
         ? 0
-        : Math.PI / 2 - Math.Atan(Math.Sinh(Math.Asinh(plan.SinElevation / plan.CosElevation) - log.Bend));
+        : Math.PI / 2 - Math.Atan(Math.Sinh(Math.Asinh(plan.SinElevation / plan.CosElevation) - log.TiltIntegral));
 
     private void Light(BodyState body, int upper, double ignition, double separation, string reason)
     {
@@ -136,7 +146,7 @@ internal sealed partial class FlightSimulation
     private void StayCold(BodyState body, BodyRecorder log, int upper, string reason)
     {
         FlightState state = Snapshot(body);
-        Note(log, FlightEventKind.IgnitionRefused, upper, state, state, reason);
+        Record(log, FlightEventKind.IgnitionRefused, upper, state, state, reason);
         if (Staging(upper) is { } staging)
             (staging.Lit, staging.Reason) = (false, reason);
     }

@@ -3,9 +3,9 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Flies one body after another. A flight is a chain of smooth pieces; what is known beforehand (curve corners, delays,
-/// timers) ends a piece exactly, what depends on the motion (guide exit, apogee, ground) is located on the dense
-/// output.
+/// Flies one body after another. A flight is a chain of smooth segments; what is known beforehand (curve corners,
+/// delays, timers) ends a segment exactly, what depends on the motion (guide exit, apogee, ground) is located on the
+/// dense output.
 /// </summary>
 internal sealed partial class FlightSimulation
 {
@@ -18,7 +18,7 @@ internal sealed partial class FlightSimulation
     private readonly FlightStepper stepper;
     private readonly CancellationToken cancel;
     private readonly Queue<BodyState> waiting = new();
-    private FailureScenario order = FailureScenario.None;
+    private FailureScenario scenario = FailureScenario.None;
     private Propulsion lastPush;
     private int otherCalls;
     private DragCurve? curve;
@@ -45,7 +45,7 @@ internal sealed partial class FlightSimulation
     /// <summary>The nominal flight: the uppermost stage first, then what it dropped.</summary>
     public List<BodyRecorder> FlyNominal()
     {
-        order = FailureScenario.None;
+        scenario = FailureScenario.None;
         var stack = new BodyState(plan.Stages.Length);
         stack.Planned.Add(new ScheduledAction(0, ActionKind.Ignition, 0));
         return FlyAll(stack);
@@ -54,7 +54,7 @@ internal sealed partial class FlightSimulation
     /// <summary>A flight on from a staging at which something is made to go wrong.</summary>
     public List<BodyRecorder> FlyFailure(BodyState start, FailureScenario failure)
     {
-        order = failure;
+        scenario = failure;
         return FlyAll(new BodyState(start));
     }
 
@@ -68,12 +68,13 @@ internal sealed partial class FlightSimulation
 
     private BodyRecorder Fly(BodyState body)
     {
-        var log = new BodyRecorder(options.KeepTracks) { StartTime = body.Time, Bend = body.Bend, FollowBend = body.FollowBend };
+        var log = new BodyRecorder(options.KeepTracks) { StartTime = body.Time, TiltIntegral = body.TiltIntegral,
+            TracksTilt = body.TracksTilt };
         curve = null;
         body.NextCorner(plan);
         lastPush = body.Push(plan);
         if (body.Dropped)
-            Note(log, FlightEventKind.Separation, body.Highest, Snapshot(body), Snapshot(body));
+            Record(log, FlightEventKind.Separation, body.Highest, Snapshot(body), Snapshot(body));
         while (body.Motion != BodyMotion.Ended)
         {
             if (body.Motion == BodyMotion.Held)
@@ -82,7 +83,7 @@ internal sealed partial class FlightSimulation
                 continue;
             }
 
-            double due = DoDue(body, log);
+            double due = ExecuteDue(body, log);
             double stop = Math.Min(Math.Min(body.NextCorner(plan), due), latest);
             if (body.Time >= latest)
             {
@@ -90,7 +91,7 @@ internal sealed partial class FlightSimulation
                 break;
             }
 
-            FlyPiece(body, log, stop);
+            FlySegment(body, log, stop);
         }
 
         otherCalls += log.Calls;
@@ -102,22 +103,22 @@ internal sealed partial class FlightSimulation
         return log;
     }
 
-    private void FlyPiece(BodyState body, BodyRecorder log, double stop)
+    private void FlySegment(BodyState body, BodyRecorder log, double stop)
     {
-        FlightSegment piece = PieceFrom(body);
-        if (Descends(body) && SettledDescent(body, log, piece, ref stop))
+        FlightSegment segment = SegmentFrom(body);
+        if (Descends(body) && SettledDescent(body, log, segment, ref stop))
             return;
-        WatchedEvents watch = body.Motion switch
+        PhaseEvents events = body.Motion switch
         {
-            BodyMotion.Guided => WatchedEvents.Guide,
-            BodyMotion.Rising => WatchedEvents.Rising,
-            _ => WatchedEvents.Falling,
+            BodyMotion.Guided => PhaseEvents.Guide,
+            BodyMotion.Rising => PhaseEvents.Rising,
+            _ => PhaseEvents.Falling,
         };
-        var system = new TrajectorySystem(plan.Site, piece, watch) { GuideHeight = plan.GuideLength * plan.SinElevation };
-        log.Begin(piece, body.Motion != BodyMotion.Falling, body.Height, body.Velocity);
+        var system = new TrajectorySystem(plan.Site, segment, events) { GuideHeight = plan.GuideLength * plan.SinElevation };
+        log.Begin(segment, body.Motion != BodyMotion.Falling, body.Height, body.Velocity);
         (stepper.Time, stepper.Height, stepper.Velocity) = (body.Time, body.Height, body.Velocity);
         PhaseEnd end = stepper.Run(ref system, stop, log, cancel);
-        (body.Time, body.Height, body.Velocity, body.Bend) = (stepper.Time, stepper.Height, stepper.Velocity, log.Bend);
+        (body.Time, body.Height, body.Velocity, body.TiltIntegral) = (stepper.Time, stepper.Height, stepper.Velocity, log.TiltIntegral);
         if (end == PhaseEnd.Failed)
         {
             End(body, log, new FlightOutcome.NotSolved(stepper.Failure!));
@@ -125,11 +126,11 @@ internal sealed partial class FlightSimulation
         }
 
         foreach (FiredEvent fired in stepper.Fired)
-            Meet(body, log, watch, fired.Index);
+            HandleEvent(body, log, events, fired.Index);
     }
 
     /// <summary>What the body flies from here; thrust and mass stay behind for snapshots.</summary>
-    private FlightSegment PieceFrom(BodyState body)
+    private FlightSegment SegmentFrom(BodyState body)
     {
         bool falling = body.Motion == BodyMotion.Falling;
         bool guided = body.Motion is BodyMotion.Guided or BodyMotion.Held;
@@ -164,10 +165,10 @@ internal sealed partial class FlightSimulation
         return drag[line];
     }
 
-    /// <summary>What the event that ended a piece means.</summary>
-    private void Meet(BodyState body, BodyRecorder log, WatchedEvents watch, int index)
+    /// <summary>What the event that ended a segment means.</summary>
+    private void HandleEvent(BodyState body, BodyRecorder log, PhaseEvents events, int index)
     {
-        switch (watch)
+        switch (events)
         {
             case var _ when index == TrajectorySystem.MachAbove:
                 line++;
@@ -175,20 +176,20 @@ internal sealed partial class FlightSimulation
             case var _ when index == TrajectorySystem.MachBelow:
                 line--;
                 break;
-            case WatchedEvents.Guide when index == 0:
+            case PhaseEvents.Guide when index == 0:
                 body.Motion = BodyMotion.Rising;
-                body.FollowBend = log.FollowBend = plan.CosElevation > 0 && plan.Stages.Any(s => double.IsFinite(s.Ignition.MaxTilt));
-                Note(log, FlightEventKind.GuideExit, body.Highest, Snapshot(body), Snapshot(body));
+                body.TracksTilt = log.TracksTilt = plan.CosElevation > 0 && plan.Stages.Any(s => double.IsFinite(s.Ignition.MaxTilt));
+                Record(log, FlightEventKind.GuideExit, body.Highest, Snapshot(body), Snapshot(body));
                 PlanTimers(body, TimerStart.GuideExit, 0, body.Time);
                 break;
-            case WatchedEvents.Guide:
+            case PhaseEvents.Guide:
                 End(body, log, new FlightOutcome.NeverLeftGuide(body.Height / plan.SinElevation));
                 break;
-            case WatchedEvents.Rising when index == 0:
-                Top(body, log);
+            case PhaseEvents.Rising when index == 0:
+                ReachApogee(body, log);
                 break;
-            case WatchedEvents.Rising:
-                Note(log, FlightEventKind.LeftAtmosphere, body.Highest, Snapshot(body), Snapshot(body));
+            case PhaseEvents.Rising:
+                Record(log, FlightEventKind.LeftAtmosphere, body.Highest, Snapshot(body), Snapshot(body));
                 End(body, log, new FlightOutcome.LeftAtmosphere(body.Time, body.Velocity));
                 break;
             default:
@@ -197,12 +198,12 @@ internal sealed partial class FlightSimulation
         }
     }
 
-    private void Top(BodyState body, BodyRecorder log)
+    private void ReachApogee(BodyState body, BodyRecorder log)
     {
         body.Motion = BodyMotion.Falling;
         log.Apogee = (body.Height, body.Time);
-        body.FollowBend = log.FollowBend = false;
-        Note(log, FlightEventKind.Apogee, body.Highest, Snapshot(body), Snapshot(body));
+        body.TracksTilt = log.TracksTilt = false;
+        Record(log, FlightEventKind.Apogee, body.Highest, Snapshot(body), Snapshot(body));
         PlanTimers(body, TimerStart.Apogee, 0, body.Time);
         if (plan.Stages[body.Highest] is { Deployment: DeploymentTrigger.AtApogee } stage && body.Device < 0)
             body.Planned.Add(new ScheduledAction(body.Time + stage.DeploymentLag, ActionKind.DeviceOpens, body.Highest));
@@ -211,7 +212,7 @@ internal sealed partial class FlightSimulation
     private void Land(BodyState body, BodyRecorder log)
     {
         FlightState state = Snapshot(body);
-        Note(log, FlightEventKind.Landing, body.Highest, state, state);
+        Record(log, FlightEventKind.Landing, body.Highest, state, state);
         End(body, log, new FlightOutcome.Landed(body.Time, body.Velocity, lastPush.Mass(body.Time)));
     }
 
@@ -221,11 +222,11 @@ internal sealed partial class FlightSimulation
         log.Outcome = outcome;
     }
 
-    /// <summary>The present state with the thrust and mass of the piece just flown.</summary>
+    /// <summary>The present state with the thrust and mass of the segment just flown.</summary>
     private FlightState Snapshot(BodyState body) =>
         new(body.Time, body.Height, body.Velocity, lastPush.Mass(body.Time), lastPush.Thrust(body.Time));
 
-    private void Note(BodyRecorder log, FlightEventKind kind, int stage, FlightState before, FlightState after,
+    private void Record(BodyRecorder log, FlightEventKind kind, int stage, FlightState before, FlightState after,
         string? text = null) =>
         log.Events.Add(new FlightEvent(kind, plan.Stages[stage].Name, before, after, text));
 }

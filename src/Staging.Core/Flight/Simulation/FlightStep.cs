@@ -82,7 +82,7 @@ internal struct FlightStep
         return (Math.Min(Math.Min(Math.Min(c0, b1), Math.Min(b2, b3)), end), Math.Max(Math.Max(Math.Max(c0, b1), Math.Max(b2, b3)), end));
     }
 
-    /// <summary>Begins a piece.</summary>
+    /// <summary>Begins a segment.</summary>
     public void Start(double t, double h, double v, ref TrajectorySystem system)
     {
         (Time, Height0, Velocity0, Rise) = (t, h, v, system.Rise);

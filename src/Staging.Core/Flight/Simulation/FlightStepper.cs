@@ -62,14 +62,14 @@ internal sealed class FlightStepper
 
     public double Velocity { get; set; }
 
-    /// <summary>Events that ended the last piece, or happened with its end; in the order of their indices.</summary>
+    /// <summary>Events that ended the last segment, or happened with its end; in the order of their indices.</summary>
     public ReadOnlySpan<FiredEvent> Fired => events.Fired;
 
     public SolverFailure? Failure { get; private set; }
 
     public SolverStatistics Statistics => new(accepted, rejected, calls, eventWork.EventCalls);
 
-    /// <summary>Flies one piece from <see cref="Time"/> to <paramref name="stop"/> [s] or to the first event.</summary>
+    /// <summary>Flies from <see cref="Time"/> to <paramref name="stop"/> [s] or to the first event.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public PhaseEnd Run(ref TrajectorySystem system, double stop, BodyRecorder log, CancellationToken cancel)
     {

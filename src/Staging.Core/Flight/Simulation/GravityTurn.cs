@@ -1,7 +1,7 @@
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// How far a gravity turn bends: the integral of g/v over time. Simpson's rule, halved until two levels agree: just off
+/// Progress of a gravity turn: the integral of g/v over time. Simpson's rule, halved until two levels agree: just off
 /// the guide, where the body is slow, one step may hold a tenfold change of the integrand.
 /// </summary>
 internal ref struct GravityTurn
@@ -28,9 +28,9 @@ internal ref struct GravityTurn
     /// <summary>The integral over the first part of a step, of a length [s].</summary>
     public static double Over(ref FlightStep step, ref TrajectorySystem system, double length)
     {
-        var bend = new GravityTurn(ref step, ref system);
-        double start = step.Time, first = bend.Rate(start), middle = bend.Rate(start + 0.5 * length), last = bend.Rate(start + length);
-        return bend.Over(start, first, middle, last, length, MaxHalvings);
+        var turn = new GravityTurn(ref step, ref system);
+        double start = step.Time, first = turn.Rate(start), middle = turn.Rate(start + 0.5 * length), last = turn.Rate(start + length);
+        return turn.Over(start, first, middle, last, length, MaxHalvings);
     }
 
     private readonly double Over(double start, double first, double middle, double last, double length, int halvings)

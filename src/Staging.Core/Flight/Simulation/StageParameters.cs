@@ -23,7 +23,7 @@ internal sealed record StageParameters
 
     public required DragCurve DragWhileBurning { get; init; }
 
-    /// <summary>Drag of the piece once nothing rides on it.</summary>
+    /// <summary>Drag of the body once nothing rides on it.</summary>
     public required DragCurve DragDropped { get; init; }
 
     /// <summary>Drag area of the recovery device [m2]; zero where there is none.</summary>

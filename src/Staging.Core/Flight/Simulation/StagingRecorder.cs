@@ -28,6 +28,6 @@ internal sealed class StagingRecorder(int stage, BodyState start)
     /// <summary>Height [m] and velocity [m/s] at ignition.</summary>
     public (double Height, double Velocity) AtIgnition { get; set; } = (double.NaN, double.NaN);
 
-    /// <summary>Separation [s], not-a-number where the pieces stay joined.</summary>
+    /// <summary>Separation [s], not-a-number where the stages stay joined.</summary>
     public double SeparationTime { get; set; } = double.NaN;
 }

@@ -9,12 +9,12 @@ namespace Staging.Core.Flight;
 /// Cd(M) A. State 0 is the height above the site [m], state 1 the velocity [m/s].
 /// </summary>
 /// <remarks>
-/// Events 0 and 1 are those of the watch; 2 and 3 are the upper and the lower end of the line of the drag table in use.
-/// A piece is flown one way, up or down, and drag opposes that way. Where a step reaches past the turning point before
-/// the event cuts it off, drag goes on smoothly as v^2: with v |v| its curvature would jump there, and the error
+/// Events 0 and 1 are those of the phase; 2 and 3 are the upper and the lower end of the line of the drag table in use.
+/// A segment is flown in one direction, up or down, and drag opposes it. Where a step reaches past the turning point
+/// before the event cuts it off, drag goes on smoothly as v^2: with v |v| its curvature would jump there, and the error
 /// estimate of that step would mean nothing.
 /// </remarks>
-internal struct TrajectorySystem(SiteColumn site, in FlightSegment piece, WatchedEvents watch) : IOdeSystem
+internal struct TrajectorySystem(SiteColumn site, in FlightSegment segment, PhaseEvents events) : IOdeSystem
 {
     /// <summary>Event of a Mach number that rises above the line of the drag table in use.</summary>
     public const int MachAbove = 2;
@@ -22,13 +22,13 @@ internal struct TrajectorySystem(SiteColumn site, in FlightSegment piece, Watche
     /// <summary>Event of a Mach number that falls below it.</summary>
     public const int MachBelow = 3;
 
-    private readonly FlightSegment piece = piece;
-    private readonly double way = watch == WatchedEvents.Falling ? -1 : 1;
+    private readonly FlightSegment segment = segment;
+    private readonly double direction = events == PhaseEvents.Falling ? -1 : 1;
     private double[] cell = [];
     private int cellIndex = int.MinValue;
     private double cellMiddle = double.NaN;
 
-    /// <summary>Height of the guide's end [m]; for <see cref="WatchedEvents.Guide"/>.</summary>
+    /// <summary>Height of the guide's end [m]; for <see cref="PhaseEvents.Guide"/>.</summary>
     public double GuideHeight { get; init; }
 
     public readonly int Dimension => 2;
@@ -36,10 +36,10 @@ internal struct TrajectorySystem(SiteColumn site, in FlightSegment piece, Watche
     public readonly int EventCount => 4;
 
     /// <summary>dh/dt over velocity [-].</summary>
-    public readonly double Rise => piece.Rise;
+    public readonly double Rise => segment.Rise;
 
     /// <summary>The line of the drag table in use.</summary>
-    public readonly DragSegment Line => piece.Line;
+    public readonly DragSegment Line => segment.Line;
 
     /// <summary>Reciprocal speed of sound at the last acceleration asked for [s/m].</summary>
     public double LastReciprocalSound { get; private set; }
@@ -48,21 +48,21 @@ internal struct TrajectorySystem(SiteColumn site, in FlightSegment piece, Watche
     {
         MachAbove => new EventRule(Crossing.Rising, true),
         MachBelow => new EventRule(Crossing.Falling, true),
-        0 => new EventRule(watch == WatchedEvents.Guide ? Crossing.Rising : Crossing.Falling, true),
-        _ => new EventRule(watch == WatchedEvents.Rising ? Crossing.Rising : Crossing.Falling, true),
+        0 => new EventRule(events == PhaseEvents.Guide ? Crossing.Rising : Crossing.Falling, true),
+        _ => new EventRule(events == PhaseEvents.Rising ? Crossing.Rising : Crossing.Falling, true),
     };
 
     public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {
-        dydt[0] = y[1] * piece.Rise;
+        dydt[0] = y[1] * segment.Rise;
         dydt[1] = Acceleration(t, y[0], y[1]);
     }
 
     public void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
     {
-        (values[0], values[1]) = Watched(y[0], y[1]);
+        (values[0], values[1]) = PhaseValues(y[0], y[1]);
         double M = Math.Abs(y[1]) * Around(y[0]).ReciprocalSound;
-        (values[MachAbove], values[MachBelow]) = (M - piece.Line.High, M - piece.Line.Low);
+        (values[MachAbove], values[MachBelow]) = (M - segment.Line.High, M - segment.Line.Low);
     }
 
     /// <summary>
@@ -70,17 +70,17 @@ internal struct TrajectorySystem(SiteColumn site, in FlightSegment piece, Watche
     /// start.
     /// </summary>
     public readonly bool MayFire(double lowest, double highest, double slowest, double fastest, double minMach, double maxMach) =>
-        watch switch
+        events switch
         {
-            WatchedEvents.Guide => highest >= GuideHeight || slowest <= 0,
-            WatchedEvents.Rising => slowest <= 0 || highest >= site.Ceiling,
+            PhaseEvents.Guide => highest >= GuideHeight || slowest <= 0,
+            PhaseEvents.Rising => slowest <= 0 || highest >= site.Ceiling,
             _ => lowest <= 0,
-        } || maxMach >= piece.Line.High || minMach <= piece.Line.Low;
+        } || maxMach >= segment.Line.High || minMach <= segment.Line.Low;
 
-    private readonly (double First, double Second) Watched(double h, double v) => watch switch
+    private readonly (double First, double Second) PhaseValues(double h, double v) => events switch
     {
-        WatchedEvents.Guide => (h - GuideHeight, v),
-        WatchedEvents.Rising => (v, h - site.Ceiling),
+        PhaseEvents.Guide => (h - GuideHeight, v),
+        PhaseEvents.Rising => (v, h - site.Ceiling),
         _ => (h, 1),
     };
 
@@ -89,14 +89,14 @@ internal struct TrajectorySystem(SiteColumn site, in FlightSegment piece, Watche
     public double Acceleration(double t, double h, double v)
     {
         // Thrust and mass depend on time alone: the processor works them out beside the air.
-        double tau = t - piece.Push.Start;
-        double perMass = 1 / (piece.Push.Mass0 - tau * (piece.Push.MassFlow + piece.Push.HalfMassFlowSlope * tau));
-        double F = piece.ThrustSign * (piece.Push.Thrust0 + piece.Push.ThrustSlope * tau) - piece.Friction;
+        double tau = t - segment.Push.Start;
+        double perMass = 1 / (segment.Push.Mass0 - tau * (segment.Push.MassFlow + segment.Push.HalfMassFlowSlope * tau));
+        double F = segment.ThrustSign * (segment.Push.Thrust0 + segment.Push.ThrustSlope * tau) - segment.Friction;
         (double rho, double reciprocalSound, double g) = Around(h);
-        double speed = way * v, M = speed * reciprocalSound;
+        double speed = direction * v, M = speed * reciprocalSound;
         LastReciprocalSound = reciprocalSound;
         double dragPerArea = rho * (v * speed * perMass);
-        return Math.FusedMultiplyAdd(-dragPerArea, piece.Line.HalfArea(M), Math.FusedMultiplyAdd(F, perMass, -g * piece.GravityShare));
+        return Math.FusedMultiplyAdd(-dragPerArea, segment.Line.HalfArea(M), Math.FusedMultiplyAdd(F, perMass, -g * segment.GravityShare));
     }
 
     /// <summary>Gravity at a height [m/s2].</summary>

@@ -64,10 +64,13 @@ internal sealed class RunEvents(GapParameters p, IgnitionTracker ignition)
     /// <summary>The gap is spent, which ends the run.</summary>
     public void Spend(double time) => Add(GapEventKind.Spent, time);
 
-    /// <summary>The run is over: enters when the grain was lit.</summary>
-    public void Finish()
+    /// <summary>
+    /// The run is over: enters when the grain was lit. A run that has failed does not say so, because nobody knows what
+    /// its margin is.
+    /// </summary>
+    public void Finish(bool hasFailed)
     {
-        if (!double.IsNaN(ignition.LitTime))
+        if (!hasFailed && !double.IsNaN(ignition.LitTime))
             Add(GapEventKind.Lit, ignition.LitTime);
     }
 

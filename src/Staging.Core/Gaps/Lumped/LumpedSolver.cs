@@ -46,7 +46,7 @@ internal sealed class LumpedSolver
                 NoteSourceEnd();
         }
 
-        events.Finish();
+        events.Finish(integrator.Failure is not null);
         progress?.Done(integrator.Time);
         ReadOnlySpan<double> y = integrator.State;
         return GapFromSi.Run(problem, model, options, new GapRunData

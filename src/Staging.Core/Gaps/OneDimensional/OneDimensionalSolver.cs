@@ -68,7 +68,7 @@ internal sealed class OneDimensionalSolver
             books = Books;
         }
 
-        events.Finish();
+        events.Finish(failure is not null);
         progress?.Done(books.Time);
         TubeFlow tube = gap.Tube;
         return GapFromSi.Run(problem, model, options, new GapRunData

@@ -20,7 +20,10 @@ public enum GapEventKind
     /// <summary>Half of the gas at the nozzle is products.</summary>
     ProductsAtNozzle,
 
-    /// <summary>The grain surface passes its ignition temperature.</summary>
+    /// <summary>
+    /// The grain surface passes its ignition temperature. Not told of a run that the solver gave up, whatever its
+    /// surface has reached: see <see cref="GapRun.Failure"/>.
+    /// </summary>
     Lit,
 
     /// <summary>The last fragment of propellant has burnt, or the table of a known source has ended.</summary>

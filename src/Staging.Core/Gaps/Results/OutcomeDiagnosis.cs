@@ -44,8 +44,8 @@ internal sealed class OutcomeDiagnosis(
     private string Watched => HorizonEndedIt ? Invariant.Text($" The gap was watched for {end * 1e3:F0} ms only.") : "";
 
     public GapOutcome Outcome =>
-        !double.IsNaN(watch.LitTime) ? Lit()
-        : failure is not null ? NotSolved(failure)
+        failure is not null ? NotSolved(failure)
+        : !double.IsNaN(watch.LitTime) ? Lit()
         : TimeOf(GapEventKind.JointOpens) is double opened ? PushedApart(opened)
         : TimeOf(GapEventKind.ProductsAtNozzle) is not null ? TooCool()
         : TimeOf(GapEventKind.FrontAtLastVent) is not null ? VentedAway()

@@ -82,6 +82,8 @@ public sealed record DustyGas
         double f = GasMassFraction;
         double R_eff = f * Gas.Constants.R;
         double cp_eff = f * Gas.Constants.Cp + (1 - f) * ParticleHeatCapacity.JoulesPerKilogramKelvin;
-        return (R_eff, cp_eff / (cp_eff - R_eff));
+        // Particles lower the ratio, so round-off may not lift it above that of the gas; without any it is that of the gas.
+        double gamma = Gas.HeatCapacityRatio;
+        return (R_eff, f == 1 ? gamma : Math.Min(cp_eff / (cp_eff - R_eff), gamma));
     }
 }

@@ -43,18 +43,19 @@ public sealed record GasMixture
     public PerfectGas Equivalent()
     {
         InvalidModelException.ThrowOnError(Check());
-        (double R, double cv) = (0, 0);
+        (double R, double cv, double low, double high) = (0, 0, double.MaxValue, 0);
         foreach (GasComponent share in Shares)
         {
             R += share.MassFraction * share.Gas.Constants.R;
             cv += share.MassFraction * share.Gas.Constants.Cv;
+            (low, high) = (Math.Min(low, share.Gas.HeatCapacityRatio), Math.Max(high, share.Gas.HeatCapacityRatio));
         }
 
         return new PerfectGas
         {
             Name = Name,
             GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(R),
-            HeatCapacityRatio = 1 + R / cv,
+            HeatCapacityRatio = Math.Clamp(1 + R / cv, low, high), // it lies between those of the gases; round-off may not leave them
             Provenance = new Provenance
             {
                 Source = $"Mixture by mass of {string.Join(", ", Shares.Select(s => s.Gas.Name))} (Gibbs-Dalton law)",

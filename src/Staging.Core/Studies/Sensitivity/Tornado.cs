@@ -33,8 +33,12 @@ internal static class Tornado
     /// <summary>The bar of an input from its results at the four quantiles.</summary>
     private static TornadoBar Bar(Distribution spread, ColumnName input, double tail, double centre, double[] at)
     {
-        double step = spread.At(SlopeTo) - spread.At(SlopeFrom);
-        return new TornadoBar(input, spread.At(tail), spread.At(1 - tail), at[0], centre, at[3], step > 0 ? (at[2] - at[1]) / step : null);
+        double low = spread.At(tail), high = spread.At(1 - tail), step = spread.At(SlopeTo) - spread.At(SlopeFrom);
+        double? slope = step > 0 ? (at[2] - at[1]) / step : null;
+        // A central difference errs by the square of its width: the chord between the ends shows how much.
+        double wider = (high - low) / step * ((high - low) / step);
+        double? error = slope is { } narrow && wider > 1 ? Math.Abs((at[3] - at[0]) / (high - low) - narrow) / (wider - 1) : null;
+        return new TornadoBar(input, low, high, at[0], centre, at[3], slope, error);
     }
 
     private static double[] With(double[] centre, int d, Func<int, double> value)

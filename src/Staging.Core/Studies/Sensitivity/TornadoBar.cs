@@ -3,8 +3,12 @@ namespace Staging.Core.Studies;
 /// <summary>What one input does alone.</summary>
 public sealed class TornadoBar
 {
-    internal TornadoBar(ColumnName input, double low, double high, double atLow, double atCentre, double atHigh, double? slope) =>
-        (Input, Low, High, AtLow, AtCentre, AtHigh, Slope) = (input, low, high, atLow, atCentre, atHigh, slope);
+    internal TornadoBar(ColumnName input, double low, double high, double atLow, double atCentre, double atHigh, double? slope,
+        double? slopeError)
+    {
+        (Input, Low, High, AtLow, AtCentre, AtHigh) = (input, low, high, atLow, atCentre, atHigh);
+        (Slope, SlopeError) = (slope, slopeError);
+    }
 
     /// <summary>The input.</summary>
     public ColumnName Input { get; }
@@ -29,6 +33,13 @@ public sealed class TornadoBar
     /// that of the input]; null where both are one listed value.
     /// </summary>
     public double? Slope { get; }
+
+    /// <summary>
+    /// Error of that slope by the width of its step [Unit of the result over that of the input]: how far the chord
+    /// between the two ends lies from it, extrapolated to zero width (L. F. Richardson 1911); null where there is no
+    /// slope or no wider chord.
+    /// </summary>
+    public double? SlopeError { get; }
 
     /// <summary>Distance between the lowest and the highest of the three results [Unit].</summary>
     public double Length => Math.Max(AtCentre, Math.Max(AtLow, AtHigh)) - Math.Min(AtCentre, Math.Min(AtLow, AtHigh));

@@ -38,8 +38,8 @@ public class ResolvedJacketTests
                 Pressure = Pressure.FromPascals(tube.Cells.Pressure[tube.Cells.First + 24]),
                 Temperature = Temperature.FromKelvins(tube.Cells.Pressure[tube.Cells.First + 24] / (tube.Cells.Density[tube.Cells.First + 24] * p.Air.R)),
             };
-            var series = new HolesInSeries { Openings = [new Opening { Holes = Holes(6), Law = SharpEdgedLaw.Perry }, new Opening { Holes = Holes(4), Law = SharpEdgedLaw.Perry }] };
-            return Math.Abs(network.PressureOf(0) / series.Flow(inside, air).Between[0].Pascals - 1);
+            EquatableArray<Opening> series = [new Opening { Holes = Holes(6), Law = SharpEdgedLaw.Perry }, new Opening { Holes = Holes(4), Law = SharpEdgedLaw.Perry }];
+            return Math.Abs(network.PressureOf(0) / Orifice.InSeries(inside, air, series).Between[0].Pascals - 1);
         }
 
         double large = Off(100), small = Off(10);

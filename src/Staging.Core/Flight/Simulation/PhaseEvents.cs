@@ -1,7 +1,7 @@
 namespace Staging.Core.Flight;
 
 /// <summary>Which events a stretch of flight looks out for.</summary>
-internal enum WatchedEvents
+internal enum PhaseEvents
 {
     /// <summary>The end of the guide, or sliding back.</summary>
     Guide,

@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using Staging.Core.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Sizing;
+
+/// <summary>Vent advice in words.</summary>
+internal static class AdviceText
+{
+    /// <summary>Longest line [characters].</summary>
+    private const int Width = 100;
+
+    /// <summary>The whole advice, in lines.</summary>
+    public static string Of(VentAdvice advice, string? joint)
+    {
+        List<string> parts = [advice.Reason, .. advice.Walls.Select(w => w.ToString())];
+        if (advice.Run is { } run)
+        {
+            GapDesign design = run.Problem.Design;
+            Length below = design.Tube.Length - design.Vents[0].Station;
+            parts.Add(Invariant.Text($"Hole centres of the tube {below.Millimeters:F1} mm below the nozzle plane."));
+            if (joint is not null)
+                parts.Add(joint);
+            parts.Add(run.Outcome.Lights() is true
+                ? $"With these holes: {run.Outcome.Cause}"
+                : $"With these holes it does not light: {run.Outcome.Cause} Another drill series or number of holes comes nearer to the "
+                    + $"area.");
+        }
+
+        return string.Join('\n', parts.SelectMany(Lines));
+    }
+
+    /// <summary>Why an area is asked for.</summary>
+    public static string Why(VentScan scan, VentWindow w, Area asked, Area ring)
+    {
+        double below = asked / w.Min, above = w.Max / asked;
+        string window = Invariant.Text($"{w.Min.SquareMillimeters:F1} to {w.Max.SquareMillimeters:F1} mm2 light{Ends(scan, w)}");
+        string factor = below < 0.99 * above
+            ? Invariant.Text($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from the lower edge and from "
+                + $"the most that one ring of holes holds, {ring.SquareMillimeters:F0} mm2.")
+            : Invariant.Text($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from either edge.");
+        return factor + NotSolved(scan);
+    }
+
+    /// <summary>Why no area is asked for.</summary>
+    public static string WhyNone(VentScan scan)
+    {
+        if (scan.Trials.Where(t => t.Lights is not null).MaxBy(t => t.PeakGrainSurface.Kelvins) is not { } best)
+            return "No vent area can be judged: no run was solved. " + scan.Trials[0].Outcome.Cause;
+        return Invariant.Text($"No vent area lights this gap. {best.TotalArea.SquareMillimeters:F1} mm2 comes nearest: "
+            + $"{best.Outcome.Cause} No area cures it: a shorter gap, a joint that holds more, or a booster with more burn-through gas.")
+            + NotSolved(scan);
+    }
+
+    /// <summary>Why nothing was tried.</summary>
+    public static string WhyNothing(ImmutableArray<ModelFinding> findings) => string.Join(' ', findings.Select(f => f.Message));
+
+    /// <summary>What bounds an interval where the scan ended before the light did.</summary>
+    private static string Ends(VentScan scan, VentWindow w)
+    {
+        bool fromStart = w.Min <= scan.Trials[0].TotalArea;
+        return (fromStart, w.ReachesScanEnd) switch
+        {
+            (false, false) => "",
+            (true, false) => $" (the smaller is the least tried{Least(scan)})",
+            (false, true) => $" (the larger is {scan.Range.Largest.Reason})",
+            (true, true) => $" (the smaller is the least tried{Least(scan)}, the larger is {scan.Range.Largest.Reason})",
+        };
+    }
+
+    private static string Least(VentScan scan) =>
+        scan.Range.Holds(scan.Trials[0].TotalArea.SquareMeters / 1.01) ? "" : $": {scan.Range.Smallest.Reason}";
+
+    private static string NotSolved(VentScan scan) => scan.NotSolved.Count == 0 ? "" : Invariant.Text(
+        $" Not solved, and so neither lit nor unlit: {scan.NotSolved.Count} of the areas tried, from "
+        + $"{1e6 * scan.NotSolved.Min():F1} to {1e6 * scan.NotSolved.Max():F1} mm2.");
+
+    /// <summary>A text broken between words into lines.</summary>
+    private static IEnumerable<string> Lines(string text)
+    {
+        string line = "";
+        foreach (string word in text.Split(' '))
+        {
+            if (line.Length > 0 && line.Length + 1 + word.Length > Width)
+            {
+                yield return line;
+                line = word;
+            }
+            else
+            {
+                line = line.Length == 0 ? word : $"{line} {word}";
+            }
+        }
+
+        yield return line;
+    }
+}

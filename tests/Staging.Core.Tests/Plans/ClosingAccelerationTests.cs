@@ -1,0 +1,50 @@
+using Staging.Core.Flight;
+using Staging.Core.Plans;
+using Staging.Core.Tests.Reviews;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Plans;
+
+/// <summary>
+/// Flight forces press the stages together as far as what is ahead is slowed more, or what is behind pushed more, than the other: Newton's
+/// second law for both bodies apart.
+/// </summary>
+public class ClosingAccelerationTests
+{
+    [Theory]
+    [InlineData(0.9, 0, 0, 15)]       // drag ahead: 0.9 N on 60 g
+    [InlineData(0, 0.4, 0, -10)]      // drag behind pulls the booster off: 0.4 N on 40 g
+    [InlineData(0, 0, 1.2, 30)]       // thrust behind pushes it on: 1.2 N on 40 g
+    [InlineData(0.9, 0.4, 1.2, 35)]
+    [InlineData(0.6, 0.4, 0, 0)]      // equally slowed, the two neither close nor part
+    public void Drag_and_thrust_on_each_body_add_up_with_their_signs(double ahead, double behind, double thrust, double expected)
+    {
+        BurnThroughState state = State() with
+        {
+            DragAhead = Force.FromNewtons(ahead),
+            DragBehind = Force.FromNewtons(behind),
+            ThrustBehind = Force.FromNewtons(thrust),
+        };
+        Assert.Equal(expected, Gap.ProblemAt(state).Bodies.ClosingAcceleration.MetersPerSecondSquared, 1e-12);
+    }
+
+    private static GapIgnition Gap => new() { Design = TestPlans.Lighting, Layout = TestPlans.Layout, HolePressureCoefficient = 0 };
+
+    private static BurnThroughState State() => new()
+    {
+        LowerStage = "booster",
+        UpperStage = "sustainer",
+        Time = Duration.FromSeconds(1),
+        Height = Length.FromMeters(30),
+        Speed = Speed.FromMetersPerSecond(40),
+        MachNumber = 0.12,
+        AirPressure = Pressure.FromKilopascals(100),
+        AirTemperature = Temperature.FromKelvins(288),
+        AirDensity = Density.FromKilogramsPerCubicMeter(1.2),
+        MassAhead = Mass.FromGrams(60),
+        MassBehind = Mass.FromGrams(40),
+        DragAhead = Force.Zero,
+        DragBehind = Force.Zero,
+        ThrustBehind = Force.Zero,
+    };
+}
