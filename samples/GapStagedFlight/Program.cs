@@ -12,7 +12,7 @@ try
         return Lights;
     }
 
-    StagingReview review = PlanDocument.Read(asked.Plan).Review();
+    StagingReview review = StagingPlan.Read(asked.Plan).Review();
     ReviewText.Write(review, new Sheet(Console.Out));
     if (asked.Figures is { } directory)
         Console.WriteLine($"\nfigures (SVG and PNG): {string.Join(", ", Figures.Write(review, directory))}");
