@@ -53,7 +53,7 @@ internal static class DemoGap
 
     private static GapProblem AtBurnThrough()
     {
-        StagingPlan plan = PlanDocument.Read(Path.Combine(AppContext.BaseDirectory, "demo", "plan.json"));
+        StagingPlan plan = StagingPlan.Read(Path.Combine(AppContext.BaseDirectory, "demo", "plan.json"));
         StagingReport staging = plan.Flight.Fly().Stagings[0];
         var lights = (StageIgnition.ByGap)plan.Flight.Stages[1].Ignition;
         return ((GapIgnition)lights.Gap).ProblemAt(staging.State);

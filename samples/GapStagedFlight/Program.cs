@@ -12,7 +12,7 @@ try
         return Lights;
     }
 
-    StagingReview review = PlanDocument.Read(asked.Plan).Review();
+    StagingReview review = StagingPlan.Read(asked.Plan).Review();
     Console.WriteLine(review);
     if (asked.Figures is { } directory)
         Console.WriteLine($"\nfigures (SVG and PNG): {string.Join(", ", Figures.Write(review, directory))}");

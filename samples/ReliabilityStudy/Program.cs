@@ -16,7 +16,7 @@ CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 string folder = args.Length > 0 ? args[0] : "figures";
 int cases = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 400;
 Directory.CreateDirectory(folder);
-StagingPlan plan = PlanDocument.Read(Path.Combine(AppContext.BaseDirectory, "demo", "plan.json"));
+StagingPlan plan = StagingPlan.Read(Path.Combine(AppContext.BaseDirectory, "demo", "plan.json"));
 
 #region plan-odds
 Odds odds = plan.Odds(cases);

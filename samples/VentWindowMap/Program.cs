@@ -36,7 +36,7 @@ SweepLine<WindowResult> map = nominal.VentWindows(gaps, areas), sure = assured.V
 #endregion
 
 #region vent-window-plan
-StagingPlan plan = PlanDocument.Read(Path.Combine(AppContext.BaseDirectory, "demo", "plan.json")); // invented
+StagingPlan plan = StagingPlan.Read(Path.Combine(AppContext.BaseDirectory, "demo", "plan.json")); // invented
 GapQuestion inFlight = plan.QuestionBelow("sustainer"); // flies the plan to that gap
 Length built = inFlight.Problem.Design.Tube.Length;
 WindowResult vents = inFlight.VentWindow(built, areas);

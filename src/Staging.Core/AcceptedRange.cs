@@ -11,14 +11,8 @@ namespace Staging.Core;
 /// <param name="Unit">Unit of both ends; <c>-</c> where there is none.</param>
 internal sealed record AcceptedRange(double Low, bool LowIncluded, double High, string Unit)
 {
-    /// <summary>Where a refusal keeps its range in <see cref="Exception.Data"/>.</summary>
-    public const string Key = "Staging.Core.AcceptedRange";
-
     /// <summary>A number well inside.</summary>
     public double Middle => Low / 2 + High / 2;
-
-    /// <summary>The range of a refusal; null where it quotes none.</summary>
-    public static AcceptedRange? Of(ArgumentException refusal) => refusal.Data[Key] as AcceptedRange;
 
     /// <summary>Whether a number in [Unit] is accepted; not-a-number never is.</summary>
     public bool Holds(double value) => (LowIncluded ? value >= Low : value > Low) && value <= High;

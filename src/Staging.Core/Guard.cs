@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
 
 namespace Staging.Core;
@@ -66,13 +65,19 @@ internal static partial class Guard
             ? throw new ArgumentException($"{property} has {value.Length} members; it may have {most}.", property)
             : value;
 
-    [DoesNotReturn]
+    /// <summary>What a refusal says, without the name of the parameter that the runtime adds.</summary>
+    public static string MessageOf(ArgumentException refusal)
+    {
+        int tail = refusal.Message.LastIndexOf(" (Parameter '", StringComparison.Ordinal);
+        return tail < 0 ? refusal.Message : refusal.Message[..tail];
+    }
+
     private static void Refuse(double value, AcceptedRange range, string property)
     {
+        if (RangeProbe.Note(property, range))
+            return;
         string suffix = range.Unit == "-" ? "" : " " + range.Unit;
-        var refusal = new ArgumentOutOfRangeException(
+        throw new ArgumentOutOfRangeException(
             property, value, $"{property} is {AcceptedRange.Text(value)}{suffix}; it must be {range.InWords()}{suffix}.");
-        refusal.Data[AcceptedRange.Key] = range;
-        throw refusal;
     }
 }

@@ -8,7 +8,10 @@ namespace Staging.Core.Gaps;
 /// A gap design at the moment of burn-through: with the bodies on either side and the air outside. It says nothing
 /// about how it is solved.
 /// </summary>
-/// <remarks>Immutable; may be read from any thread. A changed copy is <c>problem with { ... }</c>.</remarks>
+/// <remarks>
+/// Immutable; may be read from any thread. A changed copy is <c>problem.With(length: ...)</c> or
+/// <c>problem with { ... }</c>.
+/// </remarks>
 public sealed record GapProblem
 {
     /// <summary>The gap as built.</summary>
@@ -39,6 +42,38 @@ public sealed record GapProblem
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration AfterOpening { get; init => field = Guard.In(value, 0, 1); } = Duration.Zero;
+
+    /// <summary>A copy with other choices of a builder; what is left out stays.</summary>
+    /// <param name="length">Length of the guide tube [m], 1 mm to 5 m. Vents stay at their stations.</param>
+    /// <param name="bore">Inner diameter of the guide tube [m], 2 mm to 200 mm. The joint keeps its pressure
+    /// diameter.</param>
+    /// <param name="breakaway">Force that starts the joint sliding [N], 0 to 2000.</param>
+    /// <param name="sliding">Friction while sliding [N], 0 to 2000; left out, it keeps its share of the breakaway
+    /// force, all of it where there was none.</param>
+    /// <param name="vents">Holes out of the tube.</param>
+    /// <param name="joint">What holds the stages together; breakaway and sliding force are then changed on it.</param>
+    /// <param name="source">What comes out of the booster.</param>
+    /// <returns>The changed problem.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    public GapProblem With(Length? length = null, Length? bore = null, Force? breakaway = null, Force? sliding = null,
+        EquatableArray<Vent>? vents = null, StageJoint? joint = null, GapSource? source = null)
+    {
+        StageJoint held = joint ?? Design.Joint;
+        FrictionJoint coupler = held.Coupler;
+        double before = coupler.BreakawayForce.Newtons, share = before > 0 ? coupler.SlidingForce.Newtons / before : 1;
+        if (breakaway is { } force)
+            coupler = coupler with { BreakawayForce = force, SlidingForce = Force.FromNewtons(share * force.Newtons) };
+        return this with
+        {
+            Design = Design with
+            {
+                Tube = Design.Tube with { Length = length ?? Design.Tube.Length, Bore = bore ?? Design.Tube.Bore },
+                Vents = vents ?? Design.Vents,
+                Joint = held with { Coupler = coupler with { SlidingForce = sliding ?? coupler.SlidingForce } },
+                Source = source ?? Design.Source,
+            },
+        };
+    }
 
     /// <summary>All findings about the model, from holes outside the tube to laws used outside their range.</summary>
     /// <returns>The findings; empty when there is nothing to say.</returns>

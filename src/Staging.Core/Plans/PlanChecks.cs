@@ -11,16 +11,40 @@ internal static class PlanChecks
     {
         var findings = ImmutableArray.CreateBuilder<ModelFinding>();
         findings.AddRange(plan.Flight.Check().Select(f => f with { Path = "Flight." + f.Path }));
-        AirSample air = plan.Flight.Site.Atmosphere.At(plan.Flight.Site.Elevation.Meters);
         ImmutableArray<Stage> stages = plan.Flight.Stages.Items;
         for (int i = 1; i < stages.Length; i++)
         {
             if (stages[i].Gap() is { } gap)
-                findings.AddRange(gap.OnGround(stages[i - 1], stages[i..], air).Check()
-                    .Select(f => f with { Path = $"Flight.Stages[{i}].Ignition.Gap.{Short(f.Path)}" }));
+                AddGap(findings, plan.Flight.Site, gap, stages[i - 1], stages[i..], $"Flight.Stages[{i}].Ignition.Gap");
         }
 
         return findings.ToImmutable();
+    }
+
+    /// <summary>
+    /// Adds what there is to say about a gap in the air of the site. Air or bodies that no gap may have are a finding
+    /// as well: they come from several places of the plan, so no property could refuse them.
+    /// </summary>
+    private static void AddGap(ImmutableArray<ModelFinding>.Builder findings, LaunchSite site, GapIgnition gap, Stage below,
+        ImmutableArray<Stage> ahead, string path)
+    {
+        try
+        {
+            findings.AddRange(gap.OnGround(below, ahead, AirAt(site)).Check().Select(f => f with { Path = $"{path}.{Short(f.Path)}" }));
+        }
+        catch (ArgumentException refusal)
+        {
+            findings.Add(new ModelFinding(FindingSeverity.Error, "PLN001", path, Guard.MessageOf(refusal)));
+        }
+    }
+
+    /// <summary>
+    /// The air at the site; where the site lies outside its atmosphere, which the flight reports, the air at that end.
+    /// </summary>
+    private static AirSample AirAt(LaunchSite site)
+    {
+        IAtmosphere air = site.Atmosphere;
+        return air.At(Math.Min(Math.Max(site.Elevation.Meters, air.Floor_m), air.Ceiling_m));
     }
 
     private static string Short(string path) => path.StartsWith("Design.", StringComparison.Ordinal) ? path["Design.".Length..] : path;

@@ -4,21 +4,12 @@ using Staging.Core.Plans.Records;
 
 namespace Staging.Core.Plans;
 
-/// <summary>
-/// The published JSON Schema of a plan. It comes from the same description as the reader, so the two cannot drift
-/// apart.
-/// </summary>
-/// <remarks>
-/// A schema cannot say everything: repeated keys, the ranges of quantities in every unit (they stand in the
-/// descriptions) and columns that do not fit each other are found by the reader alone.
-/// </remarks>
-public static class PlanSchema
+/// <summary>Makes the schema of a plan from the descriptions of its records.</summary>
+internal static class PlanSchema
 {
     private static readonly Lazy<string> Made = new(Make);
 
-    /// <summary>
-    /// The schema, JSON Schema draft 2020-12, as published in <c>docs/schema/staging-plan.schema.json</c>.
-    /// </summary>
+    /// <summary>The schema as text.</summary>
     public static string Text => Made.Value;
 
     private static string Make()

@@ -7,8 +7,9 @@ namespace Staging.Core.Plans;
 /// <summary>One staging plan: the stack with its gaps, and the field it flies from.</summary>
 /// <remarks>
 /// A stage that is lit through a gap carries a <see cref="GapIgnition"/> in its <see cref="StageIgnition.ByGap"/>.
+/// Two plans that hold the same are equal.
 /// </remarks>
-public sealed record StagingPlan
+public sealed partial record StagingPlan
 {
     /// <summary>What the plan is called.</summary>
     public required string Name { get; init => field = Guard.NotBlank(value); }

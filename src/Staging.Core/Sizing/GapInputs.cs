@@ -185,13 +185,7 @@ public static class GapInputs
     }
 
     /// <summary>A gap with another breakaway force [N]; the sliding force keeps its ratio to it.</summary>
-    internal static GapProblem WithBreakaway(GapProblem problem, double newtons) => Design(problem, d =>
-    {
-        FrictionJoint coupler = d.Joint.Coupler;
-        double before = coupler.BreakawayForce.Newtons, ratio = before > 0 ? coupler.SlidingForce.Newtons / before : 1;
-        coupler = coupler with { BreakawayForce = Force.FromNewtons(newtons), SlidingForce = Force.FromNewtons(ratio * newtons) };
-        return d with { Joint = d.Joint with { Coupler = coupler } };
-    });
+    internal static GapProblem WithBreakaway(GapProblem problem, double newtons) => problem.With(breakaway: Force.FromNewtons(newtons));
 
     private static GapProblem Design(GapProblem problem, Func<GapDesign, GapDesign> change) =>
         problem with { Design = change(problem.Design) };

@@ -12,7 +12,7 @@ internal static class DemoPlan
 
     public static StagingPlan Plan => Parse(Text);
 
-    public static StagingPlan Parse(string json) => PlanDocument.Parse(json, name => File.OpenText(Path.Combine(Folder, name)));
+    public static StagingPlan Parse(string json) => StagingPlan.Parse(json, name => File.OpenText(Path.Combine(Folder, name)));
 
     /// <summary>The problems of a text that is not a plan.</summary>
     public static IReadOnlyList<PlanProblem> ProblemsOf(string json) => Assert.Throws<PlanFormatException>(() => Parse(json)).Problems;

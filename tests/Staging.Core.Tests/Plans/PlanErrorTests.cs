@@ -87,7 +87,7 @@ public class PlanErrorTests
     {
         Assert.Contains("depth", Assert.Single(DemoPlan.ProblemsOf(new string('[', 1_000_000))).Message, StringComparison.Ordinal);
         string many = string.Join(',', Enumerable.Range(0, 5_000).Select(i => $"\"k{i}\":0"));
-        var refusal = Assert.Throws<PlanFormatException>(() => PlanDocument.Parse($"{{{many}}}"));
+        var refusal = Assert.Throws<PlanFormatException>(() => StagingPlan.Parse($"{{{many}}}"));
         Assert.Equal(5_003, refusal.Problems.Length);
         Assert.Equal(22, refusal.Message.Split('\n').Length);
     }
@@ -115,7 +115,7 @@ public class PlanErrorTests
 
     [Fact]
     public void A_text_that_comes_without_files_may_name_none() => Assert.All(
-        Assert.Throws<PlanFormatException>(() => PlanDocument.Parse(DemoPlan.Text)).Problems,
+        Assert.Throws<PlanFormatException>(() => StagingPlan.Parse(DemoPlan.Text)).Problems,
         p => Assert.EndsWith("no files come with this text; give the curve as columns.", p.Message, StringComparison.Ordinal));
 
     [Fact]
@@ -165,9 +165,9 @@ public class PlanErrorTests
     {
         StagingPlan plan = DemoPlan.Plan;
         StagingPlan foreign = plan with { Flight = plan.Flight with { Site = plan.Flight.Site with { Atmosphere = new Thin() } } };
-        Assert.Contains("Thin", Assert.Throws<ArgumentException>(() => PlanDocument.Write(foreign)).Message, StringComparison.Ordinal);
+        Assert.Contains("Thin", Assert.Throws<ArgumentException>(() => foreign.ToJson()).Message, StringComparison.Ordinal);
         StagingPlan magic = plan with { Flight = plan.Flight with { Stages = [plan.Flight.Stages[0], plan.Flight.Stages[1] with { Ignition = new StageIgnition.ByGap { Gap = new Magic() } }] } };
-        Assert.Contains("Magic", Assert.Throws<ArgumentException>(() => PlanDocument.Write(magic)).Message, StringComparison.Ordinal);
+        Assert.Contains("Magic", Assert.Throws<ArgumentException>(() => magic.ToJson()).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -180,10 +180,10 @@ public class PlanErrorTests
                 File.Copy(curve, Path.Combine(folder, Path.GetFileName(curve)));
             string path = Path.Combine(folder, "plan.json");
             File.WriteAllText(path, DemoPlan.Text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true));
-            Assert.Equal(DemoPlan.Plan.Name, PlanDocument.Read(path).Name);
+            Assert.Equal(DemoPlan.Plan.Name, StagingPlan.Read(path).Name);
             File.WriteAllBytes(path, [.. "{ \"name\": \""u8, 0xE9, .. "\" }"u8]);
-            Assert.Equal($"{path}: the plan could not be read: it is not UTF-8 text.", Assert.Throws<PlanFormatException>(() => PlanDocument.Read(path)).Message);
-            Assert.Single(Assert.Throws<PlanFormatException>(() => PlanDocument.Read(folder)).Message.Split('\n'));
+            Assert.Equal($"{path}: the plan could not be read: it is not UTF-8 text.", Assert.Throws<PlanFormatException>(() => StagingPlan.Read(path)).Message);
+            Assert.Single(Assert.Throws<PlanFormatException>(() => StagingPlan.Read(folder)).Message.Split('\n'));
         }
         finally
         {

@@ -7,19 +7,19 @@ namespace Staging.Core.Tests.Plans;
 /// <summary>The published schema is the one in the package, accepts what the reader accepts and refuses wrong shapes.</summary>
 public class PlanSchemaTests
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(PlanSchema.Text);
+    private static readonly JsonSchema Schema = JsonSchema.FromText(StagingPlan.Schema);
 
     [Fact]
-    public void The_published_schema_is_current() => Published.AssertCurrent("docs/schema/staging-plan.schema.json", PlanSchema.Text);
+    public void The_published_schema_is_current() => Published.AssertCurrent("docs/schema/staging-plan.schema.json", StagingPlan.Schema);
 
     [Fact]
-    public void The_published_list_of_keys_is_current() => Published.AssertCurrent("docs/guides/plan-keys.md", KeyPage.Of(PlanSchema.Text));
+    public void The_published_list_of_keys_is_current() => Published.AssertCurrent("docs/guides/plan-keys.md", KeyPage.Of(StagingPlan.Schema));
 
     [Fact]
     public void The_demo_plan_and_its_copy_are_valid()
     {
         Assert.True(IsValid(DemoPlan.Text));
-        Assert.True(IsValid(PlanDocument.Write(DemoPlan.Plan)));
+        Assert.True(IsValid(DemoPlan.Plan.ToJson()));
     }
 
     [Theory]

@@ -9,27 +9,27 @@ namespace Staging.Core.Tests.Properties;
 
 public class PlanProperties
 {
-    private static readonly JsonSchema Schema = JsonSchema.FromText(PlanSchema.Text);
+    private static readonly JsonSchema Schema = JsonSchema.FromText(StagingPlan.Schema);
 
     [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 100)]
     public void What_is_written_is_read_again_to_the_last_bit_and_unit(StagingPlan plan)
     {
-        string text = PlanDocument.Write(plan);
-        StagingPlan again = PlanDocument.Parse(text);
-        Assert.Empty(SameModel.Differences(plan, again));
-        Assert.Equal(text, PlanDocument.Write(again));
+        string text = plan.ToJson();
+        StagingPlan again = StagingPlan.Parse(text);
+        Assert.Equal(plan, again);
+        Assert.Equal(text, again.ToJson());
     }
 
     [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 40)]
-    public bool What_is_written_fits_the_schema(StagingPlan plan) => Fits(PlanDocument.Write(plan));
+    public bool What_is_written_fits_the_schema(StagingPlan plan) => Fits(plan.ToJson());
 
     [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 200)]
     public void A_damaged_text_is_a_plan_or_a_refusal_and_never_anything_else(StagingPlan plan, int seed)
     {
-        string text = Damage.ToText(PlanDocument.Write(plan), seed);
+        string text = Damage.ToText(plan.ToJson(), seed);
         try
         {
-            PlanDocument.Parse(text, _ => throw new FileNotFoundException("none"));
+            StagingPlan.Parse(text, _ => throw new FileNotFoundException("none"));
         }
         catch (PlanFormatException refusal)
         {
@@ -40,10 +40,10 @@ public class PlanProperties
     [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 200)]
     public void What_the_reader_takes_the_schema_takes(StagingPlan plan, int seed)
     {
-        string text = Damage.ToValue(PlanDocument.Write(plan), seed);
+        string text = Damage.ToValue(plan.ToJson(), seed);
         try
         {
-            PlanDocument.Parse(text);
+            StagingPlan.Parse(text);
             Assert.True(Fits(text));
         }
         catch (PlanFormatException refusal)
@@ -55,8 +55,8 @@ public class PlanProperties
     [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 100)]
     public void A_wrong_shape_is_refused_by_reader_and_schema(StagingPlan plan, int seed)
     {
-        string text = Damage.ToShape(PlanDocument.Write(plan), seed);
-        AssertTellsWhere(Assert.Throws<PlanFormatException>(() => PlanDocument.Parse(text)));
+        string text = Damage.ToShape(plan.ToJson(), seed);
+        AssertTellsWhere(Assert.Throws<PlanFormatException>(() => StagingPlan.Parse(text)));
         Assert.False(Fits(text), text);
     }
 

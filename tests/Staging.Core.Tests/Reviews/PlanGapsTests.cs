@@ -23,10 +23,10 @@ public class PlanGapsTests
     public void The_gap_of_a_plan_is_the_one_that_its_review_runs()
     {
         GapProblem reviewed = Assert.Single(Demo.Review().Gaps).Run.Problem;
-        Assert.Empty(SameModel.Differences(reviewed, Demo.GapBelow()));
-        Assert.Empty(SameModel.Differences(reviewed, Demo.Flight.Fly().GapRunBelow("sustainer").Problem));
+        Assert.Equal(reviewed, Demo.GapBelow());
+        Assert.Equal(reviewed, Demo.Flight.Fly().GapRunBelow("sustainer").Problem);
         GapQuestion question = Demo.QuestionBelow("sustainer");
-        Assert.Empty(SameModel.Differences(reviewed, question.Problem));
+        Assert.Equal(reviewed, question.Problem);
         // What the flight imposes: not the still air at the ground.
         Assert.True(reviewed.Surroundings.Pressure < Pressure.FromPascals(Demo.Flight.Site.Atmosphere.At(Demo.Flight.Site.Elevation.Meters).Pressure_Pa));
         Assert.True(question.Problem.DynamicPressure.Pascals > 100 && question.Problem.Bodies.ClosingAcceleration.MetersPerSecondSquared != 0);

@@ -69,7 +69,7 @@ public sealed class GapStagedFlightTests : IDisposable
     [Fact]
     public void The_demo_plan_holds_the_source_data_of_the_starting_gap()
     {
-        StagingPlan plan = PlanDocument.Read(Path.Combine(Demo, "plan.json"));
+        StagingPlan plan = StagingPlan.Read(Path.Combine(Demo, "plan.json"));
         GapDesign demo = ((GapIgnition)((StageIgnition.ByGap)plan.Flight.Stages[1].Ignition).Gap).Design, start = StartingGaps.Bore18mm.Design;
         Assert.Equal(start.Source, demo.Source);
         Assert.Equal(start.Grain, demo.Grain);

@@ -8,6 +8,7 @@ internal static class SourceChecks
     /// <summary>Adds what there is to say.</summary>
     public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem)
     {
+        findings.AddRange(problem.Design.Source.Products.Check().Select(f => f with { Path = "Source.Products." + f.Path }));
         switch (problem.Design.Source)
         {
             case GapSource.Booster motor:

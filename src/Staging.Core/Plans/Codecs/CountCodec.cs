@@ -7,7 +7,7 @@ namespace Staging.Core.Plans.Codecs;
 /// <summary>A whole number of things.</summary>
 internal sealed class CountCodec : NumericCodec<int>
 {
-    /// <summary>The form; it has no parameters.</summary>
+    /// <summary>The only one; it has no parameters.</summary>
     public static CountCodec Whole { get; } = new();
 
     /// <inheritdoc/>

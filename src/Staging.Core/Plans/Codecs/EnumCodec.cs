@@ -10,7 +10,7 @@ internal sealed class EnumCodec<T> : Codec<T>
 {
     private readonly ImmutableArray<(string Word, T Value)> cases = [.. Enum.GetValues<T>().Select(v => (Camel(v.ToString()), v))];
 
-    /// <summary>The form; its words follow from the type.</summary>
+    /// <summary>The only one; its words follow from the type.</summary>
     public static EnumCodec<T> Words { get; } = new();
 
     /// <inheritdoc/>

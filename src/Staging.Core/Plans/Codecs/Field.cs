@@ -21,6 +21,12 @@ internal abstract class Field<TRecord>(int number, string key, string property, 
     /// <summary>The unit of its range, for a number; otherwise null.</summary>
     public abstract string? BaseUnit { get; }
 
+    /// <summary>
+    /// Whether a check is about it: of a property by its name, of an argument of a factory by the same name or the key.
+    /// </summary>
+    public bool IsNamed(string? checkedName) =>
+        string.Equals(checkedName, property, StringComparison.OrdinalIgnoreCase) || checkedName == key;
+
     /// <summary>Its place among the values of a record.</summary>
     protected int Number => number;
 
@@ -45,33 +51,33 @@ internal abstract class Field<TRecord>(int number, string key, string property, 
 
 /// <summary>A key with a value of one type.</summary>
 internal sealed class Field<TRecord, TValue>(
-    int number, string key, string property, string description, bool required, Codec<TValue> form, Func<TRecord, TValue> get,
+    int number, string key, string property, string description, bool required, Codec<TValue> codec, Func<TRecord, TValue> get,
     TValue absent)
     : Field<TRecord>(number, key, property, description, required)
 {
     /// <inheritdoc/>
-    public override string? BaseUnit => (form as NumericCodec<TValue>)?.BaseUnit;
+    public override string? BaseUnit => (codec as NumericCodec<TValue>)?.BaseUnit;
 
     /// <summary>The value of this field among those of a record.</summary>
     public TValue this[FieldValues values] => (TValue)values[Number]!;
 
     /// <inheritdoc/>
     public override void SetProbe(FieldValues values) =>
-        values[Number] = form is NumericCodec<TValue> numeric ? numeric.FromBase(double.MinValue) : form.Sample;
+        values[Number] = codec is NumericCodec<TValue> numeric ? numeric.FromBase(double.MinValue) : codec.Sample;
 
     /// <inheritdoc/>
     public override void SetInside(FieldValues values, AcceptedRange range) =>
-        values[Number] = ((NumericCodec<TValue>)form).FromBase(range.Middle);
+        values[Number] = ((NumericCodec<TValue>)codec).FromBase(range.Middle);
 
     /// <inheritdoc/>
     public override void Read(KeySet keys, AcceptedRange? range, FieldValues values)
     {
         values[Number] = absent;
         if ((!Required && !keys.Has(Key)) || !keys.TryGet(Key, Description, out JsonCursor? place)
-            || !form.TryRead(place, out TValue? value))
+            || !codec.TryRead(place, out TValue? value))
             return;
         values[Number] = value;
-        if (range is not null && form is NumericCodec<TValue> numeric && !range.Holds(numeric.ToBase(value)))
+        if (range is not null && codec is NumericCodec<TValue> numeric && !range.Holds(numeric.ToBase(value)))
             place.Report($"{numeric.Say(value)} is outside the range; it must be {numeric.Say(range, value)}.");
     }
 
@@ -82,13 +88,13 @@ internal sealed class Field<TRecord, TValue>(
         if (!Required && EqualityComparer<TValue>.Default.Equals(value, absent))
             return;
         writer.WritePropertyName(Key);
-        form.Write(writer, value);
+        codec.Write(writer, value);
     }
 
     /// <inheritdoc/>
     public override JsonObject Schema(AcceptedRange? range, SchemaDefinitions definitions)
     {
-        JsonObject schema = form.Schema(definitions);
+        JsonObject schema = codec.Schema(definitions);
         schema["description"] = range is null || range.Unit == "-" ? Description : $"{Description} Range: {range.InWords()} {range.Unit}.";
         if (range is { Unit: "-" })
         {

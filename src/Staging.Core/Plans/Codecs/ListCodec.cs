@@ -5,7 +5,7 @@ using System.Text.Json.Nodes;
 namespace Staging.Core.Plans.Codecs;
 
 /// <summary>A list of things of one kind; it may be empty, unless a record asks for more.</summary>
-/// <param name="item">The form of one thing.</param>
+/// <param name="item">How one thing stands in JSON.</param>
 /// <param name="min">How many a record asks for at least.</param>
 internal sealed class ListCodec<T>(Codec<T> item, int min = 0) : Codec<EquatableArray<T>>
 {

@@ -7,7 +7,7 @@ namespace Staging.Core.Plans.Codecs;
 /// <summary>A number without unit: a ratio, a coefficient, a share.</summary>
 internal sealed class NumberCodec : NumericCodec<double>
 {
-    /// <summary>The form; it has no parameters.</summary>
+    /// <summary>The only one; it has no parameters.</summary>
     public static NumberCodec Ratio { get; } = new();
 
     /// <inheritdoc/>

@@ -1,6 +1,8 @@
 namespace Staging.Core.Plans.Codecs;
 
-/// <summary>The form of something that is one number in some unit, and so can lie inside or outside a range.</summary>
+/// <summary>
+/// How something stands in JSON that is one number in some unit, and so can lie inside or outside a range.
+/// </summary>
 internal abstract class NumericCodec<T> : Codec<T>
 {
     /// <summary>The unit in which ranges are kept; <c>-</c> where there is none.</summary>

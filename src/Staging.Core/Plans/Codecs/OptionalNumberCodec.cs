@@ -4,40 +4,40 @@ using System.Text.Json.Nodes;
 namespace Staging.Core.Plans.Codecs;
 
 /// <summary>
-/// A number that need not be there. Where it is, it has the form of any other; null is never written.
+/// A number that need not be there. Where it is, it is written like any other; null is never written.
 /// </summary>
-internal sealed class OptionalNumberCodec<T>(NumericCodec<T> form) : NumericCodec<T?>
+internal sealed class OptionalNumberCodec<T>(NumericCodec<T> codec) : NumericCodec<T?>
     where T : struct
 {
     /// <inheritdoc/>
-    public override T? Sample => form.Sample;
+    public override T? Sample => codec.Sample;
 
     /// <inheritdoc/>
-    public override string BaseUnit => form.BaseUnit;
+    public override string BaseUnit => codec.BaseUnit;
 
     /// <inheritdoc/>
-    public override T? FromBase(double number) => form.FromBase(number);
+    public override T? FromBase(double number) => codec.FromBase(number);
 
     /// <inheritdoc/>
-    public override double ToBase(T? value) => form.ToBase(value!.Value);
+    public override double ToBase(T? value) => codec.ToBase(value!.Value);
 
     /// <inheritdoc/>
-    public override string Say(T? value) => form.Say(value!.Value);
+    public override string Say(T? value) => codec.Say(value!.Value);
 
     /// <inheritdoc/>
-    public override string Say(AcceptedRange range, T? value) => form.Say(range, value!.Value);
+    public override string Say(AcceptedRange range, T? value) => codec.Say(range, value!.Value);
 
     /// <inheritdoc/>
     public override bool TryRead(JsonCursor place, out T? value)
     {
-        bool good = form.TryRead(place, out T read);
+        bool good = codec.TryRead(place, out T read);
         value = good ? read : null;
         return good;
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, T? value) => form.Write(writer, value!.Value);
+    public override void Write(Utf8JsonWriter writer, T? value) => codec.Write(writer, value!.Value);
 
     /// <inheritdoc/>
-    public override JsonObject Schema(SchemaDefinitions definitions) => form.Schema(definitions);
+    public override JsonObject Schema(SchemaDefinitions definitions) => codec.Schema(definitions);
 }

@@ -30,7 +30,7 @@ internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
         join = layout(list);
         fields = list.All;
         keys = [.. fields.Select(f => f.Key)];
-        ranges = new Lazy<AcceptedRanges<T>>(() => AcceptedRanges<T>.Ask(fields, join));
+        ranges = new Lazy<AcceptedRanges<T>>(() => AcceptedRanges<T>.Ask(fields, list.AskedForRanges ?? (v => join(v)!), join));
     }
 
     /// <inheritdoc/>
@@ -118,15 +118,9 @@ internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
         catch (ArgumentException refusal)
         {
             value = default;
-            Field<T>? field = fields.FirstOrDefault(f => AcceptedRanges<T>.Names(refusal, f));
-            (field is null ? place : place.Under(field.Key)).Report(MessageOf(refusal));
+            Field<T>? field = fields.FirstOrDefault(f => f.IsNamed(refusal.ParamName));
+            (field is null ? place : place.Under(field.Key)).Report(Guard.MessageOf(refusal));
             return false;
         }
-    }
-
-    private static string MessageOf(ArgumentException refusal)
-    {
-        int tail = refusal.Message.LastIndexOf(" (Parameter '", StringComparison.Ordinal);
-        return tail < 0 ? refusal.Message : refusal.Message[..tail];
     }
 }

@@ -7,7 +7,7 @@ namespace Staging.Core.Plans.Codecs;
 /// <summary>A text that is not blank.</summary>
 internal sealed class TextCodec : Codec<string>
 {
-    /// <summary>The form; it has no parameters.</summary>
+    /// <summary>The only one; it has no parameters.</summary>
     public static TextCodec NotBlank { get; } = new();
 
     /// <inheritdoc/>

@@ -4,7 +4,7 @@ using System.Text.Json.Nodes;
 
 namespace Staging.Core.Plans.Codecs;
 
-/// <summary>One case of a union: the word that names it and the form of its record.</summary>
+/// <summary>One case of a union: the word that names it and how its record is written.</summary>
 internal abstract class UnionCase<T>(string kind)
     where T : class
 {
@@ -29,14 +29,14 @@ internal abstract class UnionCase<T>(string kind)
 
 /// <summary>A case of a union that is held by one type.</summary>
 /// <param name="kind">The word that names it.</param>
-/// <param name="form">The form of its record.</param>
+/// <param name="codec">How its record stands in JSON.</param>
 /// <param name="when">Which values of the type are written as this case; null takes all.</param>
-internal sealed class UnionCase<T, TCase>(string kind, RecordCodec<TCase> form, Func<TCase, bool>? when = null) : UnionCase<T>(kind)
+internal sealed class UnionCase<T, TCase>(string kind, RecordCodec<TCase> codec, Func<TCase, bool>? when = null) : UnionCase<T>(kind)
     where T : class
     where TCase : class, T
 {
     /// <inheritdoc/>
-    public override T Sample => form.Sample;
+    public override T Sample => codec.Sample;
 
     /// <inheritdoc/>
     public override bool Holds(T value) => value is TCase x && (when is null || when(x));
@@ -44,15 +44,15 @@ internal sealed class UnionCase<T, TCase>(string kind, RecordCodec<TCase> form, 
     /// <inheritdoc/>
     public override bool TryRead(JsonCursor place, string kindKey, [NotNullWhen(true)] out T? value)
     {
-        bool good = form.TryRead(place, kindKey, out TCase? read);
+        bool good = codec.TryRead(place, kindKey, out TCase? read);
         value = read;
         return good;
     }
 
     /// <inheritdoc/>
-    public override void WriteFields(Utf8JsonWriter writer, T value) => form.WriteFields(writer, (TCase)value);
+    public override void WriteFields(Utf8JsonWriter writer, T value) => codec.WriteFields(writer, (TCase)value);
 
     /// <inheritdoc/>
     public override JsonObject Schema(string kindKey, SchemaDefinitions definitions) =>
-        form.SchemaOfObject(KeyValuePair.Create(kindKey, Kind), definitions);
+        codec.SchemaOfObject(KeyValuePair.Create(kindKey, Kind), definitions);
 }

@@ -38,11 +38,11 @@ internal sealed class UnionCodec<T>(string name, string description, ImmutableAr
     }
 
     /// <inheritdoc/>
-    /// <exception cref="ArgumentException">The value is of a type that has no form here.</exception>
+    /// <exception cref="ArgumentException">The value is of a type that a plan has no words for.</exception>
     public override void Write(Utf8JsonWriter writer, T value)
     {
         UnionCase<T> at = cases.FirstOrDefault(c => c.Holds(value))
-            ?? throw new ArgumentException($"A {description.ToLowerInvariant().TrimEnd('.')} of type {value.GetType().Name} has no form "
+            ?? throw new ArgumentException($"A {description.ToLowerInvariant().TrimEnd('.')} of type {value.GetType().Name} has no codec "
                 + $"in JSON; there are {string.Join(", ", kinds)}.", nameof(value));
         writer.WriteStartObject();
         writer.WriteString(KindKey, at.Kind);

@@ -86,7 +86,7 @@ internal static class GapCodecs
         var emissivity = f.Required("emissivity", NumberCodec.Ratio, x => x.Emissivity, "Emissivity of the products at the grain.");
         var particles = f.Required("particleEfficiency", NumberCodec.Ratio, x => x.ParticleEfficiency,
             "Share of the heat of impinging particles that the grain takes up.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Form, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
         return v => new MixingAndHeat
         {
             FrontThicknessInBores = front[v],
@@ -109,7 +109,7 @@ internal static class GapCodecs
         var law = f.Required("dischargeLaw", DischargeCodecs.Law, x => x.DischargeLaw, "How the holes discharge.");
         var source = f.Required("source", SourceCodecs.Source, x => x.Source, "What comes out of the booster.");
         var joint = f.Required("joint", JointCodecs.Joint, x => x.Joint, "What holds the stages together.");
-        var grain = f.Required("grain", UpperGrainCodec.Form, x => x.Grain, "The propellant to be lit.");
+        var grain = f.Required("grain", UpperGrainCodec.Codec, x => x.Grain, "The propellant to be lit.");
         var closures = f.Required("mixingAndHeat", Closures, x => x.MixingAndHeat, "Mixing and heat transfer.");
         return v => new GapDesign
         {
@@ -140,9 +140,9 @@ internal static class GapCodecs
         var layout = f.Required("layout", Layout, x => x.Layout, "How new vents would be drilled, for the advice of a review.");
         var pressure = f.Required("holePressureCoefficient", NumberCodec.Ratio, x => x.HolePressureCoefficient,
             "Pressure coefficient of the body side at the holes; near 0 on a long cylinder.");
-        var model = f.Optional("model", GapModelCodec.Form, x => x.Model, new GapModel.TwoZone(),
+        var model = f.Optional("model", GapModelCodec.Codec, x => x.Model, new GapModel.TwoZone(),
             "How the gas in the gap is modelled; displacement when left out.");
-        var solver = f.Optional("solver", SolverCodec.Form, x => x.Solver, SolverOptions.Default,
+        var solver = f.Optional("solver", SolverCodec.Codec, x => x.Solver, SolverOptions.Default,
             "How the gap is integrated; the defaults when left out.");
         return v => new GapIgnition
         {

@@ -9,7 +9,7 @@ internal static class GapModelCodec
 {
     private static readonly GapModel.OneDimensional Usual = new();
 
-    public static readonly UnionCodec<GapModel> Form = new("gapModel", "How the gas in a gap is modelled.",
+    public static readonly UnionCodec<GapModel> Codec = new("gapModel", "How the gas in a gap is modelled.",
     [
         new UnionCase<GapModel, GapModel.TwoZone>("twoZone",
             new("twoZone", "Two zones: products push the air ahead of a front without mixing.", _ => _ => new GapModel.TwoZone())),

@@ -66,8 +66,8 @@ internal static class IgnitionCodecs
         })),
     ]);
 
-    /// <summary>The gap of an ignition, which a plan can hold only in the form of this library.</summary>
+    /// <summary>The gap of an ignition, which a plan can hold only where it is of this library.</summary>
     private static GapIgnition OwnGap(StageIgnition.ByGap ignition) => ignition.Gap as GapIgnition
-        ?? throw new ArgumentException($"A gap of type {ignition.Gap.GetType().Name} has no form in JSON; only {nameof(GapIgnition)} has.",
+        ?? throw new ArgumentException($"A gap of type {ignition.Gap.GetType().Name} cannot be written; only {nameof(GapIgnition)} can.",
             nameof(ignition));
 }

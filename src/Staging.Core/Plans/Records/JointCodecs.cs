@@ -15,7 +15,7 @@ internal static class JointCodecs
         var sliding = f.Required("slidingForce", Quantities.Force, x => x.SlidingForce,
             "Friction while sliding at full engagement; at most the breakaway force.");
         var engagement = f.Required("engagement", Quantities.Length, x => x.Engagement, "Travel after which the joint opens.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Form, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
         return v => new FrictionJoint
         {
             PressureDiameter = diameter[v],
@@ -38,7 +38,7 @@ internal static class JointCodecs
             "Temperature at which it has no strength left: a film melts, paper chars.");
         var contact = f.Required("gasContact", Quantities.HeatTransfer, x => x.GasContact,
             "Heat transfer from the gas at the seam, radiation included.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Form, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
         return v => new JointTape
         {
             Strength = strength[v],

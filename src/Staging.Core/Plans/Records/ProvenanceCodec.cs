@@ -8,7 +8,7 @@ internal static class ProvenanceCodec
     /// <summary>What a key that holds one means.</summary>
     public const string Meaning = "Where these numbers come from.";
 
-    public static readonly RecordCodec<Provenance> Form = new("provenance", "Where a number comes from.", f =>
+    public static readonly RecordCodec<Provenance> Codec = new("provenance", "Where a number comes from.", f =>
     {
         var source = f.Required("source", TextCodec.NotBlank, x => x.Source, "Author, title and year, or the reason for a judgement.");
         var locator = f.Optional<string?>("locator", TextCodec.NotBlank!, x => x.Locator, null,

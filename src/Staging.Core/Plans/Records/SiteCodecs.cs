@@ -19,8 +19,16 @@ internal static class SiteCodecs
                 "Absolute pressure at that elevation, not reduced to sea level.");
             var temperature = f.Required("temperature", Quantities.Temperature, x => x.Conditions.Temperature, "Air temperature.");
             var humidity = f.Required("relativeHumidity", NumberCodec.Ratio, x => x.Conditions.RelativeHumidity, "Relative humidity.");
-            return v => new SiteAtmosphere(new SiteConditions { Elevation = elevation[v], Pressure = pressure[v],
-                Temperature = temperature[v], RelativeHumidity = humidity[v] });
+            f.AskForRanges(Conditions);
+            return v => new SiteAtmosphere(Conditions(v));
+
+            SiteConditions Conditions(FieldValues v) => new()
+            {
+                Elevation = elevation[v],
+                Pressure = pressure[v],
+                Temperature = temperature[v],
+                RelativeHumidity = humidity[v],
+            };
         })),
         new UnionCase<IAtmosphere, UniformAtmosphere>("uniform",
             new("uniformAir", "The same air at every height: for checks, not for flights.", f =>

@@ -10,7 +10,7 @@ internal static class SolverCodec
 {
     private static readonly SolverOptions Standard = SolverOptions.Default;
 
-    public static readonly RecordCodec<SolverOptions> Form = new("solver", "How the gap is integrated.", f =>
+    public static readonly RecordCodec<SolverOptions> Codec = new("solver", "How the gap is integrated.", f =>
     {
         var relative = f.Optional("relativeTolerance", NumberCodec.Ratio, x => x.RelativeTolerance, Standard.RelativeTolerance,
             "Local error per step relative to the state; 1e-8 when left out.");

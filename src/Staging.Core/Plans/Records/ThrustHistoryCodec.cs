@@ -25,11 +25,11 @@ internal sealed class ThrustHistoryCodec : Codec<ThrustHistory>
     private static readonly RecordCodec<ThrustHistory> File = new("thrustFile",
         "A thrust history in a CSV file with the header time_s,thrust_N.", f =>
     {
-        var file = f.Required(FileKey, ThrustHistoryFile.Form, x => x, "Name of the file, beside the plan or in a folder below it.");
+        var file = f.Required(FileKey, ThrustHistoryFile.Codec, x => x, "Name of the file, beside the plan or in a folder below it.");
         return v => file[v];
     });
 
-    /// <summary>The form; it has no parameters.</summary>
+    /// <summary>The only one; it has no parameters.</summary>
     public static ThrustHistoryCodec Curve { get; } = new();
 
     /// <inheritdoc/>

@@ -22,8 +22,8 @@ internal sealed class ThrustHistoryFile : Codec<ThrustHistory>
 
     private static readonly ThrustHistory Flat = ThrustHistory.FromColumns([0, 1], [1, 1]);
 
-    /// <summary>The form; it has no parameters.</summary>
-    public static ThrustHistoryFile Form { get; } = new();
+    /// <summary>The only one; it has no parameters.</summary>
+    public static ThrustHistoryFile Codec { get; } = new();
 
     /// <inheritdoc/>
     public override ThrustHistory Sample => Flat;

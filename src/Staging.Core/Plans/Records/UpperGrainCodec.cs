@@ -6,7 +6,7 @@ namespace Staging.Core.Plans.Records;
 /// <summary>The propellant of the upper motor that must be lit.</summary>
 internal static class UpperGrainCodec
 {
-    public static readonly RecordCodec<UpperGrain> Form = new("upperGrain",
+    public static readonly RecordCodec<UpperGrain> Codec = new("upperGrain",
         "The face of the upper motor's propellant, seen through its nozzle.", f =>
     {
         var throat = f.Required("nozzleThroatDiameter", Quantities.Length, x => x.NozzleThroatDiameter,
@@ -20,7 +20,7 @@ internal static class UpperGrainCodec
             "Surface temperature at which the grain counts as lit.");
         var initial = f.Required("initialTemperature", Quantities.Temperature, x => x.InitialTemperature,
             "Temperature of the grain before the gas arrives.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Form, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
         return v => new UpperGrain
         {
             NozzleThroatDiameter = throat[v],

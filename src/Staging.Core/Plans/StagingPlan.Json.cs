@@ -5,17 +5,24 @@ using Staging.Core.Plans.Records;
 
 namespace Staging.Core.Plans;
 
-/// <summary>
-/// A staging plan as JSON. Reading is strict: unknown, repeated and missing keys are refused, and so are comments,
-/// trailing commas, null, and a quantity without a unit. The shape is that of <see cref="PlanSchema"/>.
-/// </summary>
-/// <remarks>
-/// Every quantity states its unit: <c>{ "value": 18, "unit": "mm" }</c>. Remarks belong into the provenance of the
-/// numbers.
-/// </remarks>
-public static class PlanDocument
+public sealed partial record StagingPlan
 {
-    /// <summary>Reads a plan.</summary>
+    /// <summary>
+    /// The published JSON Schema of a plan, draft 2020-12, as in <c>docs/schema/staging-plan.schema.json</c>. It comes
+    /// from the same description as the reader, so the two cannot drift apart.
+    /// </summary>
+    /// <remarks>
+    /// A schema cannot say everything: repeated keys, the ranges of quantities in every unit (they stand in the
+    /// descriptions) and columns that do not fit each other are found by the reader alone.
+    /// </remarks>
+    public static string Schema => PlanSchema.Text;
+
+    /// <summary>Reads a plan from its text.</summary>
+    /// <remarks>
+    /// Reading is strict: unknown, repeated and missing keys are refused, and so are comments, trailing commas, null,
+    /// and a quantity without a unit. Every quantity states its unit: <c>{ "value": 18, "unit": "mm" }</c>. Remarks
+    /// belong into the provenance of the numbers.
+    /// </remarks>
     /// <param name="json">The text.</param>
     /// <param name="openThrustHistory">
     /// Opens a thrust history by the name that the plan gives; the reader is disposed of here. An
@@ -23,7 +30,7 @@ public static class PlanDocument
     /// the text may name no file.
     /// </param>
     /// <returns>
-    /// The plan. Rules that join several values are those of <see cref="StagingPlan.Check"/>, and are not checked here.
+    /// The plan. Rules that join several values are those of <see cref="Check"/>, and are not checked here.
     /// </returns>
     /// <exception cref="PlanFormatException">The text is not a plan; it carries every problem found.</exception>
     public static StagingPlan Parse(string json, Func<string, TextReader>? openThrustHistory = null)
@@ -38,7 +45,7 @@ public static class PlanDocument
     /// </summary>
     /// <param name="path">The file.</param>
     /// <returns>
-    /// The plan. Rules that join several values are those of <see cref="StagingPlan.Check"/>, and are not checked here.
+    /// The plan. Rules that join several values are those of <see cref="Check"/>, and are not checked here.
     /// </returns>
     /// <exception cref="PlanFormatException">The file cannot be read, or is not a plan. The message names it; one
     /// problem is one line.</exception>
@@ -64,16 +71,11 @@ public static class PlanDocument
         return Parse(path, json, name => Open(Path.Combine(folder, name)));
     }
 
-    /// <summary>Writes a plan, each quantity in its own unit and each thrust history with its columns.</summary>
-    /// <param name="plan">The plan.</param>
-    /// <returns>The text; <see cref="Parse(string, Func{string, TextReader})"/> makes the same plan of it.</returns>
+    /// <summary>The plan as text, each quantity in its own unit and each thrust history with its columns.</summary>
+    /// <returns>The text; <see cref="Parse(string, Func{string, TextReader})"/> makes an equal plan of it.</returns>
     /// <exception cref="ArgumentException">The plan holds an atmosphere, a discharge law or a gap ignition of a type
     /// that a plan file has no words for.</exception>
-    public static string Write(StagingPlan plan)
-    {
-        ArgumentNullException.ThrowIfNull(plan);
-        return JsonText.Of(writer => PlanCodecs.Plan.Write(writer, plan));
-    }
+    public string ToJson() => JsonText.Of(writer => PlanCodecs.Plan.Write(writer, this));
 
     private static StagingPlan Parse(string? file, string json, Func<string, TextReader>? openThrustHistory)
     {
