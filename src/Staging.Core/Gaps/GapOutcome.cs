@@ -4,28 +4,37 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>How a gap run ended. Closed: use <see cref="Match"/> to treat every case.</summary>
-public abstract record GapOutcome
+public abstract class GapOutcome
 {
     private protected GapOutcome()
     {
     }
 
     /// <summary>When the outcome was decided, on the clock that starts at burn-through.</summary>
-    public required Duration Time { get; init; }
+    public Duration Time { get; internal init; }
 
     /// <summary>What decided it, with its numbers.</summary>
-    public required string Cause { get; init; }
+    public string Cause { get; internal init; } = "";
 
     /// <summary>What change would help; for a lit gap, what keeps the margin.</summary>
-    public required string Remedy { get; init; }
+    public string Remedy { get; internal init; } = "";
 
-    /// <summary>True for <see cref="Lit"/>.</summary>
+    /// <summary>
+    /// True for <see cref="Lit"/>, early or late: whether the upper motor burns, which a flight asks. A run that ends
+    /// when its joint opens (<see cref="GapProblem.AfterOpening"/> 0) is lit before that or not at all, so that both
+    /// answers are one.
+    /// </summary>
     public bool IsLit => this is Lit;
 
     /// <summary>
-    /// True for <see cref="Lit"/> before the joint opened: what a search for vents, gaps and joints counts.
+    /// True for <see cref="Lit"/> before the joint opened: what a search for vents, gaps and joints counts, because a
+    /// jet across an open gap is nothing to build on.
     /// </summary>
     public bool IsLitBeforeParting => this is Lit { MarginToSeparation: not { Seconds: < 0 } };
+
+    /// <summary>The outcome in words: what, when, why, and what would help.</summary>
+    /// <returns>Three lines.</returns>
+    public sealed override string ToString() => Invariant.Text($"{Name} at {Time.Milliseconds:F2} ms.\n{Cause}\n{Remedy}");
 
     /// <summary>Treats every case.</summary>
     /// <typeparam name="T">Type of the answer.</typeparam>
@@ -53,74 +62,99 @@ public abstract record GapOutcome
             _ => throw new InvalidOperationException($"Unknown outcome {GetType().Name}."),
         };
 
+    private string Name => Match(
+        _ => "Lit", _ => "Pushed apart", _ => "Vented away", _ => "Too cool", _ => "Did not reach the last vent", _ => "Not solved");
+
     /// <summary>
     /// The grain surface passed its ignition temperature while the joint still guided the gas, or after it had opened
     /// while the core of the booster's jet had reached the throat all the time: motors in contact. The sign of
     /// <see cref="MarginToSeparation"/> tells them apart.
     /// </summary>
-    public sealed record Lit : GapOutcome
+    public sealed class Lit : GapOutcome
     {
+        internal Lit()
+        {
+        }
+
         /// <summary>
         /// Time from lit to the joint opening by gap pressure alone; negative when it was lit only after that; null
         /// when it had not opened by the end of the run.
         /// </summary>
-        public required Duration? MarginToSeparation { get; init; }
+        public Duration? MarginToSeparation { get; internal init; }
 
         /// <summary>How far the surface would have gone above ignition temperature by the end of the run.</summary>
-        public required TemperatureDelta SurfaceMargin { get; init; }
+        public TemperatureDelta SurfaceMargin { get; internal init; }
     }
 
     /// <summary>
     /// The joint opened before the grain was lit, under gap pressure and what drag and thrust did to the bodies.
     /// </summary>
-    public sealed record PushedApart : GapOutcome
+    public sealed class PushedApart : GapOutcome
     {
+        internal PushedApart()
+        {
+        }
+
         /// <summary>Greatest gap gauge pressure up to then.</summary>
-        public required Pressure PeakGaugePressure { get; init; }
+        public Pressure PeakGaugePressure { get; internal init; }
 
         /// <summary>Distance of the front from the last vent when the joint opened; zero when it had passed.</summary>
-        public required Length FrontRemaining { get; init; }
+        public Length FrontRemaining { get; internal init; }
 
         /// <summary>How far the grain surface stayed below its ignition temperature.</summary>
-        public required TemperatureDelta SurfaceShortfall { get; init; }
+        public TemperatureDelta SurfaceShortfall { get; internal init; }
     }
 
     /// <summary>
     /// The products left through the vents, the last or earlier ones; too little of them came to the nozzle.
     /// </summary>
-    public sealed record VentedAway : GapOutcome
+    public sealed class VentedAway : GapOutcome
     {
+        internal VentedAway()
+        {
+        }
+
         /// <summary>Greatest mass fraction of products at the nozzle [-], 0 to 1.</summary>
-        public required double ProductsAtNozzle { get; init; }
+        public double ProductsAtNozzle { get; internal init; }
 
         /// <summary>How far the grain surface stayed below its ignition temperature.</summary>
-        public required TemperatureDelta SurfaceShortfall { get; init; }
+        public TemperatureDelta SurfaceShortfall { get; internal init; }
     }
 
     /// <summary>Products came to the nozzle, but the grain surface never reached its ignition temperature.</summary>
-    public sealed record TooCool : GapOutcome
+    public sealed class TooCool : GapOutcome
     {
+        internal TooCool()
+        {
+        }
+
         /// <summary>Greatest grain surface temperature.</summary>
-        public required Temperature PeakSurface { get; init; }
+        public Temperature PeakSurface { get; internal init; }
 
         /// <summary>How far the grain surface stayed below its ignition temperature.</summary>
-        public required TemperatureDelta SurfaceShortfall { get; init; }
+        public TemperatureDelta SurfaceShortfall { get; internal init; }
     }
 
     /// <summary>The front never reached the last vent, and passed no other.</summary>
-    public sealed record DidNotReach : GapOutcome
+    public sealed class DidNotReach : GapOutcome
     {
+        internal DidNotReach()
+        {
+        }
+
         /// <summary>Least distance of the front from the last vent.</summary>
-        public required Length FrontRemaining { get; init; }
+        public Length FrontRemaining { get; internal init; }
     }
 
     /// <summary>
     /// The solver gave up before the end of the run, whatever had happened until then: a run that was cut short is
     /// never called lit.
     /// </summary>
-    public sealed record NotSolved : GapOutcome
+    public sealed class NotSolved : GapOutcome
     {
+        internal NotSolved(SolverFailure failure) => Failure = failure;
+
         /// <summary>Why.</summary>
-        public required SolverFailure Failure { get; init; }
+        public SolverFailure Failure { get; }
     }
 }

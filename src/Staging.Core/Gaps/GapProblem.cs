@@ -12,7 +12,7 @@ namespace Staging.Core.Gaps;
 /// Immutable; may be read from any thread. A changed copy is <c>problem.With(length: ...)</c> or
 /// <c>problem with { ... }</c>.
 /// </remarks>
-public sealed record GapProblem
+public sealed partial record GapProblem
 {
     /// <summary>The gap as built.</summary>
     public required GapDesign Design { get; init => field = Guard.NotNull(value); }
@@ -37,7 +37,7 @@ public sealed record GapProblem
     /// <summary>
     /// How long the gap is followed once its joint has opened [s], 0 to 1 s. The default is 0: the run ends there,
     /// because gas that is no longer guided lights nothing that could be counted on. What the grain still goes through
-    /// is in <see cref="GapRun.PeakGrainSurfaceAfterOpening"/>. Motors in contact (<see cref="DirectStaging"/>) are
+    /// is in <see cref="GapRun.PeakGrainSurfaceAfterOpening"/>. Motors in contact (<see cref="InContact"/>) are
     /// followed: the jet from one into the other guides itself over a few diameters of the opening.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

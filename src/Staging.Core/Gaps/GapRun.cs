@@ -1,62 +1,73 @@
 using System.Collections.Immutable;
+using Staging.Core.Fronts;
 using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Gaps;
 
 /// <summary>A finished gap run. It holds the problem and the options that made it.</summary>
-/// <remarks>Immutable; may be read from any thread.</remarks>
-public sealed record GapRun
+/// <remarks>Immutable; may be read from any thread. Made by <see cref="GapProblem.Solve"/>.</remarks>
+public sealed class GapRun
 {
-    internal GapRun()
+    internal GapRun(in GapRunData data)
     {
+        (Problem, Model, Options, Ledger, Statistics, Failure) =
+            (data.Problem, data.Model, data.Options, data.Ledger, data.Statistics, data.Failure);
+        (GapParameters p, IgnitionTracker ignition) = (data.Parameters, data.Ignition);
+        Course = data.Course;
+        Events = [.. data.Events.InOrder.Select(e => new GapEvent(e.Kind, e.Time))];
+        Outcome = new OutcomeDiagnosis(p, ignition, Events, data.Failure, data.End).Outcome;
+        PeakGaugePressure = Pressure.FromPascals(ignition.PeakPressure - p.OutsidePressure);
+        PeakGrainSurface = Temperature.FromKelvins(ignition.PeakSurface);
+        PeakGrainSurfaceAfterOpening = ignition.PeakSurfaceAfterOpening is { } after ? Temperature.FromKelvins(after) : null;
+        End = Duration.FromSeconds(data.End);
     }
 
     /// <summary>What was solved.</summary>
-    public required GapProblem Problem { get; init; }
+    public GapProblem Problem { get; }
 
     /// <summary>How the gas was modelled.</summary>
-    public required GapModel Model { get; init; }
+    public GapModel Model { get; }
 
     /// <summary>How it was integrated.</summary>
-    public required SolverOptions Options { get; init; }
+    public SolverOptions Options { get; }
 
     /// <summary>How it ended.</summary>
-    public required GapOutcome Outcome { get; init; }
+    public GapOutcome Outcome { get; }
 
     /// <summary>
     /// Why the solver gave up; null for a run that came to its end. Its outcome is then
     /// <see cref="GapOutcome.NotSolved"/>.
     /// </summary>
-    public SolverFailure? Failure => (Outcome as GapOutcome.NotSolved)?.Failure;
+    public SolverFailure? Failure { get; }
 
     /// <summary>What happened, in order.</summary>
-    public required ImmutableArray<GapEvent> Events { get; init; }
+    public ImmutableArray<GapEvent> Events { get; }
 
     /// <summary>Highest gap pressure above the outside.</summary>
-    public required Pressure PeakGaugePressure { get; init; }
+    public Pressure PeakGaugePressure { get; }
 
     /// <summary>
     /// Highest grain surface temperature until the joint opened; with motors in contact, as long after that as the core
     /// of the booster's jet reached the throat.
     /// </summary>
-    public required Temperature PeakGrainSurface { get; init; }
+    public Temperature PeakGrainSurface { get; }
 
     /// <summary>
     /// Highest grain surface temperature once the joint had opened; null where it did not open, or the run ended there
     /// (<see cref="GapProblem.AfterOpening"/>). Above the ignition temperature it may light all the same, but nothing
     /// guides the gas any more.
     /// </summary>
-    public Temperature? PeakGrainSurfaceAfterOpening { get; init; }
+    public Temperature? PeakGrainSurfaceAfterOpening { get; }
 
     /// <summary>Length of the run: when the joint opened, the gap was spent, or the horizon was reached.</summary>
-    public required Duration End { get; init; }
+    public Duration End { get; }
 
     /// <summary>Mass and energy accounted for.</summary>
-    public required GapLedger Ledger { get; init; }
+    public GapLedger Ledger { get; }
 
     /// <summary>Work done.</summary>
-    public required SolverStatistics Statistics { get; init; }
+    public SolverStatistics Statistics { get; }
 
     /// <summary>
     /// The gas along the tube at the times that <see cref="GapModel.OneDimensional.ProfileTimes"/> asked for and the
@@ -65,7 +76,7 @@ public sealed record GapRun
     public ImmutableArray<GapProfile> Profiles => Course.Profiles;
 
     /// <summary>The whole course of the run.</summary>
-    internal GapHistory Course { get; init; } = null!;
+    internal GapHistory Course { get; } = null!;
 
     /// <summary>When something first happened; null when it did not.</summary>
     /// <param name="kind">What.</param>
@@ -84,6 +95,30 @@ public sealed record GapRun
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public GapColumns Sample(Duration interval) =>
         new(Course, End.Seconds, Guard.In(interval, 1e-9, 10, nameof(interval)).Seconds);
+
+    /// <summary>How the front travelled.</summary>
+    /// <param name="mixing">What lets the front grow thick.</param>
+    /// <returns>Arrivals, speed, thickness and heat lost on the way.</returns>
+    public FrontTravel FrontTravel(FrontMixing mixing)
+    {
+        ArgumentNullException.ThrowIfNull(mixing);
+        return new FrontTravel(this, mixing);
+    }
+
+    /// <summary>What has heated the grain up to a moment.</summary>
+    /// <param name="time">Time since burn-through [s], 0 to <see cref="End"/>.</param>
+    /// <returns>Fluxes at that moment, and doses by the trapezoidal rule on steps of at most 20 microseconds.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
+    public GrainHeat HeatAt(Duration time) => new(Course, Guard.In(time, 0, End.Seconds, nameof(time)));
+
+    /// <summary>What has heated the grain up to the moment it was lit.</summary>
+    /// <returns>Fluxes and doses; null when it was not lit.</returns>
+    public GrainHeat? HeatAtLighting() => TimeOf(GapEventKind.Lit) is { } lit ? HeatAt(lit) : null;
+
+    /// <summary>The outcome, the events and the peaks.</summary>
+    /// <returns>Some lines.</returns>
+    public override string ToString() => Invariant.Text($"{Outcome}\nEvents: {string.Join(", ", Events)}; end at {End.Milliseconds:F2} ms.\n"
+        + $"Peaks: {PeakGaugePressure.Kilopascals:F1} kPa gauge in the gap, {PeakGrainSurface.Kelvins:F0} K at the grain.");
 
     private GapSnapshot Snapshot(double time) => new(Duration.FromSeconds(time), Course.At(time));
 }

@@ -14,8 +14,8 @@ public class AfterOpeningTests
     public void Up_to_the_opening_nothing_changes()
     {
         Assert.IsType<GapOutcome.PushedApart>(Ended.Outcome);
-        Assert.Equal(Ended.Outcome, Followed.Outcome);
-        Assert.Equal(Ended.Events, Followed.Events.Where(e => e.Time <= Ended.End));
+        Assert.Equal(Ended.Outcome.Said(), Followed.Outcome.Said());
+        Assert.Equal(Ended.Events.Times(), Followed.Events.Where(e => e.Time <= Ended.End).Times());
         Assert.Equal(Ended.PeakGrainSurface, Followed.PeakGrainSurface);
         Assert.Null(Ended.PeakGrainSurfaceAfterOpening);
         Assert.NotNull(Followed.PeakGrainSurfaceAfterOpening);

@@ -81,6 +81,13 @@ internal static class Bench
         MixingAndHeat = MixingAndHeat.Judged with { WallHeatTransfer = HeatTransferCoefficient.Zero },
     });
 
+    /// <summary>What an outcome says, to compare two runs by.</summary>
+    public static (Type Case, Duration Time, string Cause, string Remedy) Said(this GapOutcome outcome) =>
+        (outcome.GetType(), outcome.Time, outcome.Cause, outcome.Remedy);
+
+    /// <summary>What happened when, to compare two runs by.</summary>
+    public static IEnumerable<(GapEventKind Kind, Duration Time)> Times(this IEnumerable<GapEvent> events) => events.Select(e => (e.Kind, e.Time));
+
     /// <summary>The problem with a changed design.</summary>
     public static GapProblem With(this GapProblem gap, Func<GapDesign, GapDesign> change) => gap with { Design = change(gap.Design) };
 

@@ -139,7 +139,7 @@ public class GapOutcomeTests
     public void A_run_is_a_pure_function()
     {
         GapRun a = Holding.Solve(), b = Holding.Solve();
-        Assert.Equal(a.Outcome, b.Outcome);
+        Assert.Equal(a.Outcome.Said(), b.Outcome.Said());
         Assert.Equal(a.Statistics, b.Statistics);
         Assert.Equal(a.PeakGaugePressure.Pascals, b.PeakGaugePressure.Pascals);
     }

@@ -52,7 +52,7 @@ public class ReviewProperties
         StagingReview one = c.Plan.Review(), two = c.Plan.Review();
         Assert.Equal(one.ToString(), two.ToString());
         Assert.Equal(one.ToJson(), two.ToJson());
-        Assert.Equal(one.Gaps[0].Run.Outcome, two.Gaps[0].Run.Outcome);
+        Assert.Equal(one.Gaps[0].Run.Outcome.ToString(), two.Gaps[0].Run.Outcome.ToString());
         Assert.Equal(one.Flight.Apogee, two.Flight.Apogee);
     }
 }

@@ -49,14 +49,17 @@ internal sealed class LumpedSolver
         events.Finish(integrator.Failure is not null);
         progress?.Done(integrator.Time);
         ReadOnlySpan<double> y = integrator.State;
-        return GapFromSi.Run(problem, model, options, new GapRunData
+        return new GapRun(new GapRunData
         {
+            Problem = problem,
+            Model = model,
+            Options = options,
             Parameters = p,
             Course = new LumpedHistory(p, track, ignition),
             Ignition = ignition,
             Events = events,
             End = integrator.Time,
-            Ledger = GapFromSi.Ledger(
+            Ledger = new GapLedger(
                 GapTotals.Of(p, first),
                 new GapTotals(y[StateLayout.Burnt], y[StateLayout.BurntEnergy]),
                 new GapTotals(y[StateLayout.MassOut], y[StateLayout.EnergyOut]),

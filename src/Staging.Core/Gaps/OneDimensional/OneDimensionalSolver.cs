@@ -50,7 +50,7 @@ internal sealed class OneDimensionalSolver
         books = Books;
     }
 
-    private (double Time, GapLedger Ledger) Books => (gap.Time, GapFromSi.Ledger(first, gap.Given, gap.Left, gap.Totals));
+    private (double Time, GapLedger Ledger) Books => (gap.Time, new GapLedger(first, gap.Given, gap.Left, gap.Totals));
 
     public GapRun Run(CancellationToken cancel)
     {
@@ -71,8 +71,11 @@ internal sealed class OneDimensionalSolver
         events.Finish(failure is not null);
         progress?.Done(books.Time);
         TubeFlow tube = gap.Tube;
-        return GapFromSi.Run(problem, model, options, new GapRunData
+        return new GapRun(new GapRunData
         {
+            Problem = problem,
+            Model = model,
+            Options = options,
             Parameters = p,
             Course = record.Course,
             Ignition = ignition,

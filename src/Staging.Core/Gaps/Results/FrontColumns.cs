@@ -3,33 +3,19 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>The travel of a front as columns of equal length, in SI units, for plots and notebooks.</summary>
-public sealed record FrontColumns
+/// <remarks>Immutable; may be read from any thread. Made by <see cref="FrontTravel.Sample"/>.</remarks>
+public sealed class FrontColumns
 {
     /// <summary>
     /// Longest step of the running heat loss [s]: a hundredth of the shortest time in which a front crosses a gap.
     /// </summary>
     internal const double Fine_s = 20e-6;
 
-    /// <summary>Time since burn-through [s].</summary>
-    public required ReadOnlyMemory<double> Time_s { get; init; }
-
-    /// <summary>Station of the front [m].</summary>
-    public required ReadOnlyMemory<double> Front_m { get; init; }
-
-    /// <summary>Speed of the front [m/s].</summary>
-    public required ReadOnlyMemory<double> Speed_mps { get; init; }
-
-    /// <summary>Thickness of the mixing zone, 90 to 10 % products [m].</summary>
-    public required ReadOnlyMemory<double> MixingThickness_m { get; init; }
-
-    /// <summary>Heat given to the tube wall so far [J].</summary>
-    public required ReadOnlyMemory<double> HeatLost_J { get; init; }
-
-    internal static FrontColumns Of(GapRun run, FrontTravel travel, double interval, double end)
+    internal FrontColumns(FrontTravel travel, double interval, double end)
     {
         int n = (int)Math.Ceiling(end / interval * (1 - 1e-12)) + 1;
         double[] time = new double[n], front = new double[n], speed = new double[n], thickness = new double[n], heat = new double[n];
-        double lost = 0, before = LossRate(run, 0);
+        double lost = 0, before = travel.LossRate(0);
         for (int i = 0; i < n; i++)
         {
             double t = Math.Min(i * interval, end);
@@ -38,7 +24,7 @@ public sealed record FrontColumns
                 int parts = (int)Math.Ceiling((t - time[i - 1]) / Fine_s * (1 - 1e-12));
                 for (int k = 1; k <= parts; k++)
                 {
-                    double after = LossRate(run, time[i - 1] + (t - time[i - 1]) * k / parts);
+                    double after = travel.LossRate(time[i - 1] + (t - time[i - 1]) * k / parts);
                     lost += 0.5 * (before + after) * (t - time[i - 1]) / parts;
                     before = after;
                 }
@@ -52,17 +38,26 @@ public sealed record FrontColumns
             heat[i] = lost;
         }
 
-        return new FrontColumns { Time_s = time, Front_m = front, Speed_mps = speed, MixingThickness_m = thickness, HeatLost_J = heat };
+        (Time_s, Front_m, Speed_mps, MixingThickness_m, HeatLost_J) = (time, front, speed, thickness, heat);
     }
 
-    /// <summary>h times the wall behind the front times (T - Tw) [W].</summary>
-    private static double LossRate(GapRun run, double t)
-    {
-        GapSnapshot s = run.At(Duration.FromSeconds(t));
-        double h = run.Problem.Design.MixingAndHeat.WallHeatTransfer.WattsPerSquareMeterKelvin;
-        BoreProfile profile = run.Problem.Design.Tube.Profile;
-        double stretch = FrontTravel.Stretch(run, s);
-        return h * (profile.WallTo(s.Front.Meters - stretch) + Math.PI * profile.FirstBore * stretch) * (s.HotTemperature.Kelvins
-            - run.Problem.Surroundings.Temperature.Kelvins);
-    }
+    /// <summary>Time since burn-through [s].</summary>
+    public ReadOnlyMemory<double> Time_s { get; }
+
+    /// <summary>Station of the front [m].</summary>
+    public ReadOnlyMemory<double> Front_m { get; }
+
+    /// <summary>Speed of the front [m/s].</summary>
+    public ReadOnlyMemory<double> Speed_mps { get; }
+
+    /// <summary>Thickness of the mixing zone, 90 to 10 % products [m].</summary>
+    public ReadOnlyMemory<double> MixingThickness_m { get; }
+
+    /// <summary>Heat given to the tube wall so far [J].</summary>
+    public ReadOnlyMemory<double> HeatLost_J { get; }
+
+    /// <summary>How many moments there are, and up to when.</summary>
+    /// <returns>One line.</returns>
+    public override string ToString() =>
+        Invariant.Text($"The travel of a front at {Time_s.Length} moments up to {Time_s.Span[^1] * 1e3:G4} ms.");
 }

@@ -6,12 +6,12 @@ namespace Staging.Core.Gaps;
 
 /// <summary>
 /// How the front travelled in a gap run: arrival at any station, speed, mixing thickness and heat lost on the way.
-/// Made by <see cref="FrontTravelOfRun.FrontTravel"/>.
+/// Made by <see cref="GapRun.FrontTravel"/>.
 /// </summary>
 /// <remarks>
 /// Immutable; may be read from any thread. Every number is read from the course of the run on demand.
 /// </remarks>
-public sealed record FrontTravel
+public sealed class FrontTravel
 {
     /// <summary>
     /// Parts of the run in which the first arrival is searched; two passages within one part may be missed.
@@ -86,7 +86,7 @@ public sealed record FrontTravel
     public Energy HeatLostBy(Duration time)
     {
         double t = Guard.In(time, 0, end, nameof(time)).Seconds;
-        return Energy.FromJoules(t > 0 ? FrontColumns.Of(run, this, t / Math.Ceiling(t / FrontColumns.Fine_s), t).HeatLost_J.Span[^1] : 0);
+        return Energy.FromJoules(t > 0 ? new FrontColumns(this, t / Math.Ceiling(t / FrontColumns.Fine_s), t).HeatLost_J.Span[^1] : 0);
     }
 
     /// <summary>
@@ -99,7 +99,7 @@ public sealed record FrontTravel
     /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
     public double ShareLostBy(Duration time)
     {
-        double lost = HeatLostBy(time).Joules, kept = ExcessEnthalpy(run.At(time));
+        double lost = HeatLostBy(time).Joules, kept = ExcessEnthalpy(run.Course.At(time.Seconds));
         return lost + kept > 0 ? lost / (lost + kept) : 0;
     }
 
@@ -108,25 +108,44 @@ public sealed record FrontTravel
     /// <returns>The columns.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public FrontColumns Sample(Duration interval) =>
-        FrontColumns.Of(run, this, Guard.In(interval, 1e-6, 1, nameof(interval)).Seconds, end);
+        new(this, Guard.In(interval, 1e-6, 1, nameof(interval)).Seconds, end);
 
-    internal double Front(double t) => run.At(Duration.FromSeconds(t)).Front.Meters;
+    /// <summary>How far the front came.</summary>
+    /// <returns>One line.</returns>
+    public override string ToString() => Invariant.Text($"The front of a gap from burn-through to {end * 1e3:F2} ms: it stands at "
+        + $"{Front(end) * 1e3:F1} mm then, and has given {HeatLostBy(run.End).Joules:F1} J to the wall.");
+
+    /// <summary>Station of the front [m] at a time [s].</summary>
+    internal double Front(double t) => run.Course.At(t)[GapChannel.Front];
+
+    /// <summary>
+    /// Heat that goes into the wall [W] at a time [s]: h times the wall behind the front times (T - Tw).
+    /// </summary>
+    internal double LossRate(double t)
+    {
+        GapReading now = run.Course.At(t);
+        double h = run.Problem.Design.MixingAndHeat.WallHeatTransfer.WattsPerSquareMeterKelvin;
+        BoreProfile profile = run.Problem.Design.Tube.Profile;
+        double stretch = Stretch(now);
+        return h * (profile.WallTo(now[GapChannel.Front] - stretch) + Math.PI * profile.FirstBore * stretch)
+            * (now[GapChannel.HotTemperature] - run.Problem.Surroundings.Temperature.Kelvins);
+    }
 
     /// <summary>gamma/(gamma - 1) p V (1 - Tw/T) of the gas behind the front [J].</summary>
-    private double ExcessEnthalpy(GapSnapshot s)
+    private double ExcessEnthalpy(in GapReading now)
     {
         double gamma = run.Problem.Design.Source.Products.Equivalent().HeatCapacityRatio;
         BoreProfile profile = run.Problem.Design.Tube.Profile;
-        double stretch = Stretch(run, s), volume = profile.VolumeTo(s.Front.Meters - stretch) + stretch * profile.FirstArea;
-        return gamma / (gamma - 1) * s.GapPressure.Pascals * volume * Math.Max(0,
-            1 - run.Problem.Surroundings.Temperature.Kelvins / s.HotTemperature.Kelvins);
+        double stretch = Stretch(now), volume = profile.VolumeTo(now[GapChannel.Front] - stretch) + stretch * profile.FirstArea;
+        return gamma / (gamma - 1) * now[GapChannel.GapPressure] * volume * Math.Max(0,
+            1 - run.Problem.Surroundings.Temperature.Kelvins / now[GapChannel.HotTemperature]);
     }
 
     /// <summary>Lengthening of the tube by the joint, in its first bore [m].</summary>
-    internal static double Stretch(GapRun run, GapSnapshot s)
+    private double Stretch(in GapReading now)
     {
         FrictionJoint coupler = run.Problem.Design.Joint.Coupler;
-        double travel = Math.Min(s.JointTravel.Meters, coupler.Engagement.Meters);
+        double travel = Math.Min(now[GapChannel.JointTravel], coupler.Engagement.Meters);
         return travel * coupler.PressureArea.SquareMeters / run.Problem.Design.Tube.Profile.FirstArea;
     }
 

@@ -2,9 +2,15 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>What a model hands over at the end of a run, to be lifted into quantities.</summary>
+/// <summary>What a model hands over at the end of a run.</summary>
 internal readonly record struct GapRunData
 {
+    public required GapProblem Problem { get; init; }
+
+    public required GapModel Model { get; init; }
+
+    public required SolverOptions Options { get; init; }
+
     public required GapParameters Parameters { get; init; }
 
     public required GapHistory Course { get; init; }

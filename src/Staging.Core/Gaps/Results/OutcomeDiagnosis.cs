@@ -158,10 +158,9 @@ internal sealed class OutcomeDiagnosis(
             : "Let more air out (more vent area at the last station, none before it) or shorten the gap by at least that distance.",
     };
 
-    private static GapOutcome.NotSolved NotSolved(SolverFailure failure) => new()
+    private static GapOutcome.NotSolved NotSolved(SolverFailure failure) => new(failure)
     {
         Time = failure.Time,
-        Failure = failure,
         Cause = failure.Message,
         Remedy = failure.Kind == SolverFailureKind.TooManySteps
             ? "Allow more steps, or watch a shorter time: very wide vents make many small steps."

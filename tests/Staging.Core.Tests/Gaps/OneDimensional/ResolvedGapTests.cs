@@ -237,7 +237,7 @@ public class ResolvedGapTests
         GapProblem brief = Holding with { Horizon = Duration.FromMilliseconds(5) };
         GapRun a = brief.Solve(Coarse), b = brief.Solve(Coarse);
         Assert.Equal(a.PeakGaugePressure, b.PeakGaugePressure);
-        Assert.Equal(a.Events, b.Events);
+        Assert.Equal(a.Events.Times(), b.Events.Times());
         Assert.Equal(a.Statistics, b.Statistics);
     }
 
