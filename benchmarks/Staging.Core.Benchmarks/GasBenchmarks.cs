@@ -32,10 +32,10 @@ public class GasBenchmarks
     public double MassFlow() => ChokedFlow.MassFlowFunction(ratio, 1.25);
 
     [Benchmark(Description = "subsonic M from A/A*")]
-    public double Area() => AreaRatio.SubsonicMach(area, 1.25);
+    public double Area() => IsentropicFlow.SubsonicMach(area, 1.25);
 
     [Benchmark(Description = "friction tube flow at a back pressure")]
-    public double Friction() => FrictionTube.MassFlowFunction(ratio, 1.5, 1.25);
+    public double Friction() => FannoFlow.TubeMassFlowFunction(ratio, 1.5, 1.25);
 
     [Benchmark(Description = "US 1976 sample")]
     public AirSample Standard() => StandardAtmosphere.Us1976.At(altitude);

@@ -12,19 +12,19 @@ internal static class GasFigures
         // the checks hold the same four.
         double[] mach = [0.38, 0.79, 1.24, 2.14], area = [1.6587, 1.0425, 1.043, 1.902];
         yield return ("area-ratio", Figure.New("Area over throat area of an isentropic duct", "Mach number", "A/A*")
-            .Curve(m => AreaRatio.At(m, 1.14), 0.15, 3, "", 1)
+            .Curve(m => IsentropicFlow.AreaRatio(m, 1.14), 0.15, 3, "", 1)
             .Note("gamma 1.14, gas and particles", 1.15, 4.2, 1)
-            .Curve(m => AreaRatio.At(m, 1.4), 0.15, 3, "", 0)
+            .Curve(m => IsentropicFlow.AreaRatio(m, 1.4), 0.15, 3, "", 0)
             .Note("gamma 1.4", 2.6, 2.3, 0)
             .Points(mach, area, "", 0)
             .Note("circles: NACA Report 1135 as quoted in a library, gamma 1.4", 0.95, 0.4, 0)
             .Limits(0, 3.2, 0, 6));
         yield return ("friction-tube", Figure.New("Mass flow function of a tube with friction, gamma 1.25",
             "back pressure over stagnation pressure", "mass flow function")
-            .Curve(r => FrictionTube.MassFlowFunction(r, 0, 1.25), 0.01, 1, "N = 0", 3, 0.05)
-            .Curve(r => FrictionTube.MassFlowFunction(r, 0.5, 1.25), 0.01, 1, "N = 0.5", 0, 0.05)
-            .Curve(r => FrictionTube.MassFlowFunction(r, 2, 1.25), 0.01, 1, "N = 2", 1, 0.05)
-            .Curve(r => FrictionTube.MassFlowFunction(r, 10, 1.25), 0.01, 1, "N = f L/D + entry = 10", 2, 0.05)
+            .Curve(r => FannoFlow.TubeMassFlowFunction(r, 0, 1.25), 0.01, 1, "N = 0", 3, 0.05)
+            .Curve(r => FannoFlow.TubeMassFlowFunction(r, 0.5, 1.25), 0.01, 1, "N = 0.5", 0, 0.05)
+            .Curve(r => FannoFlow.TubeMassFlowFunction(r, 2, 1.25), 0.01, 1, "N = 2", 1, 0.05)
+            .Curve(r => FannoFlow.TubeMassFlowFunction(r, 10, 1.25), 0.01, 1, "N = f L/D + entry = 10", 2, 0.05)
             .Limits(0, 1, 0, 0.75));
 
         // Points: the five-digit table of a public archive, by geometric altitude; the checks hold the same rows.

@@ -34,7 +34,7 @@ public sealed record ShockTubeFront
         HotTemperature = Temperature.FromKelvins(p / (solution.LeftStarDensity * driver.Gas.Constants.R));
         AirTemperature = Temperature.FromKelvins(p / (solution.RightStarDensity * air.Gas.Constants.R));
         ShockMach = Math.Max(1, solution.RightHead / air.SoundSpeed.MetersPerSecond);
-        reflection = ShockReflection.At(ShockMach, air.Gas.HeatCapacityRatio);
+        reflection = NormalShock.Reflected(ShockMach, air.Gas.HeatCapacityRatio);
     }
 
     /// <summary>The hot gas before it is let go.</summary>

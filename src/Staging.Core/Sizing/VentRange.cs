@@ -38,7 +38,7 @@ internal sealed class VentRange
         foreach (Jacket jacket in VentPath.Jackets(design))
         {
             double total = jacket.Openings.Sum(o => o.Holes.TotalArea.SquareMeters);
-            string path = $"Jackets[{design.Jackets.IndexOf(jacket)}].Openings";
+            string path = $"Jackets[{design.Jackets.Items.IndexOf(jacket)}].Openings";
             foreach (VentHoles holes in jacket.Openings.Select(o => o.Holes))
             {
                 double thinner = Thinnest(holes.WallThickness.Meters, limit) / holes.Diameter.Meters;

@@ -3,11 +3,23 @@ using UnitsNet;
 namespace Staging.Core.Solving;
 
 /// <summary>Why a run stopped short: a value, not an exception, so that a study can count it.</summary>
-/// <param name="Kind">What went wrong.</param>
-/// <param name="Time">When it went wrong, on the clock of the run.</param>
-/// <param name="Message">The same in words, with the numbers.</param>
-public sealed record SolverFailure(SolverFailureKind Kind, Duration Time, string Message)
+public sealed class SolverFailure
 {
+    internal SolverFailure(SolverFailureKind kind, Duration time, string message) => (Kind, Time, Message) = (kind, time, message);
+
+    /// <summary>What went wrong.</summary>
+    public SolverFailureKind Kind { get; }
+
+    /// <summary>When it went wrong, on the clock of the run.</summary>
+    public Duration Time { get; }
+
+    /// <summary>The same in a sentence, with the numbers.</summary>
+    public string Message { get; }
+
+    /// <summary>Time and reason on one line.</summary>
+    /// <returns>For example <c>at 0.0123 s: the step fell below 1E-15 s</c>.</returns>
+    public override string ToString() => Invariant.Text($"at {Time.Seconds:G4} s: {Message}");
+
     /// <summary>A failure at a plain time [s].</summary>
     internal static SolverFailure At(SolverFailureKind kind, double time, string message) => new(kind, Duration.FromSeconds(time), message);
 }

@@ -28,7 +28,7 @@ public class ShockTubeFrontTests
         // Three straight lines in the x-t plane: shock out, shock back, front.
         const double L = 0.25;
         double x = Front.StoppedBefore(Length.FromMeters(L)).Meters;
-        double W = Front.ShockSpeed.MetersPerSecond, w = ShockReflection.At(Front.ShockMach, 1.4).ReflectedSpeed * TestFronts.Air.SoundSpeed.MetersPerSecond;
+        double W = Front.ShockSpeed.MetersPerSecond, w = NormalShock.Reflected(Front.ShockMach, 1.4).ReflectedSpeed * TestFronts.Air.SoundSpeed.MetersPerSecond;
         double meets = Front.ArrivalAt(Length.FromMeters(x))!.Value.Seconds;
         Assert.Equal(L - w * (meets - L / W), x, 1e-12);
         Assert.InRange(x, 0.2 * L, 0.9 * L);

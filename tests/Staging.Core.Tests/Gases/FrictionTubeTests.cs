@@ -9,7 +9,7 @@ public class FrictionTubeTests
     [InlineData(0.7, 1.25)]
     [InlineData(0.3, 1.4)]
     public void Without_friction_it_is_an_ideal_nozzle(double r, double gamma) =>
-        Assert.Equal(1, FrictionTube.MassFlowFunction(r, 0, gamma) / ChokedFlow.MassFlowFunction(r, gamma), 1e-12);
+        Assert.Equal(1, FannoFlow.TubeMassFlowFunction(r, 0, gamma) / ChokedFlow.MassFlowFunction(r, gamma), 1e-12);
 
     [Theory]
     [InlineData(0.5)]
@@ -19,7 +19,7 @@ public class FrictionTubeTests
     {
         const double r = 1 - 1e-6;
         double incompressible = Math.Sqrt(2 * (1 - r) / (1 + N));
-        Assert.Equal(1, FrictionTube.MassFlowFunction(r, N, 1.4) / incompressible, 1e-5);
+        Assert.Equal(1, FannoFlow.TubeMassFlowFunction(r, N, 1.4) / incompressible, 1e-5);
     }
 
     [Theory]
@@ -28,9 +28,9 @@ public class FrictionTubeTests
     public void Flow_is_continuous_where_the_tube_chokes_and_constant_below(double gamma, double N)
     {
         double r = FannoFlow.ChokedPressureRatio(N, gamma);
-        double choked = FrictionTube.MassFlowFunction(r, N, gamma);
-        Assert.Equal(1, FrictionTube.MassFlowFunction(r + 1e-9, N, gamma) / choked, 1e-8);
-        Assert.Equal(choked, FrictionTube.MassFlowFunction(0, N, gamma));
+        double choked = FannoFlow.TubeMassFlowFunction(r, N, gamma);
+        Assert.Equal(1, FannoFlow.TubeMassFlowFunction(r + 1e-9, N, gamma) / choked, 1e-8);
+        Assert.Equal(choked, FannoFlow.TubeMassFlowFunction(0, N, gamma));
         Assert.Equal(FannoFlow.ChokedFlowReduction(N, gamma) * ChokedFlow.CriticalFlowFactor(gamma), choked, 1e-13);
     }
 
@@ -40,8 +40,8 @@ public class FrictionTubeTests
     public void Stepping_the_differential_equation_along_the_tube_gives_the_same_exit_pressure(double gamma, double N, double r)
     {
         // Shapiro's influence coefficient: dM^2/dN = gamma M^4 (1 + (gamma - 1)/2 M^2)/(1 - M^2), by classical Runge-Kutta.
-        double flow = FrictionTube.MassFlowFunction(r, N, gamma);
-        double M1 = AreaRatio.SubsonicMach(ChokedFlow.CriticalFlowFactor(gamma) / flow, gamma);
+        double flow = FannoFlow.TubeMassFlowFunction(r, N, gamma);
+        double M1 = IsentropicFlow.SubsonicMach(ChokedFlow.CriticalFlowFactor(gamma) / flow, gamma);
         double m = M1 * M1;
         const int steps = 4000;
         double h = N / steps;

@@ -46,14 +46,14 @@ public class NormalShockTests
     {
         Assert.Equal(6, NormalShock.DensityRatio(1000, 1.4), 1e-4);
         Assert.Equal(Math.Sqrt(0.4 / 2.8), NormalShock.DownstreamMach(1000, 1.4), 1e-6);
-        Assert.Equal(8, ShockReflection.At(1000, 1.4).ReflectedPressureRatio, 1e-4);
-        Assert.Equal(11, ShockReflection.At(1000, 1.25).ReflectedPressureRatio, 1e-3);
+        Assert.Equal(8, NormalShock.Reflected(1000, 1.4).ReflectedPressureRatio, 1e-4);
+        Assert.Equal(11, NormalShock.Reflected(1000, 1.25).ReflectedPressureRatio, 1e-3);
     }
 
     [Fact]
     public void A_weak_wave_doubles_its_pressure_rise_at_a_closed_end()
     {
-        ReflectedShock r = ShockReflection.At(1.0001, 1.4);
+        ReflectedShock r = NormalShock.Reflected(1.0001, 1.4);
         Assert.Equal(2, (r.TotalPressureRatio - 1) / (r.IncidentPressureRatio - 1), 1e-3);
         Assert.Equal(1, r.ReflectedSpeed, 1e-3);
     }
@@ -94,5 +94,5 @@ public class NormalShockTests
     [InlineData(1.4)]
     [InlineData(3)]
     public void A_shock_of_no_strength_reflects_as_none(double gamma) =>
-        Assert.Equal(1, ShockReflection.At(1, gamma).TotalPressureRatio, 1e-12);
+        Assert.Equal(1, NormalShock.Reflected(1, gamma).TotalPressureRatio, 1e-12);
 }

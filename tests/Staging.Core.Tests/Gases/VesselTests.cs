@@ -78,7 +78,7 @@ public class VesselTests
     [Fact]
     public void Unit_of_time_grows_with_volume_and_falls_with_area()
     {
-        Duration t = VesselTime.Unit(Volume.FromCubicCentimeters(64), Area.FromSquareMillimeters(20), PerfectGas.DryAir, Temperature.FromKelvins(288.15));
+        Duration t = VesselBlowdown.TimeUnit(Volume.FromCubicCentimeters(64), Area.FromSquareMillimeters(20), PerfectGas.DryAir, Temperature.FromKelvins(288.15));
         Assert.Equal(64e-6 / (20e-6 * Math.Sqrt(8314.32 / 28.9644 * 288.15)), t.Seconds, 1e-15);
     }
 }

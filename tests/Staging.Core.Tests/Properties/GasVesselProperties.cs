@@ -55,10 +55,10 @@ public class GasVesselProperties
     public void Friction_never_passes_more_than_a_nozzle_and_more_friction_passes_less(VesselCase c)
     {
         double r = 1 / c.Start;
-        double flow = FrictionTube.MassFlowFunction(r, c.Friction, c.Gamma);
+        double flow = FannoFlow.TubeMassFlowFunction(r, c.Friction, c.Gamma);
         Assert.True(flow >= 0);
         Assert.True(flow <= ChokedFlow.MassFlowFunction(r, c.Gamma) * (1 + 1e-9));
-        Assert.True(FrictionTube.MassFlowFunction(r, 1.1 * c.Friction, c.Gamma) < flow);
-        Assert.True(FrictionTube.MassFlowFunction(0.99 * r, c.Friction, c.Gamma) >= flow * (1 - 1e-12));
+        Assert.True(FannoFlow.TubeMassFlowFunction(r, 1.1 * c.Friction, c.Gamma) < flow);
+        Assert.True(FannoFlow.TubeMassFlowFunction(0.99 * r, c.Friction, c.Gamma) >= flow * (1 - 1e-12));
     }
 }

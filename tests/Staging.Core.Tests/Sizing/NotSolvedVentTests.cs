@@ -58,7 +58,7 @@ public class NotSolvedVentTests
             Asked = new Assurance { Probability = 0.3, Confidence = 0.5, Cases = 20 },
         };
         Area area = Area.FromSquareMillimeters(40);
-        bool IsSolved(double grams) => Gap.With(d => d with { Source = d.Motor() with { FragmentMass = Mass.FromGrams(grams) } }).WithVents(TestPlans.Layout, area).Solve().Outcome is not GapOutcome.NotSolved;
+        bool IsSolved(double grams) => Gap.With(d => d with { Source = d.Motor() with { Web = d.Web() with { Mass = Mass.FromGrams(grams) } } }).WithVents(TestPlans.Layout, area).Solve().Outcome is not GapOutcome.NotSolved;
         Assert.True(IsSolved(0.01));
         Assert.False(IsSolved(0.5));
         Axis lengths = Axis.Even("gap", "mm", Gap.Design.Tube.Length.Millimeters, Gap.Design.Tube.Length.Millimeters + 1, 2);

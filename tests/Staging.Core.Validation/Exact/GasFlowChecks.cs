@@ -41,7 +41,7 @@ public class GasFlowChecks
         Verify($"T/T0, {at}", "-", T, IsentropicFlow.TemperatureRatio(M, gamma), FifteenDigits, Naca1135);
         Verify($"p/p0, {at}", "-", p, IsentropicFlow.PressureRatio(M, gamma), FifteenDigits, Naca1135);
         Verify($"rho/rho0, {at}", "-", rho, IsentropicFlow.DensityRatio(M, gamma), FifteenDigits, Naca1135);
-        Verify($"A/A*, {at}", "-", area, AreaRatio.At(M, gamma), FifteenDigits, Naca1135);
+        Verify($"A/A*, {at}", "-", area, IsentropicFlow.AreaRatio(M, gamma), FifteenDigits, Naca1135);
         Verify($"mass flow function, {at}", "-", flow, IsentropicFlow.MassFlowFunction(M, gamma), FifteenDigits, Naca1135);
     }
 

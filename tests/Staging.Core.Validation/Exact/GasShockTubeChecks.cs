@@ -63,7 +63,7 @@ public class GasShockTubeChecks
     public void Reflection_at_a_closed_end(
         double gamma, double Ms, double p21, double T21, double rho21, double u2, double Mr, double p52, double p51, double T51, double rho51, double speed)
     {
-        ReflectedShock r = ShockReflection.At(Ms, gamma);
+        ReflectedShock r = NormalShock.Reflected(Ms, gamma);
         string at = $"gamma {gamma}, Ms {Ms}";
         Verify($"incident shock p2/p1, {at}", "-", p21, r.IncidentPressureRatio, TwelveDigits, LiepmannRoshko);
         Verify($"incident shock T2/T1, {at}", "-", T21, NormalShock.TemperatureRatio(Ms, gamma), TwelveDigits, LiepmannRoshko);

@@ -68,8 +68,12 @@ internal sealed partial class FlightSimulation
 
     private BodyRecorder Fly(BodyState body)
     {
-        var log = new BodyRecorder(options.KeepTracks) { StartTime = body.Time, TiltIntegral = body.TiltIntegral,
-            TracksTilt = body.TracksTilt };
+        var log = new BodyRecorder(options.KeepTracks)
+        {
+            StartTime = body.Time,
+            TiltIntegral = body.TiltIntegral,
+            TracksTilt = body.TracksTilt,
+        };
         curve = null;
         body.NextCorner(plan);
         lastPush = body.Push(plan);

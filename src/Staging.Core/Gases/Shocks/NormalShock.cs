@@ -9,7 +9,7 @@ namespace Staging.Core.Gases;
 /// Elements of Gasdynamics (1957), section 2.13. Gamma 1.01 to 3, Mach 1 to 1000; for gamma below 1.013 the range of
 /// the Mach number ends where that of <see cref="IsentropicFlow"/> does, so that every ratio is a normal number.
 /// </remarks>
-public static class NormalShock
+public static partial class NormalShock
 {
     /// <summary>M2^2 = (1 + (gamma - 1)/2 M1^2)/(gamma M1^2 - (gamma - 1)/2).</summary>
     /// <param name="mach">Mach number ahead M1 [-], 1 to 1000 (less below gamma 1.013).</param>

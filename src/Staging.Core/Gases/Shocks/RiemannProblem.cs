@@ -10,7 +10,7 @@ namespace Staging.Core.Gases;
 /// rises and is concave. Two fans are solved in z = p^((gamma - 1)/(2 gamma)), in which they are nearly straight;
 /// otherwise by Newton steps kept inside a bracket. Round-off is reached; the count of steps is bounded.
 /// </remarks>
-public static class RiemannProblem
+internal static class RiemannProblem
 {
     private const int MaxIterations = 100;
     /// <summary>A Newton step this small, relative, leaves an error of its square: round-off.</summary>

@@ -2,7 +2,7 @@ namespace Staging.Core.Gases;
 
 /// <summary>
 /// Exact solution of a Riemann problem: two waves, a contact surface between the two gases, and the uniform star states
-/// on its sides. A value; made by <see cref="RiemannProblem"/>.
+/// on its sides. A value; made by <see cref="Of"/>.
 /// </summary>
 /// <remarks>
 /// Where the gases part faster than both can expand, a vacuum opens: star pressure and star densities are 0, and the
@@ -52,6 +52,14 @@ public readonly record struct RiemannSolution
 
     /// <summary>Whether the right wave is a shock; otherwise it is an expansion fan.</summary>
     public bool RightIsShock => StarPressure > Right.Pressure;
+
+    /// <summary>Solves the problem.</summary>
+    /// <param name="left">The gas on the left: density and pressure 1e-75 to 1e75, velocity up to 1e75 either way,
+    /// gamma 1.01 to 3.</param>
+    /// <param name="right">The gas on the right, in the same units.</param>
+    /// <returns>Star state, waves and contact.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A number of a state outside its range.</exception>
+    public static RiemannSolution Of(in FlowState left, in FlowState right) => RiemannProblem.Solve(left, right);
 
     /// <summary>The state on a ray x/t from the point where the gases met.</summary>
     /// <param name="speed">x/t [as the velocities], finite; the contact itself counts to the right.</param>

@@ -10,7 +10,7 @@ namespace Staging.Core.Gases;
 /// 1)/(gamma + 1) the friction number to the sonic state is N* = (gamma + 1)/(2 gamma) (s - ln(1 + s)): one function of
 /// s for all gases, which Newton inverts from the outer side on either branch.
 /// </remarks>
-public static class FannoFlow
+public static partial class FannoFlow
 {
     private const int MaxIterations = 100;
 
@@ -81,7 +81,7 @@ public static class FannoFlow
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>p0/p0* [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double StagnationPressureRatio(double mach, double gamma) => AreaRatio.At(mach, gamma);
+    public static double StagnationPressureRatio(double mach, double gamma) => IsentropicFlow.AreaRatio(mach, gamma);
 
     /// <summary>Flow of a choked tube fed by a smooth entrance over that of an ideal nozzle of the same bore.</summary>
     /// <param name="friction">f L/D of the tube [-], 0 to <see cref="FrictionToSonic"/> at Mach 1e-100; an entrance
@@ -89,7 +89,8 @@ public static class FannoFlow
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Ratio of mass flows [-], at most 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double ChokedFlowReduction(double friction, double gamma) => 1 / AreaRatio.At(SubsonicMach(friction, gamma), gamma);
+    public static double ChokedFlowReduction(double friction, double gamma) =>
+        1 / IsentropicFlow.AreaRatio(SubsonicMach(friction, gamma), gamma);
 
     /// <summary>
     /// Pressure at the sonic end of such a tube over the stagnation pressure ahead of it: the tube chokes at and below

@@ -9,7 +9,7 @@ namespace Staging.Core.Gases;
 /// below 1.013 only to where p/p0 is 1e-300 (Mach 432 at gamma 1.01), so that every ratio is a normal number. The
 /// inverses take the ratios of that range.
 /// </remarks>
-public static class IsentropicFlow
+public static partial class IsentropicFlow
 {
     /// <summary>T/T0 = 1/(1 + (gamma - 1)/2 M^2).</summary>
     /// <param name="mach">Mach number M [-], 0 to 1000 (less below gamma 1.013).</param>

@@ -2,7 +2,8 @@ namespace Staging.Core.Gases;
 
 /// <summary>
 /// A vessel of perfect gas that empties through an ideal opening: choked first, in closed form, then subsonic, by one
-/// quadrature of a smooth function. Dimensionless; time counts in V/(Cd A sqrt(R T0)), see <see cref="VesselTime"/>.
+/// quadrature of a smooth function. Dimensionless; time counts in V/(Cd A sqrt(R T0)), see
+/// <see cref="VesselBlowdown.TimeUnit"/>.
 /// </summary>
 /// <remarks>
 /// <para>
@@ -16,14 +17,14 @@ namespace Staging.Core.Gases;
 /// ambient pressure is finite.
 /// </para>
 /// </remarks>
-public static class VesselBlowdown
+public static partial class VesselBlowdown
 {
     private const double MaxRatio = 1e6;
     private const double MaxTime = 1e9;
     private const int MaxIterations = 100;
 
     /// <summary>Pressure over that at the start, p/p0, while the opening is choked.</summary>
-    /// <param name="time">t [-] in units of <see cref="VesselTime.Unit"/>, 0 to 1e9.</param>
+    /// <param name="time">t [-] in units of <see cref="VesselBlowdown.TimeUnit"/>, 0 to 1e9.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal.</param>
     /// <returns>p/p0 [-].</returns>
@@ -35,7 +36,7 @@ public static class VesselBlowdown
     }
 
     /// <summary>Temperature over that at the start, T/T0, while the opening is choked.</summary>
-    /// <param name="time">t [-] in units of <see cref="VesselTime.Unit"/>, 0 to 1e9.</param>
+    /// <param name="time">t [-] in units of <see cref="VesselBlowdown.TimeUnit"/>, 0 to 1e9.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal.</param>
     /// <returns>T/T0 [-].</returns>
@@ -53,7 +54,7 @@ public static class VesselBlowdown
     /// <param name="pressureRatio">p/p0 [-], 1e-6 to 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal.</param>
-    /// <returns>t [-] in units of <see cref="VesselTime.Unit"/>.</returns>
+    /// <returns>t [-] in units of <see cref="VesselBlowdown.TimeUnit"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double ChokedTime(double pressureRatio, double gamma, VesselHeat heat)
     {
@@ -67,7 +68,7 @@ public static class VesselBlowdown
     /// <param name="endRatio">p/pa at the end [-], 1 to <paramref name="startRatio"/>.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal.</param>
-    /// <returns>t [-] in units of <see cref="VesselTime.Unit"/>.</returns>
+    /// <returns>t [-] in units of <see cref="VesselBlowdown.TimeUnit"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double VentTime(double startRatio, double endRatio, double gamma, VesselHeat heat)
     {
@@ -83,7 +84,7 @@ public static class VesselBlowdown
     /// <summary>
     /// Pressure over that outside, p/pa, at a time: the inverse of <see cref="VentTime"/>, and 1 once it has vented.
     /// </summary>
-    /// <param name="time">t [-] in units of <see cref="VesselTime.Unit"/>, 0 to 1e9.</param>
+    /// <param name="time">t [-] in units of <see cref="VesselBlowdown.TimeUnit"/>, 0 to 1e9.</param>
     /// <param name="startRatio">p0/pa at the start [-], 1 to 1e6.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal.</param>

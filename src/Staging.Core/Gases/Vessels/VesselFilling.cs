@@ -30,7 +30,7 @@ public static class VesselFilling
     /// <param name="endRatio">p2/p_L [-], <paramref name="startRatio"/> to 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal (at the temperature of the supply).</param>
-    /// <returns>t [-] in units of <see cref="VesselTime.Unit"/> at the temperature of the supply.</returns>
+    /// <returns>t [-] in units of <see cref="VesselBlowdown.TimeUnit"/> at the temperature of the supply.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double Time(double startRatio, double endRatio, double gamma, VesselHeat heat)
     {
@@ -45,8 +45,8 @@ public static class VesselFilling
     /// <summary>
     /// Pressure over that of the supply at a time: the inverse of <see cref="Time"/>, and 1 once it is full.
     /// </summary>
-    /// <param name="time">t [-] in units of <see cref="VesselTime.Unit"/> at the temperature of the supply, 0 to
-    /// 1e9.</param>
+    /// <param name="time">t [-] in units of <see cref="VesselBlowdown.TimeUnit"/> at the temperature of the supply, 0
+    /// to 1e9.</param>
     /// <param name="startRatio">p1/p_L [-], 0 to 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal (at the temperature of the supply).</param>

@@ -139,7 +139,7 @@ internal sealed class ReservoirEnd(double boreArea, params ChamberOpening[] mout
             double soundSquared = gas.Gamma * gas.R * (H - 0.5 * u * u) / gas.Cp;
             if (u * u > soundSquared)
             {
-                double M = AreaRatio.SupersonicMach(Math.Max(1, 1 / flows.ThroatShare(end.mouths)), gas.Gamma);
+                double M = IsentropicFlow.SupersonicMach(Math.Max(1, 1 / flows.ThroatShare(end.mouths)), gas.Gamma);
                 double T = H / gas.Cp / (1 + 0.5 * (gas.Gamma - 1) * M * M);
                 double most = M * Math.Sqrt(gas.Gamma * gas.R * T);
                 if (u > most)

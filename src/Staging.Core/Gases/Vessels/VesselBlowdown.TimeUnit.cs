@@ -2,8 +2,8 @@ using UnitsNet;
 
 namespace Staging.Core.Gases;
 
-/// <summary>The time scale of a vessel that empties or fills through an opening.</summary>
-public static class VesselTime
+// The time scale of a vessel that empties or fills through an opening.
+public static partial class VesselBlowdown
 {
     /// <summary>
     /// V/(Cd A sqrt(R T0)): the unit in which <see cref="VesselBlowdown"/> and <see cref="VesselFilling"/> count time.
@@ -16,7 +16,7 @@ public static class VesselTime
     /// supply [K], 50 to 6000.</param>
     /// <returns>The unit of time.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static Duration Unit(Volume volume, Area effectiveArea, PerfectGas gas, Temperature temperature)
+    public static Duration TimeUnit(Volume volume, Area effectiveArea, PerfectGas gas, Temperature temperature)
     {
         ArgumentNullException.ThrowIfNull(gas);
         double V = Guard.In(volume, 1e-12, 1e6, nameof(volume)).CubicMeters;

@@ -1,18 +1,14 @@
 namespace Staging.Core.Gases;
 
-/// <summary>
-/// Area over sonic throat area of an isentropic stream, A/A* = (1/M) ((2/(gamma + 1)) (1 + (gamma - 1)/2 M^2))^((gamma
-/// + 1)/(2 (gamma - 1))), and Mach number from it on either branch. Dimensionless.
-/// </summary>
-/// <remarks>
-/// NACA Report 1135 (Ames Research Staff, 1953), equation 80. The inverse is a Newton iteration on ln A/A* against ln
-/// M. That function is convex with its only minimum at M = 1, so the iteration closes in from the outer side of either
-/// branch and cannot change branch. Near M = 1 the area moves with the square of M - 1: a Mach number found there
-/// carries the square root of the error of the area. Range of the Mach number: 1e-100 to 1000, below gamma 1.013
-/// somewhat less, see <see cref="IsentropicFlow"/>; either inverse takes the area ratios that its branch has in that
-/// range.
-/// </remarks>
-public static class AreaRatio
+// Area over sonic throat area of an isentropic stream, A/A* = (1/M) ((2/(gamma + 1)) (1 + (gamma - 1)/2 M^2))^((gamma
+// + 1)/(2 (gamma - 1))), and Mach number from it on either branch. Dimensionless.
+// NACA Report 1135 (Ames Research Staff, 1953), equation 80. The inverse is a Newton iteration on ln A/A* against ln
+// M. That function is convex with its only minimum at M = 1, so the iteration closes in from the outer side of either
+// branch and cannot change branch. Near M = 1 the area moves with the square of M - 1: a Mach number found there
+// carries the square root of the error of the area. Range of the Mach number: 1e-100 to 1000, below gamma 1.013
+// somewhat less, see IsentropicFlow; either inverse takes the area ratios that its branch has in that
+// range.
+public static partial class IsentropicFlow
 {
     private const int MaxIterations = 60;
 
@@ -21,7 +17,7 @@ public static class AreaRatio
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>A/A* [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double At(double mach, double gamma)
+    public static double AreaRatio(double mach, double gamma)
     {
         double M = Argument.MovingMach(mach, gamma);
         return Math.Max(1, Math.Pow(2 / (gamma + 1) * (1 + (gamma - 1) / 2 * M * M), Power(gamma)) / M);
@@ -57,7 +53,7 @@ public static class AreaRatio
 
     /// <summary>ln A/A* of a ratio up to that at the outermost Mach number of its branch.</summary>
     private static double Checked(double areaRatio, double outermost, double gamma) =>
-        NearZero.Log1p(Guard.In(areaRatio, 1, At(outermost, gamma), "-", nameof(areaRatio)) - 1);
+        NearZero.Log1p(Guard.In(areaRatio, 1, AreaRatio(outermost, gamma), "-", nameof(areaRatio)) - 1);
 
     /// <summary>|ln M| from the parabola ln A = (ln M)^2 2/(gamma + 1) at the sonic point.</summary>
     private static double NearSonic(double lnA, double gamma) => Math.Sqrt((gamma + 1) / 2 * lnA);

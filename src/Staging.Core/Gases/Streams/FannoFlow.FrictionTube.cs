@@ -2,16 +2,12 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Gases;
 
-/// <summary>
-/// Mass flow from a reservoir through a smooth entrance and a tube with wall friction to a back pressure, choked or
-/// not. Dimensionless: mass flow = area * p0/sqrt(R T0) * <see cref="MassFlowFunction"/>.
-/// </summary>
-/// <remarks>
-/// A. H. Shapiro, The Dynamics and Thermodynamics of Compressible Fluid Flow (1953), chapter 6: isentropic entrance to
-/// M1, friction from M1 to M2, exit at the back pressure while M2 is below 1. It tends to sqrt(2 (1 - r)/(1 + N)) for
-/// small differences and to the ideal nozzle for N = 0.
-/// </remarks>
-public static class FrictionTube
+// Mass flow from a reservoir through a smooth entrance and a tube with wall friction to a back pressure, choked or
+// not. Dimensionless: mass flow = area * p0/sqrt(R T0) * MassFlowFunction.
+// A. H. Shapiro, The Dynamics and Thermodynamics of Compressible Fluid Flow (1953), chapter 6: isentropic entrance to
+// M1, friction from M1 to M2, exit at the back pressure while M2 is below 1. It tends to sqrt(2 (1 - r)/(1 + N)) for
+// small differences and to the ideal nozzle for N = 0.
+public static partial class FannoFlow
 {
     /// <summary>The mass flow function.</summary>
     /// <param name="pressureRatio">Back pressure over stagnation pressure r [-], 0 to 1.</param>
@@ -20,12 +16,12 @@ public static class FrictionTube
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>mdot sqrt(R T0)/(A p0) [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double MassFlowFunction(double pressureRatio, double friction, double gamma)
+    public static double TubeMassFlowFunction(double pressureRatio, double friction, double gamma)
     {
         double r = Guard.In(pressureRatio, 0, 1, "-", nameof(pressureRatio));
         double N = Guard.In(friction, 0, 1e6, "-", nameof(friction));
-        if (r <= FannoFlow.ChokedPressureRatio(N, Argument.Gamma(gamma)))
-            return IsentropicFlow.MassFlowFunction(FannoFlow.SubsonicMach(N, gamma), gamma);
+        if (r <= ChokedPressureRatio(N, Argument.Gamma(gamma)))
+            return IsentropicFlow.MassFlowFunction(SubsonicMach(N, gamma), gamma);
         if (r == 1)
             return 0;
 

@@ -1,14 +1,10 @@
 namespace Staging.Core.Gases;
 
-/// <summary>
-/// Reflection of a normal shock at a closed end: p5/p2 = ((3 gamma - 1) p2/p1 - (gamma - 1))/((gamma - 1) p2/p1 + gamma
-/// + 1).
-/// </summary>
-/// <remarks>
-/// H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), section 3.5. A weak wave doubles its rise of pressure;
-/// a strong one multiplies pressure by (3 gamma - 1)/(gamma - 1): 8 for air, 11 for gamma 1.25.
-/// </remarks>
-public static class ShockReflection
+// Reflection of a normal shock at a closed end: p5/p2 = ((3 gamma - 1) p2/p1 - (gamma - 1))/((gamma - 1) p2/p1 + gamma
+// + 1).
+// H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), section 3.5. A weak wave doubles its rise of pressure;
+// a strong one multiplies pressure by (3 gamma - 1)/(gamma - 1): 8 for air, 11 for gamma 1.25.
+public static partial class NormalShock
 {
     /// <summary>The reflected shock of an incident one.</summary>
     /// <param name="mach">Mach number of the incident shock into gas at rest Ms [-], 1 to 1000 (see
@@ -16,15 +12,15 @@ public static class ShockReflection
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Pressures, temperatures, densities and speed after reflection.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static ReflectedShock At(double mach, double gamma)
+    public static ReflectedShock Reflected(double mach, double gamma)
     {
-        double p21 = NormalShock.PressureRatio(mach, gamma);
+        double p21 = PressureRatio(mach, gamma);
         // A shock of no strength reflects as one: round-off must not make it an expansion.
         double p52 = Math.Max(1, ((3 * gamma - 1) * p21 - (gamma - 1)) / ((gamma - 1) * p21 + gamma + 1));
-        double M_r = NormalShock.MachFromPressureRatio(p52, gamma);
-        double T21 = NormalShock.TemperatureRatio(mach, gamma);
-        double rho21 = NormalShock.DensityRatio(mach, gamma);
-        double rho52 = NormalShock.HugoniotDensityRatio(p52, gamma);
+        double M_r = MachFromPressureRatio(p52, gamma);
+        double T21 = TemperatureRatio(mach, gamma);
+        double rho21 = DensityRatio(mach, gamma);
+        double rho52 = HugoniotDensityRatio(p52, gamma);
         double u2 = PistonShock.GasSpeed(mach, gamma);
         return new ReflectedShock(
             IncidentPressureRatio: p21,
