@@ -19,7 +19,7 @@ internal static class GapFigures
     {
         yield return ("gap-models-pressure",
             Agreement("Peak pressure of the two lumped models", "peak gauge pressure [kPa]", run => run.PeakGaugePressure.Kilopascals)
-            .Note("one 6 mm hole", 20, 205, 1)
+            .Note("one 6 mm hole", 75, 200, 1)
             .Note("four times that", 430, 10, 0)
             .Note("solid: displacement, dashed: stirred", 430, 225, 3)
             .Limits(0, 950, 0, 250));

@@ -26,7 +26,7 @@ internal static class ShockFigures
             .Curve(x => 100 * s.Sample(x).Density, -900, 700, "", 1)
             .Note("density", 60, 190, 1)
             .Note($"contact {s.ContactSpeed:F0} m/s", s.ContactSpeed, 20, 3)
-            .Note($"shock {s.RightHead:F0} m/s", s.RightHead, 60, 3)
+            .Note($"shock {s.RightHead:F0} m/s", s.RightHead, 60, 3, Alignment.LowerRight)
             .Limits(-900, 700, 0, 330));
     }
 
