@@ -1,6 +1,4 @@
-using Staging.Core.Gases;
 using Staging.Core.Solving;
-using UnitsNet;
 
 namespace Staging.Core.Discharge;
 
@@ -10,21 +8,18 @@ internal static class EquivalentHole
     private const double MinDiameter = 1e-4;
     private const double MaxDiameter = 0.1;
 
-    public static VentHoles ForFlow(MassFlow flow, GasState one, GasState two, IDischargeLaw law, Length wallThickness)
+    /// <summary>Its diameter [m] from a signed flow [kg/s] and a wall [m].</summary>
+    public static double DiameterFor(double flow, OrificeSide one, OrificeSide two, IDischargeLaw law, double wall)
     {
-        ArgumentNullException.ThrowIfNull(one);
-        ArgumentNullException.ThrowIfNull(two);
-        ArgumentNullException.ThrowIfNull(law);
-        double wall = Guard.In(wallThickness, 1e-5, 0.05, nameof(wallThickness)).Meters;
         double smallest = SmallestDiameter(law, wall);
-        var f = new Surplus(flow.KilogramsPerSecond, Orifice.ToSi(one), Orifice.ToSi(two), law, wall);
+        var f = new Surplus(flow, one, two, law, wall);
         double min = f.FlowAt(smallest);
         double most = f.FlowAt(MaxDiameter);
         if (min == most)
             throw new ArgumentException("The pressures of both sides are equal: no hole passes anything.", nameof(two));
-        Guard.In(flow.KilogramsPerSecond, Math.Min(min, most), Math.Max(min, most), "kg/s", nameof(flow));
+        Guard.In(flow, Math.Min(min, most), Math.Max(min, most), "kg/s", nameof(flow));
         (double low, double high) = BracketedRoot.Shrink(ref f, smallest, f.At(smallest), MaxDiameter, f.At(MaxDiameter), 1e-15);
-        return new VentHoles { Diameter = Length.FromMeters(0.5 * (low + high)), WallThickness = wallThickness, Count = 1 };
+        return 0.5 * (low + high);
     }
 
     /// <summary>The least diameter whose hole is not too long for the law.</summary>

@@ -33,8 +33,15 @@ public sealed record VentHoles
     /// against the pressures, or the wall is too thick for the law at any of these diameters.
     /// </exception>
     /// <exception cref="ArgumentException">Equal pressures.</exception>
-    public static VentHoles ForFlow(MassFlow flow, GasState one, GasState two, IDischargeLaw law, Length wallThickness) =>
-        EquivalentHole.ForFlow(flow, one, two, law, wallThickness);
+    public static VentHoles ForFlow(MassFlow flow, GasState one, GasState two, IDischargeLaw law, Length wallThickness)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(two);
+        ArgumentNullException.ThrowIfNull(law);
+        double wall = Guard.In(wallThickness, 1e-5, 0.05, nameof(wallThickness)).Meters;
+        double diameter = EquivalentHole.DiameterFor(flow.KilogramsPerSecond, Orifice.ToSi(one), Orifice.ToSi(two), law, wall);
+        return new VentHoles { Diameter = Length.FromMeters(diameter), WallThickness = wallThickness, Count = 1 };
+    }
 
     /// <summary>
     /// Area of one hole in place of several in series by the incompressible rule 1/A^2 = sum 1/A_i^2, all with one

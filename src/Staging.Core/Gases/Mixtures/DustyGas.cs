@@ -82,7 +82,7 @@ public sealed record DustyGas
         double f = GasMassFraction;
         double R_eff = f * Gas.Constants.R;
         double cp_eff = f * Gas.Constants.Cp + (1 - f) * ParticleHeatCapacity.JoulesPerKilogramKelvin;
-        // Particles lower the ratio, so round-off may not lift it above that of the gas; without any it is that of the gas.
+        // Particles lower the ratio: round-off may not lift it above that of the gas.
         double gamma = Gas.HeatCapacityRatio;
         return (R_eff, f == 1 ? gamma : Math.Min(cp_eff / (cp_eff - R_eff), gamma));
     }
