@@ -79,7 +79,7 @@ internal sealed partial class OneDimensionalGap
             TubeArrays a = Tube.Cells;
             double mass = 0, sum = 0;
             for (int i = a.First; i < a.End; i++)
-        {
+            {
                 double products = Tube.VolumeOf(i) * a.Products[i];
                 mass += products;
                 sum += products * TemperatureAt(i);
