@@ -5,9 +5,9 @@ using Staging.Core.Sizing;
 
 namespace Staging.Core.Reviews;
 
-// From a plan to one of its gaps, with the pressure, density, speed and acceleration that the flight has at burn-through.
-// The flight is that of the plan as it stands: a question that then varies the gap keeps the state at which the plan
-// meets it.
+// From a plan to one of its gaps, with the pressure, density, speed and acceleration that the flight has at
+// burn-through. The flight is that of the plan as it stands: a question that then varies the gap keeps the state at
+// which the plan meets it.
 public static partial class StagingReviewer
 {
     /// <summary>Flies a plan as far as need be and gives one of its gaps as the flight meets it.</summary>

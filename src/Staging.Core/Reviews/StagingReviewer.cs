@@ -11,7 +11,8 @@ namespace Staging.Core.Reviews;
 public static partial class StagingReviewer
 {
     /// <summary>
-    /// Flies the plan, takes the run of every gap from the flight that asked for it, sizes its vents, and adds cautions.
+    /// Flies the plan, takes the run of every gap from the flight that asked for it, sizes its vents, and adds
+    /// cautions.
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="options">How the flight is computed; null for the defaults. Its scope is not asked: a review
@@ -38,8 +39,8 @@ public static partial class StagingReviewer
     /// <remarks>
     /// Inputs are drawn independently of one another. Those whose names begin with <c>closures</c> belong to the model
     /// and have one value in all gaps of a case; the others are drawn for each gap. An input that a gap does not have,
-    /// since its source is of another kind, is left out and listed in <see cref="Reviews.Odds.NotVaried"/>. A case costs one flight
-    /// of the uppermost stage and one run of each gap that it reaches, some 10 ms in all with
+    /// since its source is of another kind, is left out and listed in <see cref="Reviews.Odds.NotVaried"/>. A case
+    /// costs one flight of the uppermost stage and one run of each gap that it reaches, some 10 ms in all with
     /// <see cref="GapModel.TwoZone"/>, which is about 4 s for 400 cases on one core; about a hundred times that with
     /// <see cref="GapModel.OneDimensional"/>.
     /// </remarks>

@@ -117,7 +117,7 @@ public class OddsTests
     [InlineData(0)]
     [InlineData(-1)]
     [InlineData(1_000_001)]
-    public void Cases_outside_their_range_are_refused(int cases) => Assert.Throws<ArgumentOutOfRangeException>("cases", () => Demo.Odds(cases));
+    public void Cases_outside_their_range_are_refused(int cases) => Assert.Throws<ArgumentOutOfRangeException>(nameof(cases), () => Demo.Odds(cases));
 
     [Fact]
     public void One_case_has_odds_of_all_or_nothing_and_tells_nothing_of_what_matters()

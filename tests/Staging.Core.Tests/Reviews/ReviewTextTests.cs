@@ -37,7 +37,7 @@ public class ReviewTextTests
     [InlineData(91)]
     [InlineData(1001)]
     public void A_width_outside_its_range_is_refused(int width) =>
-        Assert.Throws<ArgumentOutOfRangeException>("width", () => Demo.ToString(width));
+        Assert.Throws<ArgumentOutOfRangeException>(nameof(width), () => Demo.ToString(width));
 
     [Fact]
     public void The_text_does_not_depend_on_the_culture()

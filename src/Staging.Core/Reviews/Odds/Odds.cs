@@ -54,7 +54,9 @@ public sealed class Odds
     /// <returns>One correlation for each input.</returns>
     public InputRanking WhatMatters() => new(Run.Columns());
 
-    /// <summary>The odds in a few lines: each stage with the score interval at 95 %, and percentiles of the margin.</summary>
+    /// <summary>
+    /// The odds in a few lines: each stage with the score interval at 95 %, and percentiles of the margin.
+    /// </summary>
     /// <returns>The text.</returns>
     public override string ToString() => OddsText.Of(this);
 

@@ -2,7 +2,9 @@ using Staging.Core.Flight;
 
 namespace Staging.Core.Reviews;
 
-/// <summary>A review as text in plain sections: the gaps, the flight, what comes down, what to mind, the result.</summary>
+/// <summary>
+/// A review as text in plain sections: the gaps, the flight, what comes down, what to mind, the result.
+/// </summary>
 internal static class ReviewText
 {
     private const int CautionIndent = 4;
