@@ -13,9 +13,9 @@ public abstract record GapModel
 
     /// <summary>Treats every case.</summary>
     /// <typeparam name="T">Type of the answer.</typeparam>
-    /// <param name="twoZone">For the displacement model.</param>
-    /// <param name="wellStirred">For the stirred model.</param>
-    /// <param name="oneDimensional">For flow resolved along the tube.</param>
+    /// <param name="twoZone">For two zones.</param>
+    /// <param name="wellStirred">For one stirred zone.</param>
+    /// <param name="oneDimensional">For flow along the tube.</param>
     /// <returns>The answer of the case that holds.</returns>
     public T Match<T>(Func<TwoZone, T> twoZone, Func<WellStirred, T> wellStirred, Func<OneDimensional, T> oneDimensional) => this switch
     {
@@ -38,7 +38,7 @@ public abstract record GapModel
     /// <remarks>
     /// There is no front. In its place stands the station up to which the products in the tube would reach if they were
     /// gathered at its beginning at the temperature of the mixture; and the front is said to be at the last vent when
-    /// half of the mass that leaves there is products, as in the displacement model half of what leaves is. The dead
+    /// half of the mass that leaves there is products, as in the two-zone model half of what leaves is. The dead
     /// end beyond the last vent is a stirred pocket of its own in both models.
     /// </remarks>
     public sealed record WellStirred : GapModel;

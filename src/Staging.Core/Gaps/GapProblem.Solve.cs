@@ -14,7 +14,8 @@ public sealed partial record GapProblem
     /// <param name="model">How the gas is modelled; null for <see cref="GapModel.TwoZone"/>.</param>
     /// <param name="options">How to integrate; null for the defaults. The one-dimensional model takes the number of
     /// steps allowed from it, nothing else.</param>
-    /// <param name="progress">Told in order, on the calling thread, how far the run has come; null for nobody.</param>
+    /// <param name="progress">Told in order, on the calling thread, how far the run has come; null for no
+    /// report.</param>
     /// <param name="cancellationToken">Stops the run.</param>
     /// <returns>The run. Stages pushed apart, or a grain that stays cold, are results, not exceptions.</returns>
     /// <exception cref="InvalidModelException"><see cref="Check"/> reports errors.</exception>

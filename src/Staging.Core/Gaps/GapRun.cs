@@ -117,7 +117,8 @@ public sealed class GapRun
 
     /// <summary>The outcome, the events and the peaks.</summary>
     /// <returns>Some lines.</returns>
-    public override string ToString() => Invariant.Text($"{Outcome}\nEvents: {string.Join(", ", Events)}; end at {End.Milliseconds:F2} ms.\n"
+    public override string ToString() =>
+        Invariant.Text($"{Outcome}\nEvents: {string.Join(", ", Events)}; end at {End.Milliseconds:F2} ms.\n"
         + $"Peaks: {PeakGaugePressure.Kilopascals:F1} kPa gauge in the gap, {PeakGrainSurface.Kelvins:F0} K at the grain.");
 
     private GapSnapshot Snapshot(double time) => new(Duration.FromSeconds(time), Course.At(time));

@@ -7,7 +7,7 @@ internal static class JointChecks
 {
     /// <summary>
     /// How often the tube may lie in what the joint lengthens it by [-]: a judgement. Gas that has expanded a
-    /// hundredfold pushes nothing, and the resolved model carries a cell for each of its lengths.
+    /// hundredfold pushes nothing, and the one-dimensional model carries a cell for each of its lengths.
     /// </summary>
     private const double MaxStretch = 100;
 

@@ -65,8 +65,8 @@ internal sealed class RunEvents(GapParameters p, IgnitionTracker ignition)
     public void Spend(double time) => Add(GapEventKind.Spent, time);
 
     /// <summary>
-    /// The run is over: enters when the grain was lit. A run that has failed does not say so, because nobody knows what
-    /// its margin is.
+    /// The run is over: enters when the grain was lit. A run that has failed does not say so, because its margin is
+    /// not known.
     /// </summary>
     public void Finish(bool hasFailed)
     {

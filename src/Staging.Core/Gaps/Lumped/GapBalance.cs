@@ -3,7 +3,7 @@ using Staging.Core.Discharge;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// The balance of a lumped gap: all flows of one state, and the rate of the common pressure. In the displacement model
+/// The balance of a lumped gap: all flows of one state, and the rate of the common pressure. In the two-zone model
 /// hot products push the air ahead of a front without mixing, in the stirred model both are one parcel; beyond the last
 /// vent lies a stirred dead end; all share one pressure. Chambers and jackets have their own.
 /// </summary>

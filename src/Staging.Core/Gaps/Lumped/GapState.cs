@@ -133,7 +133,7 @@ internal readonly ref partial struct GapState : IGapView
     public double Passed(in VentParameters vent) => PassedAt(vent.Station, vent.FrontThickness, Reach);
 
     /// <summary>
-    /// A front thicker than its way to a hole begins where the hot parcel does, so that nobody draws on a parcel that
+    /// A front thicker than its way to a hole begins where the hot parcel does, so that no vent draws on a parcel that
     /// is not there.
     /// </summary>
     private double PassedAt(double station, double thickness, double front)

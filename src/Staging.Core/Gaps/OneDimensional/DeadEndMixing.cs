@@ -2,7 +2,7 @@ namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
 /// Turbulent exchange between the stream that leaves through the last vents and the dead end beyond them: the closure
-/// of the displacement model, resolved in depth. The volume flow that reaches past a depth z is exchange x volume flow
+/// of the lumped models, resolved in depth. The volume flow that reaches past a depth z is exchange x volume flow
 /// of the stream x exp(-z/reach).
 /// </summary>
 /// <remarks>

@@ -74,7 +74,7 @@ internal sealed partial class OneDimensionalGap
         TubeArrays a = Tube.Cells;
         double lost = Tube.LoseToWall(time, p.Profile.FirstBore, p.WallHeatTransfer, p.OutsideTemperature);
 
-        // The end wall, as the wall of the dead end in the displacement model.
+        // The end wall, as the wall of the dead end in the lumped models.
         int last = a.End - 1;
         double T = TemperatureOf(last, out double rhoCv);
         double x = time * p.WallHeatTransfer / (rhoCv * Tube.CellLength);

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
-/// The course of a resolved run: readings at a fixed interval and at the end, straight lines between them.
+/// The course of a one-dimensional run: readings at a fixed interval and at the end, straight lines between them.
 /// </summary>
 internal sealed class OneDimensionalHistory(IReadOnlyList<double> times, IReadOnlyList<GapReading> readings,
     ImmutableArray<GapProfile> profiles) : GapHistory

@@ -2,7 +2,7 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>One resolved run: steps, joint, events, looks at the grain.</summary>
+/// <summary>A one-dimensional run: steps, joint, events, marks of the grain surface.</summary>
 internal sealed class OneDimensionalSolver
 {
     private readonly GapProblem problem;
@@ -20,9 +20,9 @@ internal sealed class OneDimensionalSolver
     private SolverFailure? failure;
 
     /// <summary>
-    /// The books as they stood when the run was last looked at: all that is left of a run whose gas has become no gas.
+    /// Time and ledger at the last mark: where a run ends whose numbers have ended.
     /// </summary>
-    private (double Time, GapLedger Ledger) books;
+    private (double Time, GapLedger Ledger) lastSound;
     private int profilesKept;
     private double pressure;
     private double atVent;
@@ -47,10 +47,10 @@ internal sealed class OneDimensionalSolver
         profileTimes = [.. model.ProfileTimes.Select(t => t.Seconds).Where(t => t >= 0 && t <= p.Horizon).Order()];
         pressure = p.OutsidePressure;
         first = gap.Totals;
-        books = Books;
+        lastSound = Account;
     }
 
-    private (double Time, GapLedger Ledger) Books => (gap.Time, new GapLedger(first, gap.Given, gap.Left, gap.Totals));
+    private (double Time, GapLedger Ledger) Account => (gap.Time, new GapLedger(first, gap.Given, gap.Left, gap.Totals));
 
     public GapRun Run(CancellationToken cancel)
     {
@@ -65,11 +65,11 @@ internal sealed class OneDimensionalSolver
         if (failure?.Kind != SolverFailureKind.NonFiniteState)
         {
             record.Finish();
-            books = Books;
+            lastSound = Account;
         }
 
         events.Finish(failure is not null);
-        progress?.Done(books.Time);
+        progress?.Done(lastSound.Time);
         TubeFlow tube = gap.Tube;
         return new GapRun(new GapRunData
         {
@@ -80,8 +80,8 @@ internal sealed class OneDimensionalSolver
             Course = record.Course,
             Ignition = ignition,
             Events = events,
-            End = books.Time,
-            Ledger = books.Ledger,
+            End = lastSound.Time,
+            Ledger = lastSound.Ledger,
             Statistics = new SolverStatistics(tube.Steps, tube.Repeats, tube.Steps + tube.Repeats, tube.Steps),
             Failure = failure,
         });
@@ -100,7 +100,7 @@ internal sealed class OneDimensionalSolver
         bool taken = gap.Step(until, events.Joint, acceleration);
         if (!gap.HoldsGas)
             return Fail(SolverFailureKind.NonFiniteState, $"Tube, chamber or jacket has no finite density and pressure above zero any "
-                + $"more at {gap.Time * 1e3:G4} ms; the run is given up to {books.Time * 1e3:G4} ms.");
+                + $"more at {gap.Time * 1e3:G4} ms; the run is given up to {lastSound.Time * 1e3:G4} ms.");
         return taken || Fail(SolverFailureKind.StepTooSmall, $"A cell lost its gas at {gap.Time * 1e3:G4} ms however short the step.");
     }
 
@@ -126,7 +126,7 @@ internal sealed class OneDimensionalSolver
         if (time >= ignition.Next)
         {
             record.Mark();
-            books = Books;
+            lastSound = Account;
         }
 
         KeepProfiles();

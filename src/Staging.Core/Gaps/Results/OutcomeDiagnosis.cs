@@ -4,9 +4,9 @@ using UnitsNet;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>Decides the outcome of a run and puts cause and cure into words and numbers.</summary>
+/// <summary>Decides the outcome of a run and puts cause and remedy into words and numbers.</summary>
 internal sealed class OutcomeDiagnosis(
-    GapParameters p, IgnitionTracker watch, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
+    GapParameters p, IgnitionTracker ignition, ImmutableArray<GapEvent> events, SolverFailure? failure, double end)
 {
     /// <summary>
     /// Depth of a dead end that counts as none, in bores [-]: a judgement, a third of the reach of stirring.
@@ -19,7 +19,7 @@ internal sealed class OutcomeDiagnosis(
     /// </summary>
     private const double Crowded = 0.5, Slack = 0.1;
 
-    private double Shortfall => Math.Max(0, p.Grain.Ignition - watch.PeakSurface);
+    private double Shortfall => Math.Max(0, p.Grain.Ignition - ignition.PeakSurface);
 
     private double DepthInBores => p.DeadEndDepth / p.Bore;
 
@@ -31,7 +31,7 @@ internal sealed class OutcomeDiagnosis(
     /// <summary>No vent of the tube leads anywhere.</summary>
     private bool Closed => p.Vents.All(v => v.Stirring == 0);
 
-    private double PeakGauge => watch.PeakPressure - p.OutsidePressure;
+    private double PeakGauge => ignition.PeakPressure - p.OutsidePressure;
 
     /// <summary>
     /// Peak gauge pressure as a share of the outside pressure [-]: says whether the air or the source is what is
@@ -45,7 +45,7 @@ internal sealed class OutcomeDiagnosis(
 
     public GapOutcome Outcome =>
         failure is not null ? NotSolved(failure)
-        : !double.IsNaN(watch.LitTime) ? Lit()
+        : !double.IsNaN(ignition.LitTime) ? Lit()
         : TimeOf(GapEventKind.JointOpens) is double opened ? PushedApart(opened)
         : TimeOf(GapEventKind.ProductsAtNozzle) is not null ? TooCool()
         : TimeOf(GapEventKind.FrontAtLastVent) is not null ? VentedAway()
@@ -53,20 +53,20 @@ internal sealed class OutcomeDiagnosis(
         : DidNotReach();
 
     /// <summary>How many vents before the last the front has passed.</summary>
-    private int VentsPassed => p.Vents.Count(v => v.Stirring > 0 && v.Station < p.LastVent - watch.MinFrontRemaining);
+    private int VentsPassed => p.Vents.Count(v => v.Stirring > 0 && v.Station < p.LastVent - ignition.MinFrontRemaining);
 
     private GapOutcome.Lit Lit()
     {
-        double? margin = TimeOf(GapEventKind.JointOpens) - watch.LitTime;
+        double? margin = TimeOf(GapEventKind.JointOpens) - ignition.LitTime;
         string parted = margin < 0
             ? Invariant.Text($" The joint had opened {-margin * 1e3:F2} ms before; the core of the booster's jet still reached the throat.")
             : "";
         return new GapOutcome.Lit
         {
-            Time = Duration.FromSeconds(watch.LitTime),
+            Time = Duration.FromSeconds(ignition.LitTime),
             MarginToSeparation = margin is double m ? Duration.FromSeconds(m) : null,
-            SurfaceMargin = TemperatureDelta.FromKelvins(watch.PeakSurface - p.Grain.Ignition),
-            Cause = Invariant.Text($"The grain surface passed {p.Grain.Ignition:F0} K {watch.LitTime * 1e3:F2} ms after burn-through; "
+            SurfaceMargin = TemperatureDelta.FromKelvins(ignition.PeakSurface - p.Grain.Ignition),
+            Cause = Invariant.Text($"The grain surface passed {p.Grain.Ignition:F0} K {ignition.LitTime * 1e3:F2} ms after burn-through; "
                 + $"the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{parted}"),
             Remedy = margin < 0
                 ? "Tape or a joint that holds until the grain is lit: what a jet lights across an open gap hangs on its aim."
@@ -92,7 +92,7 @@ internal sealed class OutcomeDiagnosis(
         {
             Time = Duration.FromSeconds(opened),
             PeakGaugePressure = Pressure.FromPascals(PeakGauge),
-            FrontRemaining = Length.FromMeters(Math.Max(0, watch.MinFrontRemaining)),
+            FrontRemaining = Length.FromMeters(Math.Max(0, ignition.MinFrontRemaining)),
             SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
             Cause = Invariant.Text($"The gap peaked at {PeakGauge / 1e3:F0} kPa gauge and pushed with {push:F1} N against "
                 + $"{Holding()}; {helped}; it opened {opened * 1e3:F2} ms after burn-through, the grain surface {Shortfall:F0} K short."),
@@ -104,12 +104,12 @@ internal sealed class OutcomeDiagnosis(
     private GapOutcome.VentedAway VentedAway() => new()
     {
         Time = Duration.FromSeconds(end),
-        ProductsAtNozzle = watch.PeakProducts,
+        ProductsAtNozzle = ignition.PeakProducts,
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
         Cause = Closed
             ? Invariant.Text($"The front came to the end of the closed tube, but no stream stirs the gas before the nozzle; "
-                + $"{watch.PeakProducts:P0} of it was products at most.{Watched}")
-            : Invariant.Text($"The front reached the last vent and left through it; {watch.PeakProducts:P0} of the gas at the nozzle "
+                + $"{ignition.PeakProducts:P0} of it was products at most.{Watched}")
+            : Invariant.Text($"The front reached the last vent and left through it; {ignition.PeakProducts:P0} of the gas at the nozzle "
                 + $"was products at most. The last vent is {DepthInBores:F1} bores short of the nozzle plane.{Watched}"),
         Remedy = CrossesAsJet ? GuideAcross
             : OpensEarly ? GuideToNozzle
@@ -122,19 +122,19 @@ internal sealed class OutcomeDiagnosis(
     private GapOutcome.VentedAway LeftEarly() => new()
     {
         Time = Duration.FromSeconds(end),
-        ProductsAtNozzle = watch.PeakProducts,
+        ProductsAtNozzle = ignition.PeakProducts,
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
         Cause = Invariant.Text($"The products left through vents below the last, {VentsPassed} in number; the front came no nearer to "
-            + $"the last vent than {Math.Max(0, watch.MinFrontRemaining) * 1e3:F0} mm.{Watched}"),
+            + $"the last vent than {Math.Max(0, ignition.MinFrontRemaining) * 1e3:F0} mm.{Watched}"),
         Remedy = "Close the vents below the last, or put a guide tube across them: all the area belongs directly below the upper nozzle.",
     };
 
     private GapOutcome.TooCool TooCool() => new()
     {
         Time = Duration.FromSeconds(end),
-        PeakSurface = Temperature.FromKelvins(watch.PeakSurface),
+        PeakSurface = Temperature.FromKelvins(ignition.PeakSurface),
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
-        Cause = Invariant.Text($"Products came to the nozzle, but the grain surface reached {watch.PeakSurface:F0} K at most, "
+        Cause = Invariant.Text($"Products came to the nozzle, but the grain surface reached {ignition.PeakSurface:F0} K at most, "
             + $"{Shortfall:F0} K short; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
         Remedy = CrossesAsJet ? GuideAcross : OpensEarly
             ? GuideToNozzle
@@ -147,10 +147,10 @@ internal sealed class OutcomeDiagnosis(
     private GapOutcome.DidNotReach DidNotReach() => new()
     {
         Time = Duration.FromSeconds(end),
-        FrontRemaining = Length.FromMeters(Math.Max(0, watch.MinFrontRemaining)),
+        FrontRemaining = Length.FromMeters(Math.Max(0, ignition.MinFrontRemaining)),
         Cause = Invariant.Text(
             $"The front came no nearer to "
-                + $"{(Closed ? "the end of the tube" : "the last vent")} than {Math.Max(0, watch.MinFrontRemaining) * 1e3:F0} mm; the "
+                + $"{(Closed ? "the end of the tube" : "the last vent")} than {Math.Max(0, ignition.MinFrontRemaining) * 1e3:F0} mm; the "
                     + $"gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
         Remedy = Closed ? "Vent the gap: the air in a closed tube has nowhere to go."
             : Crowding < Slack
