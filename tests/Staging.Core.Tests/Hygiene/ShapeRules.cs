@@ -34,7 +34,7 @@ internal static class ShapeRules
         bool isRecord = type.GetMethod("<Clone>$") is not null;
         bool isStatic = type.IsAbstract && type.IsSealed;
         bool isClosed = type.IsAbstract && !isStatic && ClosedUnions.IsClosed(type) && ClosedUnions.Cases(type).Count > 0;
-        bool isResult = type.IsSealed && type.GetConstructors().Length == 0 && type.GetProperties(Declared).All(p => p.SetMethod is null);
+        bool isResult = type.IsSealed && type.GetConstructors().Length == 0 && type.GetProperties().All(p => p.SetMethod is not { IsPublic: true });
         bool isService = type.IsSealed && type.GetInterfaces().Any(i => i.Assembly == typeof(Guard).Assembly);
         bool isFine = !type.IsClass || type.IsSubclassOf(typeof(Delegate)) || isStatic || isClosed || isResult || isService || (isRecord && type.IsSealed);
         if (!isFine && !OtherClasses.ContainsKey(type.FullName!))
