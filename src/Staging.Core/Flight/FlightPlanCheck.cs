@@ -107,7 +107,7 @@ internal static class FlightPlanCheck
                     $"The motor below, '{below.Name}', does not burn through, so it lights nothing; take a booster motor (delay code 0) "
                         + $"or electronics."));
                 break;
-            case StageIgnition.ByElectronics { From: TimerStart.Separation, Separation: SeparationRule.AtIgnition }:
+            case StageIgnition.ByElectronics { From: TimerStart.Separation, SeparationAfterBurnout: null }:
                 findings.Add(new ModelFinding(FindingSeverity.Error, "FLT009", $"Stages[{i}].Ignition",
                     "The timer waits for separation and separation waits for ignition; start the timer from another event or separate "
                         + "after burnout."));

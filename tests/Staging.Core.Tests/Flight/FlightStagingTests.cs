@@ -136,7 +136,7 @@ public class FlightStagingTests
     [Fact]
     public void Separation_after_burnout_comes_before_the_timer()
     {
-        FlightRun run = TwoStages(Timer(1, separation: new SeparationRule.AfterBurnout { Lag = Seconds(0.3) }, from: TimerStart.Separation)).Flown();
+        FlightRun run = TwoStages(Timer(1, separation: Seconds(0.3), from: TimerStart.Separation)).Flown();
         Assert.Equal(0.85 + 0.3, run.Main.The(FlightEventKind.Separation).Time.Seconds);
         Assert.Equal(0.85 + 0.3 + 1 + 0.1, run.Main.The(FlightEventKind.Ignition, "sustainer").Time.Seconds, 12);
     }

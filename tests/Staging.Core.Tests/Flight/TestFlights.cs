@@ -59,14 +59,14 @@ internal static class TestFlights
     public static StageIgnition Gap(Func<BurnThroughState, GapIgnitionResult> answer) => new StageIgnition.ByGap { Gap = new FakeGap(answer) };
 
     public static StageIgnition Timer(
-        double after, ElectronicsGuards? guards = null, SeparationRule? separation = null, TimerStart from = TimerStart.BurnoutBelow) =>
+        double after, ElectronicsGuards? guards = null, Duration? separation = null, TimerStart from = TimerStart.BurnoutBelow) =>
         new StageIgnition.ByElectronics
         {
             From = from,
             Timer = Seconds(after),
             IgniterLag = Seconds(0.1),
             Guards = guards ?? ElectronicsGuards.None,
-            Separation = separation ?? new SeparationRule.AtIgnition(),
+            SeparationAfterBurnout = separation,
         };
 
     public static FlightPlan TwoStages(StageIgnition? ignition = null) => Plan(Booster(), Sustainer(ignition ?? Contact()));

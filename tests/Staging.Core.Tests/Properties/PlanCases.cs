@@ -33,9 +33,9 @@ public static class PlanCases
         from lag in Durations(0, 10)
         from guards in Guards
         from separation in Gen.OneOf(
-            Durations(0, 1000).Select(t => (SeparationRule)new SeparationRule.AfterBurnout { Lag = t }),
-            Gen.Constant<SeparationRule>(new SeparationRule.AtIgnition()))
-        select (StageIgnition)new StageIgnition.ByElectronics { From = start, Timer = timer, IgniterLag = lag, Guards = guards, Separation = separation });
+            Durations(0, 1000).Select(t => (Duration?)t),
+            Gen.Constant<Duration?>(null))
+        select (StageIgnition)new StageIgnition.ByElectronics { From = start, Timer = timer, IgniterLag = lag, Guards = guards, SeparationAfterBurnout = separation });
 
     private static readonly Gen<DeploymentTrigger> Triggers = Gen.OneOf(
         Durations(0, 100).Select(t => (DeploymentTrigger)new DeploymentTrigger.AtSeparation { Lag = t }),

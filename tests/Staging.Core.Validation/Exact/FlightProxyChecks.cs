@@ -76,7 +76,6 @@ public class FlightProxyChecks
             Timer = Duration.FromSeconds(timer),
             IgniterLag = Duration.FromSeconds(0),
             Guards = new ElectronicsGuards { MaxTilt = Angle.FromDegrees(guard) },
-            Separation = new SeparationRule.AtIgnition(),
         };
         FlightPlan plan = Simple.Plan(0,
             Simple.Stage("lower", 0.06, 0, Thrust, 2, Simple.NoDrag, new StageIgnition.AtLaunch()),

@@ -80,7 +80,7 @@ internal static class FlightToSi
             Case = ignition,
             Timer = x.Timer.Seconds,
             IgniterLag = x.IgniterLag.Seconds,
-            SeparationLag = x.Separation.Match(after => after.Lag.Seconds, _ => double.NaN),
+            SeparationLag = x.SeparationAfterBurnout?.Seconds ?? double.NaN,
             MinSpeed = x.Guards.MinSpeed?.MetersPerSecond ?? double.NegativeInfinity,
             MinHeight = x.Guards.MinHeight?.Meters ?? double.NegativeInfinity,
             MaxHeight = x.Guards.MaxHeight?.Meters ?? double.PositiveInfinity,
