@@ -138,7 +138,7 @@ internal static class FlightFigures
                     Drag = Stack.DragTable(Conditions(0)),
                     DragWhileBurning = Stack.DragTable(Conditions(18)),
                     Recovery = new Recovery.Tumbling { DragArea = Area.FromSquareMeters(0.003),
-                        Deployment = new DeploymentTrigger.AtSeparation { Lag = Duration.FromSeconds(0.1) } },
+                        Deployment = DeploymentTrigger.AtSeparation(Duration.FromSeconds(0.1)) },
                     Ignition = new StageIgnition.AtLaunch(),
                 },
                 new Stage
@@ -150,7 +150,7 @@ internal static class FlightFigures
                     Drag = Sustainer.DragTable(Conditions(0)),
                     DragWhileBurning = Sustainer.DragTable(Conditions(18)),
                     Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06),
-                        Deployment = new DeploymentTrigger.ByMotorDelay() },
+                        Deployment = DeploymentTrigger.ByMotorDelay },
                     Ignition = new StageIgnition.ByContact { Lag = Duration.FromSeconds(0.02) },
                 },
             ],

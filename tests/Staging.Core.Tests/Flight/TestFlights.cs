@@ -38,7 +38,7 @@ internal static class TestFlights
         Recovery = new Recovery.Tumbling
         {
             DragArea = Area.FromSquareMeters(0.003),
-            Deployment = new DeploymentTrigger.AtSeparation { Lag = Seconds(0.1) },
+            Deployment = DeploymentTrigger.AtSeparation(Seconds(0.1)),
         },
         Ignition = ignition ?? new StageIgnition.AtLaunch(),
     };
@@ -50,7 +50,7 @@ internal static class TestFlights
         Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(4) }),
         MotorCount = 1,
         Drag = Drag,
-        Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06), Deployment = new DeploymentTrigger.ByMotorDelay() },
+        Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06), Deployment = DeploymentTrigger.ByMotorDelay },
         Ignition = ignition,
     };
 

@@ -38,9 +38,9 @@ public static class PlanCases
         select (StageIgnition)new StageIgnition.ByElectronics { From = start, Timer = timer, IgniterLag = lag, Guards = guards, SeparationAfterBurnout = separation });
 
     private static readonly Gen<DeploymentTrigger> Triggers = Gen.OneOf(
-        Durations(0, 100).Select(t => (DeploymentTrigger)new DeploymentTrigger.AtSeparation { Lag = t }),
-        Gen.Constant<DeploymentTrigger>(new DeploymentTrigger.ByMotorDelay()),
-        Durations(0, 100).Select(t => (DeploymentTrigger)new DeploymentTrigger.AtApogee { Lag = t }));
+        Durations(0, 100).Select(t => DeploymentTrigger.AtSeparation(t)),
+        Gen.Constant<DeploymentTrigger>(DeploymentTrigger.ByMotorDelay),
+        Durations(0, 100).Select(t => DeploymentTrigger.AtApogee(t)));
 
     private static readonly Gen<Recovery> Recoveries =
         from area in Areas(1e-4, 100)
