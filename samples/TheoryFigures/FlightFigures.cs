@@ -65,14 +65,13 @@ internal static class FlightFigures
 
     private static Plot DragParts()
     {
-        DragConditions air = Conditions(0), burning = Conditions(18);
         return Figure.New("Drag of the sustainer, part by part (good to perhaps 20 % below Mach 0.8)", "Mach number",
             "drag coefficient on the cross-section")
-            .Curve(M => Sustainer.DragAt(air, M).Total, 0.1, 1.6, "", 0)
-            .Curve(M => Sustainer.DragAt(burning, M).Total, 0.1, 1.6, "", 0, dashed: true)
-            .Curve(M => Sustainer.DragAt(air, M).BodyFriction + Sustainer.DragAt(air, M).FinFriction, 0.1, 1.6, "", 2)
-            .Curve(M => Sustainer.DragAt(air, M).Base, 0.1, 1.6, "", 3)
-            .Curve(M => Sustainer.DragAt(air, M).FinPressure, 0.1, 1.6, "", 1)
+            .Curve(M => Drag(M, 0).Total, 0.1, 1.6, "", 0)
+            .Curve(M => Drag(M, 18).Total, 0.1, 1.6, "", 0, dashed: true)
+            .Curve(M => Drag(M, 0).BodyFriction + Drag(M, 0).FinFriction, 0.1, 1.6, "", 2)
+            .Curve(M => Drag(M, 0).Base, 0.1, 1.6, "", 3)
+            .Curve(M => Drag(M, 0).FinPressure, 0.1, 1.6, "", 1)
             .Note("whole, coasting", 0.56, 0.60, 0).Note("whole, motor burning (dashed)", 1.02, 0.68, 0)
             .Note("skin friction", 1.25, 0.215, 2).Note("base", 1.4, 0.105, 3).Note("fin edges", 1.25, 0.375, 1)
             .Limits(0.1, 1.6, 0, 1.15);
@@ -102,13 +101,11 @@ internal static class FlightFigures
 
     private static Func<double, double> Height(BodyFlight body) => t => body.At(Duration.FromSeconds(t)).Height.Meters;
 
-    private static DragConditions Conditions(double jet) => new()
-    {
-        Atmosphere = StandardAtmosphere.Us1976,
-        Altitude = Length.FromMeters(400),
-        Roughness = Length.FromMicrometers(20),
-        JetDiameter = Mm(jet),
-    };
+    private static DragEstimate Drag(double M, double jet) =>
+        Sustainer.DragAt(M, StandardAtmosphere.Us1976, Length.FromMeters(400), Length.FromMicrometers(20), Mm(jet));
+
+    private static DragTable Table(Airframe airframe, double jet) =>
+        airframe.DragTable(StandardAtmosphere.Us1976, Length.FromMeters(400), Length.FromMicrometers(20), Mm(jet));
 
     private static FlightPlan MakePlan()
     {
@@ -135,10 +132,10 @@ internal static class FlightFigures
                     StructureMass = Mass.FromGrams(22),
                     Motor = Of(new MotorForwardEnd.BurnsThrough()),
                     MotorCount = 1,
-                    Drag = Stack.DragTable(Conditions(0)),
-                    DragWhileBurning = Stack.DragTable(Conditions(18)),
+                    Drag = Table(Stack, 0),
+                    DragWhileBurning = Table(Stack, 18),
                     Recovery = new Recovery.Tumbling { DragArea = Area.FromSquareMeters(0.003),
-                        Deployment = new DeploymentTrigger.AtSeparation { Lag = Duration.FromSeconds(0.1) } },
+                        Deployment = DeploymentTrigger.AtSeparation(Duration.FromSeconds(0.1)) },
                     Ignition = new StageIgnition.AtLaunch(),
                 },
                 new Stage
@@ -147,10 +144,10 @@ internal static class FlightFigures
                     StructureMass = Mass.FromGrams(40),
                     Motor = Of(new MotorForwardEnd.Ejects { Delay = Duration.FromSeconds(6) }),
                     MotorCount = 1,
-                    Drag = Sustainer.DragTable(Conditions(0)),
-                    DragWhileBurning = Sustainer.DragTable(Conditions(18)),
+                    Drag = Table(Sustainer, 0),
+                    DragWhileBurning = Table(Sustainer, 18),
                     Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06),
-                        Deployment = new DeploymentTrigger.ByMotorDelay() },
+                        Deployment = DeploymentTrigger.ByMotorDelay },
                     Ignition = new StageIgnition.ByContact { Lag = Duration.FromSeconds(0.02) },
                 },
             ],

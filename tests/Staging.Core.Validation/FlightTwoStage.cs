@@ -48,7 +48,7 @@ internal static class FlightTwoStage
                 Recovery = new Recovery.Tumbling
                 {
                     DragArea = Area.FromSquareMeters(0.002),
-                    Deployment = new DeploymentTrigger.AtSeparation { Lag = Duration.FromSeconds(0) },
+                    Deployment = DeploymentTrigger.AtSeparation(Duration.FromSeconds(0)),
                 },
                 Ignition = new StageIgnition.AtLaunch(),
             },
@@ -59,7 +59,7 @@ internal static class FlightTwoStage
                 Motor = Motor("sustainer motor", SustainerCurve.Scaled(thrustFactor), 0.012, 0.024, new MotorForwardEnd.Ejects { Delay = Duration.FromSeconds(5) }),
                 MotorCount = 1,
                 Drag = Drag,
-                Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.05), Deployment = new DeploymentTrigger.ByMotorDelay() },
+                Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.05), Deployment = DeploymentTrigger.ByMotorDelay },
                 Ignition = new StageIgnition.ByContact { Lag = Duration.FromSeconds(0.02) },
             },
         ],

@@ -15,7 +15,7 @@ internal static class Simple
         Timer = Duration.FromSeconds(900),
         IgniterLag = Duration.FromSeconds(0),
         Guards = ElectronicsGuards.None,
-        Separation = new SeparationRule.AfterBurnout { Lag = Duration.FromSeconds(0) },
+        SeparationAfterBurnout = Duration.FromSeconds(0),
     };
 
     /// <summary>A push of constant mass, after which part of the mass is left behind and the rest coasts.</summary>
@@ -38,7 +38,6 @@ internal static class Simple
             Timer = Duration.FromSeconds(.9 + gap),
             IgniterLag = Duration.FromSeconds(0),
             Guards = ElectronicsGuards.None,
-            Separation = new SeparationRule.AtIgnition(),
         };
         return Plan(1.225,
             Stage("lower", .030, 0, 8, .9, stack, new StageIgnition.AtLaunch()),

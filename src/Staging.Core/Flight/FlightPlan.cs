@@ -3,8 +3,8 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>A stack on its guide: what flies, from where. It knows no solver; see <see cref="FlightSolver"/>.</summary>
-public sealed record FlightPlan
+/// <summary>A stack on its guide: what flies, from where. <see cref="Fly"/> flies it.</summary>
+public sealed partial record FlightPlan
 {
     /// <summary>The stages, lowest first; one or more.</summary>
     public required EquatableArray<Stage> Stages { get; init; }

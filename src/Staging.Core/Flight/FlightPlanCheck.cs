@@ -107,7 +107,7 @@ internal static class FlightPlanCheck
                     $"The motor below, '{below.Name}', does not burn through, so it lights nothing; take a booster motor (delay code 0) "
                         + $"or electronics."));
                 break;
-            case StageIgnition.ByElectronics { From: TimerStart.Separation, Separation: SeparationRule.AtIgnition }:
+            case StageIgnition.ByElectronics { From: TimerStart.Separation, SeparationAfterBurnout: null }:
                 findings.Add(new ModelFinding(FindingSeverity.Error, "FLT009", $"Stages[{i}].Ignition",
                     "The timer waits for separation and separation waits for ignition; start the timer from another event or separate "
                         + "after burnout."));
@@ -122,13 +122,13 @@ internal static class FlightPlanCheck
         Stage stage = plan.Stages[i];
         DeploymentTrigger? deployment = stage.Recovery.Match<DeploymentTrigger?>(x => x.Deployment, x => x.Deployment, x => x.Deployment,
             _ => null);
-        if (deployment is DeploymentTrigger.ByMotorDelay && stage.Motor.ForwardEnd is not MotorForwardEnd.Ejects)
+        if (deployment?.On is DeploymentEvent.MotorDelay && stage.Motor.ForwardEnd is not MotorForwardEnd.Ejects)
         {
             findings.Add(new ModelFinding(FindingSeverity.Error, "FLT010", $"Stages[{i}].Recovery.Deployment",
                 $"The motor '{stage.Motor.Name}' has no ejection charge; the device would never come out."));
         }
 
-        if (deployment is DeploymentTrigger.AtSeparation && i == plan.Stages.Length - 1)
+        if (deployment?.On is DeploymentEvent.Separation && i == plan.Stages.Length - 1)
         {
             findings.Add(new ModelFinding(FindingSeverity.Error, "FLT011", $"Stages[{i}].Recovery.Deployment",
                 "The uppermost stage parts from nothing above it; choose the motor's delay or apogee."));

@@ -65,7 +65,11 @@ public abstract record StageIgnition
         /// <summary>Conditions asked when the timer runs out.</summary>
         public required ElectronicsGuards Guards { get; init => field = Guard.NotNull(value); }
 
-        /// <summary>When the stage below lets go.</summary>
-        public required SeparationRule Separation { get; init => field = Guard.NotNull(value); }
+        /// <summary>
+        /// Time from burnout of the stage below until drag or a charge parts the stages, lit or not [s], 0 to 1000 s;
+        /// null where the exhaust of the upper motor pushes them apart, so that without ignition they stay joined.
+        /// </summary>
+        /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+        public Duration? SeparationAfterBurnout { get; init => field = value is { } t ? Guard.In(t, 0, 1000) : null; }
     }
 }

@@ -21,7 +21,9 @@ public enum TimerStart
     /// <summary>Burnout of the stage below.</summary>
     BurnoutBelow,
 
-    /// <summary>Separation from the stage below; asks for <see cref="SeparationRule.AfterBurnout"/>.</summary>
+    /// <summary>
+    /// Separation from the stage below; asks for <see cref="StageIgnition.ByElectronics.SeparationAfterBurnout"/>.
+    /// </summary>
     Separation,
 
     /// <summary>

@@ -6,19 +6,11 @@ namespace Staging.Core.Tests.Flight;
 
 public class DragBuildUpTests
 {
-    private static readonly DragConditions Coasting = new()
-    {
-        Atmosphere = StandardAtmosphere.Us1976,
-        Altitude = Length.FromMeters(300),
-        Roughness = Length.FromMicrometers(20),
-        JetDiameter = Length.FromMeters(0),
-    };
-
     [Fact]
     public void A_small_model_drags_as_small_models_do()
     {
         // Common practice, no source: handbooks of the trade take 0.4 to 0.75 for a finished model.
-        double total = TestAirframes.Upper.DragAt(Coasting, 0.25).Total;
+        double total = TestAirframes.Upper.Drag(0.25).Total;
         Assert.InRange(total, 0.3, 0.9);
     }
 
@@ -27,7 +19,7 @@ public class DragBuildUpTests
     {
         foreach (double M in (ReadOnlySpan<double>)[0.05, 0.3, 0.79, 0.81, 0.95, 1, 1.05, 1.19, 1.21, 2, 5])
         {
-            DragEstimate drag = TestAirframes.Whole.DragAt(Coasting, M);
+            DragEstimate drag = TestAirframes.Whole.Drag(M);
             double[] parts = [drag.BodyFriction, drag.FinFriction, drag.Forebody, drag.FinPressure, drag.Base];
             Assert.All(parts, p => Assert.True(p >= 0));
             Assert.Equal(parts.Sum(), drag.Total, 12);
@@ -58,9 +50,8 @@ public class DragBuildUpTests
     [Fact]
     public void A_jet_fills_the_base()
     {
-        DragConditions burning = Coasting with { JetDiameter = Length.FromMillimeters(18) };
         double share = 1 - 18.0 * 18 / (24.8 * 24.8);
-        Assert.Equal(share * TestAirframes.Upper.DragAt(Coasting, 0.4).Base, TestAirframes.Upper.DragAt(burning, 0.4).Base, 12);
+        Assert.Equal(share * TestAirframes.Upper.Drag(0.4).Base, TestAirframes.Upper.Drag(0.4, jet: 18).Base, 12);
     }
 
     /// <summary>The published laws of fins worked by hand, for each finish of both edges, without sweep.</summary>
@@ -110,21 +101,21 @@ public class DragBuildUpTests
     public void Rough_paint_flat_edges_and_a_second_set_of_fins_cost_drag()
     {
         Airframe upper = TestAirframes.Upper;
-        Assert.True(upper.DragAt(Coasting with { Roughness = Length.FromMicrometers(200) }, 0.4).Total > upper.DragAt(Coasting, 0.4).Total);
+        Assert.True(upper.Drag(0.4, roughness: 200).Total > upper.Drag(0.4).Total);
         Airframe flat = upper with { Fins = [upper.Fins[0] with { RoundLeadingEdge = false }] };
-        Assert.True(flat.DragAt(Coasting, 0.4).Total > upper.DragAt(Coasting, 0.4).Total);
-        Assert.True(TestAirframes.Whole.DragAt(Coasting, 0.4).Total > upper.DragAt(Coasting, 0.4).Total);
+        Assert.True(flat.Drag(0.4).Total > upper.Drag(0.4).Total);
+        Assert.True(TestAirframes.Whole.Drag(0.4).Total > upper.Drag(0.4).Total);
     }
 
     [Fact]
     public void The_table_stands_on_the_largest_cross_section_and_flies()
     {
-        DragTable table = TestAirframes.Upper.DragTable(Coasting);
+        DragTable table = TestAirframes.Upper.DragTable(StandardAtmosphere.Us1976, Length.FromMeters(300), Length.FromMicrometers(20));
         Assert.Equal(TestAirframes.Upper.ReferenceArea, table.ReferenceArea);
-        Assert.Equal(TestAirframes.Upper.DragAt(Coasting, 0.5).Total, table.At(0.5), 12);
+        Assert.Equal(TestAirframes.Upper.Drag(0.5).Total, table.At(0.5), 12);
         FlightPlan plan = TestFlights.Plan(TestFlights.Sustainer(new StageIgnition.AtLaunch()) with { Drag = table });
         Assert.True(plan.Flown().Apogee!.Value.Meters > 100);
     }
 
-    private static double Total(double M) => TestAirframes.Whole.DragAt(Coasting, M).Total;
+    private static double Total(double M) => TestAirframes.Whole.Drag(M).Total;
 }

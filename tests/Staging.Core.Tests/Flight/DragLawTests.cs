@@ -1,5 +1,4 @@
 using Staging.Core.Flight;
-using Staging.Core.Gases;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Flight;
@@ -7,14 +6,6 @@ namespace Staging.Core.Tests.Flight;
 /// <summary>Each law of the drag build-up by itself: a physical property, or the published closed form worked by hand.</summary>
 public class DragLawTests
 {
-    private static readonly DragConditions Coasting = new()
-    {
-        Atmosphere = StandardAtmosphere.Us1976,
-        Altitude = Length.FromMeters(300),
-        Roughness = Length.FromMicrometers(20),
-        JetDiameter = Length.Zero,
-    };
-
     /// <summary>Only the flow across a swept edge presses on it: the pressure falls with the square of the cosine. 60 degrees leave a quarter.</summary>
     [Theory]
     [InlineData(false, 0.4)]
@@ -71,12 +62,12 @@ public class DragLawTests
     public void Base_drag_above_the_speed_of_sound_by_hand(double M)
     {
         Airframe upper = TestAirframes.Upper;
-        Assert.Equal(0.25 / M, upper.DragAt(Coasting, M).Base, 1e-12);
+        Assert.Equal(0.25 / M, upper.Drag(M).Base, 1e-12);
         double tail = 18.0 * 18 / (24.8 * 24.8);
         Airframe tailed = upper.With(
             [new BodyPart { Length = Length.FromMillimeters(20), ForeDiameter = Length.FromMillimeters(24.8), AftDiameter = Length.FromMillimeters(18) }], []);
-        Assert.Equal(tail * 0.25 / M, tailed.DragAt(Coasting, M).Base, 1e-12);
-        Assert.Equal((1 - tail) * 0.25 / M, upper.DragAt(Coasting with { JetDiameter = Length.FromMillimeters(18) }, M).Base, 1e-12);
+        Assert.Equal(tail * 0.25 / M, tailed.Drag(M).Base, 1e-12);
+        Assert.Equal((1 - tail) * 0.25 / M, upper.Drag(M, jet: 18).Base, 1e-12);
     }
 
     /// <summary>No suction exceeds a vacuum behind the base: 0.25/M stays below 2/(gamma M^2) up to the Mach number of the tables, 3.</summary>
@@ -84,7 +75,7 @@ public class DragLawTests
     public void No_base_sucks_more_than_a_vacuum()
     {
         for (double M = 1.2; M <= 3; M += 0.1)
-            Assert.True(TestAirframes.Upper.DragAt(Coasting, M).Base < 2 / (1.4 * M * M), $"Mach {M:F1}");
+            Assert.True(TestAirframes.Upper.Drag(M).Base < 2 / (1.4 * M * M), $"Mach {M:F1}");
     }
 
     /// <summary>1/(1 + 0.15 M^2)^0.58 on a turbulent wall, smooth or rough; within 2.5 % of 1 - 0.1 M^2 below the speed of sound.</summary>

@@ -107,7 +107,7 @@ public class FlightStagingTests
     {
         Stage sustainer = Sustainer(Contact()) with
         {
-            Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06), Deployment = new DeploymentTrigger.AtApogee { Lag = Seconds(0.5) } },
+            Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06), Deployment = DeploymentTrigger.AtApogee(Seconds(0.5)) },
         };
         FlightRun run = Plan(Booster(), sustainer).Flown();
         FlightEvent apogee = run.FailureCases[0].Bodies[0].The(FlightEventKind.Apogee);
@@ -136,7 +136,7 @@ public class FlightStagingTests
     [Fact]
     public void Separation_after_burnout_comes_before_the_timer()
     {
-        FlightRun run = TwoStages(Timer(1, separation: new SeparationRule.AfterBurnout { Lag = Seconds(0.3) }, from: TimerStart.Separation)).Flown();
+        FlightRun run = TwoStages(Timer(1, separation: Seconds(0.3), from: TimerStart.Separation)).Flown();
         Assert.Equal(0.85 + 0.3, run.Main.The(FlightEventKind.Separation).Time.Seconds);
         Assert.Equal(0.85 + 0.3 + 1 + 0.1, run.Main.The(FlightEventKind.Ignition, "sustainer").Time.Seconds, 12);
     }
@@ -255,7 +255,7 @@ public class FlightStagingTests
     {
         Stage booster = Booster() with
         {
-            Recovery = new Recovery.Streamer { DragArea = Area.FromSquareMeters(0.008), Deployment = new DeploymentTrigger.AtSeparation { Lag = Seconds(0.2) } },
+            Recovery = new Recovery.Streamer { DragArea = Area.FromSquareMeters(0.008), Deployment = DeploymentTrigger.AtSeparation(Seconds(0.2)) },
         };
         BodyFlight piece = Plan(booster, Sustainer(Contact())).Flown().Bodies[1];
         Assert.Equal(0.87 + 0.2, piece.The(FlightEventKind.DeviceOpens).Time.Seconds, 12);

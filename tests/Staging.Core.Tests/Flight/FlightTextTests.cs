@@ -1,6 +1,5 @@
 using System.Globalization;
 using Staging.Core.Flight;
-using Staging.Core.Gases;
 using UnitsNet;
 using static Staging.Core.Tests.Flight.TestFlights;
 
@@ -39,17 +38,10 @@ public class FlightTextTests
     [Fact]
     public void Each_result_is_one_line_with_units()
     {
-        var coasting = new DragConditions
-        {
-            Atmosphere = StandardAtmosphere.Us1976,
-            Altitude = Length.FromMeters(300),
-            Roughness = Length.FromMicrometers(20),
-            JetDiameter = Length.Zero,
-        };
         object[] results =
         [
             Run.Main, Run.Main.Outcome, Run.Main.Events[0], Run.Main.Events[0].After, Run.FailureCases[0], Run.Main.EnergyLedger(), Run.Main.Sample(Seconds(1)),
-            TestAirframes.Stack.Margins()[0], TestAirframes.Upper.Stability(), TestAirframes.Upper.DragAt(coasting, 0.4),
+            TestAirframes.Stack.Margins()[0], TestAirframes.Upper.Stability(), TestAirframes.Upper.Drag(0.4),
             TwoStages().ChooseDelay([Seconds(4)], cancellationToken: TestContext.Current.CancellationToken)[0],
         ];
         Assert.All(results, r =>

@@ -1,4 +1,5 @@
 using Staging.Core.Flight;
+using Staging.Core.Gases;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Flight;
@@ -35,6 +36,10 @@ internal static class TestAirframes
         Station = Length.FromMeters(station),
         BodyDiameter = Mm(24.8),
     };
+
+    /// <summary>Drag at 300 m; roughness in micrometres, diameter of the jet in millimetres.</summary>
+    public static DragEstimate Drag(this Airframe airframe, double M, double roughness = 20, double jet = 0) => airframe.DragAt(
+        M, StandardAtmosphere.Us1976, Length.FromMeters(300), Length.FromMicrometers(roughness), Length.FromMillimeters(jet));
 
     private static StageBalance Balance(double structure, double motorCase, double propellant) => new()
     {

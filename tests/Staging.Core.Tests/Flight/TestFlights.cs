@@ -38,7 +38,7 @@ internal static class TestFlights
         Recovery = new Recovery.Tumbling
         {
             DragArea = Area.FromSquareMeters(0.003),
-            Deployment = new DeploymentTrigger.AtSeparation { Lag = Seconds(0.1) },
+            Deployment = DeploymentTrigger.AtSeparation(Seconds(0.1)),
         },
         Ignition = ignition ?? new StageIgnition.AtLaunch(),
     };
@@ -50,7 +50,7 @@ internal static class TestFlights
         Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(4) }),
         MotorCount = 1,
         Drag = Drag,
-        Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06), Deployment = new DeploymentTrigger.ByMotorDelay() },
+        Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06), Deployment = DeploymentTrigger.ByMotorDelay },
         Ignition = ignition,
     };
 
@@ -59,14 +59,14 @@ internal static class TestFlights
     public static StageIgnition Gap(Func<BurnThroughState, GapIgnitionResult> answer) => new StageIgnition.ByGap { Gap = new FakeGap(answer) };
 
     public static StageIgnition Timer(
-        double after, ElectronicsGuards? guards = null, SeparationRule? separation = null, TimerStart from = TimerStart.BurnoutBelow) =>
+        double after, ElectronicsGuards? guards = null, Duration? separation = null, TimerStart from = TimerStart.BurnoutBelow) =>
         new StageIgnition.ByElectronics
         {
             From = from,
             Timer = Seconds(after),
             IgniterLag = Seconds(0.1),
             Guards = guards ?? ElectronicsGuards.None,
-            Separation = separation ?? new SeparationRule.AtIgnition(),
+            SeparationAfterBurnout = separation,
         };
 
     public static FlightPlan TwoStages(StageIgnition? ignition = null) => Plan(Booster(), Sustainer(ignition ?? Contact()));

@@ -33,14 +33,14 @@ public static class PlanCases
         from lag in Durations(0, 10)
         from guards in Guards
         from separation in Gen.OneOf(
-            Durations(0, 1000).Select(t => (SeparationRule)new SeparationRule.AfterBurnout { Lag = t }),
-            Gen.Constant<SeparationRule>(new SeparationRule.AtIgnition()))
-        select (StageIgnition)new StageIgnition.ByElectronics { From = start, Timer = timer, IgniterLag = lag, Guards = guards, Separation = separation });
+            Durations(0, 1000).Select(t => (Duration?)t),
+            Gen.Constant<Duration?>(null))
+        select (StageIgnition)new StageIgnition.ByElectronics { From = start, Timer = timer, IgniterLag = lag, Guards = guards, SeparationAfterBurnout = separation });
 
     private static readonly Gen<DeploymentTrigger> Triggers = Gen.OneOf(
-        Durations(0, 100).Select(t => (DeploymentTrigger)new DeploymentTrigger.AtSeparation { Lag = t }),
-        Gen.Constant<DeploymentTrigger>(new DeploymentTrigger.ByMotorDelay()),
-        Durations(0, 100).Select(t => (DeploymentTrigger)new DeploymentTrigger.AtApogee { Lag = t }));
+        Durations(0, 100).Select(t => DeploymentTrigger.AtSeparation(t)),
+        Gen.Constant<DeploymentTrigger>(DeploymentTrigger.ByMotorDelay),
+        Durations(0, 100).Select(t => DeploymentTrigger.AtApogee(t)));
 
     private static readonly Gen<Recovery> Recoveries =
         from area in Areas(1e-4, 100)

@@ -26,7 +26,7 @@ public class FlightDescentChecks
         var recovery = new Recovery.Parachute
         {
             DragArea = Area.FromSquareMeters(dragArea),
-            Deployment = new DeploymentTrigger.AtApogee { Lag = Duration.FromSeconds(0) },
+            Deployment = DeploymentTrigger.AtApogee(Duration.FromSeconds(0)),
         };
         DragTable drag = DragTable.Constant(Area.FromSquareMeters(0.0005), 0.5);
         FlightRun run = Simple.Plan(rho, Simple.Stage("body", m, 0, 20 * m * G, 0.25, drag, new StageIgnition.AtLaunch(), recovery))

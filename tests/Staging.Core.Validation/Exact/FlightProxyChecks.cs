@@ -62,7 +62,7 @@ public class FlightProxyChecks
         var chute = new Recovery.Parachute
         {
             DragArea = Area.FromSquareMeters(area),
-            Deployment = new DeploymentTrigger.AtApogee { Lag = Duration.FromSeconds(fall) },
+            Deployment = DeploymentTrigger.AtApogee(Duration.FromSeconds(fall)),
         };
         FlightRun run = Simple.Plan(rho, Simple.Stage("stage", 0.1, 0, 10, 1, Simple.NoDrag, new StageIgnition.AtLaunch(), chute)).Flown();
         Check("load of a device that opens after 2 s of free fall", "N", 1.7 * 0.5 * rho * G * G * fall * fall * area, run.Main.OpeningLoadEstimate(1.7)!.Value.Newtons, 1e-8, Fall);
@@ -76,7 +76,6 @@ public class FlightProxyChecks
             Timer = Duration.FromSeconds(timer),
             IgniterLag = Duration.FromSeconds(0),
             Guards = new ElectronicsGuards { MaxTilt = Angle.FromDegrees(guard) },
-            Separation = new SeparationRule.AtIgnition(),
         };
         FlightPlan plan = Simple.Plan(0,
             Simple.Stage("lower", 0.06, 0, Thrust, 2, Simple.NoDrag, new StageIgnition.AtLaunch()),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Staging.Core.Gases;
 using UnitsNet;
 
 namespace Staging.Core.Flight;
@@ -63,18 +64,35 @@ public sealed record Airframe
     /// The drag coefficient by parts at one Mach number, by published correlations recalled from their sources. Good to
     /// perhaps 20 % below Mach 0.8, less across the speed of sound: a measured value, or a flight, is worth more.
     /// </summary>
-    /// <param name="conditions">Air, roughness and jet.</param>
     /// <param name="machNumber">Mach number [-], 0.01 to 5.</param>
+    /// <param name="atmosphere">The air.</param>
+    /// <param name="altitude">Altitude above sea level [m], -500 m to 30 km.</param>
+    /// <param name="roughness">Height of the surface roughness [m], 0 to 1 mm.</param>
+    /// <param name="jetDiameter">Diameter of the jet in the base [m], 0 to 2 m; zero for a coasting body.</param>
     /// <returns>The parts.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public DragEstimate DragAt(DragConditions conditions, double machNumber) =>
-        DragBuildUp.At(this, Guard.NotNull(conditions, nameof(conditions)), machNumber);
+    public DragEstimate DragAt(
+        double machNumber, IAtmosphere atmosphere, Length altitude, Length roughness, Length jetDiameter = default) =>
+        DragBuildUp.At(this, Conditions(atmosphere, altitude, roughness, jetDiameter), machNumber);
 
     /// <summary>A drag table from Mach 0.05 to 3, built up part by part: see <see cref="DragAt"/>.</summary>
-    /// <param name="conditions">Air, roughness and jet; a jet makes the table for
-    /// <see cref="Stage.DragWhileBurning"/>.</param>
+    /// <param name="atmosphere">The air; its density and viscosity set the Reynolds number.</param>
+    /// <param name="altitude">
+    /// A typical altitude of the flight above sea level [m], -500 m to 30 km. One table holds for the whole flight, so
+    /// take the middle.
+    /// </param>
+    /// <param name="roughness">
+    /// Height of the surface roughness [m], 0 to 1 mm. Orders of magnitude: polished paint 2 um, sprayed paint 20 um,
+    /// bare paper or balsa 50 to 100 um (S. F. Hoerner, Fluid-Dynamic Drag, 1965; from memory).
+    /// </param>
+    /// <param name="jetDiameter">
+    /// Diameter over which the jet of burning motors fills the base [m], 0 to 2 m; about the case diameter, for
+    /// <see cref="Stage.DragWhileBurning"/>. Zero, the default, stands for a coasting body.
+    /// </param>
     /// <returns>The table, on the largest cross-section.</returns>
-    public DragTable DragTable(DragConditions conditions) => DragBuildUp.Table(this, Guard.NotNull(conditions, nameof(conditions)));
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public DragTable DragTable(IAtmosphere atmosphere, Length altitude, Length roughness, Length jetDiameter = default) =>
+        DragBuildUp.Table(this, Conditions(atmosphere, altitude, roughness, jetDiameter));
 
     /// <summary>Looks whether the parts fit together.</summary>
     /// <returns>
@@ -119,6 +137,10 @@ public sealed record Airframe
 
         return findings.ToImmutable();
     }
+
+    private static DragConditions Conditions(IAtmosphere atmosphere, Length altitude, Length roughness, Length jetDiameter) => new(
+        Guard.NotNull(atmosphere, nameof(atmosphere)), Guard.In(altitude, -500, 30_000, nameof(altitude)).Meters,
+        Guard.In(roughness, 0, 1e-3, nameof(roughness)).Meters, Guard.In(jetDiameter, 0, 2, nameof(jetDiameter)).Meters);
 
     /// <summary>
     /// Diameter of the body at a station behind the nose [m]; beyond the ends, that of the end. A nose counts as its

@@ -22,11 +22,11 @@ internal static class DragBuildUp
     public static DragEstimate At(Airframe airframe, DragConditions conditions, double machNumber)
     {
         double M = Guard.In(machNumber, 0.01, 5, property: nameof(machNumber));
-        AirSample air = conditions.Atmosphere.At(conditions.Altitude.Meters);
+        AirSample air = conditions.Atmosphere.At(conditions.Altitude);
         double mu = GasTransport.AirViscosity(Temperature.FromKelvins(air.Temperature_K)).PascalSeconds;
         double unitRe = air.Density_kg_per_m3 * M * air.SoundSpeed_m_per_s / mu;
         double A = airframe.ReferenceArea.SquareMeters, l = airframe.Length.Meters, d = airframe.Diameter.Meters,
-            k = conditions.Roughness.Meters;
+            k = conditions.Roughness;
 
         double bodyFriction = SkinFriction.Mean(unitRe * l, k / l, M) * BodyFormFactor(l / d) * BodyShape.WettedArea(airframe) / A;
         double finFriction = 0, finPressure = 0;
@@ -72,7 +72,7 @@ internal static class DragBuildUp
     private static double BaseDrag(Airframe airframe, DragConditions conditions, double M, double forebody)
     {
         double dB = airframe.BaseDiameter.Meters, d = airframe.Diameter.Meters, share = dB * dB / (d * d);
-        double jet = Math.Min(conditions.JetDiameter.Meters / dB, 1);
+        double jet = Math.Min(conditions.JetDiameter / dB, 1);
         double subsonic = SubsonicBase(forebody / share) * (1 + 0.13 / 0.12 * M * M);
         return share * (1 - jet * jet) * TransonicBlend.Of(M, subsonic, 0.25 / Math.Max(M, 1));
     }

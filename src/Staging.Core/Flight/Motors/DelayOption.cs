@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>What a delay of the uppermost motor would do; see <see cref="FlightSolver.ChooseDelay"/>.</summary>
+/// <summary>What a delay of the uppermost motor would do; see <see cref="FlightPlan.ChooseDelay"/>.</summary>
 public sealed class DelayOption
 {
     /// <summary>

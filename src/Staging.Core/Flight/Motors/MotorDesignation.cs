@@ -6,10 +6,10 @@ namespace Staging.Core.Flight;
 
 /// <summary>
 /// The trade's open motor code: impulse class, average thrust in newtons, and after a dash the delay in seconds; delay
-/// 0 is a booster motor that burns through, P a plugged one. invented ones are <c>C7-4</c>,
+/// 0 is a booster motor that burns through, P a plugged one. Invented ones are <c>C7-4</c>,
 /// <c>1/2A7-3</c>, <c>D17-0</c>, <c>F31-P</c>.
 /// </summary>
-public sealed record MotorDesignation
+public sealed class MotorDesignation
 {
     /// <summary>How far a motor's average thrust may lie from its code [-] (NFPA 1125; from memory).</summary>
     private const double ThrustBand = 0.2;

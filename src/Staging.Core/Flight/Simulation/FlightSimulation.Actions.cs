@@ -58,7 +58,7 @@ internal sealed partial class FlightSimulation
                 break;
             case ActionKind.Ejection:
                 Record(log, FlightEventKind.Ejection, k, before, before);
-                if (plan.Stages[k].Deployment is DeploymentTrigger.ByMotorDelay)
+                if (plan.Stages[k].Deployment is DeploymentEvent.MotorDelay)
                     OpenDevice(body, log, k);
                 break;
             default:
@@ -129,10 +129,10 @@ internal sealed partial class FlightSimulation
         if (left.Motion == BodyMotion.Guided)
             left.Motion = left.Velocity > 0 ? BodyMotion.Rising : BodyMotion.Held;
         StageParameters stage = plan.Stages[k];
-        if (stage.Deployment is DeploymentTrigger.AtSeparation)
+        if (stage.Deployment is DeploymentEvent.Separation)
             left.Planned.Add(new ScheduledAction(time + stage.DeploymentLag, ActionKind.DeviceOpens, k));
         // Electronics that wait for apogee see one at once when they part on the way down.
-        if (stage.Deployment is DeploymentTrigger.AtApogee && left.Motion == BodyMotion.Falling && !left.DeviceOut[k])
+        if (stage.Deployment is DeploymentEvent.Apogee && left.Motion == BodyMotion.Falling && !left.DeviceOut[k])
             left.Planned.Add(new ScheduledAction(time + stage.DeploymentLag, ActionKind.DeviceOpens, k));
         left.Device = left.DeviceOut[k] ? k : -1;
         waiting.Enqueue(left);

@@ -31,7 +31,7 @@ internal sealed partial class FlightSimulation
         && body.Highest == action.Stage
         && plan.Stages[action.Stage].DeviceArea > 0
         && (action.Kind == ActionKind.DeviceOpens
-            || (action.Kind == ActionKind.Ejection && plan.Stages[action.Stage].Deployment is DeploymentTrigger.ByMotorDelay));
+            || (action.Kind == ActionKind.Ejection && plan.Stages[action.Stage].Deployment is DeploymentEvent.MotorDelay));
 
     private void BurnThrough(BodyState body, BodyRecorder log, int k, double time)
     {

@@ -209,7 +209,7 @@ internal sealed partial class FlightSimulation
         body.TracksTilt = log.TracksTilt = false;
         Record(log, FlightEventKind.Apogee, body.Highest, Snapshot(body), Snapshot(body));
         PlanTimers(body, TimerStart.Apogee, 0, body.Time);
-        if (plan.Stages[body.Highest] is { Deployment: DeploymentTrigger.AtApogee } stage && body.Device < 0)
+        if (plan.Stages[body.Highest] is { Deployment: DeploymentEvent.Apogee } stage && body.Device < 0)
             body.Planned.Add(new ScheduledAction(body.Time + stage.DeploymentLag, ActionKind.DeviceOpens, body.Highest));
     }
 

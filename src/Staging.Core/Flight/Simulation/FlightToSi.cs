@@ -64,8 +64,8 @@ internal static class FlightToSi
             DragDropped = stage.DragWhenDropped is { } dropped ? ToSi(dropped) : drag,
             DeviceArea = stage.Recovery.Match(p => p.DragArea.SquareMeters, s => s.DragArea.SquareMeters, t => t.DragArea.SquareMeters,
                 _ => 0),
-            Deployment = deployment,
-            DeploymentLag = deployment?.Match(a => a.Lag.Seconds, _ => 0, a => a.Lag.Seconds) ?? 0,
+            Deployment = deployment?.On,
+            DeploymentLag = deployment?.Lag.Seconds ?? 0,
             Ignition = ToSi(stage.Ignition),
         };
     }
@@ -80,7 +80,7 @@ internal static class FlightToSi
             Case = ignition,
             Timer = x.Timer.Seconds,
             IgniterLag = x.IgniterLag.Seconds,
-            SeparationLag = x.Separation.Match(after => after.Lag.Seconds, _ => double.NaN),
+            SeparationLag = x.SeparationAfterBurnout?.Seconds ?? double.NaN,
             MinSpeed = x.Guards.MinSpeed?.MetersPerSecond ?? double.NegativeInfinity,
             MinHeight = x.Guards.MinHeight?.Meters ?? double.NegativeInfinity,
             MaxHeight = x.Guards.MaxHeight?.Meters ?? double.PositiveInfinity,

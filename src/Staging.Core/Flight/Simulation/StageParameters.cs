@@ -30,7 +30,7 @@ internal sealed record StageParameters
     public required double DeviceArea { get; init; }
 
     /// <summary>What brings the device out; null where there is none.</summary>
-    public required DeploymentTrigger? Deployment { get; init; }
+    public required DeploymentEvent? Deployment { get; init; }
 
     /// <summary>Time from the trigger until the device acts [s].</summary>
     public required double DeploymentLag { get; init; }

@@ -26,18 +26,6 @@ internal static class IgnitionCodecs
         };
     });
 
-    public static readonly UnionCodec<SeparationRule> Separation = new("separation", "When the stage below lets go.",
-    [
-        new UnionCase<SeparationRule, SeparationRule.AfterBurnout>("afterBurnout",
-            new("afterBurnout", "A time after the lower stage burnt out, lit or not.", f =>
-        {
-            var lag = f.Required("lag", Quantities.Duration, x => x.Lag, "Time from burnout of the stage below.");
-            return v => new SeparationRule.AfterBurnout { Lag = lag[v] };
-        })),
-        new UnionCase<SeparationRule, SeparationRule.AtIgnition>("atIgnition",
-            new("atIgnition", "The exhaust of the upper motor pushes it off.", f => v => new SeparationRule.AtIgnition())),
-    ]);
-
     public static readonly UnionCodec<StageIgnition> Ignition = new("ignition", "What lights the motors of a stage.",
     [
         new UnionCase<StageIgnition, StageIgnition.AtLaunch>("atLaunch",
@@ -60,9 +48,10 @@ internal static class IgnitionCodecs
             var lag = f.Required("igniterLag", Quantities.Duration, x => x.IgniterLag,
                 "Time from the igniter's current to the start of the thrust history.");
             var guards = f.Required("guards", Guards, x => x.Guards, "Conditions asked when the timer runs out; {} asks none.");
-            var separation = f.Required("separation", Separation, x => x.Separation, "When the stage below lets go.");
+            var parting = f.Optional("separationAfterBurnout", Quantities.Duration, x => x.SeparationAfterBurnout,
+                "Time from burnout of the stage below until the stages part, lit or not; left out, ignition pushes them apart.");
             return v => new StageIgnition.ByElectronics { From = from[v], Timer = timer[v], IgniterLag = lag[v], Guards = guards[v],
-                Separation = separation[v] };
+                SeparationAfterBurnout = parting[v] };
         })),
     ]);
 

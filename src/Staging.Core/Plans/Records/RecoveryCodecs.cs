@@ -8,19 +8,18 @@ internal static class RecoveryCodecs
 {
     public static readonly UnionCodec<DeploymentTrigger> Deployment = new("deployment", "When a recovery device comes out.",
     [
-        new UnionCase<DeploymentTrigger, DeploymentTrigger.AtSeparation>("atSeparation",
-            new("atSeparation", "Parting from the stage above releases it.", f =>
+        Trigger("atSeparation", DeploymentEvent.Separation, "Parting from the stage above releases it.", f =>
         {
             var lag = f.Required("lag", Quantities.Duration, x => x.Lag, "Time from separation until the device acts.");
-            return v => new DeploymentTrigger.AtSeparation { Lag = lag[v] };
-        })),
-        new UnionCase<DeploymentTrigger, DeploymentTrigger.ByMotorDelay>("byMotorDelay",
-            new("byMotorDelay", "The ejection charge of the stage's own motor.", f => v => new DeploymentTrigger.ByMotorDelay())),
-        new UnionCase<DeploymentTrigger, DeploymentTrigger.AtApogee>("atApogee", new("atApogee", "Electronics that sense apogee.", f =>
+            return v => DeploymentTrigger.AtSeparation(lag[v]);
+        }),
+        Trigger("byMotorDelay", DeploymentEvent.MotorDelay, "The ejection charge of the stage's own motor.",
+            f => v => DeploymentTrigger.ByMotorDelay),
+        Trigger("atApogee", DeploymentEvent.Apogee, "Electronics that sense apogee.", f =>
         {
             var lag = f.Required("lag", Quantities.Duration, x => x.Lag, "Time from apogee until the device acts.");
-            return v => new DeploymentTrigger.AtApogee { Lag = lag[v] };
-        })),
+            return v => DeploymentTrigger.AtApogee(lag[v]);
+        }),
     ]);
 
     public static readonly UnionCodec<Recovery> Recovery = new("recovery", "How a piece comes down.",
@@ -46,4 +45,8 @@ internal static class RecoveryCodecs
         new UnionCase<Recovery, Recovery.Ballistic>("ballistic",
             new("ballistic", "Nothing slows it but its own drag.", f => v => new Recovery.Ballistic())),
     ]);
+
+    private static UnionCase<DeploymentTrigger, DeploymentTrigger> Trigger(string kind, DeploymentEvent on, string description,
+        Func<FieldList<DeploymentTrigger>, Func<FieldValues, DeploymentTrigger>> layout) =>
+        new(kind, new(kind, description, layout), x => x.On == on);
 }

@@ -4,42 +4,39 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>Flies a plan, and chooses a delay by flying it.</summary>
-public static class FlightSolver
+/// <content>Flies the plan, and chooses a delay by flying it.</content>
+public sealed partial record FlightPlan
 {
     /// <summary>
-    /// Flies a plan from ignition until everything is on the ground, and every case in which a staging fails. A pure
+    /// Flies the plan from ignition until everything is on the ground, and every case in which a staging fails. A pure
     /// function: the same plan and options give the same numbers.
     /// </summary>
-    /// <param name="plan">The plan.</param>
     /// <param name="options">How to compute; null takes <see cref="FlightOptions.Default"/>.</param>
     /// <param name="progress">Told after each flight of the run, in order, on the calling thread; may be null.</param>
     /// <param name="cancellationToken">Stops the run.</param>
     /// <returns>
     /// The run; physics or numerics that end a body's flight early are outcomes in it, not exceptions.
     /// </returns>
-    /// <exception cref="InvalidModelException"><see cref="FlightPlan.Check"/> reports an error.</exception>
+    /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static FlightRun Fly(
-        this FlightPlan plan, FlightOptions? options = null, IProgress<SolveProgress>? progress = null,
-        CancellationToken cancellationToken = default)
+    public FlightRun Fly(
+        FlightOptions? options = null, IProgress<SolveProgress>? progress = null, CancellationToken cancellationToken = default)
     {
-        ArgumentNullException.ThrowIfNull(plan);
         options ??= FlightOptions.Default;
-        InvalidModelException.ThrowOnError(plan.Check());
-        PlanParameters parameters = FlightToSi.ToSi(plan);
+        InvalidModelException.ThrowOnError(Check());
+        PlanParameters parameters = FlightToSi.ToSi(this);
         var simulation = new FlightSimulation(parameters, options, cancellationToken);
-        ImmutableArray<BodyFlight> bodies = FromSi(plan, parameters, simulation.FlyNominal());
-        ImmutableArray<FailureCase> failureCases = FlyFailures(plan, parameters, options, simulation, bodies, progress);
-        return new FlightRun(plan, options, bodies, [.. simulation.Stagings.Select(s => new StagingReport(plan, s))], failureCases,
+        ImmutableArray<BodyFlight> bodies = FromSi(parameters, simulation.FlyNominal());
+        ImmutableArray<FailureCase> failureCases = FlyFailures(parameters, options, simulation, bodies, progress);
+        return new FlightRun(this, options, bodies, [.. simulation.Stagings.Select(s => new StagingReport(this, s))], failureCases,
             simulation.Statistics);
     }
 
     /// <summary>
     /// Flies the uppermost stage once without ejection and reads, for each delay on offer, how fast and how high it
-    /// would be when the charge fires. One flight serves all delays, because nothing changes before the charge.
+    /// would be when the charge fires. One flight serves all delays, because nothing changes before the charge, and the
+    /// delay of the uppermost motor does not matter.
     /// </summary>
-    /// <param name="plan">The plan; the delay of its uppermost motor does not matter.</param>
     /// <param name="delaysOnOffer">Delays to be had [s], 0 to 100 s each.</param>
     /// <param name="options">How to compute; null takes the defaults.</param>
     /// <param name="cancellationToken">Stops the run.</param>
@@ -49,16 +46,14 @@ public static class FlightSolver
     /// </returns>
     /// <exception cref="InvalidModelException">The plan does not hang together.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A delay outside its range.</exception>
-    public static ImmutableArray<DelayOption> ChooseDelay(
-        this FlightPlan plan, EquatableArray<Duration> delaysOnOffer, FlightOptions? options = null,
-        CancellationToken cancellationToken = default)
+    public ImmutableArray<DelayOption> ChooseDelay(
+        EquatableArray<Duration> delaysOnOffer, FlightOptions? options = null, CancellationToken cancellationToken = default)
     {
-        ArgumentNullException.ThrowIfNull(plan);
         foreach (Duration delay in delaysOnOffer)
             Guard.In(delay, 0, 100, nameof(delaysOnOffer));
-        InvalidModelException.ThrowOnError(plan.Check());
-        Stage top = plan.Stages[^1] with { Recovery = new Recovery.Ballistic() };
-        FlightPlan bare = plan with { Stages = plan.Stages.Items.SetItem(plan.Stages.Length - 1, top) };
+        InvalidModelException.ThrowOnError(Check());
+        Stage top = Stages[^1] with { Recovery = new Recovery.Ballistic() };
+        FlightPlan bare = this with { Stages = Stages.Items.SetItem(Stages.Length - 1, top) };
         BodyFlight flight = bare.Fly((options ?? FlightOptions.Default) with { Scope = FlightScope.UppermostStage, KeepTracks = true },
             cancellationToken: cancellationToken).Main;
         if (flight.Find(FlightEventKind.Ignition, top.Name) is not { } ignition || flight.ApogeeTime is not { } apogee)
@@ -68,8 +63,8 @@ public static class FlightSolver
         return apogee < burnout ? [] : DelayOption.All(flight, burnout.Seconds, apogee.Seconds, delaysOnOffer);
     }
 
-    private static ImmutableArray<FailureCase> FlyFailures(
-        FlightPlan plan, PlanParameters parameters, FlightOptions options, FlightSimulation simulation, ImmutableArray<BodyFlight> nominal,
+    private ImmutableArray<FailureCase> FlyFailures(
+        PlanParameters parameters, FlightOptions options, FlightSimulation simulation, ImmutableArray<BodyFlight> nominal,
         IProgress<SolveProgress>? progress)
     {
         var scenarios = new List<(BodyState Start, FailureScenario Scenario)>();
@@ -84,26 +79,26 @@ public static class FlightSolver
             }
 
             if (simulation.BeforeRelease is { } before)
-                scenarios.Add((before, new FailureScenario(plan.Stages.Length - 1, FailureKind.EjectionFailure, 0)));
+                scenarios.Add((before, new FailureScenario(Stages.Length - 1, FailureKind.EjectionFailure, 0)));
         }
 
         var failureCases = ImmutableArray.CreateBuilder<FailureCase>(scenarios.Count);
         Report(progress, nominal, 1, 1 + scenarios.Count);
         foreach ((BodyState start, FailureScenario scenario) in scenarios)
         {
-            ImmutableArray<BodyFlight> bodies = FromSi(plan, parameters, simulation.FlyFailure(start, scenario));
-            failureCases.Add(new FailureCase(plan.Stages[scenario.Stage].Name, scenario.Kind, bodies));
+            ImmutableArray<BodyFlight> bodies = FromSi(parameters, simulation.FlyFailure(start, scenario));
+            failureCases.Add(new FailureCase(Stages[scenario.Stage].Name, scenario.Kind, bodies));
             Report(progress, bodies, 1 + failureCases.Count, 1 + scenarios.Count);
         }
 
         return failureCases.MoveToImmutable();
     }
 
-    private static ImmutableArray<BodyFlight> FromSi(FlightPlan plan, PlanParameters parameters, List<BodyRecorder> logs)
+    private ImmutableArray<BodyFlight> FromSi(PlanParameters parameters, List<BodyRecorder> logs)
     {
         var bodies = ImmutableArray.CreateBuilder<BodyFlight>(logs.Count);
         foreach (BodyRecorder log in logs)
-            bodies.Add(new BodyFlight(plan, parameters, log));
+            bodies.Add(new BodyFlight(this, parameters, log));
         return bodies.MoveToImmutable();
     }
 
