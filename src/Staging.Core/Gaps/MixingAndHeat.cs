@@ -71,7 +71,7 @@ public sealed record MixingAndHeat
         ParticleEfficiency = 0.25,
         Provenance = new Provenance
         {
-            Source = "Engineering judgement; reasons and ranges in the documentation of GapClosures.Judged",
+            Source = "Engineering judgement; reasons and ranges in the documentation of MixingAndHeat.Judged",
             How = Evidence.Judgement,
         },
     };

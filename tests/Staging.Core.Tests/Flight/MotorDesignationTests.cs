@@ -9,9 +9,9 @@ public class MotorDesignationTests
     [Theory]
     [InlineData("C7-4", "C", 7, "C7-4")]
     [InlineData(" 1/2A7-3 ", "1/2A", 7, "1/2A7-3")]
-    [InlineData("D17-0", "D", 17, "D17-0")]
+    [InlineData("D19-0", "D", 19, "D19-0")]
     [InlineData("1/8A0.05-2", "1/8A", 0.05, "1/8A0.05-2")]
-    [InlineData("F31.5-P", "F", 31.5, "F31.5-P")]
+    [InlineData("F97.5-P", "F", 97.5, "F97.5-P")]
     [InlineData("O9100-4.5", "O", 9100, "O9100-4.5")]
     public void A_code_is_read_and_written_again(string text, string letter, double thrust, string again)
     {

@@ -16,16 +16,15 @@ public class ReviewSnippets
     [Fact]
     public void A_plan_its_review_and_its_odds()
     {
-        string path = DemoFile;
-        const int few = 3;
+        string planFile = DemoFile;
         #region plan-review-odds
-        StagingPlan plan = StagingPlan.Read(path);
+        StagingPlan plan = StagingPlan.Read(planFile);
         Console.WriteLine(plan.Review());
-        Odds odds = plan.Odds(cases: few);
+        Odds odds = plan.Odds(cases: 100);
         Console.WriteLine(odds);
         Console.WriteLine(odds.WhatMatters());
         #endregion
-        Assert.Equal(few, odds.Run.Cases);
+        Assert.Equal(100, odds.Run.Cases);
     }
 
     [Fact]

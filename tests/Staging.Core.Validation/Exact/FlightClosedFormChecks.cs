@@ -7,9 +7,9 @@ public class FlightClosedFormChecks
 {
     private const double G = 9.80665;
 
-    private static readonly Provenance FehskensMalewicki = new()
+    private static readonly Provenance SquareLawDrag = new()
     {
-        Source = "Fehskens and D. J. Malewicki, altitude equations of model rockets with square-law drag, 1960s",
+        Source = "Closed forms of boost and coast with constant mass under square-law drag, from m dv/dt = F - k v^2",
         Locator = "v = a tanh(k a t/m), y = (m/k) ln cosh(k a t/m); coast y = (m/2k) ln(1 + v^2/vt^2)",
         How = Evidence.ComputedFromFormula,
     };
@@ -78,5 +78,5 @@ public class FlightClosedFormChecks
     }
 
     private static void Check(string quantity, string unit, double expected, double ours) =>
-        FlightCheck.Verify(quantity, unit, expected, ours, ToTheIntegrator, FehskensMalewicki);
+        FlightCheck.Verify(quantity, unit, expected, ours, ToTheIntegrator, SquareLawDrag);
 }

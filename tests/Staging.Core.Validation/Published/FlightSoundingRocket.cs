@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Staging.Core.Validation.Published;
 
 /// <summary>
-/// The first sounding flight of the two-stage Nike-Deacon, 8 April 1955. Event times, speeds and apogee were found; masses, thrust and drag of its stages were not,
+/// The first flight of a two-stage sounding rocket, 1955. Event times, speeds and apogee were found; masses, thrust and drag of its stages were not,
 /// so the flight cannot be flown. What can be checked is its last leg: from the second burnout at 20.8 s to apogee at 161 s it coasts above nearly all air,
 /// and times and apogee together ask for one height and one vertical speed at burnout. The account gives that height another way.
 /// </summary>
@@ -15,7 +15,7 @@ public class FlightSoundingRocket
 
     private static readonly Provenance Account = new()
     {
-        Source = "First sounding flight of the Nike-Deacon, 8 April 1955: archived account; see also R. H. Heitkotter, NACA TN 3739, 1956",
+        Source = "First flight of a two-stage sounding rocket, 1955: archived account; see also R. H. Heitkotter, NACA TN 3739, 1956",
         Locator = "first burnout 3.3 s, almost 1 mile; second ignition 17.0 s, nearly 7 miles; second burnout 20.8 s, over 3500 mph; nose tracked to 67 miles at 161 s",
         How = Evidence.SeenInSource,
     };
@@ -33,7 +33,7 @@ public class FlightSoundingRocket
         new OutsideCheck
         {
             Floor = "Flight",
-            Quantity = "height at second burnout of the Nike-Deacon, from its burnout time, apogee and apogee time; expected from the heights and times before",
+            Quantity = "height at second burnout of a sounding rocket of 1955, from its burnout time, apogee and apogee time; expected from the heights and times before",
             Unit = "m",
             Expected = account,
             Ours = ours,

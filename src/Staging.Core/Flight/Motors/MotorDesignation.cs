@@ -6,8 +6,8 @@ namespace Staging.Core.Flight;
 
 /// <summary>
 /// The trade's open motor code: impulse class, average thrust in newtons, and after a dash the delay in seconds; delay
-/// 0 is a booster motor that burns through, P a plugged one. Invented ones are <c>C7-4</c>,
-/// <c>1/2A7-3</c>, <c>D17-0</c>, <c>F31-P</c>.
+/// 0 is a booster motor that burns through, P a plugged one. Invented examples: <c>C7-4</c>,
+/// <c>1/2A7-3</c>, <c>D19-0</c>, <c>F97-P</c>.
 /// </summary>
 public sealed class MotorDesignation
 {

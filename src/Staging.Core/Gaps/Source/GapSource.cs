@@ -15,7 +15,7 @@ public abstract partial record GapSource
     public abstract DustyGas Products { get; init; }
 
     /// <summary>
-    /// Time from burn-through for which it is known beforehand to last [s]; for a web that burns by a rate law, until
+    /// Time from burn-through for which it is sure to act [s]; for a web that burns by a rate law, until
     /// the chamber is open.
     /// </summary>
     internal abstract double KnownDuration { get; }
