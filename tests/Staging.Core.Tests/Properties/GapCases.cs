@@ -86,8 +86,8 @@ internal static class GapCases
 
     private static readonly Gen<VentTarget> Targets = Gen.OneOf(
         Gen.Constant(VentTarget.Air),
-        Number(-1.5, 1).Select(c => (VentTarget)new VentTarget.Outside { PressureCoefficient = c }),
-        Names.Select(VentTarget.Jacket));
+        Number(-1.5, 1).Select(c => VentTarget.Outside(c)),
+        Names.Select(VentTarget.IntoJacket));
 
     private static readonly Gen<UpperGrain> Grains =
         from throat in Lengths(5e-4, 0.1)
