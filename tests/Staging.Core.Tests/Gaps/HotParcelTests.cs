@@ -33,7 +33,7 @@ public class HotParcelTests
         Tube = new GuideTube { Bore = Length.FromMillimeters(3), Length = Length.FromMillimeters(1000) },
         Vents = [Hole(14, 5, 500) with { To = VentTarget.Outside(0.1) }],
         Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(0.6), OpeningTime = Duration.FromMilliseconds(0.09), NozzleThroatDiameter = Length.FromMillimeters(0.6) },
-        Joint = new StageJoint.FreeMotorTube { Coupler = Bench.Joint(20), MovingMass = Mass.FromGrams(20), RearPassages = new VentHoles { Diameter = Length.FromMillimeters(40), WallThickness = Length.FromMillimeters(0.5), Count = 2 } },
+        Joint = StageJoint.FreeMotorTube(Bench.Joint(20), Mass.FromGrams(20), new VentHoles { Diameter = Length.FromMillimeters(40), WallThickness = Length.FromMillimeters(0.5), Count = 2 }),
     }));
 
     [Fact]

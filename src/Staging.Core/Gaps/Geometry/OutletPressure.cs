@@ -43,7 +43,7 @@ internal static class OutletPressure
                 yield return ($"{path}.To.PressureCoefficient", to.PressureCoefficient);
         }
 
-        if (design.Joint is StageJoint.FreeMotorTube { RearPassages: not null } tube)
-            yield return ("Joint.RearPressureCoefficient", tube.RearPressureCoefficient);
+        if (design.Joint.RearPassages is not null)
+            yield return ("Joint.RearPressureCoefficient", design.Joint.RearPressureCoefficient);
     }
 }

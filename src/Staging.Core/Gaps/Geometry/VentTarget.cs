@@ -13,8 +13,8 @@ public sealed record VentTarget
 
     /// <summary>
     /// Pressure outside above that of the surroundings of the gap, over the dynamic pressure [-], -1.5 to 1; 0 for a
-    /// jacket. In a staging plan the surroundings already stand at the pressure of the holes in the body side; a base is
-    /// some 0.1 to 0.2 lower.
+    /// jacket. In a staging plan the surroundings already stand at the pressure of the holes in the body side; a base
+    /// is some 0.1 to 0.2 lower.
     /// </summary>
     public double PressureCoefficient { get; }
 

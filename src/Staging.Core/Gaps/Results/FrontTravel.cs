@@ -155,7 +155,7 @@ public sealed class FrontTravel
     /// <summary>Station of the front [m] at a time [s].</summary>
     private double Front(double t) => run.Course.At(t)[GapChannel.Front];
 
-    /// <summary>Heat lost [J] at the end of an interval, from the heat lost and the rate [W] at its beginning.</summary>
+    /// <summary>Heat lost [J] at the end of an interval, from that and the rate [W] at its beginning.</summary>
     private double Lost(double lost, double from, double to, ref double rate)
     {
         int parts = (int)Math.Ceiling((to - from) / LossStep_s * (1 - 1e-12));

@@ -164,7 +164,7 @@ public class ResolvedJacketTests
         GapProblem gap = Nested(cubicMetres, 4, 6).With(d => d with
         {
             Source = Bench.Pair(d.Motor(), d.Motor(), 50e-6),
-            Joint = new StageJoint.Taped { Coupler = Bench.Joint(5), Tape = JointTape.PaperTape },
+            Joint = StageJoint.Taped(Bench.Joint(5), JointTape.PaperTape),
         });
         var run = new OneDimensionalGap(GapToSi.ToSi(gap), Coarse, 0.25, 0.027);
         for (int s = 0; s < 200; s++)
