@@ -38,7 +38,7 @@ internal static class Nested
         {
             Design = one.Design with
             {
-                Vents = [one.Design.Vents[0] with { To = VentTarget.Jacket(jacket.Name) }],
+                Vents = [one.Design.Vents[0] with { To = VentTarget.IntoJacket(jacket.Name) }],
                 Jackets = [jacket]
             }
         };

@@ -34,8 +34,8 @@ internal static class GapToSi
         int fragments = chambers.Count(c => c.Fragments >= 0);
         OutletParameters Outlet(VentHoles holes, VentTarget target) => new(
             new OrificeSize(holes),
-            target.Match(_ => -1, into => jackets.IndexOf(jackets.First(j => j.Name == into.Name))),
-            problem.Behind(target.Match(o => o.PressureCoefficient, _ => 0)));
+            target.Jacket is { } name ? jackets.IndexOf(jackets.First(j => j.Name == name)) : -1,
+            problem.Behind(target.PressureCoefficient));
         GasConstants air = problem.Surroundings.Gas.Constants;
         double outsideTemperature = problem.Surroundings.Temperature.Kelvins;
         return new GapParameters

@@ -27,9 +27,9 @@ internal static class VentPath
         var next = new Queue<VentTarget>([Target(design)]);
         while (next.TryDequeue(out VentTarget? target))
         {
-            if (target is not VentTarget.IntoJacket into || !names.Add(into.Name))
+            if (target.Jacket is not { } into || !names.Add(into))
                 continue;
-            foreach (JacketOpening opening in design.Jackets.Where(j => j.Name == into.Name).SelectMany(j => j.Openings))
+            foreach (JacketOpening opening in design.Jackets.Where(j => j.Name == into).SelectMany(j => j.Openings))
                 next.Enqueue(opening.To);
         }
 
@@ -41,7 +41,7 @@ internal static class VentPath
     /// </summary>
     private static VentTarget Target(GapDesign design) => design.Vents.MaxBy(v => v.Station.Meters) is { } last ? last.To
         : design.Jackets.IsEmpty ? VentTarget.Air
-        : VentTarget.Jacket(design.Jackets[0].Name);
+        : VentTarget.IntoJacket(design.Jackets[0].Name);
 
     /// <summary>Holes of the same number and places, with diameters that make a total area.</summary>
     private static ImmutableArray<JacketOpening> Scaled(EquatableArray<JacketOpening> openings, Area total)

@@ -40,7 +40,7 @@ public class DirectStagingTests
         GapDesign nested = design with
         {
             Tube = design.Tube with { Steps = [new BoreStep { Station = Length.FromMillimeters(100), Bore = Length.FromMillimeters(24) }] },
-            Vents = [design.Vents[0] with { To = VentTarget.Jacket("outer tube") }],
+            Vents = [design.Vents[0] with { To = VentTarget.IntoJacket("outer tube") }],
             Jackets = [jacket],
         };
         GapProblem contact = (Bench.Gap with { Design = nested }).InContact(JointTape.PaperTape);

@@ -16,18 +16,18 @@ public class GrainIgnitionTests
         HeatFlux flux = HeatFlux.FromKilowattsPerSquareMeter(2000);
         HeatTransferCoefficient h = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(1500);
         Temperature gas = Temperature.FromKelvins(1700);
-        Assert.Equal(773, GrainIgnition.SurfaceUnderFlux(Grain, flux, GrainIgnition.TimeUnderFlux(Grain, flux)).Kelvins, 1e-9);
-        Duration lit = GrainIgnition.TimeUnderConvection(Grain, h, gas)!.Value;
-        Assert.Equal(773, GrainIgnition.SurfaceUnderConvection(Grain, h, gas, lit).Kelvins, 1e-8);
+        Assert.Equal(773, Grain.SurfaceUnderFlux(flux, Grain.TimeUnderFlux(flux)).Kelvins, 1e-9);
+        Duration lit = Grain.TimeUnderConvection(h, gas)!.Value;
+        Assert.Equal(773, Grain.SurfaceUnderConvection(h, gas, lit).Kelvins, 1e-8);
     }
 
     [Fact]
     public void Gas_cooler_than_the_ignition_temperature_never_lights()
     {
         HeatTransferCoefficient h = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(1e5);
-        Assert.Null(GrainIgnition.TimeUnderConvection(Grain, h, Temperature.FromKelvins(772)));
-        Assert.Null(GrainIgnition.TimeUnderConvection(Grain, h, Temperature.FromKelvins(250)));
-        Assert.NotNull(GrainIgnition.TimeUnderConvection(Grain, h, Temperature.FromKelvins(780)));
+        Assert.Null(Grain.TimeUnderConvection(h, Temperature.FromKelvins(772)));
+        Assert.Null(Grain.TimeUnderConvection(h, Temperature.FromKelvins(250)));
+        Assert.NotNull(Grain.TimeUnderConvection(h, Temperature.FromKelvins(780)));
     }
 
     [Fact]

@@ -13,7 +13,7 @@ public class HotParcelTests
     public void A_front_thicker_than_its_way_to_a_wide_hole() => KeepsItsGas((Held with { DynamicPressure = Pressure.FromPascals(80) }).With(d => d with
     {
         Tube = Bench.Tube(20),
-        Vents = [Hole(14, 3, 2.3), Hole(4, 6, 16) with { To = new VentTarget.Outside { PressureCoefficient = 0.1 } }],
+        Vents = [Hole(14, 3, 2.3), Hole(4, 6, 16) with { To = VentTarget.Outside(0.1) }],
         Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(1.5), OpeningTime = Duration.FromMilliseconds(480) },
         MixingAndHeat = d.MixingAndHeat with { FrontThicknessInBores = 4 },
     }));
@@ -22,7 +22,7 @@ public class HotParcelTests
     public void Suction_at_wide_holes_while_the_booster_hardly_opens() => KeepsItsGas((Held with { DynamicPressure = Pressure.FromKilopascals(25) }).With(d => d with
     {
         Tube = Bench.Tube(160),
-        Vents = [Hole(33, 3, 28) with { To = new VentTarget.Outside { PressureCoefficient = -0.2 } }],
+        Vents = [Hole(33, 3, 28) with { To = VentTarget.Outside(-0.2) }],
         Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(0.5), OpeningTime = Duration.FromMilliseconds(80) },
         MixingAndHeat = d.MixingAndHeat with { FrontThicknessInBores = 5 },
     }));
@@ -31,9 +31,9 @@ public class HotParcelTests
     public void Rear_passages_far_wider_than_the_tube() => KeepsItsGas((Held with { DynamicPressure = Pressure.FromKilopascals(10) }).With(d => d with
     {
         Tube = new GuideTube { Bore = Length.FromMillimeters(3), Length = Length.FromMillimeters(1000) },
-        Vents = [Hole(14, 5, 500) with { To = new VentTarget.Outside { PressureCoefficient = 0.1 } }],
+        Vents = [Hole(14, 5, 500) with { To = VentTarget.Outside(0.1) }],
         Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(0.6), OpeningTime = Duration.FromMilliseconds(0.09), NozzleThroatDiameter = Length.FromMillimeters(0.6) },
-        Joint = new StageJoint.FreeMotorTube { Coupler = Bench.Joint(20), MovingMass = Mass.FromGrams(20), RearPassages = new VentHoles { Diameter = Length.FromMillimeters(40), WallThickness = Length.FromMillimeters(0.5), Count = 2 } },
+        Joint = StageJoint.FreeMotorTube(Bench.Joint(20), Mass.FromGrams(20), new VentHoles { Diameter = Length.FromMillimeters(40), WallThickness = Length.FromMillimeters(0.5), Count = 2 }),
     }));
 
     [Fact]
@@ -49,7 +49,7 @@ public class HotParcelTests
         };
         return d with
         {
-            Vents = [Hole(21, 3, 30) with { To = new VentTarget.Outside { PressureCoefficient = 0.12 } }],
+            Vents = [Hole(21, 3, 30) with { To = VentTarget.Outside(0.12) }],
             Source = Bench.Pair(first, d.Motor() with { OpeningDiameter = Length.FromMillimeters(2) }, 0.001),
         };
     }));

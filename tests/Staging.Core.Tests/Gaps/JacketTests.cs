@@ -65,11 +65,11 @@ public class JacketTests
     {
         GapProblem gap = Bench.Gap.With(d => d with
         {
-            Vents = [d.Vents[0] with { To = VentTarget.Jacket("inner") }],
+            Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("inner") }],
             Jackets =
             [
-                new Jacket { Name = "inner", Volume = Volume.FromCubicCentimeters(5), WallArea = Area.FromSquareCentimeters(20), Openings = [To(5, VentTarget.Jacket("outer"))] },
-                Jacket.Between("outer", Length.FromMillimeters(24), Length.FromMillimeters(40), Length.FromMillimeters(200), To(4, VentTarget.Air), To(3, new VentTarget.Outside { PressureCoefficient = -0.15 })),
+                new Jacket { Name = "inner", Volume = Volume.FromCubicCentimeters(5), WallArea = Area.FromSquareCentimeters(20), Openings = [To(5, VentTarget.IntoJacket("outer"))] },
+                Jacket.Between("outer", Length.FromMillimeters(24), Length.FromMillimeters(40), Length.FromMillimeters(200), To(4, VentTarget.Air), To(3, VentTarget.Outside(-0.15))),
             ],
         }) with
         { DynamicPressure = Pressure.FromPascals(2000) };
@@ -86,7 +86,7 @@ public class JacketTests
     [Fact]
     public void An_outlet_in_a_wake_vents_to_a_lower_pressure()
     {
-        GapProblem Behind(double coefficient) => Bench.Gap.With(d => d with { Vents = [d.Vents[0] with { To = new VentTarget.Outside { PressureCoefficient = coefficient } }] }) with
+        GapProblem Behind(double coefficient) => Bench.Gap.With(d => d with { Vents = [d.Vents[0] with { To = VentTarget.Outside(coefficient) }] }) with
         {
             DynamicPressure = Pressure.FromKilopascals(20),
         };
@@ -106,18 +106,18 @@ public class JacketTests
         ImmutableArray<Jacket> jackets = code switch
         {
             "GAP023" => [good, good],
-            "GAP024" => [good with { Openings = [To(4, VentTarget.Air), To(4, VentTarget.Jacket("nowhere"))] }],
+            "GAP024" => [good with { Openings = [To(4, VentTarget.Air), To(4, VentTarget.IntoJacket("nowhere"))] }],
             "GAP025" => [good with { Openings = [] }],
             "GAP026" => [good, good with { Name = "forgotten" }],
-            _ => [good with { Openings = [To(4, VentTarget.Air), To(4, VentTarget.Jacket("jacket"))] }],
+            _ => [good with { Openings = [To(4, VentTarget.Air), To(4, VentTarget.IntoJacket("jacket"))] }],
         };
-        GapProblem gap = Bench.Gap.With(d => d with { Jackets = jackets, Vents = [d.Vents[0] with { To = VentTarget.Jacket("jacket") }] });
+        GapProblem gap = Bench.Gap.With(d => d with { Jackets = jackets, Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("jacket") }] });
         Assert.Equal(code, Assert.Single(gap.Check()).Code);
     }
 
     private static GapProblem Nested(double cubicMetres, double? millimetres) => Held.With(d => d with
     {
-        Vents = [d.Vents[0] with { To = VentTarget.Jacket("jacket") }],
+        Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("jacket") }],
         Jackets =
         [
             new Jacket

@@ -13,7 +13,8 @@ public class JointTests
     public void A_coupler_written_where_a_joint_is_asked_for_is_a_friction_fit()
     {
         StageJoint joint = Coupler;
-        Assert.Equal("friction", joint.Match(_ => "friction", _ => "tape", _ => "tube"));
+        Assert.Null(joint.Tape);
+        Assert.Null(joint.MovingMass);
         Assert.Same(Coupler, joint.Coupler);
     }
 
@@ -46,7 +47,7 @@ public class JointTests
         JointTape soft = JointTape.ThinPlasticFilm with { SofteningTemperature = Temperature.FromKelvins(softening) };
         foreach (GapModel model in (GapModel[])[new GapModel.TwoZone(), new GapModel.OneDimensional { Cells = 40 }])
         {
-            GapRun plain = warm.With(d => d with { Joint = Coupler }).Solve(model), taped = warm.With(d => d with { Joint = new StageJoint.Taped { Coupler = Coupler, Tape = soft } }).Solve(model);
+            GapRun plain = warm.With(d => d with { Joint = Coupler }).Solve(model), taped = warm.With(d => d with { Joint = StageJoint.Taped(Coupler, soft) }).Solve(model);
             Same(plain, taped, GapEventKind.JointMoves, 1e-6);
             Same(plain, taped, GapEventKind.JointOpens, 1e-6);
         }
@@ -73,7 +74,7 @@ public class JointTests
     {
         GapProblem Flying(double coefficient) => Bench.Gap.With(d => d with
         {
-            Joint = new StageJoint.FreeMotorTube { Coupler = Bench.Joint(2000), MovingMass = Mass.FromGrams(20), RearPassages = Holes(2, 4), RearPressureCoefficient = coefficient },
+            Joint = StageJoint.FreeMotorTube(Bench.Joint(2000), Mass.FromGrams(20), Holes(2, 4), coefficient),
         }) with
         { DynamicPressure = Pressure.FromKilopascals(10), Horizon = Duration.FromMilliseconds(15) };
         foreach (GapModel model in (GapModel[])[new GapModel.TwoZone(), new GapModel.OneDimensional { Cells = 40 }])
@@ -151,13 +152,13 @@ public class JointTests
 
     private static JointTape Paper(double micrometres, double k, double rho, double c, double soft, double h) => Film(micrometres, k, rho, c, soft, h);
 
-    private static StageJoint.FreeMotorTube Tube(double grams, VentHoles? rear) =>
-        new() { Coupler = Coupler, MovingMass = Mass.FromGrams(grams), RearPassages = rear };
+    private static StageJoint Tube(double grams, VentHoles? rear) =>
+        StageJoint.FreeMotorTube(Coupler, Mass.FromGrams(grams), rear);
 
     private static VentHoles Holes(int count, double millimetres) =>
         new() { Count = count, Diameter = Length.FromMillimeters(millimetres), WallThickness = Length.FromMillimeters(1) };
 
-    private static GapRun Solve(JointTape tape) => Solved(new StageJoint.Taped { Coupler = Coupler, Tape = tape });
+    private static GapRun Solve(JointTape tape) => Solved(StageJoint.Taped(Coupler, tape));
 
     private static GapRun Solved(StageJoint joint) => Bench.Gap.With(d => d with { Joint = joint }).Solve();
 

@@ -22,7 +22,7 @@ public class NotSolvedTests
     [MemberData(nameof(Models))]
     public void Also_in_the_wall_of_a_jacket(GapModel model) => IsGivenUp(Held.With(d => d with
     {
-        Vents = [d.Vents[0] with { To = VentTarget.Jacket("j") }],
+        Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("j") }],
         Jackets = [new Jacket { Name = "j", Volume = Volume.FromCubicCentimeters(1), WallArea = Area.Zero, Openings = [new JacketOpening { Holes = d.Vents[0].Holes, To = VentTarget.Air }] }],
     }).Solve(model));
 

@@ -103,7 +103,7 @@ public class OpeningTests
     [MemberData(nameof(Models))]
     public void An_outlet_in_a_vacuum_of_its_own_is_refused(GapModel model)
     {
-        GapProblem gap = Held.With(d => d with { Vents = [d.Vents[0] with { To = new VentTarget.Outside { PressureCoefficient = -1.5 } }] }) with { DynamicPressure = Pressure.FromKilopascals(100) };
+        GapProblem gap = Held.With(d => d with { Vents = [d.Vents[0] with { To = VentTarget.Outside(-1.5) }] }) with { DynamicPressure = Pressure.FromKilopascals(100) };
         ModelFinding finding = Assert.Single(gap.Check(), f => f.Severity == FindingSeverity.Error);
         Assert.Equal("GAP030", finding.Code);
         Assert.Equal("Vents[0].To.PressureCoefficient", finding.Path);
@@ -116,7 +116,7 @@ public class OpeningTests
     [MemberData(nameof(Models))]
     public void A_hole_beside_the_booster_that_sucks_draws_air_at_first(GapModel model)
     {
-        var low = new Vent { Station = Length.FromMillimeters(5), Holes = Slot.Holes, To = new VentTarget.Outside { PressureCoefficient = -0.2 } };
+        var low = new Vent { Station = Length.FromMillimeters(5), Holes = Slot.Holes, To = VentTarget.Outside(-0.2) };
         GapRun run = (Held.With(d => d with { Vents = [.. d.Vents, low] }) with { DynamicPressure = Pressure.FromKilopascals(10), Horizon = Duration.FromMilliseconds(15) }).Solve(model);
         Assert.IsNotType<GapOutcome.NotSolved>(run.Outcome);
         Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
@@ -149,7 +149,7 @@ public class OpeningTests
     private static GapProblem Sealed() => Held.With(d => d with
     {
         Tube = Bench.Tube(200),
-        Vents = [Side(Held.With(e => e with { Tube = Bench.Tube(200) }), 0, 1) with { To = VentTarget.Jacket("jacket") }],
+        Vents = [Side(Held.With(e => e with { Tube = Bench.Tube(200) }), 0, 1) with { To = VentTarget.IntoJacket("jacket") }],
         Jackets = [new Jacket { Name = "jacket", Volume = Volume.FromCubicCentimeters(60), WallArea = Area.Zero, Openings = [] }],
         Source = d.Motor() with { NozzleThroatDiameter = Length.Zero },
         MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero },

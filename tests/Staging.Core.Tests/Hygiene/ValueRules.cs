@@ -30,7 +30,6 @@ internal static class ValueRules
         ["Staging.Core.Gaps.GapColumns"] = Result,
         ["Staging.Core.Gaps.GapProfile"] = Result,
         ["Staging.Core.Gaps.GapSnapshot"] = Result,
-        ["Staging.Core.Gaps.FrontColumns"] = Result,
     };
 
     /// <summary>The fields of a public sealed record that its equality compares by reference.</summary>

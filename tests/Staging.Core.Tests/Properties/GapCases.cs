@@ -86,8 +86,8 @@ internal static class GapCases
 
     private static readonly Gen<VentTarget> Targets = Gen.OneOf(
         Gen.Constant(VentTarget.Air),
-        Number(-1.5, 1).Select(c => (VentTarget)new VentTarget.Outside { PressureCoefficient = c }),
-        Names.Select(VentTarget.Jacket));
+        Number(-1.5, 1).Select(c => VentTarget.Outside(c)),
+        Names.Select(VentTarget.IntoJacket));
 
     private static readonly Gen<UpperGrain> Grains =
         from throat in Lengths(5e-4, 0.1)
@@ -123,26 +123,16 @@ internal static class GapCases
         from thickness in Lengths(1e-5, 5e-3)
         from soft in Temperatures(320, 1200)
         from contact in Number(0, 20_000)
-        select (Func<FrictionJoint, StageJoint>)(coupler => new StageJoint.Taped
+        select (Func<FrictionJoint, StageJoint>)(coupler => StageJoint.Taped(coupler, JointTape.PaperTape with
         {
-            Coupler = coupler,
-            Tape = JointTape.PaperTape with
-            {
-                Thickness = thickness,
-                SofteningTemperature = soft,
-                GasContact = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(contact),
-            },
-        }),
+            Thickness = thickness,
+            SofteningTemperature = soft,
+            GasContact = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(contact),
+        })),
         from grams in Number(1, 1000)
         from passages in Passages
         from wake in Number(-0.3, 0.3)
-        select (Func<FrictionJoint, StageJoint>)(coupler => new StageJoint.FreeMotorTube
-        {
-            Coupler = coupler,
-            MovingMass = Mass.FromGrams(grams),
-            RearPassages = passages,
-            RearPressureCoefficient = wake,
-        }));
+        select (Func<FrictionJoint, StageJoint>)(coupler => StageJoint.FreeMotorTube(coupler, Mass.FromGrams(grams), passages, wake)));
 
     private static readonly Gen<IDischargeLaw> Laws = Gen.OneOf(
         Number(0.9, 1.18).Select(x => (IDischargeLaw)new SharpEdgedLaw { EdgeFactor = x }),

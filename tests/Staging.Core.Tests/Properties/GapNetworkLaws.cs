@@ -66,13 +66,13 @@ public static class LegalNetwork
         {
             Tube = d.Tube with { Steps = [new BoreStep { Station = step * d.Vents[0].Station, Bore = Length.FromMillimeters(bore) }] },
             Source = source,
-            Vents = [d.Vents[0] with { To = VentTarget.Jacket("jacket 1") }],
+            Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("jacket 1") }],
             Jackets = [.. Enumerable.Range(1, jackets).Select(i => new Jacket
             {
                 Name = $"jacket {i}",
                 Volume = Volume.FromCubicCentimeters(volume / i),
                 WallArea = Area.FromSquareCentimeters(wall),
-                Openings = [new JacketOpening { Holes = Holes(hole, count), To = i < jackets ? VentTarget.Jacket($"jacket {i + 1}") : VentTarget.Air }],
+                Openings = [new JacketOpening { Holes = Holes(hole, count), To = i < jackets ? VentTarget.IntoJacket($"jacket {i + 1}") : VentTarget.Air }],
             })],
         })).ToArbitrary();
 

@@ -207,7 +207,7 @@ public class StagingReviewTests
     [InlineData(-1, 400)]
     public void An_outlet_in_fast_flight_keeps_some_pressure_behind_it(double coefficient, double speed)
     {
-        GapDesign sucking = TestPlans.Lighting with { Vents = [TestPlans.Lighting.Vents[0] with { To = new VentTarget.Outside { PressureCoefficient = coefficient } }] };
+        GapDesign sucking = TestPlans.Lighting with { Vents = [TestPlans.Lighting.Vents[0] with { To = VentTarget.Outside(coefficient) }] };
         var gap = new GapIgnition { Design = sucking, Layout = TestPlans.Layout, HolePressureCoefficient = -0.5 };
         BurnThroughState fast = Assert.Single(Lit.Gaps).Staging.State with { Speed = Speed.FromMetersPerSecond(speed) };
         GapProblem problem = gap.ProblemAt(fast);

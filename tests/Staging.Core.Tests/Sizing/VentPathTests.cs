@@ -37,11 +37,11 @@ public class VentPathTests
     public void Every_wall_on_the_way_out_gets_the_area_and_no_other()
     {
         Area total = Area.FromSquareMillimeters(100);
-        Jacket inner = Nested.Design.Jackets[0] with { Name = "inner", Openings = [Opening(4, 6), Opening(1, 3) with { To = VentTarget.Jacket("outer") }] };
+        Jacket inner = Nested.Design.Jackets[0] with { Name = "inner", Openings = [Opening(4, 6), Opening(1, 3) with { To = VentTarget.IntoJacket("outer") }] };
         Jacket outer = inner with { Name = "outer", Openings = [Opening(2, 5)] }, beside = outer with { Name = "beside" };
-        GapDesign before = Nested.Design with { Jackets = [beside, inner, outer], Vents = [Bench.Hole(Nested.Design.Tube, 3) with { To = VentTarget.Jacket("inner") }] };
+        GapDesign before = Nested.Design with { Jackets = [beside, inner, outer], Vents = [Bench.Hole(Nested.Design.Tube, 3) with { To = VentTarget.IntoJacket("inner") }] };
         GapDesign after = (Nested with { Design = before }).WithVents(TestPlans.Layout, total).Design;
-        Assert.Equal("inner", Assert.IsType<VentTarget.IntoJacket>(Assert.Single(after.Vents).To).Name);
+        Assert.Equal("inner", Assert.Single(after.Vents).To.Jacket);
         double[] areas = [after.TotalVentArea.SquareMillimeters, .. after.Jackets.Skip(1).Select(j => j.Openings.Sum(o => o.Holes.TotalArea.SquareMillimeters))];
         Assert.All(areas, area => Assert.Equal(100, area, 1e-9));
         // Diameters within a jacket keep their ratio.

@@ -27,8 +27,8 @@ public class GrainIgnitionChecks
     {
         // k = 0.3, rho = 1700, c = 1000 from 300 K; gas at 1300 K, so that the rise is 1000 theta; 1 s.
         double h = H * Math.Sqrt(0.3 * 1700 * 1000);
-        Temperature surface = GrainIgnition.SurfaceUnderConvection(
-            Grain(630), HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h), Temperature.FromKelvins(1300), Duration.FromSeconds(1));
+        Temperature surface = Grain(630).SurfaceUnderConvection(
+            HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h), Temperature.FromKelvins(1300), Duration.FromSeconds(1));
         Verify($"surface share of the gas's excess, h sqrt(t)/e = {H}", "-", theta, (surface.Kelvins - 300) / 1000, Given);
     }
 
@@ -42,16 +42,16 @@ public class GrainIgnitionChecks
     {
         const double h = 1000;
         double expected = H * H * 0.3 * 1700 * 1000 / (h * h);
-        Duration? ours = GrainIgnition.TimeUnderConvection(
-            Grain(600), HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h), Temperature.FromKelvins(300 + 300 / theta));
+        Duration? ours = Grain(600).TimeUnderConvection(
+            HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h), Temperature.FromKelvins(300 + 300 / theta));
         Verify($"time to light at a share {theta} of the gas's excess, h = 1000", "s", expected, ours!.Value.Seconds, Given);
     }
 
     [Fact]
     public void Worked_times()
     {
-        Verify("time to light under 1 MW/m2, rise 330 K", "s", 0.0436202285969, GrainIgnition.TimeUnderFlux(Grain(630), HeatFlux.FromKilowattsPerSquareMeter(1000)).Seconds, Given);
-        Duration? lit = GrainIgnition.TimeUnderConvection(Grain(630), HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(1000), Temperature.FromKelvins(2000));
+        Verify("time to light under 1 MW/m2, rise 330 K", "s", 0.0436202285969, Grain(630).TimeUnderFlux(HeatFlux.FromKilowattsPerSquareMeter(1000)).Seconds, Given);
+        Duration? lit = Grain(630).TimeUnderConvection(HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(1000), Temperature.FromKelvins(2000));
         Verify("time to light under h = 1000 W/(m2 K), gas 1700 K above, rise 330 K", "s", 0.0212055388264, lit!.Value.Seconds, Given);
     }
 

@@ -22,7 +22,7 @@ internal static class FreeJet
         double sum = 0;
         foreach (Vent vent in design.Vents)
         {
-            if (vent.To is VentTarget.Outside)
+            if (vent.To.Jacket is null)
                 sum += FreeBores(vent.Holes.TotalArea.SquareMeters, design.Tube.Profile.BoreBelow(vent.Station.Meters));
         }
 

@@ -39,12 +39,12 @@ internal static class JacketChecks
     private static void CheckTarget(
         ImmutableArray<ModelFinding>.Builder findings, ImmutableArray<Jacket> jackets, VentTarget target, string path, string? self)
     {
-        if (target is not VentTarget.IntoJacket into)
+        if (target.Jacket is not { } name)
             return;
         string known = jackets.IsEmpty ? "there is none" : "there are " + string.Join(", ", jackets.Select(j => $"'{j.Name}'"));
-        if (jackets.All(j => j.Name != into.Name))
-            GapChecks.Add(findings, FindingSeverity.Error, "GAP024", path, $"There is no jacket '{into.Name}'; {known}.");
-        else if (into.Name == self)
+        if (jackets.All(j => j.Name != name))
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP024", path, $"There is no jacket '{name}'; {known}.");
+        else if (name == self)
             GapChecks.Add(findings, FindingSeverity.Error, "GAP027", path, $"The holes lead from the jacket '{self}' into itself.");
     }
 
@@ -53,7 +53,7 @@ internal static class JacketChecks
     {
         HashSet<string> names = [];
         while (jackets.FirstOrDefault(j => !names.Contains(j.Name)
-            && j.Openings.Any(o => o.To.Match(_ => true, into => names.Contains(into.Name)))) is { } next)
+            && j.Openings.Any(o => o.To.Jacket is not { } name || names.Contains(name))) is { } next)
             names.Add(next.Name);
         return names;
     }
@@ -61,13 +61,10 @@ internal static class JacketChecks
     /// <summary>Names of the jackets that gas of the tube comes into, through others too.</summary>
     private static HashSet<string> Fed(GapDesign design)
     {
-        HashSet<string> names = [.. design.Vents.Select(v => v.To).OfType<VentTarget.IntoJacket>().Select(t => t.Name)];
-        while (design.Jackets.Where(j => names.Contains(j.Name)).SelectMany(j => j.Openings).Select(o => o.To)
-            .OfType<VentTarget.IntoJacket>()
-            .FirstOrDefault(t => !names.Contains(t.Name)) is { } next)
-        {
-            names.Add(next.Name);
-        }
+        HashSet<string> names = [.. design.Vents.Select(v => v.To.Jacket).OfType<string>()];
+        while (design.Jackets.Where(j => names.Contains(j.Name)).SelectMany(j => j.Openings).Select(o => o.To.Jacket)
+            .FirstOrDefault(name => name is not null && !names.Contains(name)) is { } next)
+            names.Add(next);
 
         return names;
     }

@@ -39,11 +39,11 @@ internal static class OutletPressure
         ];
         foreach ((string path, VentTarget to) in holes)
         {
-            if (to is VentTarget.Outside outside)
-                yield return ($"{path}.To.PressureCoefficient", outside.PressureCoefficient);
+            if (to.Jacket is null)
+                yield return ($"{path}.To.PressureCoefficient", to.PressureCoefficient);
         }
 
-        if (design.Joint is StageJoint.FreeMotorTube { RearPassages: not null } tube)
-            yield return ("Joint.RearPressureCoefficient", tube.RearPressureCoefficient);
+        if (design.Joint.RearPassages is not null)
+            yield return ("Joint.RearPressureCoefficient", design.Joint.RearPressureCoefficient);
     }
 }

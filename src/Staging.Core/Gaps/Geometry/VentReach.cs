@@ -53,7 +53,7 @@ internal static class VentReach
     public static double Passed(this Vent vent, BoreProfile profile)
     {
         double wall = Math.PI * profile.BoreBelow(vent.Station.Meters) * vent.Spread;
-        double open = wall > 0 && vent.To is VentTarget.Outside ? Math.Min(1, vent.Holes.TotalArea.SquareMeters / wall) : 0;
+        double open = wall > 0 && vent.To.Jacket is null ? Math.Min(1, vent.Holes.TotalArea.SquareMeters / wall) : 0;
         return vent.Draws() + (1 - open) * vent.Spread;
     }
 }

@@ -20,7 +20,7 @@ internal static class WallChecks
                 Check(design.Jackets[i].Openings[k].Holes, $"Jackets[{i}].Openings[{k}].Holes.WallThickness");
         }
 
-        if (design.Joint is StageJoint.FreeMotorTube { RearPassages: { } rear })
+        if (design.Joint.RearPassages is { } rear)
             Check(rear, "Joint.RearPassages.WallThickness");
 
         void Check(VentHoles holes, string path)

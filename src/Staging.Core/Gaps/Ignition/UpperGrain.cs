@@ -8,7 +8,7 @@ namespace Staging.Core.Gaps;
 /// nor the critical flux of pressed black powder is published firmly, and reported ignition temperatures depend on the
 /// dwell time: these are uncertain inputs, not constants of nature.
 /// </remarks>
-public sealed record UpperGrain
+public sealed partial record UpperGrain
 {
     /// <summary>Throat diameter of the upper motor's nozzle [m], 0.5 mm to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

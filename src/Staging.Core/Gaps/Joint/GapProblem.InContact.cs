@@ -50,16 +50,14 @@ public sealed partial record GapProblem
                 Tube = Design.Tube with { Length = Length.FromMeters(Shortest_m), Steps = [] },
                 Vents = [],
                 Jackets = [],
-                Joint = new StageJoint.Taped
-                {
-                    Coupler = Design.Joint.Coupler with
+                Joint = StageJoint.Taped(
+                    Design.Joint.Coupler with
                     {
                         BreakawayForce = Force.Zero,
                         SlidingForce = Force.Zero,
                         Engagement = Length.FromMeters(Parted_m)
                     },
-                    Tape = tape,
-                },
+                    tape),
             },
             AfterOpening = Duration.FromSeconds(Math.Max(Followed_s, AfterOpening.Seconds)),
         };

@@ -20,8 +20,8 @@ internal static class JointChecks
             Error("GAP004", "Joint.Coupler.SlidingForce",
                 $"The sliding force {sliding:G4} N exceeds the breakaway force {breakaway:G4} N; it may be at most that.");
         double all = bodies.MassAhead.Kilograms + bodies.MassBehind.Kilograms;
-        if (joint is StageJoint.FreeMotorTube tube && tube.MovingMass.Kilograms >= all)
-            Error("GAP040", "Joint.MovingMass", $"The motor tube of {tube.MovingMass.Kilograms:G4} kg weighs no less than both bodies, "
+        if (joint.MovingMass is { Kilograms: var tube } && tube >= all)
+            Error("GAP040", "Joint.MovingMass", $"The motor tube of {tube:G4} kg weighs no less than both bodies, "
                 + $"{all:G4} kg; it must be less than that.");
 
         void Error(string code, string path, Invariant.Handler text) =>

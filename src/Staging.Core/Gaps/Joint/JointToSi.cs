@@ -13,18 +13,18 @@ internal static class JointToSi
     public static double ReducedMass(StageJoint joint, SeparatingBodies bodies)
     {
         double all = bodies.MassAhead.Kilograms + bodies.MassBehind.Kilograms;
-        double moving = joint is StageJoint.FreeMotorTube tube ? tube.MovingMass.Kilograms : bodies.MassBehind.Kilograms;
+        double moving = (joint.MovingMass ?? bodies.MassBehind).Kilograms;
         return moving * (all - moving) / all;
     }
 
     /// <summary>The film of a tape, at the temperature of the air to begin with.</summary>
     public static FilmParameters? Film(StageJoint joint, Temperature air) =>
-        joint is StageJoint.Taped taped ? FilmToSi.ToSi(taped.Tape, air) : null;
+        joint.Tape is { } tape ? FilmToSi.ToSi(tape, air) : null;
 
     /// <summary>Holes through the centring rings: vents to the outside at the booster's end.</summary>
     public static IEnumerable<VentParameters> RearPassages(StageJoint joint, double frontThickness, GapProblem problem) =>
-        joint is StageJoint.FreeMotorTube { RearPassages: { } holes } tube
+        joint.RearPassages is { } holes
             ? [new VentParameters(0, frontThickness, 0, 0,
-                new OutletParameters(new OrificeSize(holes), -1, problem.Behind(tube.RearPressureCoefficient)), 0)]
+                new OutletParameters(new OrificeSize(holes), -1, problem.Behind(joint.RearPressureCoefficient)), 0)]
             : [];
 }

@@ -27,6 +27,11 @@ public sealed class FrontTravel
     /// <summary>Width to which an arrival is located [s].</summary>
     private const double ArrivalWidth_s = 1e-9;
 
+    /// <summary>
+    /// Longest step of the heat loss [s]: a hundredth of the shortest time in which a front crosses a gap.
+    /// </summary>
+    private const double LossStep_s = 20e-6;
+
     private readonly GapRun run;
     private readonly FrontMixing mixing;
     private readonly double end;
@@ -86,7 +91,16 @@ public sealed class FrontTravel
     public Energy HeatLostBy(Duration time)
     {
         double t = Guard.In(time, 0, end, nameof(time)).Seconds;
-        return Energy.FromJoules(t > 0 ? new FrontColumns(this, t / Math.Ceiling(t / FrontColumns.Fine_s), t).HeatLost_J.Span[^1] : 0);
+        int steps = (int)Math.Ceiling(t / LossStep_s);
+        double lost = 0, rate = LossRate(0), before = 0;
+        for (int i = 1; i <= steps; i++)
+        {
+            double next = Math.Min(i * (t / steps), t);
+            lost = Lost(lost, before, next, ref rate);
+            before = next;
+        }
+
+        return Energy.FromJoules(lost);
     }
 
     /// <summary>
@@ -103,12 +117,35 @@ public sealed class FrontTravel
         return lost + kept > 0 ? lost / (lost + kept) : 0;
     }
 
-    /// <summary>The travel as columns at a fixed interval, the last moment included.</summary>
+    /// <summary>
+    /// The travel as columns of equal length in SI units, at a fixed interval, the last moment included: time since
+    /// burn-through [s], station of the front [m], its speed [m/s], thickness of the mixing zone, 90 to 10 % products
+    /// [m], and heat given to the tube wall so far [J].
+    /// </summary>
     /// <param name="interval">Sampling interval [s], 1 microsecond to 1 s.</param>
     /// <returns>The columns.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public FrontColumns Sample(Duration interval) =>
-        new(this, Guard.In(interval, 1e-6, 1, nameof(interval)).Seconds, end);
+    public (ReadOnlyMemory<double> Time_s, ReadOnlyMemory<double> Front_m, ReadOnlyMemory<double> Speed_mps,
+        ReadOnlyMemory<double> MixingThickness_m, ReadOnlyMemory<double> HeatLost_J) Sample(Duration interval)
+    {
+        double step = Guard.In(interval, 1e-6, 1, nameof(interval)).Seconds;
+        int n = (int)Math.Ceiling(end / step * (1 - 1e-12)) + 1;
+        double[] time = new double[n], front = new double[n], speed = new double[n], thickness = new double[n], heat = new double[n];
+        double lost = 0, rate = LossRate(0);
+        for (int i = 0; i < n; i++)
+        {
+            time[i] = Math.Min(i * step, end);
+            if (i > 0)
+                lost = Lost(lost, time[i - 1], time[i], ref rate);
+            Duration at = Duration.FromSeconds(time[i]);
+            front[i] = Front(time[i]);
+            speed[i] = SpeedAt(at).MetersPerSecond;
+            thickness[i] = MixingThicknessAt(at).Meters;
+            heat[i] = lost;
+        }
+
+        return (time, front, speed, thickness, heat);
+    }
 
     /// <summary>How far the front came.</summary>
     /// <returns>One line.</returns>
@@ -116,12 +153,26 @@ public sealed class FrontTravel
         + $"{Front(end) * 1e3:F1} mm then, and has given {HeatLostBy(run.End).Joules:F1} J to the wall.");
 
     /// <summary>Station of the front [m] at a time [s].</summary>
-    internal double Front(double t) => run.Course.At(t)[GapChannel.Front];
+    private double Front(double t) => run.Course.At(t)[GapChannel.Front];
+
+    /// <summary>Heat lost [J] at the end of an interval, from that and the rate [W] at its beginning.</summary>
+    private double Lost(double lost, double from, double to, ref double rate)
+    {
+        int parts = (int)Math.Ceiling((to - from) / LossStep_s * (1 - 1e-12));
+        for (int k = 1; k <= parts; k++)
+        {
+            double after = LossRate(from + (to - from) * k / parts);
+            lost += 0.5 * (rate + after) * (to - from) / parts;
+            rate = after;
+        }
+
+        return lost;
+    }
 
     /// <summary>
     /// Heat that goes into the wall [W] at a time [s]: h times the wall behind the front times (T - Tw).
     /// </summary>
-    internal double LossRate(double t)
+    private double LossRate(double t)
     {
         GapReading now = run.Course.At(t);
         double h = run.Problem.Design.MixingAndHeat.WallHeatTransfer.WattsPerSquareMeterKelvin;

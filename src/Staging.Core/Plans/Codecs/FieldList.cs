@@ -64,5 +64,5 @@ internal sealed class FieldList<TRecord>
         return field;
     }
 
-    private static string PropertyIn(string getter) => getter[(getter.LastIndexOf('.') + 1)..];
+    private static string PropertyIn(string getter) => getter[(getter.LastIndexOf('.') + 1)..].TrimEnd('!');
 }

@@ -29,17 +29,17 @@ internal static class GapCodecs
 
     public static readonly UnionCodec<VentTarget> Target = new("ventTarget", "Where holes lead.",
     [
-        new UnionCase<VentTarget, VentTarget.Outside>("outside", new("outside", "The outside.", f =>
+        new UnionCase<VentTarget, VentTarget>("outside", new("outside", "The outside.", f =>
         {
             var coefficient = f.Optional("pressureCoefficient", NumberCodec.Ratio, x => x.PressureCoefficient, 0,
                 "Pressure there above that of the surroundings of the gap, over the dynamic pressure; 0 when left out.");
-            return v => new VentTarget.Outside { PressureCoefficient = coefficient[v] };
-        })),
-        new UnionCase<VentTarget, VentTarget.IntoJacket>("jacket", new("intoJacket", "A jacket of this design.", f =>
+            return v => VentTarget.Outside(coefficient[v]);
+        }), x => x.Jacket is null),
+        new UnionCase<VentTarget, VentTarget>("jacket", new("intoJacket", "A jacket of this design.", f =>
         {
-            var name = f.Required("name", TextCodec.NotBlank, x => x.Name, "Its name.");
-            return v => new VentTarget.IntoJacket { Name = name[v] };
-        })),
+            var name = f.Required("name", TextCodec.NotBlank, x => x.Jacket!, "Its name.");
+            return v => VentTarget.IntoJacket(name[v]);
+        }), x => x.Jacket is not null),
     ]);
 
     public static readonly RecordCodec<Vent> Vent = new("vent", "Holes out of the guide tube, at one station.", f =>

@@ -1,6 +1,7 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Plans.Codecs;
+using UnitsNet;
 
 namespace Staging.Core.Plans.Records;
 
@@ -54,28 +55,27 @@ internal static class JointCodecs
 
     public static readonly UnionCodec<StageJoint> Joint = new("joint", "What holds the stages together.",
     [
-        new UnionCase<StageJoint, StageJoint.FrictionFit>("frictionFit", new("frictionFit", "A coupler held by friction alone.", f =>
+        new UnionCase<StageJoint, StageJoint>("frictionFit", new("frictionFit", "A coupler held by friction alone.", f =>
         {
             var coupler = f.Required("coupler", Coupler, x => x.Coupler, "What slides.");
-            return v => new StageJoint.FrictionFit { Coupler = coupler[v] };
-        })),
-        new UnionCase<StageJoint, StageJoint.Taped>("taped", new("taped", "A coupler, or motors in contact, with tape over the seam.", f =>
+            return v => StageJoint.FromFrictionJoint(coupler[v]);
+        }), x => x is { Tape: null, MovingMass: null }),
+        new UnionCase<StageJoint, StageJoint>("taped", new("taped", "A coupler, or motors in contact, with tape over the seam.", f =>
         {
             var coupler = f.Required("coupler", Coupler, x => x.Coupler, "What slides; its friction holds beside the tape.");
-            var tape = f.Required("tape", Tape, x => x.Tape, "The tape.");
-            return v => new StageJoint.Taped { Coupler = coupler[v], Tape = tape[v] };
-        })),
-        new UnionCase<StageJoint, StageJoint.FreeMotorTube>("freeMotorTube",
+            var tape = f.Required("tape", Tape, x => x.Tape!, "The tape.");
+            return v => StageJoint.Taped(coupler[v], tape[v]);
+        }), x => x.Tape is not null),
+        new UnionCase<StageJoint, StageJoint>("freeMotorTube",
             new("freeMotorTube", "A motor tube that slides rearwards out of its stage and releases a streamer.", f =>
         {
             var coupler = f.Required("coupler", Coupler, x => x.Coupler, "What slides: the motor tube in its rings.");
-            var mass = f.Required("movingMass", Quantities.Mass, x => x.MovingMass, "Mass of what slides, motor tube and motor.");
+            var mass = f.Required("movingMass", Quantities.Mass, x => (Mass)x.MovingMass!, "Mass of what slides, motor tube and motor.");
             var rear = f.Optional<VentHoles?>("rearPassages", DischargeCodecs.Holes!, x => x.RearPassages, null,
                 "Holes through the centring rings, by which the gap vents rearwards; none when left out.");
             var wake = f.Optional("rearPressureCoefficient", NumberCodec.Ratio, x => x.RearPressureCoefficient, 0, "Pressure behind the "
                 + "rear passages above that of the surroundings of the gap, over the dynamic pressure; 0 when left out.");
-            return v => new StageJoint.FreeMotorTube { Coupler = coupler[v], MovingMass = mass[v], RearPassages = rear[v],
-                RearPressureCoefficient = wake[v] };
-        })),
+            return v => StageJoint.FreeMotorTube(coupler[v], mass[v], rear[v], wake[v]);
+        }), x => x.MovingMass is not null),
     ]);
 }

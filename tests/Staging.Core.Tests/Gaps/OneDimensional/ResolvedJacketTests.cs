@@ -102,11 +102,11 @@ public class ResolvedJacketTests
     {
         GapProblem gap = Bench.Gap.With(d => d with
         {
-            Vents = [d.Vents[0] with { To = VentTarget.Jacket("inner") }, Bench.Hole(d.Tube, 3) with { Station = Length.FromMillimeters(120), To = VentTarget.Jacket("outer") }, Bench.Hole(d.Tube, 2) with { Station = Length.FromMillimeters(125) }],
+            Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("inner") }, Bench.Hole(d.Tube, 3) with { Station = Length.FromMillimeters(120), To = VentTarget.IntoJacket("outer") }, Bench.Hole(d.Tube, 2) with { Station = Length.FromMillimeters(125) }],
             Jackets =
             [
-                new Jacket { Name = "inner", Volume = Volume.FromCubicCentimeters(5), WallArea = Area.FromSquareCentimeters(20), Openings = [To(5, VentTarget.Jacket("outer"))] },
-                Jacket.Between("outer", Length.FromMillimeters(24), Length.FromMillimeters(40), Length.FromMillimeters(200), To(4, VentTarget.Air), To(3, new VentTarget.Outside { PressureCoefficient = -0.15 })),
+                new Jacket { Name = "inner", Volume = Volume.FromCubicCentimeters(5), WallArea = Area.FromSquareCentimeters(20), Openings = [To(5, VentTarget.IntoJacket("outer"))] },
+                Jacket.Between("outer", Length.FromMillimeters(24), Length.FromMillimeters(40), Length.FromMillimeters(200), To(4, VentTarget.Air), To(3, VentTarget.Outside(-0.15))),
             ],
         }) with
         { DynamicPressure = Pressure.FromPascals(2000) };
@@ -124,7 +124,7 @@ public class ResolvedJacketTests
         GapProblem gap = Bench.Gap.With(d => d with
         {
             Joint = Bench.Joint(2000),
-            Vents = [Bench.Hole(d.Tube, 6, 4), Bench.Hole(d.Tube, 5) with { Station = Length.FromMillimeters(100), To = VentTarget.Jacket("pocket") }],
+            Vents = [Bench.Hole(d.Tube, 6, 4), Bench.Hole(d.Tube, 5) with { Station = Length.FromMillimeters(100), To = VentTarget.IntoJacket("pocket") }],
             Jackets = [new Jacket { Name = "pocket", Volume = Volume.FromCubicCentimeters(20), WallArea = Area.FromSquareCentimeters(50), Openings = [] }],
         });
         GapRun run = gap.Solve(Coarse);
@@ -141,7 +141,7 @@ public class ResolvedJacketTests
         GapProblem gap = Bench.Gap.With(d => d with
         {
             Tube = Bench.Tube(100),
-            Vents = [Bench.Hole(Bench.Tube(100), 5, 2) with { To = VentTarget.Jacket("jacket") }],
+            Vents = [Bench.Hole(Bench.Tube(100), 5, 2) with { To = VentTarget.IntoJacket("jacket") }],
             Jackets = [new Jacket { Name = "jacket", Volume = Volume.FromCubicCentimeters(10), WallArea = Area.Zero, Openings = [To(8, VentTarget.Air)] }],
             Joint = Bench.Joint(2000),
             MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, FrontThicknessInBores = 0.05 },
@@ -164,7 +164,7 @@ public class ResolvedJacketTests
         GapProblem gap = Nested(cubicMetres, 4, 6).With(d => d with
         {
             Source = Bench.Pair(d.Motor(), d.Motor(), 50e-6),
-            Joint = new StageJoint.Taped { Coupler = Bench.Joint(5), Tape = JointTape.PaperTape },
+            Joint = StageJoint.Taped(Bench.Joint(5), JointTape.PaperTape),
         });
         var run = new OneDimensionalGap(GapToSi.ToSi(gap), Coarse, 0.25, 0.027);
         for (int s = 0; s < 200; s++)
@@ -183,7 +183,7 @@ public class ResolvedJacketTests
 
     private static GapProblem Nested(double cubicMetres, double? out_mm, double in_mm) => Held.With(d => d with
     {
-        Vents = [Bench.Hole(d.Tube, in_mm) with { To = VentTarget.Jacket("jacket") }],
+        Vents = [Bench.Hole(d.Tube, in_mm) with { To = VentTarget.IntoJacket("jacket") }],
         Jackets =
         [
             new Jacket

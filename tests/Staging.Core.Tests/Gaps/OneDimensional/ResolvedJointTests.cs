@@ -114,7 +114,7 @@ public class ResolvedJointTests
         {
             Tube = Bench.Tube(100),
             Vents = [],
-            Joint = new StageJoint.FreeMotorTube { Coupler = Bench.Joint(2000), MovingMass = Mass.FromGrams(20), RearPassages = Holes(2, 5) },
+            Joint = StageJoint.FreeMotorTube(Bench.Joint(2000), Mass.FromGrams(20), Holes(2, 5)),
             MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, FrontThicknessInBores = 0.05 },
         }) with
         { Horizon = Duration.FromMilliseconds(15) };
@@ -196,10 +196,10 @@ public class ResolvedJointTests
 
     private static GapRun Solved(StageJoint joint) => Bench.Gap.With(d => d with { Joint = joint }).Solve(Coarse);
 
-    private static StageJoint.Taped Taped(JointTape tape) => new() { Coupler = Coupler, Tape = tape };
+    private static StageJoint Taped(JointTape tape) => StageJoint.Taped(Coupler, tape);
 
-    private static StageJoint.FreeMotorTube Tube(double grams, VentHoles? rear) =>
-        new() { Coupler = Coupler, MovingMass = Mass.FromGrams(grams), RearPassages = rear };
+    private static StageJoint Tube(double grams, VentHoles? rear) =>
+        StageJoint.FreeMotorTube(Coupler, Mass.FromGrams(grams), rear);
 
     private static VentHoles Holes(int count, double millimetres) =>
         new() { Count = count, Diameter = Length.FromMillimeters(millimetres), WallThickness = Length.FromMillimeters(1) };

@@ -103,7 +103,7 @@ public class ResolvedScopeTests
     public void A_hole_in_the_wake_draws_as_the_pressure_behind_it_asks()
     {
         Vent hole = Bench.Hole(Bench.Tube(250), 6);
-        GapProblem still = Held.With(d => d with { Vents = [hole] }), fast = Held.With(d => d with { Vents = [hole with { To = new VentTarget.Outside { PressureCoefficient = -0.5 } }] }) with { DynamicPressure = Pressure.FromKilopascals(20) };
+        GapProblem still = Held.With(d => d with { Vents = [hole] }), fast = Held.With(d => d with { Vents = [hole with { To = VentTarget.Outside(-0.5) }] }) with { DynamicPressure = Pressure.FromKilopascals(20) };
         GapRun a = still.Solve(Coarse), b = fast.Solve(Coarse);
         Assert.True(b.PeakGaugePressure < a.PeakGaugePressure);
         Closes(b);
