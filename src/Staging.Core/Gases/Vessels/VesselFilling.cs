@@ -91,8 +91,7 @@ public static class VesselFilling
         var mixture = new GasMixture
         {
             Name = $"{vessel.Gas.Name} with {gas.Name}",
-            Shares = [new GasComponent { Gas = vessel.Gas, MassFraction = m1 / (m1 + m) },
-                new GasComponent { Gas = gas, MassFraction = m / (m1 + m) }],
+            Shares = [(vessel.Gas, m1 / (m1 + m)), (gas, m / (m1 + m))],
         };
         return new GasState
         {
