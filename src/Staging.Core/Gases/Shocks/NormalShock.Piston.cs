@@ -3,12 +3,14 @@ using UnitsNet;
 namespace Staging.Core.Gases;
 
 // The shock that a piston, or a gas front, drives into gas at rest. Speeds are over the speed of sound a1 of that gas.
-// H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), sections 3.2 to 3.4. The greatest piston speed is GasSpeed
-// behind a shock of Mach 1000: 833 for gamma 1.4, 500 for gamma 3; below gamma 1.013 the range of the Mach number ends
-// earlier.
+// H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), sections 3.2 to 3.4. The greatest piston speed is
+// GasSpeed behind a shock of Mach 1000: 833 for gamma 1.4, 500 for gamma 3; below gamma 1.013 the range of the Mach
+// number ends earlier.
 public static partial class NormalShock
 {
-    /// <summary>Mach number of the shock that a piston drives, Ms = q + sqrt(q^2 + 1) with q = (gamma + 1)/4 u_p/a1.</summary>
+    /// <summary>
+    /// Mach number of the shock that a piston drives, Ms = q + sqrt(q^2 + 1) with q = (gamma + 1)/4 u_p/a1.
+    /// </summary>
     /// <param name="pistonSpeed">u_p/a1 [-], 0 to the greatest piston speed.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>Mach number of the shock [-], 1 or more.</returns>
@@ -66,7 +68,9 @@ public static partial class NormalShock
         return Duration.FromSeconds(2 * a1 / ((Argument.Gamma(gamma) + 1) * a_p));
     }
 
-    /// <summary>Where the shock of <see cref="FormationTime"/> forms, ahead of the starting point of the piston: x = a1 t.</summary>
+    /// <summary>
+    /// Where the shock of <see cref="FormationTime"/> forms, ahead of the starting point of the piston: x = a1 t.
+    /// </summary>
     /// <param name="soundSpeed">Speed of sound of the gas at rest a1 [m/s], 10 to 10000.</param>
     /// <param name="acceleration">Acceleration of the piston [m/s2], 1e-3 to 1e9.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>

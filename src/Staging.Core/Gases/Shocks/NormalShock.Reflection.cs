@@ -7,15 +7,15 @@ namespace Staging.Core.Gases;
 public static partial class NormalShock
 {
     /// <summary>
-    /// A shock that has run into gas at rest and come back from a closed end: 1 is the gas at rest, 2 behind the incident
-    /// shock, 5 behind the reflected one (at rest again).
+    /// A shock that has run into gas at rest and come back from a closed end: 1 is the gas at rest, 2 behind the
+    /// incident shock, 5 behind the reflected one (at rest again).
     /// </summary>
     /// <param name="mach">Mach number of the incident shock into gas at rest Ms [-], 1 to 1000 (see
     /// <see cref="NormalShock"/>).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>
-    /// Mach number of the reflected shock against the gas it meets, p5/p2, p5/p1, T5/T1, rho5/rho1, and the speed of the
-    /// reflected shock away from the wall over a1 [-].
+    /// Mach number of the reflected shock against the gas it meets, p5/p2, p5/p1, T5/T1, rho5/rho1, and the speed of
+    /// the reflected shock away from the wall over a1 [-].
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static (double ReflectedMach, double ReflectedPressureRatio, double TotalPressureRatio, double TotalTemperatureRatio,

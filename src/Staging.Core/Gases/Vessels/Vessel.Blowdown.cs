@@ -1,30 +1,20 @@
 namespace Staging.Core.Gases;
 
-/// <summary>
-/// A vessel of perfect gas that empties through an ideal opening: choked first, in closed form, then subsonic, by one
-/// quadrature of a smooth function. Dimensionless; time counts in V/(Cd A sqrt(R T0)), see
-/// <see cref="VesselBlowdown.TimeUnit"/>.
-/// </summary>
-/// <remarks>
-/// <para>
-/// Choked: isothermal p/p0 = exp(-C* t); adiabatic p/p0 = (1 + (gamma - 1) C* t/2)^(-2 gamma/(gamma - 1)), T/T0 = (1 +
-/// (gamma - 1) C* t/2)^-2. Mass balance of the vessel with the flow of NACA Report 1135; given for example by J. D.
-/// Anderson, Modern Compressible Flow, and older gas dynamics texts.
-/// </para>
-/// <para>
-/// Subsonic, with w^2 = 1 - (pa/p)^((gamma - 1)/gamma): dt = -sqrt(2 gamma/(gamma - 1)) (1 - w^2)^(-gamma/(gamma - 1))
-/// dw, isothermal, and gamma^-1 (p0/pa)^((gamma - 1)/(2 gamma)) (1 - w^2)^(1/2) times that, adiabatic. The time to
-/// ambient pressure is finite.
-/// </para>
-/// </remarks>
-public static partial class VesselBlowdown
+// Emptying: choked first, in closed form, then subsonic, by one quadrature of a smooth function.
+// Choked: isothermal p/p0 = exp(-C* t); adiabatic p/p0 = (1 + (gamma - 1) C* t/2)^(-2 gamma/(gamma - 1)), T/T0 = (1 +
+// (gamma - 1) C* t/2)^-2. Mass balance of the vessel with the flow of NACA Report 1135; given for example by J. D.
+// Anderson, Modern Compressible Flow, and older gas dynamics texts.
+// Subsonic, with w^2 = 1 - (pa/p)^((gamma - 1)/gamma): dt = -sqrt(2 gamma/(gamma - 1)) (1 - w^2)^(-gamma/(gamma - 1))
+// dw, isothermal, and gamma^-1 (p0/pa)^((gamma - 1)/(2 gamma)) (1 - w^2)^(1/2) times that, adiabatic. The time to
+// ambient pressure is finite.
+public static partial class Vessel
 {
     private const double MaxRatio = 1e6;
     private const double MaxTime = 1e9;
     private const int MaxIterations = 100;
 
     /// <summary>Pressure over that at the start, p/p0, while the opening is choked.</summary>
-    /// <param name="time">t [-] in units of <see cref="VesselBlowdown.TimeUnit"/>, 0 to 1e9.</param>
+    /// <param name="time">t [-] in units of <see cref="TimeUnit"/>, 0 to 1e9.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal.</param>
     /// <returns>p/p0 [-].</returns>
@@ -36,7 +26,7 @@ public static partial class VesselBlowdown
     }
 
     /// <summary>Temperature over that at the start, T/T0, while the opening is choked.</summary>
-    /// <param name="time">t [-] in units of <see cref="VesselBlowdown.TimeUnit"/>, 0 to 1e9.</param>
+    /// <param name="time">t [-] in units of <see cref="TimeUnit"/>, 0 to 1e9.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal.</param>
     /// <returns>T/T0 [-].</returns>
@@ -54,7 +44,7 @@ public static partial class VesselBlowdown
     /// <param name="pressureRatio">p/p0 [-], 1e-6 to 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal.</param>
-    /// <returns>t [-] in units of <see cref="VesselBlowdown.TimeUnit"/>.</returns>
+    /// <returns>t [-] in units of <see cref="TimeUnit"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double ChokedTime(double pressureRatio, double gamma, VesselHeat heat)
     {
@@ -68,7 +58,7 @@ public static partial class VesselBlowdown
     /// <param name="endRatio">p/pa at the end [-], 1 to <paramref name="startRatio"/>.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal.</param>
-    /// <returns>t [-] in units of <see cref="VesselBlowdown.TimeUnit"/>.</returns>
+    /// <returns>t [-] in units of <see cref="TimeUnit"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double VentTime(double startRatio, double endRatio, double gamma, VesselHeat heat)
     {
@@ -84,13 +74,13 @@ public static partial class VesselBlowdown
     /// <summary>
     /// Pressure over that outside, p/pa, at a time: the inverse of <see cref="VentTime"/>, and 1 once it has vented.
     /// </summary>
-    /// <param name="time">t [-] in units of <see cref="VesselBlowdown.TimeUnit"/>, 0 to 1e9.</param>
+    /// <param name="time">t [-] in units of <see cref="TimeUnit"/>, 0 to 1e9.</param>
     /// <param name="startRatio">p0/pa at the start [-], 1 to 1e6.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <param name="heat">Adiabatic or isothermal.</param>
     /// <returns>p/pa [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double PressureAfter(double time, double startRatio, double gamma, VesselHeat heat)
+    public static double PressureAfterVenting(double time, double startRatio, double gamma, VesselHeat heat)
     {
         double start = Guard.In(startRatio, 1, MaxRatio, "-", nameof(startRatio));
         double choking = 1 / ChokedFlow.CriticalPressureRatio(gamma);
