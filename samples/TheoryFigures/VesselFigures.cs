@@ -11,11 +11,11 @@ internal static class VesselFigures
         Plot plot = Figure.New("A vessel empties, gamma 1.25", "time in units of V / (Cd A sqrt(R T0))", "pressure over ambient");
         foreach ((double start, int colour) in (ReadOnlySpan<(double, int)>)[(5, 0), (2, 1), (1.2, 2)])
         {
-            double end = Vessel.VentTime(start, 1, 1.25, VesselHeat.Adiabatic);
-            plot.Curve(t => Vessel.PressureAfterVenting(t, start, 1.25, VesselHeat.Adiabatic), 0, end, $"from {start} times ambient",
+            double end = Vessel.VentTime(start, 1, 1.25, isothermal: false);
+            plot.Curve(t => Vessel.PressureAfterVenting(t, start, 1.25, isothermal: false), 0, end, $"from {start} times ambient",
                 colour, 0.25);
-            double slow = Vessel.VentTime(start, 1, 1.25, VesselHeat.Isothermal);
-            plot.Curve(t => Vessel.PressureAfterVenting(t, start, 1.25, VesselHeat.Isothermal), 0, slow, "", colour, dashed: true);
+            double slow = Vessel.VentTime(start, 1, 1.25, isothermal: true);
+            plot.Curve(t => Vessel.PressureAfterVenting(t, start, 1.25, isothermal: true), 0, slow, "", colour, dashed: true);
         }
 
         yield return ("vessel-blowdown", plot

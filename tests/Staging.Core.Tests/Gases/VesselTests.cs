@@ -6,31 +6,31 @@ namespace Staging.Core.Tests.Gases;
 public class VesselTests
 {
     [Theory]
-    [InlineData(VesselHeat.Adiabatic)]
-    [InlineData(VesselHeat.Isothermal)]
-    public void A_vessel_at_ambient_pressure_is_vented_at_once_and_stays_so(VesselHeat heat)
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_vessel_at_ambient_pressure_is_vented_at_once_and_stays_so(bool isothermal)
     {
-        Assert.Equal(0, Vessel.VentTime(1, 1, 1.4, heat));
-        Assert.Equal(1, Vessel.PressureAfterVenting(0, 1, 1.4, heat));
-        double all = Vessel.VentTime(8, 1, 1.4, heat);
-        Assert.Equal(1, Vessel.PressureAfterVenting(all * 1.0001, 8, 1.4, heat));
-        Assert.Equal(8, Vessel.PressureAfterVenting(0, 8, 1.4, heat));
+        Assert.Equal(0, Vessel.VentTime(1, 1, 1.4, isothermal));
+        Assert.Equal(1, Vessel.PressureAfterVenting(0, 1, 1.4, isothermal));
+        double all = Vessel.VentTime(8, 1, 1.4, isothermal);
+        Assert.Equal(1, Vessel.PressureAfterVenting(all * 1.0001, 8, 1.4, isothermal));
+        Assert.Equal(8, Vessel.PressureAfterVenting(0, 8, 1.4, isothermal));
     }
 
     [Theory]
-    [InlineData(VesselHeat.Adiabatic, 1.4)]
-    [InlineData(VesselHeat.Isothermal, 1.14)]
-    [InlineData(VesselHeat.Adiabatic, 1.01)]
-    public void Rate_of_venting_is_the_flow_through_the_opening(VesselHeat heat, double gamma)
+    [InlineData(false, 1.4)]
+    [InlineData(true, 1.14)]
+    [InlineData(false, 1.01)]
+    public void Rate_of_venting_is_the_flow_through_the_opening(bool isothermal, double gamma)
     {
         // Either side of the choking point: dp/dt against -p psi (T/T0)^(1/2), times gamma when adiabatic.
         foreach (double p in new[] { 4.0, 2.5, 1.7, 1.2, 1.02 })
         {
             const double start = 5;
             double h = 1e-5 * p;
-            double dtdp = (Vessel.VentTime(start, p - h, gamma, heat) - Vessel.VentTime(start, p + h, gamma, heat)) / (2 * h);
+            double dtdp = (Vessel.VentTime(start, p - h, gamma, isothermal) - Vessel.VentTime(start, p + h, gamma, isothermal)) / (2 * h);
             double rate = p * ChokedFlow.MassFlowFunction(1 / p, gamma);
-            if (heat == VesselHeat.Adiabatic)
+            if (!isothermal)
                 rate *= gamma * Math.Pow(p / start, (gamma - 1) / (2 * gamma));
             Assert.Equal(1, dtdp * rate, 1e-6);
         }
@@ -39,9 +39,9 @@ public class VesselTests
     [Fact]
     public void A_full_vessel_stays_full()
     {
-        Assert.Equal(1, Vessel.PressureAfterFilling(1e6, 0.3, 1.4, VesselHeat.Adiabatic));
-        Assert.Equal(1, Vessel.PressureAfterFilling(0, 1, 1.4, VesselHeat.Isothermal), 1e-15);
-        Assert.Equal(0, Vessel.FillTime(1, 1, 1.4, VesselHeat.Isothermal));
+        Assert.Equal(1, Vessel.PressureAfterFilling(1e6, 0.3, 1.4, isothermal: false));
+        Assert.Equal(1, Vessel.PressureAfterFilling(0, 1, 1.4, isothermal: true), 1e-15);
+        Assert.Equal(0, Vessel.FillTime(1, 1, 1.4, isothermal: true));
     }
 
     [Fact]

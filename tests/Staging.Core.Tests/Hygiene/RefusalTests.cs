@@ -86,6 +86,8 @@ public class RefusalTests
     {
         if (p.ParameterType.IsEnum)
             return Enum.GetValues(p.ParameterType).GetValue(0);
+        if (p.ParameterType == typeof(bool))
+            return false;
         if (p.ParameterType == typeof(int))
             return 2;
         if (p.ParameterType == typeof(string))

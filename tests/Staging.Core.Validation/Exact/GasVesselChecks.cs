@@ -27,9 +27,9 @@ public class GasVesselChecks
     {
         string at = $"gamma {gamma}, t/tau {tau}";
         double t = tau / ChokedFlow.CriticalFlowFactor(gamma);
-        Verify($"isothermal blowdown p/p0, {at}", "-", isothermal, Vessel.ChokedPressureRatio(t, gamma, VesselHeat.Isothermal), TwelveDigits, VesselSource);
-        Verify($"adiabatic blowdown p/p0, {at}", "-", adiabatic, Vessel.ChokedPressureRatio(t, gamma, VesselHeat.Adiabatic), TwelveDigits, VesselSource);
-        Verify($"adiabatic blowdown T/T0, {at}", "-", temperature, Vessel.ChokedTemperatureRatio(t, gamma, VesselHeat.Adiabatic), TwelveDigits, VesselSource);
+        Verify($"isothermal blowdown p/p0, {at}", "-", isothermal, Vessel.ChokedPressureRatio(t, gamma, isothermal: true), TwelveDigits, VesselSource);
+        Verify($"adiabatic blowdown p/p0, {at}", "-", adiabatic, Vessel.ChokedPressureRatio(t, gamma, isothermal: false), TwelveDigits, VesselSource);
+        Verify($"adiabatic blowdown T/T0, {at}", "-", temperature, Vessel.ChokedTemperatureRatio(t, gamma, isothermal: false), TwelveDigits, VesselSource);
     }
 
     [Theory]
@@ -56,8 +56,8 @@ public class GasVesselChecks
     public void Venting_to_ambient(double gamma, double start, double end, double isothermal, double adiabatic)
     {
         string at = $"gamma {gamma}, p/pa from {start} to {end}";
-        Verify($"isothermal vent time, {at}", "-", isothermal, Vessel.VentTime(start, end, gamma, VesselHeat.Isothermal), TenDigits, VesselSource);
-        Verify($"adiabatic vent time, {at}", "-", adiabatic, Vessel.VentTime(start, end, gamma, VesselHeat.Adiabatic), TenDigits, VesselSource);
+        Verify($"isothermal vent time, {at}", "-", isothermal, Vessel.VentTime(start, end, gamma, isothermal: true), TenDigits, VesselSource);
+        Verify($"adiabatic vent time, {at}", "-", adiabatic, Vessel.VentTime(start, end, gamma, isothermal: false), TenDigits, VesselSource);
     }
 
     [Theory]
@@ -94,8 +94,8 @@ public class GasVesselChecks
     public void Filling_an_evacuated_vessel(double gamma, double choked, double full)
     {
         double critical = ChokedFlow.CriticalPressureRatio(gamma);
-        Verify($"time of choked filling from vacuum, gamma {gamma}", "-", choked, Vessel.FillTime(0, critical, gamma, VesselHeat.Adiabatic), TwelveDigits, VesselSource);
-        Verify($"time of complete filling from vacuum, gamma {gamma}", "-", full, Vessel.FillTime(0, 1, gamma, VesselHeat.Adiabatic), TwelveDigits, VesselSource);
+        Verify($"time of choked filling from vacuum, gamma {gamma}", "-", choked, Vessel.FillTime(0, critical, gamma, isothermal: false), TwelveDigits, VesselSource);
+        Verify($"time of complete filling from vacuum, gamma {gamma}", "-", full, Vessel.FillTime(0, 1, gamma, isothermal: false), TwelveDigits, VesselSource);
     }
 
     [Theory]

@@ -78,7 +78,7 @@ public class GasFlowChecks
             Provenance = Murugaperumal,
         };
         Duration unit = Vessel.TimeUnit(Volume.FromCubicMeters(5), Area.FromSquareCentimeters(10), gas, Temperature.FromKelvins(333));
-        double t = unit.Seconds * Vessel.ChokedTime(2.0 / 40, 1.4, VesselHeat.Isothermal);
+        double t = unit.Seconds * Vessel.ChokedTime(2.0 / 40, 1.4, isothermal: true);
         Verify("printed isothermal blowdown time", "s", 70.76, t, Tolerance.Printed(2), Murugaperumal);
     }
 
@@ -96,7 +96,7 @@ public class GasFlowChecks
         Duration unit = Vessel.TimeUnit(Volume.FromCubicFeet(1), hole, gas, Temperature.FromDegreesFahrenheit(70));
         double tau = unit.Seconds / ChokedFlow.CriticalFlowFactor(1.4);
         Verify("printed time constant of the tyre", "s", 31.95, tau, Tolerance.Relative(1.5e-3, "the example uses rounded constants in inch units; exact 31.92"), BalmerTyre);
-        double t = unit.Seconds * Vessel.ChokedTime(27.8 / 50, 1.4, VesselHeat.Isothermal);
+        double t = unit.Seconds * Vessel.ChokedTime(27.8 / 50, 1.4, isothermal: true);
         Verify("printed choked time of the tyre", "s", 18.7, t, Tolerance.Printed(1), BalmerTyre);
     }
 

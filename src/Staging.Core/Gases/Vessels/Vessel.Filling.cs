@@ -24,17 +24,17 @@ public static partial class Vessel
     /// <param name="startRatio">p1/p_L [-], 0 to 1.</param>
     /// <param name="endRatio">p2/p_L [-], <paramref name="startRatio"/> to 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
-    /// <param name="heat">Adiabatic or isothermal (at the temperature of the supply).</param>
+    /// <param name="isothermal">Whether the walls hold the temperature of the supply; else adiabatic.</param>
     /// <returns>t [-] in units of <see cref="TimeUnit"/> at the temperature of the supply.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double FillTime(double startRatio, double endRatio, double gamma, VesselHeat heat)
+    public static double FillTime(double startRatio, double endRatio, double gamma, bool isothermal)
     {
         double start = Ratio(startRatio, nameof(startRatio));
         double end = Guard.In(endRatio, start, 1, "-", nameof(endRatio));
         double critical = ChokedFlow.CriticalPressureRatio(gamma);
-        double choked = Math.Max(0, Math.Min(end, critical) - start) / ChokedRate(gamma, heat);
+        double choked = Math.Max(0, Math.Min(end, critical) - start) / ChokedRate(gamma, isothermal);
         double subsonic = end > critical
-            ? (FillingW(Math.Max(start, critical), gamma) - FillingW(end, gamma)) / SubsonicRate(gamma, heat)
+            ? (FillingW(Math.Max(start, critical), gamma) - FillingW(end, gamma)) / SubsonicRate(gamma, isothermal)
             : 0;
         return choked + subsonic;
     }
@@ -47,19 +47,19 @@ public static partial class Vessel
     /// to 1e9.</param>
     /// <param name="startRatio">p1/p_L [-], 0 to 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
-    /// <param name="heat">Adiabatic or isothermal (at the temperature of the supply).</param>
+    /// <param name="isothermal">Whether the walls hold the temperature of the supply; else adiabatic.</param>
     /// <returns>p/p_L [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double PressureAfterFilling(double time, double startRatio, double gamma, VesselHeat heat)
+    public static double PressureAfterFilling(double time, double startRatio, double gamma, bool isothermal)
     {
         double start = Ratio(startRatio, nameof(startRatio));
         double t = Guard.In(time, 0, 1e9, "-", nameof(time));
         double critical = ChokedFlow.CriticalPressureRatio(gamma);
-        double rising = start + ChokedRate(gamma, heat) * t;
+        double rising = start + ChokedRate(gamma, isothermal) * t;
         if (rising <= critical)
             return rising;
-        double chokedTime = Math.Max(0, critical - start) / ChokedRate(gamma, heat);
-        double w = Math.Max(0, FillingW(Math.Max(start, critical), gamma) - SubsonicRate(gamma, heat) * (t - chokedTime));
+        double chokedTime = Math.Max(0, critical - start) / ChokedRate(gamma, isothermal);
+        double w = Math.Max(0, FillingW(Math.Max(start, critical), gamma) - SubsonicRate(gamma, isothermal) * (t - chokedTime));
         return Math.Pow((1 - w) * (1 + w), gamma / (gamma - 1));
     }
 
@@ -101,11 +101,11 @@ public static partial class Vessel
 
     private static double Ratio(double ratio, string name) => Guard.In(ratio, 0, 1, "-", name);
 
-    private static double ChokedRate(double gamma, VesselHeat heat) => Power(gamma, heat) * ChokedFlow.CriticalFlowFactor(gamma);
+    private static double ChokedRate(double gamma, bool isothermal) => Power(gamma, isothermal) * ChokedFlow.CriticalFlowFactor(gamma);
 
-    private static double SubsonicRate(double gamma, VesselHeat heat) => Power(gamma, heat) * Math.Sqrt((gamma - 1) / (2 * gamma));
+    private static double SubsonicRate(double gamma, bool isothermal) => Power(gamma, isothermal) * Math.Sqrt((gamma - 1) / (2 * gamma));
 
-    private static double Power(double gamma, VesselHeat heat) => Argument.Isothermal(heat) ? 1 : gamma;
+    private static double Power(double gamma, bool isothermal) => isothermal ? 1 : gamma;
 
     private static double FillingW(double pressureRatio, double gamma) =>
         Math.Sqrt(-NearZero.Expm1((gamma - 1) / gamma * Math.Log(pressureRatio)));

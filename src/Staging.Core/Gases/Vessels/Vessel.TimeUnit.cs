@@ -4,7 +4,9 @@ namespace Staging.Core.Gases;
 
 /// <summary>
 /// A vessel of perfect gas with one ideal opening: emptying, filling from a supply of constant state, and the pressure
-/// at which a vented one settles, in closed form. Dimensionless; time counts in <see cref="TimeUnit"/>.
+/// at which a vented one settles, in closed form. Dimensionless; time counts in <see cref="TimeUnit"/>. Adiabatic, the
+/// gas left behind expands isentropically and entering gas brings its enthalpy; isothermal, the walls hold the
+/// temperature.
 /// </summary>
 /// <remarks>
 /// Mass balance and first law for a rigid vessel with the flow of NACA Report 1135 (Ames Research Staff, 1953).
