@@ -12,7 +12,7 @@ internal static class ShockFigures
             Figure.New("A shock in air and its reflection from a closed end", "shock Mach number", "pressure over pressure ahead")
             .Curve(m => NormalShock.PressureRatio(m, 1.4), 1, 2, "", 0)
             .Note("behind the shock, p2/p1", 1.7, 1.6, 0)
-            .Curve(m => NormalShock.Reflected(m, 1.4).TotalPressureRatio(), 1, 2, "", 1)
+            .Curve(m => NormalShock.Reflected(m, 1.4).TotalPressureRatio, 1, 2, "", 1)
             .Note("after reflection, p5/p1", 1.35, 8, 1)
             .Limits(1, 2, 0, 16));
 
@@ -29,6 +29,4 @@ internal static class ShockFigures
             .Note($"shock {s.RightHead:F0} m/s", s.RightHead, 60, 3, Alignment.LowerRight)
             .Limits(-900, 700, 0, 330));
     }
-
-    private static double TotalPressureRatio(this ReflectedShock r) => r.ReflectedPressureRatio * r.IncidentPressureRatio;
 }

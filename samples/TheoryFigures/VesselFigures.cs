@@ -11,11 +11,11 @@ internal static class VesselFigures
         Plot plot = Figure.New("A vessel empties, gamma 1.25", "time in units of V / (Cd A sqrt(R T0))", "pressure over ambient");
         foreach ((double start, int colour) in (ReadOnlySpan<(double, int)>)[(5, 0), (2, 1), (1.2, 2)])
         {
-            double end = VesselBlowdown.VentTime(start, 1, 1.25, VesselHeat.Adiabatic);
-            plot.Curve(t => VesselBlowdown.PressureAfter(t, start, 1.25, VesselHeat.Adiabatic), 0, end, $"from {start} times ambient",
+            double end = Vessel.VentTime(start, 1, 1.25, isothermal: false);
+            plot.Curve(t => Vessel.PressureAfterVenting(t, start, 1.25, isothermal: false), 0, end, $"from {start} times ambient",
                 colour, 0.25);
-            double slow = VesselBlowdown.VentTime(start, 1, 1.25, VesselHeat.Isothermal);
-            plot.Curve(t => VesselBlowdown.PressureAfter(t, start, 1.25, VesselHeat.Isothermal), 0, slow, "", colour, dashed: true);
+            double slow = Vessel.VentTime(start, 1, 1.25, isothermal: true);
+            plot.Curve(t => Vessel.PressureAfterVenting(t, start, 1.25, isothermal: true), 0, slow, "", colour, dashed: true);
         }
 
         yield return ("vessel-blowdown", plot
@@ -24,9 +24,9 @@ internal static class VesselFigures
             .Limits(0, 3, 0.8, 5.2));
         yield return ("steady-vent",
             Figure.New("Steady pressure of a vented volume", "q = flow times sqrt(R T0) / (Cd A ambient pressure)", "pressure over ambient")
-            .Curve(q => SteadyVent.PressureRatio(q, 1.14), 0, 2, "", 1)
+            .Curve(q => Vessel.SteadyPressureRatio(q, 1.14), 0, 2, "", 1)
             .Note("gamma 1.14", 1.45, 2.7, 1)
-            .Curve(q => SteadyVent.PressureRatio(q, 1.4), 0, 2, "", 0)
+            .Curve(q => Vessel.SteadyPressureRatio(q, 1.4), 0, 2, "", 0)
             .Note("gamma 1.4", 1.6, 2, 0)
             .Limits(0, 2.2, 0.9, 3.4));
     }

@@ -38,9 +38,7 @@ internal static class MapFigure
         bool named = false;
         for (int i = 0; i < line.Results.Length; i++)
         {
-            if (line.Results[i] is not WindowResult.Found found)
-                continue;
-            foreach (Window window in found.Windows)
+            foreach (Window window in line.Results[i].Windows)
             {
                 double x = line.Axis.Values[i];
                 Rectangle bar = plot.Add.Rectangle(x - half, x + half, Log(window.Low), Log(window.High));

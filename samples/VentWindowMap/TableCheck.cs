@@ -6,9 +6,7 @@ namespace VentWindowMap;
 /// <summary>The words of the table, and whether a page that shows it still says the same.</summary>
 internal static class TableCheck
 {
-    public static string Say(WindowResult result) => result.Match(Say, _ => "none");
-
-    public static string Say(WindowResult.Found found) => string.Join("; ", found.Windows.Select(Edges));
+    public static string Say(WindowResult result) => result.Windows.IsEmpty ? "none" : string.Join("; ", result.Windows.Select(Edges));
 
     /// <summary>
     /// Compares the rows of a page with two maps, of which the second may have fewer lengths, and with single answers.

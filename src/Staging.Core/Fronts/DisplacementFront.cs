@@ -9,10 +9,10 @@ namespace Staging.Core.Fronts;
 /// without mixing and at the pressure of the air.
 /// </summary>
 /// <remarks>
-/// Each parcel ages and cools as <see cref="ParcelCooling"/> has it; the column is their sum, x = mdot R/(p A) times
-/// the integral of T over the age, so the front runs at mdot R T/(p A) with the temperature T of the first parcel.
-/// Without heat loss x = mdot R T0 t/(p A). The derivation is in the theory page on fronts. It holds while the front is
-/// slow against sound: see <see cref="Check"/>.
+/// Each parcel ages and cools as <see cref="FrontPath.ParcelTemperature"/> has it; the column is their sum, x = mdot
+/// R/(p A) times the integral of T over the age, so the front runs at mdot R T/(p A) with the temperature T of the
+/// first parcel. Without heat loss x = mdot R T0 t/(p A). The derivation is in the theory page on fronts. It holds
+/// while the front is slow against sound: see <see cref="Check"/>.
 /// </remarks>
 public sealed record DisplacementFront
 {

@@ -9,7 +9,7 @@ internal static class FrontChecks
     /// <summary>
     /// Front speed over speed of sound above which the pressure ahead is no longer that of the air [-]: the usual bound
     /// of incompressible flow. At 0.3 a sudden front already raises the pressure ahead of it by half
-    /// (<see cref="PistonShock.PressureRatio"/>).
+    /// (<see cref="NormalShock.PistonPressureRatio"/>).
     /// </summary>
     private const double MaxMach = 0.3;
 

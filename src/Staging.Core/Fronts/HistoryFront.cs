@@ -11,8 +11,8 @@ namespace Staging.Core.Fronts;
 /// </summary>
 /// <remarks>
 /// x(t) = R/(p A) times the integral of mdot(s) T(t - s) over s from 0 to t, with the temperature T(age) of
-/// <see cref="ParcelCooling"/>. Taken piece by piece with 20-point Gauss-Legendre quadrature, on pieces so short that
-/// it errs by round-off only. Once the flow falls, a column that cools shrinks, and the front draws back.
+/// <see cref="FrontPath.ParcelTemperature"/>. Taken piece by piece with 20-point Gauss-Legendre quadrature, on pieces
+/// so short that it errs by round-off only. Once the flow falls, a column that cools shrinks, and the front draws back.
 /// </remarks>
 public sealed record HistoryFront
 {

@@ -18,7 +18,7 @@ public sealed record ShockTubeFront
 {
     private const double MaxStation_m = 100;
 
-    private readonly ReflectedShock reflection;
+    private readonly double reflectedSpeed; // over the speed of sound of the air
 
     private ShockTubeFront(GasState driver, GasState air)
     {
@@ -34,7 +34,7 @@ public sealed record ShockTubeFront
         HotTemperature = Temperature.FromKelvins(p / (solution.LeftStarDensity * driver.Gas.Constants.R));
         AirTemperature = Temperature.FromKelvins(p / (solution.RightStarDensity * air.Gas.Constants.R));
         ShockMach = Math.Max(1, solution.RightHead / air.SoundSpeed.MetersPerSecond);
-        reflection = NormalShock.Reflected(ShockMach, air.Gas.HeatCapacityRatio);
+        reflectedSpeed = NormalShock.Reflected(ShockMach, air.Gas.HeatCapacityRatio).ReflectedSpeed;
     }
 
     /// <summary>The hot gas before it is let go.</summary>
@@ -101,7 +101,7 @@ public sealed record ShockTubeFront
     {
         double L = Guard.Above(closedEnd.Meters, 0, MaxStation_m, "m", nameof(closedEnd));
         double u = ContactSpeed.MetersPerSecond, W = ShockSpeed.MetersPerSecond;
-        double w = reflection.ReflectedSpeed * Air.SoundSpeed.MetersPerSecond;
+        double w = reflectedSpeed * Air.SoundSpeed.MetersPerSecond;
         return Length.FromMeters(L * u * (1 + w / W) / (u + w));
     }
 

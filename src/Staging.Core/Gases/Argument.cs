@@ -52,9 +52,6 @@ internal static class Argument
     /// <summary>The same for the Mach number ahead of a shock.</summary>
     public static double ShockMach(double mach, double gamma) => Mach(mach, 1, gamma);
 
-    /// <summary>Whether a vessel is isothermal; refuses a kind of heat that is none.</summary>
-    public static bool Isothermal(VesselHeat heat) => Guard.Defined(heat, nameof(heat)) == VesselHeat.Isothermal;
-
     private static double Mach(double mach, double min, double gamma) =>
         Guard.In(mach, min, MaxMachAt(Gamma(gamma, nameof(gamma))), "-", nameof(mach));
 }

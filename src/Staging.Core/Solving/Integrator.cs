@@ -10,11 +10,11 @@ namespace Staging.Core.Solving;
 /// one part may be missed; (2) a root is located in time to <see cref="SolverOptions.EventTimeTolerance"/>, never by
 /// function value, and the state is taken just past it; (3) a root at the start of a phase is not an event: a function
 /// counts once it has left zero, and who puts a state back onto its root sets the function to exact zero;
-/// (4) one firing a root, wherever it falls; a touch of zero from one side is no root, and is told from one by the sign
-/// a time tolerance later; (5) events within the time tolerance of an ending event all fire, in the order of their
-/// indices; (6) an event that ends the phase hides every later root, so later events see the effects of earlier ones;
-/// (7) known times are stop times: they are met exactly, and never located; a function that arrives at exact zero there
-/// fires there; (8) nothing is evaluated before the start or beyond the stop time;
+/// (4) one firing a root, wherever it falls; a touch of zero from one side is no root, and is distinguished from one by
+/// the sign a time tolerance later; (5) events within the time tolerance of an ending event all fire, in the order of
+/// their indices; (6) an event that ends the phase hides every later root, so later events see the effects of earlier
+/// ones; (7) known times are stop times: they are met exactly, and never located; a function that arrives at exact zero
+/// there fires there; (8) nothing is evaluated before the start or beyond the stop time;
 /// (9) an event function that is not a number is a failure of the run, never an event that did not happen.
 /// </remarks>
 internal sealed class Integrator<TMethod>

@@ -1,4 +1,5 @@
 using Staging.Core.Fronts;
+using Staging.Core.Gases;
 using UnitsNet;
 using static Staging.Core.Tests.Fronts.TestFronts;
 
@@ -6,6 +7,17 @@ namespace Staging.Core.Tests.Fronts;
 
 public class DisplacementFrontTests
 {
+    [Fact]
+    public void A_parcel_cools_to_a_temperature_in_the_time_that_gives_it_back()
+    {
+        FrontPath path = Under(MassFlowHistory.FromColumns([0, 0.01], [5e-3, 5e-3]), 400).Path;
+        Temperature start = Temperature.FromKelvins(1800), end = Temperature.FromKelvins(1100);
+        Duration age = path.TimeToCool(PerfectGas.DryAir, start, end)!.Value;
+        Assert.Equal(1100, path.ParcelTemperature(PerfectGas.DryAir, start, age).Kelvins, 1e-9);
+        Assert.Equal(PerfectGas.DryAir.Constants.Cp * 700, path.ParcelHeatLoss(PerfectGas.DryAir, start, age).JoulesPerKilogram, 1e-5);
+        Assert.Null((path with { WallHeatTransfer = HeatTransferCoefficient.Zero }).TimeToCool(PerfectGas.DryAir, start, end));
+    }
+
     [Fact]
     public void Without_heat_loss_the_front_runs_at_the_volume_flow_of_the_gas()
     {

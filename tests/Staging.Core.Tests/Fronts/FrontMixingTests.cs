@@ -43,10 +43,10 @@ public class FrontMixingTests
     [Fact]
     public void Light_gas_that_pushes_heavy_mixes_over_a_share_of_the_way()
     {
-        double atwood = AccelerationMixing.Atwood(Density.FromKilogramsPerCubicMeter(1.2), Density.FromKilogramsPerCubicMeter(0.3));
+        double atwood = FrontMixing.Atwood(Density.FromKilogramsPerCubicMeter(1.2), Density.FromKilogramsPerCubicMeter(0.3));
         Assert.Equal(0.6, atwood, 1e-12);
-        Assert.Equal(2 * 0.06 * 0.6 * 0.1, AccelerationMixing.DepthAfter(Length.FromMeters(0.1), atwood, 0.06).Meters, 1e-15);
-        Assert.Equal(0, AccelerationMixing.DepthAfter(Length.FromMeters(0.1), -atwood, 0.06).Meters);
+        Assert.Equal(2 * 0.06 * 0.6 * 0.1, FrontMixing.AccelerationDepth(Length.FromMeters(0.1), atwood, 0.06).Meters, 1e-15);
+        Assert.Equal(0, FrontMixing.AccelerationDepth(Length.FromMeters(0.1), -atwood, 0.06).Meters);
     }
 
     [Fact]

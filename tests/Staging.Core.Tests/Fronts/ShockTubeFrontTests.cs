@@ -15,7 +15,7 @@ public class ShockTubeFrontTests
         double a1 = TestFronts.Air.SoundSpeed.MetersPerSecond, a4 = Hot(3).SoundSpeed.MetersPerSecond;
         double p41 = ShockTube.DriverPressureRatio(Front.ShockMach, 1.4, Hot(3).Gas.HeatCapacityRatio, a1 / a4);
         Assert.Equal(3, p41, 1e-10);
-        Assert.Equal(PistonShock.GasSpeed(Front.ShockMach, 1.4) * a1, Front.ContactSpeed.MetersPerSecond, 1e-9);
+        Assert.Equal(NormalShock.GasSpeed(Front.ShockMach, 1.4) * a1, Front.ContactSpeed.MetersPerSecond, 1e-9);
         Assert.Equal(Front.ShockMach * a1, Front.ShockSpeed.MetersPerSecond, 1e-9);
         double p4 = Hot(3).Pressure.Pascals, g4 = Hot(3).Gas.HeatCapacityRatio;
         Assert.Equal(1900 * Math.Pow(Front.Pressure.Pascals / p4, (g4 - 1) / g4), Front.HotTemperature.Kelvins, 1e-8);

@@ -143,7 +143,7 @@ public class MixtureTests
     private static GasMixture Mixed(params (PerfectGas Gas, double Share)[] parts) => new()
     {
         Name = "mixture",
-        Shares = [.. parts.Select(p => new GasComponent { Gas = p.Gas, MassFraction = p.Share })],
+        Shares = [.. parts],
     };
 
     private static DustyGas Dusty(double f, double c_s) => new()

@@ -86,6 +86,8 @@ public class RefusalTests
     {
         if (p.ParameterType.IsEnum)
             return Enum.GetValues(p.ParameterType).GetValue(0);
+        if (p.ParameterType == typeof(bool))
+            return false;
         if (p.ParameterType == typeof(int))
             return 2;
         if (p.ParameterType == typeof(string))
@@ -103,9 +105,9 @@ public class RefusalTests
     /// <summary>A ratio of pressures is above 1 behind a shock and at the start of a vent, below 1 elsewhere.</summary>
     private static double Value(MethodInfo method, string name) => (method.DeclaringType!.Name, method.Name, name) switch
     {
-        ("NormalShock" or "SteadyVent", _, "pressureRatio") => 1.5,
-        ("VesselBlowdown", _, "startRatio") => 3,
-        ("VesselBlowdown", _, "endRatio") => 1.5,
+        ("NormalShock", _, "pressureRatio") or ("Vessel", "SteadyFlow", "pressureRatio") => 1.5,
+        ("Vessel", "VentTime" or "PressureAfterVenting", "startRatio") => 3,
+        ("Vessel", "VentTime", "endRatio") => 1.5,
         ("FannoFlow", "SupersonicMach", "friction") => 0.1,
         (_, _, "pressureRatio") => 0.8,
         _ => Fitting[name],

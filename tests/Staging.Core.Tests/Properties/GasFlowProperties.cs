@@ -91,19 +91,19 @@ public class GasFlowProperties
     {
         double p = NormalShock.PressureRatio(c.Supersonic, c.Gamma);
         Near(c.Supersonic, NormalShock.MachFromPressureRatio(p, c.Gamma));
-        Near(c.Supersonic, PistonShock.Mach(PistonShock.GasSpeed(c.Supersonic, c.Gamma), c.Gamma));
+        Near(c.Supersonic, NormalShock.MachFromPistonSpeed(NormalShock.GasSpeed(c.Supersonic, c.Gamma), c.Gamma));
         Near(NormalShock.DensityRatio(c.Supersonic, c.Gamma), NormalShock.HugoniotDensityRatio(p, c.Gamma));
     }
 
     [Property(Arbitrary = [typeof(GasGenerators)], MaxTest = 300)]
     public void A_reflected_shock_brings_the_gas_to_rest(FlowCase c)
     {
-        ReflectedShock r = NormalShock.Reflected(c.Supersonic, c.Gamma);
+        var r = NormalShock.Reflected(c.Supersonic, c.Gamma);
         double a2 = Math.Sqrt(NormalShock.TemperatureRatio(c.Supersonic, c.Gamma));
-        double stopped = a2 * PistonShock.GasSpeed(r.ReflectedMach, c.Gamma);
-        Assert.Equal(PistonShock.GasSpeed(c.Supersonic, c.Gamma), stopped, 1e-11 * Math.Max(1, stopped));
+        double stopped = a2 * NormalShock.GasSpeed(r.ReflectedMach, c.Gamma);
+        Assert.Equal(NormalShock.GasSpeed(c.Supersonic, c.Gamma), stopped, 1e-11 * Math.Max(1, stopped));
         Assert.True(r.ReflectedPressureRatio <= (3 * c.Gamma - 1) / (c.Gamma - 1));
-        Assert.True(r.ReflectedPressureRatio <= r.IncidentPressureRatio * (1 + RoundOff));
+        Assert.True(r.ReflectedPressureRatio <= NormalShock.PressureRatio(c.Supersonic, c.Gamma) * (1 + RoundOff));
     }
 
     [Property(Arbitrary = [typeof(GasGenerators)], MaxTest = 300)]

@@ -40,7 +40,7 @@ public class GasMixtureProperties
     private static GasMixture Mixed(PerfectGas first, PerfectGas second, double y) => new()
     {
         Name = "mixture",
-        Shares = [new GasComponent { Gas = first, MassFraction = y }, new GasComponent { Gas = second, MassFraction = 1 - y }],
+        Shares = [(first, y), (second, 1 - y)],
     };
 
     private static PerfectGas Dusty(double f, double gamma) => new DustyGas

@@ -222,7 +222,7 @@ public class PartitionedStudyTests
     private static WindowResult Find(Axis axis, double gap) => WindowSearch.Find(axis, 1e-6, (a, _) => Math.Sin(a * gap * 2) > 2 * gap - 1, new StudyOptions { Threads = 1 });
 
     private static IEnumerable<object> Edges(WindowResult result) =>
-        [result.GetType(), result.Axis.ToString(), .. Each(result.Scan), .. result.Match(found => Each([.. found.Windows.Select(w => (w.Low, w.LowIsEndOfSearch, w.High, w.HighIsEndOfSearch))]), _ => [])];
+        [result.Axis.ToString(), .. Each(result.Scan), .. Each([.. result.Windows.Select(w => (w.Low, w.LowIsEndOfSearch, w.High, w.HighIsEndOfSearch))])];
 
     private static string Text(PartResult run)
     {

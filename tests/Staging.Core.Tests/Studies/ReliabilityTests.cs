@@ -122,7 +122,7 @@ public class ReliabilityTests
     [InlineData("design Independent", "design Even", "the design \"Even\" is not known")]
     [InlineData("stopped-early 0", "stopped-early no", "0 or 1 belongs here")]
     [InlineData("ends ", "ends 1,", "the count of a measure")]
-    [InlineData("sum ", "sum x", "Line 20 of the study part: an exact sum is told in hexadecimal digits, not \"x")]
+    [InlineData("sum ", "sum x", "Line 20 of the study part: an exact sum is written in hexadecimal digits, not \"x")]
     [InlineData("\nend\n", "\n", "but the text is over")]
     [InlineData("\nend\n", "\nend\nend\n", "nothing may follow the end")]
     [InlineData("measure 1 s period", "measure 1 s\\x period", "backslash")]
@@ -134,7 +134,7 @@ public class ReliabilityTests
     {
         string text = Text(Oscillator.Study(500).Run());
         string longer = text.Replace("\nsum ", "\nsum 1" + new string('0', 1200), StringComparison.Ordinal);
-        Assert.Contains("an exact sum is told in hexadecimal digits", Assert.Throws<FormatException>(() => Read(longer)).Message, StringComparison.Ordinal);
+        Assert.Contains("an exact sum is written in hexadecimal digits", Assert.Throws<FormatException>(() => Read(longer)).Message, StringComparison.Ordinal);
     }
 
     [Fact]

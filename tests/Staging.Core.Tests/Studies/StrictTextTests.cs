@@ -98,7 +98,7 @@ public class StrictTextTests
 
     [Theory]
     [InlineData("refusals 10", "refusals 9", "\"ends\" belongs here, not \"refusal ")]
-    [InlineData("refusals 10", "refusals 11", "11 refusals are told, of ")]
+    [InlineData("refusals 10", "refusals 11", "11 refusals are listed, of ")]
     public void Refusals_are_counted(string line, string other, string says) => Assert.Contains(says, Damaged("odds", line, other), StringComparison.Ordinal);
 
     [Fact]

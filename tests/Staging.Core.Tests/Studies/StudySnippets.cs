@@ -127,7 +127,7 @@ public class StudySnippets
         #region study-window
         Axis area = Axis.Factors("vent area", "mm2", 2, 400, 12);
         WindowResult window = WindowSearch.Find(area, 0.02, (mm2, stop) => WithVentArea(mm2).Solve(cancellationToken: stop).Outcome.IsLit);
-        Console.WriteLine(window.Match(found => $"lights from {found.Windows[0]} mm2", none => "no vent area lights this gap"));
+        Console.WriteLine(window.Widest is { } widest ? $"lights from {widest} mm2" : "no vent area lights this gap");
         #endregion
         Assert.NotNull(window.Widest);
         Assert.False(window.Widest.LowIsEndOfSearch);

@@ -6,7 +6,7 @@ namespace Staging.Core.Validation.Exact;
 
 public class GasVesselChecks
 {
-    private static readonly Provenance Vessel = new()
+    private static readonly Provenance VesselSource = new()
     {
         Source = "Mass and energy balance of a vessel with the nozzle flow of NACA Report 1135, solved in closed form or by quadrature in 25-digit arithmetic",
         How = Evidence.ComputedFromFormula,
@@ -27,9 +27,9 @@ public class GasVesselChecks
     {
         string at = $"gamma {gamma}, t/tau {tau}";
         double t = tau / ChokedFlow.CriticalFlowFactor(gamma);
-        Verify($"isothermal blowdown p/p0, {at}", "-", isothermal, VesselBlowdown.ChokedPressureRatio(t, gamma, VesselHeat.Isothermal), TwelveDigits, Vessel);
-        Verify($"adiabatic blowdown p/p0, {at}", "-", adiabatic, VesselBlowdown.ChokedPressureRatio(t, gamma, VesselHeat.Adiabatic), TwelveDigits, Vessel);
-        Verify($"adiabatic blowdown T/T0, {at}", "-", temperature, VesselBlowdown.ChokedTemperatureRatio(t, gamma, VesselHeat.Adiabatic), TwelveDigits, Vessel);
+        Verify($"isothermal blowdown p/p0, {at}", "-", isothermal, Vessel.ChokedPressureRatio(t, gamma, isothermal: true), TwelveDigits, VesselSource);
+        Verify($"adiabatic blowdown p/p0, {at}", "-", adiabatic, Vessel.ChokedPressureRatio(t, gamma, isothermal: false), TwelveDigits, VesselSource);
+        Verify($"adiabatic blowdown T/T0, {at}", "-", temperature, Vessel.ChokedTemperatureRatio(t, gamma, isothermal: false), TwelveDigits, VesselSource);
     }
 
     [Theory]
@@ -56,8 +56,8 @@ public class GasVesselChecks
     public void Venting_to_ambient(double gamma, double start, double end, double isothermal, double adiabatic)
     {
         string at = $"gamma {gamma}, p/pa from {start} to {end}";
-        Verify($"isothermal vent time, {at}", "-", isothermal, VesselBlowdown.VentTime(start, end, gamma, VesselHeat.Isothermal), TenDigits, Vessel);
-        Verify($"adiabatic vent time, {at}", "-", adiabatic, VesselBlowdown.VentTime(start, end, gamma, VesselHeat.Adiabatic), TenDigits, Vessel);
+        Verify($"isothermal vent time, {at}", "-", isothermal, Vessel.VentTime(start, end, gamma, isothermal: true), TenDigits, VesselSource);
+        Verify($"adiabatic vent time, {at}", "-", adiabatic, Vessel.VentTime(start, end, gamma, isothermal: false), TenDigits, VesselSource);
     }
 
     [Theory]
@@ -86,7 +86,7 @@ public class GasVesselChecks
     [InlineData(1.25, 0.8, 0.5, 0.568181818182)]
     [InlineData(1.25, 0.8, 0.144, 0.174961119751)]
     public void Temperature_after_filling(double gamma, double p12, double T1L, double T2L) =>
-        Verify($"T2/T_L after filling, gamma {gamma}, p1/p2 {p12}, T1/T_L {T1L}", "-", T2L, VesselFilling.TemperatureRatio(p12, T1L, gamma), TwelveDigits, Vessel);
+        Verify($"T2/T_L after filling, gamma {gamma}, p1/p2 {p12}, T1/T_L {T1L}", "-", T2L, Vessel.FilledTemperatureRatio(p12, T1L, gamma), TwelveDigits, VesselSource);
 
     [Theory]
     [InlineData(1.4, 0.551083392722, 1.32260014253)]
@@ -94,8 +94,8 @@ public class GasVesselChecks
     public void Filling_an_evacuated_vessel(double gamma, double choked, double full)
     {
         double critical = ChokedFlow.CriticalPressureRatio(gamma);
-        Verify($"time of choked filling from vacuum, gamma {gamma}", "-", choked, VesselFilling.Time(0, critical, gamma, VesselHeat.Adiabatic), TwelveDigits, Vessel);
-        Verify($"time of complete filling from vacuum, gamma {gamma}", "-", full, VesselFilling.Time(0, 1, gamma, VesselHeat.Adiabatic), TwelveDigits, Vessel);
+        Verify($"time of choked filling from vacuum, gamma {gamma}", "-", choked, Vessel.FillTime(0, critical, gamma, isothermal: false), TwelveDigits, VesselSource);
+        Verify($"time of complete filling from vacuum, gamma {gamma}", "-", full, Vessel.FillTime(0, 1, gamma, isothermal: false), TwelveDigits, VesselSource);
     }
 
     [Theory]
@@ -103,12 +103,12 @@ public class GasVesselChecks
     [InlineData(10, 1441.03117194, 851512.354998)]
     public void Hot_gas_let_into_a_vessel_of_air(double milligrams, double T, double p)
     {
-        PerfectGas air = PerfectGas.FromMolarMass("air", MolarMass.FromGramsPerMole(28.9644), 1.4, Vessel);
-        PerfectGas hot = PerfectGas.FromMolarMass("hot gas", MolarMass.FromGramsPerMole(34.75), 1.25, Vessel);
+        PerfectGas air = PerfectGas.FromMolarMass("air", MolarMass.FromGramsPerMole(28.9644), 1.4, VesselSource);
+        PerfectGas hot = PerfectGas.FromMolarMass("hot gas", MolarMass.FromGramsPerMole(34.75), 1.25, VesselSource);
         var vessel = new GasState { Gas = air, Pressure = Pressure.FromPascals(101325), Temperature = Temperature.FromKelvins(288.15) };
-        GasState mixed = VesselFilling.Charged(vessel, Volume.FromCubicCentimeters(10), hot, Mass.FromMilligrams(milligrams), Temperature.FromKelvins(2000));
-        Verify($"T of 10 cm3 air and {milligrams} mg hot gas", "K", T, mixed.Temperature.Kelvins, TwelveDigits, Vessel);
-        Verify($"p of 10 cm3 air and {milligrams} mg hot gas", "Pa", p, mixed.Pressure.Pascals, TwelveDigits, Vessel);
+        GasState mixed = Vessel.Charged(vessel, Volume.FromCubicCentimeters(10), hot, Mass.FromMilligrams(milligrams), Temperature.FromKelvins(2000));
+        Verify($"T of 10 cm3 air and {milligrams} mg hot gas", "K", T, mixed.Temperature.Kelvins, TwelveDigits, VesselSource);
+        Verify($"p of 10 cm3 air and {milligrams} mg hot gas", "Pa", p, mixed.Pressure.Pascals, TwelveDigits, VesselSource);
     }
 
     [Theory]
@@ -127,5 +127,5 @@ public class GasVesselChecks
     [InlineData(1.25, 2, 3.03921441333)]
     [InlineData(1.25, 5, 7.59803603334)]
     public void Steady_vent(double gamma, double q, double p) =>
-        Verify($"steady vented p/pa, gamma {gamma}, q {q}", "-", p, SteadyVent.PressureRatio(q, gamma), TwelveDigits, Vessel);
+        Verify($"steady vented p/pa, gamma {gamma}, q {q}", "-", p, Vessel.SteadyPressureRatio(q, gamma), TwelveDigits, VesselSource);
 }

@@ -54,7 +54,7 @@ public class ResolvedTubeChecks
     {
         // A shock of the given Mach number is sent into gas at rest by setting the state behind it; it meets the closed right end.
         double p21 = NormalShock.PressureRatio(mach, gamma), a1 = Math.Sqrt(gamma);
-        var behind = new FlowState(NormalShock.HugoniotDensityRatio(p21, gamma), PistonShock.GasSpeed(mach, gamma) * a1, p21, gamma);
+        var behind = new FlowState(NormalShock.HugoniotDensityRatio(p21, gamma), NormalShock.GasSpeed(mach, gamma) * a1, p21, gamma);
         TubeFlow tube = Tube(behind, new FlowState(1, 0, 1, gamma), 287.05287);
         tube.Right = new ClosedEnd();
         Run(tube, 0.75 / (mach * a1));

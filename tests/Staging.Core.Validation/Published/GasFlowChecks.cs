@@ -77,8 +77,8 @@ public class GasFlowChecks
             HeatCapacityRatio = 1.4,
             Provenance = Murugaperumal,
         };
-        Duration unit = VesselBlowdown.TimeUnit(Volume.FromCubicMeters(5), Area.FromSquareCentimeters(10), gas, Temperature.FromKelvins(333));
-        double t = unit.Seconds * VesselBlowdown.ChokedTime(2.0 / 40, 1.4, VesselHeat.Isothermal);
+        Duration unit = Vessel.TimeUnit(Volume.FromCubicMeters(5), Area.FromSquareCentimeters(10), gas, Temperature.FromKelvins(333));
+        double t = unit.Seconds * Vessel.ChokedTime(2.0 / 40, 1.4, isothermal: true);
         Verify("printed isothermal blowdown time", "s", 70.76, t, Tolerance.Printed(2), Murugaperumal);
     }
 
@@ -93,10 +93,10 @@ public class GasFlowChecks
             Provenance = BalmerTyre,
         };
         Area hole = Area.FromSquareInches(Math.PI / 4 * 0.0938 * 0.0938);
-        Duration unit = VesselBlowdown.TimeUnit(Volume.FromCubicFeet(1), hole, gas, Temperature.FromDegreesFahrenheit(70));
+        Duration unit = Vessel.TimeUnit(Volume.FromCubicFeet(1), hole, gas, Temperature.FromDegreesFahrenheit(70));
         double tau = unit.Seconds / ChokedFlow.CriticalFlowFactor(1.4);
         Verify("printed time constant of the tyre", "s", 31.95, tau, Tolerance.Relative(1.5e-3, "the example uses rounded constants in inch units; exact 31.92"), BalmerTyre);
-        double t = unit.Seconds * VesselBlowdown.ChokedTime(27.8 / 50, 1.4, VesselHeat.Isothermal);
+        double t = unit.Seconds * Vessel.ChokedTime(27.8 / 50, 1.4, isothermal: true);
         Verify("printed choked time of the tyre", "s", 18.7, t, Tolerance.Printed(1), BalmerTyre);
     }
 

@@ -20,14 +20,29 @@ public sealed record GasMixture
     /// <summary>Name for messages and tables.</summary>
     public required string Name { get; init => field = Guard.NotBlank(value); }
 
-    /// <summary>The gases with their mass fractions, at least one; the fractions add up to 1.</summary>
-    public required ImmutableArray<GasComponent> Shares { get; init => field = Guard.Set(value); }
+    /// <summary>The gases with their shares of the mass [-], each 0 to 1; together 1.</summary>
+    /// <exception cref="ArgumentNullException">A gas is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A share outside the range.</exception>
+    public required EquatableArray<(PerfectGas Gas, double Share)> Shares
+    {
+        get;
+        init
+        {
+            foreach ((PerfectGas gas, double share) in value)
+            {
+                Guard.NotNull(gas);
+                Guard.In(share, 0, 1);
+            }
+
+            field = value;
+        }
+    }
 
     /// <summary>Looks for fractions that do not add up.</summary>
     /// <returns>An error <c>GAS002</c> when the mass fractions do not add up to 1.</returns>
     public ImmutableArray<ModelFinding> Check()
     {
-        double sum = Shares.Sum(s => s.MassFraction);
+        double sum = Shares.Sum(s => s.Share);
         if (Math.Abs(sum - 1) <= SumTolerance)
             return [];
         return
@@ -44,11 +59,11 @@ public sealed record GasMixture
     {
         InvalidModelException.ThrowOnError(Check());
         (double R, double cv, double low, double high) = (0, 0, double.MaxValue, 0);
-        foreach (GasComponent share in Shares)
+        foreach ((PerfectGas gas, double share) in Shares)
         {
-            R += share.MassFraction * share.Gas.Constants.R;
-            cv += share.MassFraction * share.Gas.Constants.Cv;
-            (low, high) = (Math.Min(low, share.Gas.HeatCapacityRatio), Math.Max(high, share.Gas.HeatCapacityRatio));
+            R += share * gas.Constants.R;
+            cv += share * gas.Constants.Cv;
+            (low, high) = (Math.Min(low, gas.HeatCapacityRatio), Math.Max(high, gas.HeatCapacityRatio));
         }
 
         return new PerfectGas

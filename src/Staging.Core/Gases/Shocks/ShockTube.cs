@@ -29,9 +29,9 @@ public static class ShockTube
         double g1 = Argument.Gamma(drivenGamma);
         double g4 = Argument.Gamma(driverGamma);
         double fastest = FastestDriver(g4, CheckedRatio(soundSpeedRatio));
-        double u2 = PistonShock.GasSpeed(mach, g1);
+        double u2 = NormalShock.GasSpeed(mach, g1);
         if (u2 >= fastest)
-            Guard.In(mach, 1, PistonShock.Mach(fastest, g1) * (1 - 1e-12), "-", nameof(mach));
+            Guard.In(mach, 1, NormalShock.MachFromPistonSpeed(fastest, g1) * (1 - 1e-12), "-", nameof(mach));
         double p41 = DriverPressure(mach, u2 / fastest, g1, g4);
         if (!(p41 <= MaxDriverRatio))
             Guard.In(mach, 1, Strength(MaxDriverRatio, g1, g4, soundSpeedRatio), "-", nameof(mach));
@@ -53,7 +53,7 @@ public static class ShockTube
         double g4 = Argument.Gamma(driverGamma);
         double fastest = FastestDriver(g4, CheckedRatio(soundSpeedRatio));
         double strongest = Argument.MaxMachAt(g1);
-        double u2 = PistonShock.GasSpeed(strongest, g1);
+        double u2 = NormalShock.GasSpeed(strongest, g1);
         double most = u2 < fastest ? Math.Min(MaxDriverRatio, DriverPressure(strongest, u2 / fastest, g1, g4)) : MaxDriverRatio;
         return Strength(Guard.In(driverPressureRatio, 1, most, "-", nameof(driverPressureRatio)), g1, g4, soundSpeedRatio);
     }

@@ -7,8 +7,8 @@ namespace Staging.Core.Solving;
 /// <remarks>
 /// Each event function is on a side of zero, and an event is the change of side. An exact zero belongs to neither: at
 /// the start of a phase, at a part edge or at a step end its side is the one the function has a time tolerance later,
-/// so that a touch is told from a crossing; only at the stop time, where nothing may be evaluated later, does an
-/// arrival at zero count at once.
+/// so that a touch is distinguished from a crossing; only at the stop time, where nothing may be evaluated later, does
+/// an arrival at zero count at once.
 /// </remarks>
 internal sealed class EventScan(SolverOptions options, int dimension)
 {

@@ -1,7 +1,7 @@
 namespace Staging.Core.Solving;
 
 /// <summary>
-/// The whole course of a run as one polynomial a step: both sides of every jump are kept, nothing twice.
+/// A whole run as one polynomial per step: both sides of every jump are kept, nothing twice.
 /// Coefficients stand in blocks that are never moved and stay small, so that a long record costs neither copies nor
 /// large objects.
 /// </summary>

@@ -41,27 +41,27 @@ internal static class Calibration
         double centre = trueSize.Average(), size = RootMeanSquare(trueSize);
         Vector<double> Raw(Vector<double> z, CancellationToken cancel)
         {
-            ImmutableArray<double> course = predict(inputs.At(range.Values(z)), trace.Times.Items, cancel);
-            if (course.IsDefault || course.Length != trace.Times.Length || course.Any(v => !double.IsFinite(v)))
+            ImmutableArray<double> curve = predict(inputs.At(range.Values(z)), trace.Times.Items, cancel);
+            if (curve.IsDefault || curve.Length != trace.Times.Length || curve.Any(v => !double.IsFinite(v)))
                 throw new ArithmeticException(
                     $"The model has to give {trace.Times.Length} finite numbers, one for each time of the trace.");
-            return Vector<double>.Build.DenseOfArray([.. course]);
+            return Vector<double>.Build.DenseOfArray([.. curve]);
         }
 
         double scale = Scale(size, RootMeanSquare(trueSize - centre),
             () => RootMeanSquare(trueSize - Raw(range.Start(), cancellationToken)));
         Vector<double> measured = (trueSize - centre) / scale;
-        Vector<double> Course(Vector<double> z, CancellationToken cancel) => (Raw(z, cancel) - centre) / scale;
+        Vector<double> Curve(Vector<double> z, CancellationToken cancel) => (Raw(z, cancel) - centre) / scale;
 
-        Matrix<double> Slopes(Vector<double> z) => range.Slopes(z, options, Course, cancellationToken);
-        IObjectiveModel objective = ObjectiveFunction.NonlinearModel((z, _) => Course(z, cancellationToken), (z, _) => Slopes(z), times,
+        Matrix<double> Slopes(Vector<double> z) => range.Slopes(z, options, Curve, cancellationToken);
+        IObjectiveModel objective = ObjectiveFunction.NonlinearModel((z, _) => Curve(z, cancellationToken), (z, _) => Slopes(z), times,
             measured);
         NonlinearMinimizationResult found = new LevenbergMarquardtMinimizer(1e-3, Tolerance, Tolerance, Tolerance * Tolerance,
             MaxIterations)
             .FindMinimum(objective, range.Start(), Vector<double>.Build.Dense(range.Count, 0), Vector<double>.Build.Dense(range.Count, 1));
 
         Vector<double> best = found.MinimizingPoint;
-        var minimum = new FittedMinimum(best, Slopes(best), measured - Course(best, cancellationToken), scale, Math.Max(size / scale, 1),
+        var minimum = new FittedMinimum(best, Slopes(best), measured - Curve(best, cancellationToken), scale, Math.Max(size / scale, 1),
             IsSettled(found.ReasonForExit));
         return CalibrationResult.Of(inputs, range, minimum, options);
     }
@@ -69,7 +69,7 @@ internal static class Calibration
     private static double RootMeanSquare(Vector<double> values) => values.L2Norm() / Math.Sqrt(values.Count);
 
     /// <summary>
-    /// Scatter of the trace about its mean [Unit]; of a level trace, whose scatter is round-off, what the course at the
+    /// Scatter of the trace about its mean [Unit]; of a level trace, whose scatter is round-off, what the curve at the
     /// start leaves of it; where that is round-off too, its size; a trace of zeros is then left as it is.
     /// </summary>
     private static double Scale(double size, double scatter, Func<double> leftAtStart)

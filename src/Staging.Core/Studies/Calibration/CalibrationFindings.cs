@@ -61,7 +61,7 @@ internal sealed class CalibrationFindings(
     private bool IsStoodFor(int i) => !IsIdle(i) && shape[i, i] * lengths[i] * lengths[i] >= 1 / (1 - limit * limit);
 
     /// <summary>
-    /// Three or more inputs that act alike, as names: each that no pair has told, with all that it trades against.
+    /// Three or more inputs that act alike, as names: each that no pair has reported, with all that it trades against.
     /// Estimates of m inputs that act just alike are correlated by 1/(m - 1), so half of the least of that tells who
     /// belongs to whom.
     /// </summary>

@@ -21,25 +21,25 @@ internal sealed class FittedRange(ImmutableArray<Distribution> spreads)
 
     /// <summary>Central differences; at an end of a range the step is taken to the inside alone.</summary>
     public Matrix<double> Slopes(
-        Vector<double> z, CalibrationOptions options, Func<Vector<double>, CancellationToken, Vector<double>> course,
+        Vector<double> z, CalibrationOptions options, Func<Vector<double>, CancellationToken, Vector<double>> curve,
         CancellationToken cancel)
     {
         double[] low = [.. z.Select(v => Math.Max(Math.Clamp(v, 0, 1) - options.SlopeStep, 0))],
             high = [.. z.Select(v => Math.Min(Math.Clamp(v, 0, 1) + options.SlopeStep, 1))];
-        ImmutableArray<Vector<double>> courses = PointEvaluator.All(
+        ImmutableArray<Vector<double>> curves = PointEvaluator.All(
             2 * Count,
             (i, stop) =>
             {
                 Vector<double> at = z.Clone();
                 int d = (int)(i / 2);
                 at[d] = i % 2 == 0 ? low[d] : high[d];
-                return course(at, stop);
+                return curve(at, stop);
             },
             new StudyOptions { Threads = options.Threads },
             null,
             cancel);
         return Matrix<double>.Build.DenseOfColumnVectors(Enumerable.Range(0, Count)
-            .Select(d => (courses[2 * d + 1] - courses[2 * d]) / (high[d] - low[d])));
+            .Select(d => (curves[2 * d + 1] - curves[2 * d]) / (high[d] - low[d])));
     }
 
     private double Low(int d) => spreads[d].At(Nearest);

@@ -23,7 +23,7 @@ internal static class InputFindings
 
     /// <summary>
     /// Which of the values tried the model refuses, and why. A reason that is the same for all of them is not about the
-    /// value, and is told once.
+    /// value, and is reported once.
     /// </summary>
     private static IEnumerable<string> Refusals<T>(T nominal, StudyInput<T> input)
     {

@@ -65,7 +65,7 @@ public sealed record InputSet<T>
     /// and called on any thread.</param>
     /// <param name="options">How to fit; null for the defaults.</param>
     /// <param name="cancellationToken">Stops the fit.</param>
-    /// <returns>The fit. Inputs that the trace cannot tell apart are told in its findings.</returns>
+    /// <returns>The fit. Its findings name the inputs that the trace cannot tell apart.</returns>
     /// <exception cref="InvalidModelException">A distribution has no ends or just listed values, or there are not more
     /// samples than inputs.</exception>
     /// <exception cref="ArithmeticException">The model gave another number of values, or a number that is not

@@ -33,6 +33,6 @@ public sealed record StudyInput<T>
     /// <summary>Puts a value, in [Unit], into a copy of the model.</summary>
     public Func<T, double, T> With { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>How it scatters, so that parts with other spreads are told apart.</summary>
+    /// <summary>How it scatters, so that parts with other spreads differ.</summary>
     internal string Scatter => $"{Path} {Spread}";
 }

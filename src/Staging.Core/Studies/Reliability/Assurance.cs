@@ -36,7 +36,7 @@ public sealed record Assurance
         }
     }
 
-    /// <summary>All that is asked for, so that parts with other cases are told apart.</summary>
+    /// <summary>All that is asked for, so that parts with other cases differ.</summary>
     /// <returns>For example <c>0.9 assured at 0.95 by 400 cases of seed 0</c>.</returns>
     public override string ToString() => Invariant.Text($"{Probability:R} assured at {Confidence:R} by {Cases} cases of seed {Seed}");
 

@@ -5,7 +5,7 @@ namespace Staging.Core.Studies;
 /// </summary>
 internal sealed class CaseTally
 {
-    /// <summary>Refused cases that are told with their reason; all are counted.</summary>
+    /// <summary>Refused cases that are kept with their reason; all are counted.</summary>
     public const int MaxRefusals = 10;
 
     public CaseTally(int measures, bool keep)

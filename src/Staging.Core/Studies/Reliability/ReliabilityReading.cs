@@ -51,7 +51,7 @@ internal static class ReliabilityReading
         long count = StudyLines.Count(lines.Take("refusals"), "the number of refusals"),
             refused = tally.Outcomes.GetValueOrDefault(ReliabilityRun.Refused);
         if (count > Math.Min(refused, CaseTally.MaxRefusals))
-            throw new FormatException($"{count} refusals are told, of {refused} refused cases; {CaseTally.MaxRefusals} at most are");
+            throw new FormatException($"{count} refusals are listed, of {refused} refused cases; {CaseTally.MaxRefusals} at most are");
         long last = -1;
         for (long i = 0; i < count; i++)
         {
@@ -99,7 +99,7 @@ internal static class ReliabilityReading
     {
         long count = StudyLines.Count(text, what);
         if (count == 0)
-            throw new FormatException("a count of 0 is not told");
+            throw new FormatException("a count of 0 is not written");
         return count <= left ? count : throw new FormatException($"the part does not add up: {what} is {count}, and {left} are left");
     }
 

@@ -62,7 +62,7 @@ public sealed record ReliabilityStudy<T, TResult>
 
     /// <summary>Runs the cases, or those of a part alone.</summary>
     /// <param name="options">Threads and part; null for all cases on all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
+    /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the study.</param>
     /// <returns>The result: the same bits for any number of threads.</returns>
     /// <exception cref="InvalidModelException"><see cref="Check"/> reports errors, a part is asked to stop early, or

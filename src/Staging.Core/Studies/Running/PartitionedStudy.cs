@@ -34,7 +34,7 @@ public sealed class PartitionedStudy<TAnswer>
 
     /// <summary>Runs all cases, or those of a part alone.</summary>
     /// <param name="options">Threads and part; null for all cases on all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
+    /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the study.</param>
     /// <returns>The numbers: the same bits for any number of threads.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>

@@ -5,7 +5,7 @@ namespace Staging.Core.Studies;
 /// <summary>Sobol's sequence, point by point, with 52 bits, shifted by random bits of the seed.</summary>
 /// <remarks>
 /// I. M. Sobol, USSR Comput. Math. Math. Phys. 7 (1967) 86-112; in the Gray-code order of I. A. Antonov and V. M.
-/// Saleev (1979), as told by S. Joe and F. Y. Kuo, ACM Trans. Math. Softw. 29 (2003) 49-57. The digital shift adds the
+/// Saleev (1979), as given by S. Joe and F. Y. Kuo, ACM Trans. Math. Softw. 29 (2003) 49-57. The digital shift adds the
 /// same random bits, without carry, to every point of a dimension: the net properties stay, and the origin does not
 /// come out as 0.
 /// </remarks>

@@ -30,7 +30,7 @@ public sealed record SensitivityStudy<T>
     /// <param name="levels">Levels of the grid in the quantiles, 4 to 100, an even number.</param>
     /// <param name="seed">The seed.</param>
     /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
+    /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the study.</param>
     /// <returns>One effect for each input, in their order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
@@ -58,7 +58,7 @@ public sealed record SensitivityStudy<T>
     /// <param name="confidence">Confidence of the intervals [-], 0.5 to 0.999999.</param>
     /// <param name="seed">The seed.</param>
     /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
+    /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the study.</param>
     /// <returns>One index for each input, in their order; at most 20 inputs.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or there are more than 20
@@ -93,7 +93,7 @@ public sealed record SensitivityStudy<T>
     /// <param name="tail">Share of the values beyond each end [-], 0.001 to 0.4: 0.05 runs each input from its 5 % to
     /// its 95 %.</param>
     /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
+    /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the study.</param>
     /// <returns>One bar for each input, the longest first.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The tail is outside its range.</exception>

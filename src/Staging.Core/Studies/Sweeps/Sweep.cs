@@ -11,7 +11,7 @@ public static class Sweep
     /// <param name="run">The function, of a value in the unit of the axis [Unit]; it has to be pure, and is called on
     /// any thread.</param>
     /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
+    /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the sweep.</param>
     /// <returns>Values and results, in order.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
@@ -32,7 +32,7 @@ public static class Sweep
     /// <param name="run">The function, of a value of each axis [Unit]; it has to be pure, and is called on any
     /// thread.</param>
     /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
+    /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the sweep.</param>
     /// <returns>The map.</returns>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>

@@ -71,12 +71,9 @@ public static class WindowSearch
     /// <summary>The result from the answers on the axis and, between neighbours that differ, the edge.</summary>
     internal static WindowResult Result(Axis axis, ImmutableArray<bool> scan, ImmutableArray<double?> edges)
     {
-        ImmutableArray<Run> runs = [.. Runs(scan)];
-        if (runs.IsEmpty)
-            return new WindowResult.None(axis, scan);
         double Edge(int i) => edges[i] ?? throw new ArgumentException(
             $"Values {i + 1} and {i + 2} of the axis differ, and the edge between them is absent.", nameof(edges));
-        return new WindowResult.Found(axis, scan, [.. runs.Select(run =>
+        return new WindowResult(axis, scan, [.. Runs(scan).Select(run =>
         {
             bool lowIsEnd = run.First == 0, highIsEnd = run.Last == scan.Length - 1;
             return new Window(lowIsEnd ? axis.Low : Edge(run.First - 1), lowIsEnd, highIsEnd ? axis.High : Edge(run.Last), highIsEnd);
@@ -87,15 +84,12 @@ public static class WindowSearch
     internal static ImmutableArray<double?> Edges(WindowResult result)
     {
         double?[] edges = new double?[result.Scan.Length - 1];
-        if (result is WindowResult.Found found)
+        foreach ((Run run, Window window) in Runs(result.Scan).Zip(result.Windows))
         {
-            foreach ((Run run, Window window) in Runs(found.Scan).Zip(found.Windows))
-            {
-                if (!window.LowIsEndOfSearch)
-                    edges[run.First - 1] = window.Low;
-                if (!window.HighIsEndOfSearch)
-                    edges[run.Last] = window.High;
-            }
+            if (!window.LowIsEndOfSearch)
+                edges[run.First - 1] = window.Low;
+            if (!window.HighIsEndOfSearch)
+                edges[run.Last] = window.High;
         }
 
         return [.. edges];

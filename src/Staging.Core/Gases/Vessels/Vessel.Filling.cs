@@ -2,16 +2,11 @@ using UnitsNet;
 
 namespace Staging.Core.Gases;
 
-/// <summary>
-/// A vessel that fills from a supply of constant state through an ideal opening, in closed form. Dimensionless; time
-/// counts in V/(Cd A sqrt(R T_L)) with the temperature T_L of the supply.
-/// </summary>
-/// <remarks>
-/// First law for a rigid vessel: V dp/dt = gamma R T_L mdot (adiabatic) or R T_L mdot (isothermal at T_L), with the
-/// flow of NACA Report 1135. Choked, pressure rises evenly; subsonic, w = sqrt(1 - (p/p_L)^((gamma - 1)/gamma)) falls
-/// evenly, at sqrt(gamma (gamma - 1)/2).
-/// </remarks>
-public static class VesselFilling
+// Filling from a supply of constant state, in closed form; time counts with the temperature T_L of the supply.
+// First law for a rigid vessel: V dp/dt = gamma R T_L mdot (adiabatic) or R T_L mdot (isothermal at T_L), with the
+// flow of NACA Report 1135. Choked, pressure rises evenly; subsonic, w = sqrt(1 - (p/p_L)^((gamma - 1)/gamma)) falls
+// evenly, at sqrt(gamma (gamma - 1)/2).
+public static partial class Vessel
 {
     /// <summary>
     /// Temperature after adiabatic filling with the same gas, T2/T_L = gamma/(1 + (p1/p2) (gamma T_L/T1 - 1)).
@@ -21,7 +16,7 @@ public static class VesselFilling
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>T2/T_L [-]; gamma for a vessel that was empty.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double TemperatureRatio(double pressureRatio, double temperatureRatio, double gamma) =>
+    public static double FilledTemperatureRatio(double pressureRatio, double temperatureRatio, double gamma) =>
         Argument.Gamma(gamma) / (1 + Ratio(pressureRatio, nameof(pressureRatio))
             * (gamma / Guard.In(temperatureRatio, 0.01, 100, "-", nameof(temperatureRatio)) - 1));
 
@@ -29,39 +24,42 @@ public static class VesselFilling
     /// <param name="startRatio">p1/p_L [-], 0 to 1.</param>
     /// <param name="endRatio">p2/p_L [-], <paramref name="startRatio"/> to 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
-    /// <param name="heat">Adiabatic or isothermal (at the temperature of the supply).</param>
-    /// <returns>t [-] in units of <see cref="VesselBlowdown.TimeUnit"/> at the temperature of the supply.</returns>
+    /// <param name="isothermal">Whether the walls hold the temperature of the supply; else adiabatic.</param>
+    /// <returns>t [-] in units of <see cref="TimeUnit"/> at the temperature of the supply.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double Time(double startRatio, double endRatio, double gamma, VesselHeat heat)
+    public static double FillTime(double startRatio, double endRatio, double gamma, bool isothermal)
     {
         double start = Ratio(startRatio, nameof(startRatio));
         double end = Guard.In(endRatio, start, 1, "-", nameof(endRatio));
         double critical = ChokedFlow.CriticalPressureRatio(gamma);
-        double choked = Math.Max(0, Math.Min(end, critical) - start) / ChokedRate(gamma, heat);
-        double subsonic = end > critical ? (W(Math.Max(start, critical), gamma) - W(end, gamma)) / SubsonicRate(gamma, heat) : 0;
+        double choked = Math.Max(0, Math.Min(end, critical) - start) / ChokedRate(gamma, isothermal);
+        double subsonic = end > critical
+            ? (FillingW(Math.Max(start, critical), gamma) - FillingW(end, gamma)) / SubsonicRate(gamma, isothermal)
+            : 0;
         return choked + subsonic;
     }
 
     /// <summary>
-    /// Pressure over that of the supply at a time: the inverse of <see cref="Time"/>, and 1 once it is full.
+    /// Pressure of a vessel that fills, over that of the supply: the inverse of <see cref="FillTime"/>, and 1 once it
+    /// is full.
     /// </summary>
-    /// <param name="time">t [-] in units of <see cref="VesselBlowdown.TimeUnit"/> at the temperature of the supply, 0
+    /// <param name="time">t [-] in units of <see cref="TimeUnit"/> at the temperature of the supply, 0
     /// to 1e9.</param>
     /// <param name="startRatio">p1/p_L [-], 0 to 1.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
-    /// <param name="heat">Adiabatic or isothermal (at the temperature of the supply).</param>
+    /// <param name="isothermal">Whether the walls hold the temperature of the supply; else adiabatic.</param>
     /// <returns>p/p_L [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double PressureAfter(double time, double startRatio, double gamma, VesselHeat heat)
+    public static double PressureAfterFilling(double time, double startRatio, double gamma, bool isothermal)
     {
         double start = Ratio(startRatio, nameof(startRatio));
         double t = Guard.In(time, 0, 1e9, "-", nameof(time));
         double critical = ChokedFlow.CriticalPressureRatio(gamma);
-        double rising = start + ChokedRate(gamma, heat) * t;
+        double rising = start + ChokedRate(gamma, isothermal) * t;
         if (rising <= critical)
             return rising;
-        double chokedTime = Math.Max(0, critical - start) / ChokedRate(gamma, heat);
-        double w = Math.Max(0, W(Math.Max(start, critical), gamma) - SubsonicRate(gamma, heat) * (t - chokedTime));
+        double chokedTime = Math.Max(0, critical - start) / ChokedRate(gamma, isothermal);
+        double w = Math.Max(0, FillingW(Math.Max(start, critical), gamma) - SubsonicRate(gamma, isothermal) * (t - chokedTime));
         return Math.Pow((1 - w) * (1 + w), gamma / (gamma - 1));
     }
 
@@ -91,8 +89,7 @@ public static class VesselFilling
         var mixture = new GasMixture
         {
             Name = $"{vessel.Gas.Name} with {gas.Name}",
-            Shares = [new GasComponent { Gas = vessel.Gas, MassFraction = m1 / (m1 + m) },
-                new GasComponent { Gas = gas, MassFraction = m / (m1 + m) }],
+            Shares = [(vessel.Gas, m1 / (m1 + m)), (gas, m / (m1 + m))],
         };
         return new GasState
         {
@@ -104,12 +101,12 @@ public static class VesselFilling
 
     private static double Ratio(double ratio, string name) => Guard.In(ratio, 0, 1, "-", name);
 
-    private static double ChokedRate(double gamma, VesselHeat heat) => Power(gamma, heat) * ChokedFlow.CriticalFlowFactor(gamma);
+    private static double ChokedRate(double gamma, bool isothermal) => Power(gamma, isothermal) * ChokedFlow.CriticalFlowFactor(gamma);
 
-    private static double SubsonicRate(double gamma, VesselHeat heat) => Power(gamma, heat) * Math.Sqrt((gamma - 1) / (2 * gamma));
+    private static double SubsonicRate(double gamma, bool isothermal) => Power(gamma, isothermal) * Math.Sqrt((gamma - 1) / (2 * gamma));
 
-    private static double Power(double gamma, VesselHeat heat) => Argument.Isothermal(heat) ? 1 : gamma;
+    private static double Power(double gamma, bool isothermal) => isothermal ? 1 : gamma;
 
-    private static double W(double pressureRatio, double gamma) =>
+    private static double FillingW(double pressureRatio, double gamma) =>
         Math.Sqrt(-NearZero.Expm1((gamma - 1) / gamma * Math.Log(pressureRatio)));
 }

@@ -1,23 +1,19 @@
 namespace Staging.Core.Gases;
 
-/// <summary>
-/// The pressure at which a vented vessel settles under a constant inflow of gas of constant temperature, in closed form
-/// and both ways. Dimensionless; q = mdot sqrt(R T0)/(Cd A pa) with the pressure pa outside.
-/// </summary>
-/// <remarks>
-/// Mass flow of NACA Report 1135 set equal to the inflow. Unchoked p/pa = ((1 + sqrt(1 + 2 (gamma - 1)
-/// q^2/gamma))/2)^(gamma/(gamma - 1)); choked p/pa = q/C*.
-/// </remarks>
-public static class SteadyVent
+// The pressure at which a vented vessel settles under a constant inflow of gas of constant temperature, in closed form
+// and both ways; q = mdot sqrt(R T0)/(Cd A pa) with the pressure pa outside.
+// Mass flow of NACA Report 1135 set equal to the inflow. Unchoked p/pa = ((1 + sqrt(1 + 2 (gamma - 1)
+// q^2/gamma))/2)^(gamma/(gamma - 1)); choked p/pa = q/C*.
+public static partial class Vessel
 {
     private const double MaxFlow = 1e6;
 
-    /// <summary>p/pa for an inflow.</summary>
+    /// <summary>p/pa at which a vented vessel settles for an inflow q = mdot sqrt(R T0)/(Cd A pa).</summary>
     /// <param name="flow">q [-], 0 to 1e6.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>p/pa [-], 1 or more.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double PressureRatio(double flow, double gamma)
+    public static double SteadyPressureRatio(double flow, double gamma)
     {
         double q = Guard.In(flow, 0, MaxFlow, "-", nameof(flow));
         double choked = q / ChokedFlow.CriticalFlowFactor(gamma);
@@ -26,12 +22,12 @@ public static class SteadyVent
         return Math.Pow((1 + Math.Sqrt(1 + 2 * (gamma - 1) / gamma * q * q)) / 2, gamma / (gamma - 1));
     }
 
-    /// <summary>The inflow that holds a pressure: q = p/pa psi(pa/p).</summary>
+    /// <summary>The inflow that holds a vented vessel at a pressure: q = p/pa psi(pa/p).</summary>
     /// <param name="pressureRatio">p/pa [-], 1 to that of the greatest flow, 1e6/C*.</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>q [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double Flow(double pressureRatio, double gamma)
+    public static double SteadyFlow(double pressureRatio, double gamma)
     {
         double cStar = ChokedFlow.CriticalFlowFactor(gamma);
         double x = Guard.In(pressureRatio, 1, MaxFlow / cStar, "-", nameof(pressureRatio));

@@ -2,11 +2,19 @@ using UnitsNet;
 
 namespace Staging.Core.Gases;
 
-// The time scale of a vessel that empties or fills through an opening.
-public static partial class VesselBlowdown
+/// <summary>
+/// A vessel of perfect gas with one ideal opening: emptying, filling from a supply of constant state, and the pressure
+/// at which a vented one settles, in closed form. Dimensionless; time counts in <see cref="TimeUnit"/>. Adiabatic, the
+/// gas left behind expands isentropically and entering gas brings its enthalpy; isothermal, the walls hold the
+/// temperature.
+/// </summary>
+/// <remarks>
+/// Mass balance and first law for a rigid vessel with the flow of NACA Report 1135 (Ames Research Staff, 1953).
+/// </remarks>
+public static partial class Vessel
 {
     /// <summary>
-    /// V/(Cd A sqrt(R T0)): the unit in which <see cref="VesselBlowdown"/> and <see cref="VesselFilling"/> count time.
+    /// V/(Cd A sqrt(R T0)): the unit of time.
     /// The time constant of a choked isothermal vessel is this over <see cref="ChokedFlow.CriticalFlowFactor"/>.
     /// </summary>
     /// <param name="volume">Volume of the vessel [m3], 1e-12 to 1e6.</param>
