@@ -58,7 +58,7 @@ public sealed record Airframe
     /// fins. Tubes carry no normal force in this theory; at larger angles they do, and the centre of pressure moves
     /// forward.
     /// </remarks>
-    public NormalForce Stability() => Barrowman.Of(this);
+    public NormalForce Stability() => SlenderBody.Of(this);
 
     /// <summary>
     /// The drag coefficient by parts at one Mach number, by published correlations recalled from their sources. Good to

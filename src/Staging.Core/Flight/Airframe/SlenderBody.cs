@@ -12,7 +12,7 @@ namespace Staging.Core.Flight;
 /// Holds for attached flow, angles of attack below about 10 degrees, a body long beside its diameter, thin flat fins.
 /// Tubes carry no normal force in this theory; at larger angles they do, and the centre of pressure moves forward.
 /// </remarks>
-internal static class Barrowman
+internal static class SlenderBody
 {
     /// <summary>
     /// Least slope of the normal force [1/rad] at which the centre of pressure means something: a hundredth of that of
