@@ -3,7 +3,7 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
-/// <content>Solves the problem with the model asked for.</content>
+/// <content>Solves the problem with a model.</content>
 public sealed partial record GapProblem
 {
     private static readonly GapModel Usual = new GapModel.TwoZone();
@@ -14,7 +14,7 @@ public sealed partial record GapProblem
     /// <param name="model">How the gas is modelled; null for <see cref="GapModel.TwoZone"/>.</param>
     /// <param name="options">How to integrate; null for the defaults. The one-dimensional model takes the number of
     /// steps allowed from it, nothing else.</param>
-    /// <param name="progress">Told in order, on the calling thread, how far the run has come; null for no
+    /// <param name="progress">Gets how far the run has come, in order, on the calling thread; null for no
     /// report.</param>
     /// <param name="cancellationToken">Stops the run.</param>
     /// <returns>The run. Stages pushed apart, or a grain that stays cold, are results, not exceptions.</returns>

@@ -76,6 +76,6 @@ public sealed partial record GapProblem
     }
 
     /// <summary>All findings about the model, from holes outside the tube to laws used outside their range.</summary>
-    /// <returns>The findings; empty when there is nothing to say.</returns>
+    /// <returns>The findings; empty when there is none.</returns>
     public ImmutableArray<ModelFinding> Check() => GapChecks.Of(this);
 }

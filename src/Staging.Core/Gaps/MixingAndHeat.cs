@@ -3,7 +3,7 @@ using UnitsNet;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// What a one-dimensional model cannot compute and must be told: mixing, heat transfer and the share of particle heat
+/// What a one-dimensional model cannot compute and takes as input: mixing, heat transfer and the share of particle heat
 /// that the grain keeps. Every one is an uncertain input; <see cref="Judged"/> is a visible starting set, with reasons.
 /// </summary>
 public sealed record MixingAndHeat

@@ -12,7 +12,7 @@ namespace Staging.Core.Gaps;
 /// </remarks>
 public static class StartingGaps
 {
-    /// <summary>The invented booster motor of <see cref="Bore18mm"/>, told there.</summary>
+    /// <summary>The invented booster motor of <see cref="Bore18mm"/>, described there.</summary>
     public static GapSource.Booster Booster { get; } = new()
     {
         Products = BlackPowderProducts.Nominal,

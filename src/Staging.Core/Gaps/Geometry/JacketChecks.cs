@@ -5,7 +5,7 @@ namespace Staging.Core.Gaps;
 /// <summary>Rules across the jackets of a design and the vents that lead into them.</summary>
 internal static class JacketChecks
 {
-    /// <summary>Adds what there is to say.</summary>
+    /// <summary>Adds the findings.</summary>
     public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
     {
         ImmutableArray<Jacket> jackets = design.Jackets.Items;

@@ -15,7 +15,7 @@ public sealed record Vent
     /// <summary>The holes.</summary>
     public required VentHoles Holes { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Where the holes lead; outside, where nothing else is said.</summary>
+    /// <summary>Where the holes lead; outside by default.</summary>
     public VentTarget To { get; init => field = Guard.NotNull(value); } = VentTarget.Air;
 
     /// <summary>

@@ -44,7 +44,7 @@ public sealed partial record UpperGrain
     public required Provenance Provenance { get; init => field = Guard.NotNull(value); }
 
     /// <summary>
-    /// Thermal effusivity sqrt(k rho c) [W s^0.5/(m2 K)]: all that the surface temperature knows of the three.
+    /// Thermal effusivity sqrt(k rho c) [W s^0.5/(m2 K)]: the only way the three enter the surface temperature.
     /// </summary>
     internal double Effusivity =>
         Math.Sqrt(Conductivity.WattsPerMeterKelvin * Density.KilogramsPerCubicMeter * HeatCapacity.JoulesPerKilogramKelvin);

@@ -32,7 +32,7 @@ public sealed partial record GapProblem
     /// 0.3 cm3 the motors part about a tenth later. Once they have parted the jet still counts while its core reaches
     /// the throat: a free jet as hot as the products keeps one of three diameters of the opening. The light is as good
     /// as the share of the particles' heat that the grain keeps, for which nothing is published:
-    /// <see cref="MixingAndHeat.ParticleEfficiency"/> decides it, so ask at both ends of its range. The grain stands
+    /// <see cref="MixingAndHeat.ParticleEfficiency"/> decides it, so solve at both ends of its range. The grain stands
     /// behind the throat and the model heats it as if it stood in it: the flux is an upper bound.
     /// Searches and flights count what is lit before parting, nothing else.
     /// For the one-dimensional model two dozen cells are plenty here: its usual number would cut two millimetres of gas

@@ -6,7 +6,7 @@ namespace Staging.Core.Gaps;
 /// What follows from one state of a lumped gap without any flow: parcels, the common pressure of tube and dead end, the
 /// front.
 /// </summary>
-/// <remarks>Events and records need no more than this; the flows are taken where they are asked for.</remarks>
+/// <remarks>Events and records need no more than this; the flows are taken where they are needed.</remarks>
 internal readonly ref partial struct GapState : IGapView
 {
     private readonly GapParameters p;

@@ -2,7 +2,7 @@ using Staging.Core.Discharge;
 
 namespace Staging.Core.Gaps;
 
-/// <summary>Tells before a phase whether an explicit or an implicit method will take less work.</summary>
+/// <summary>Finds before a phase whether an explicit or an implicit method will take less work.</summary>
 /// <remarks>
 /// A volume V behind holes of area A follows the pressure beyond them at the rate gamma sqrt(R T) k A/V once both
 /// pressures are nearly equal, where k is the slope of the blended root, 45 sqrt(2)/(32 sqrt(w)). An explicit step may

@@ -21,7 +21,7 @@ public enum GapEventKind
     ProductsAtNozzle,
 
     /// <summary>
-    /// The grain surface passes its ignition temperature. Not told of a run that the solver gave up, whatever its
+    /// The grain surface passes its ignition temperature. Not reported of a run that the solver gave up, whatever its
     /// surface has reached: see <see cref="GapRun.Failure"/>.
     /// </summary>
     Lit,

@@ -9,7 +9,7 @@ internal abstract class GapHistory
     public abstract GapReading At(double time);
 
     /// <summary>
-    /// The gas along the tube at the times that were asked for; empty for a model that resolves nothing along the tube.
+    /// The gas along the tube at the requested times; empty for a model that resolves nothing along the tube.
     /// </summary>
     public virtual ImmutableArray<GapProfile> Profiles => [];
 }

@@ -1,6 +1,6 @@
 namespace Staging.Core.Gaps;
 
-/// <summary>What every model can tell of a gap at one moment, in SI units.</summary>
+/// <summary>What every model gives of a gap at one moment, in SI units.</summary>
 internal interface IGapView
 {
     /// <summary>Absolute pressure in the gap [Pa].</summary>

@@ -3,20 +3,20 @@ using Staging.Core.Solving;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// Tells a listener, at every hundredth of the longest possible run and at its end, how far a run has come.
+/// Reports to a listener, at every hundredth of the longest possible run and at its end, how far a run has come.
 /// </summary>
 internal sealed class ProgressReport(IProgress<SolveProgress> listener, double horizon)
 {
     private const int Parts = 100;
-    private int told;
+    private int reported;
 
     /// <summary>The run has come to a time [s].</summary>
     public void Reached(double time)
     {
         int part = Math.Min((int)(Parts * time / horizon), Parts - 1);
-        if (part <= told)
+        if (part <= reported)
             return;
-        told = part;
+        reported = part;
         listener.Report(GapFromSi.Progress(time, (double)part / Parts));
     }
 

@@ -5,7 +5,7 @@ namespace Staging.Core.Gaps;
 /// <summary>Rules across a source and the gap it feeds.</summary>
 internal static class SourceChecks
 {
-    /// <summary>Adds what there is to say.</summary>
+    /// <summary>Adds the findings.</summary>
     public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem)
     {
         findings.AddRange(problem.Design.Source.Products.Check().Select(f => f with { Path = "Source.Products." + f.Path }));
