@@ -13,20 +13,20 @@ public sealed record MassFlowHistory
 {
     private const double MaxTime_s = 100, MaxFlow_kgs = 100;
 
-    private readonly double[] time;
-    private readonly double[] flow;
+    private readonly EquatableArray<double> time;
+    private readonly EquatableArray<double> flow;
 
-    private MassFlowHistory(double[] time, double[] flow)
+    private MassFlowHistory(EquatableArray<double> time, EquatableArray<double> flow)
     {
         this.time = time;
         this.flow = flow;
     }
 
     /// <summary>Times of the points [s], strictly rising from 0 or later.</summary>
-    public ReadOnlyMemory<double> Time_s => time;
+    public ReadOnlyMemory<double> Time_s => time.Items.AsMemory();
 
     /// <summary>Mass flow at the points [kg/s], at least 0.</summary>
-    public ReadOnlyMemory<double> MassFlow_kgs => flow;
+    public ReadOnlyMemory<double> MassFlow_kgs => flow.Items.AsMemory();
 
     /// <summary>When the flow ends: the last point.</summary>
     public Duration End => Duration.FromSeconds(time[^1]);
@@ -64,7 +64,7 @@ public sealed record MassFlowHistory
 
         if (most == 0)
             throw new ArgumentException("All flows are zero; one at least must be above.", nameof(massFlow_kgs));
-        return new MassFlowHistory(time_s.ToArray(), massFlow_kgs.ToArray());
+        return new MassFlowHistory([.. time_s], [.. massFlow_kgs]);
     }
 
     /// <summary>Flow at a time [kg/s].</summary>
@@ -72,7 +72,7 @@ public sealed record MassFlowHistory
     {
         if (t < time[0] || t > time[^1])
             return 0;
-        int i = Array.BinarySearch(time, t);
+        int i = time.AsSpan().BinarySearch(t);
         if (i >= 0)
             return flow[i];
         i = ~i;
