@@ -6,8 +6,8 @@ using Staging.Core.Sizing;
 using Staging.Core.Studies;
 using Staging.Core.Tests.Flight;
 using Staging.Core.Tests.Gaps;
-using Staging.Core.Tests.Studies;
 using Staging.Core.Tests.Plans;
+using Staging.Core.Tests.Studies;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Reviews;
