@@ -32,7 +32,7 @@ public readonly struct EquatableArray<T> : IReadOnlyList<T>, IEquatable<Equatabl
 
     /// <summary>One element.</summary>
     /// <param name="index">Its place, from 0.</param>
-    public T this[int index] => Items[index];
+    public T this[int index] => items.AsSpan()[index];
 
     /// <summary>An immutable array as one that compares by value.</summary>
     /// <param name="items">The elements.</param>

@@ -45,11 +45,7 @@ internal static class FlightTwoStage
                 Motor = Motor("booster motor", BoosterCurve.Scaled(thrustFactor), 0.010, 0.022, new MotorForwardEnd.BurnsThrough()),
                 MotorCount = 1,
                 Drag = Drag,
-                Recovery = new Recovery.Tumbling
-                {
-                    DragArea = Area.FromSquareMeters(0.002),
-                    Deployment = DeploymentTrigger.AtSeparation(Duration.FromSeconds(0)),
-                },
+                Recovery = Recovery.Tumbling(Area.FromSquareMeters(0.002), DeploymentTrigger.AtSeparation(Duration.FromSeconds(0))),
                 Ignition = new StageIgnition.AtLaunch(),
             },
             new Stage
@@ -59,7 +55,7 @@ internal static class FlightTwoStage
                 Motor = Motor("sustainer motor", SustainerCurve.Scaled(thrustFactor), 0.012, 0.024, new MotorForwardEnd.Ejects { Delay = Duration.FromSeconds(5) }),
                 MotorCount = 1,
                 Drag = Drag,
-                Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.05), Deployment = DeploymentTrigger.ByMotorDelay },
+                Recovery = Recovery.Parachute(Area.FromSquareMeters(0.05), DeploymentTrigger.ByMotorDelay),
                 Ignition = new StageIgnition.ByContact { Lag = Duration.FromSeconds(0.02) },
             },
         ],

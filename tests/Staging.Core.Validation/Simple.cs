@@ -78,7 +78,7 @@ internal static class Simple
             },
             MotorCount = 1,
             Drag = drag,
-            Recovery = recovery ?? new Recovery.Ballistic(),
+            Recovery = recovery ?? Recovery.Ballistic,
             Ignition = ignition,
         };
 

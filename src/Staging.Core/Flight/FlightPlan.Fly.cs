@@ -52,7 +52,7 @@ public sealed partial record FlightPlan
         foreach (Duration delay in delaysOnOffer)
             Guard.In(delay, 0, 100, nameof(delaysOnOffer));
         InvalidModelException.ThrowOnError(Check());
-        Stage top = Stages[^1] with { Recovery = new Recovery.Ballistic() };
+        Stage top = Stages[^1] with { Recovery = Recovery.Ballistic };
         FlightPlan bare = this with { Stages = Stages.Items.SetItem(Stages.Length - 1, top) };
         BodyFlight flight = bare.Fly((options ?? FlightOptions.Default) with { Scope = FlightScope.UppermostStage, KeepTracks = true },
             cancellationToken: cancellationToken).Main;

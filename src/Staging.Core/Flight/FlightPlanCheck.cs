@@ -120,8 +120,7 @@ internal static class FlightPlanCheck
     private static void CheckRecovery(FlightPlan plan, int i, ImmutableArray<ModelFinding>.Builder findings)
     {
         Stage stage = plan.Stages[i];
-        DeploymentTrigger? deployment = stage.Recovery.Match<DeploymentTrigger?>(x => x.Deployment, x => x.Deployment, x => x.Deployment,
-            _ => null);
+        DeploymentTrigger? deployment = stage.Recovery.Deployment;
         if (deployment?.On is DeploymentEvent.MotorDelay && stage.Motor.ForwardEnd is not MotorForwardEnd.Ejects)
         {
             findings.Add(new ModelFinding(FindingSeverity.Error, "FLT010", $"Stages[{i}].Recovery.Deployment",
@@ -134,7 +133,7 @@ internal static class FlightPlanCheck
                 "The uppermost stage parts from nothing above it; choose the motor's delay or apogee."));
         }
 
-        if (stage.Recovery is Recovery.Ballistic)
+        if (stage.Recovery.Kind == RecoveryKind.Ballistic)
         {
             findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT012", $"Stages[{i}].Recovery",
                 $"'{stage.Name}' comes down ballistic, nose first at full speed; safety codes ask for a recovery device."));

@@ -36,7 +36,7 @@ internal static class GapWindows
         return Sweep.AlongInParts(
             In(gaps, "mm"),
             (mm, stop) => OfVents(question, Length.FromMillimeters(mm), areas, alone, stop),
-            form with { Remark = $"{form.Remark}, {ModelText(question.Model)}{AskedText(question)}" });
+            form.With($", {ModelText(question.Model)}{AskedText(question)}"));
     }
 
     private static WindowResult Find(GapQuestion question, Axis axis, double edge,

@@ -124,7 +124,7 @@ public class ElectronicStagingTests
     {
         Stage booster = Booster() with
         {
-            Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.05), Deployment = DeploymentTrigger.AtApogee(Seconds(0.2)) },
+            Recovery = Recovery.Parachute(Area.FromSquareMeters(0.05), DeploymentTrigger.AtApogee(Seconds(0.2))),
         };
         double smallestGain = double.PositiveInfinity;
         for (double timer = 0.05; timer < 1; timer += 0.05)
@@ -160,7 +160,7 @@ public class ElectronicStagingTests
     {
         Stage booster = Booster() with
         {
-            Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.05), Deployment = DeploymentTrigger.AtApogee(Seconds(0.2)) },
+            Recovery = Recovery.Parachute(Area.FromSquareMeters(0.05), DeploymentTrigger.AtApogee(Seconds(0.2))),
         };
         FlightRun run = Plan(booster, Sustainer(Timer(0.5, from: TimerStart.Apogee))).Flown();
         BodyFlight dropped = run.Bodies[1];

@@ -31,7 +31,7 @@ public class FlightPlanCheckTests
         Has("FLT011", Plan(Booster()));
         Has("FLT004", Plan(Booster() with { ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.Plugged()) with { PropellantMass = Mass.FromGrams(30) }, Count = 2 }] }));
         Has("FLT013", Plan(Booster() with { ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.BurnsThrough()), Count = 2 }] }), FindingSeverity.Warning);
-        Has("FLT012", Plan(Booster() with { Recovery = new Recovery.Ballistic() }), FindingSeverity.Warning);
+        Has("FLT012", Plan(Booster() with { Recovery = Recovery.Ballistic }), FindingSeverity.Warning);
     }
 
     [Fact]

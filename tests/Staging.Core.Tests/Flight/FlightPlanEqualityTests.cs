@@ -23,7 +23,7 @@ public class FlightPlanEqualityTests
         ["count of stages"] = p => p with { Stages = [p.Stages[0]] },
         ["order of stages"] = p => p with { Stages = [p.Stages[1], p.Stages[0]] },
         ["name"] = p => Upper(p, s => s with { Name = "other" }),
-        ["recovery"] = p => Upper(p, s => s with { Recovery = new Recovery.Ballistic() }),
+        ["recovery"] = p => Upper(p, s => s with { Recovery = Recovery.Ballistic }),
         ["ignition"] = p => Upper(p, s => s with { Ignition = Timer(0.6) }),
         ["guards"] = p => Upper(p, s => s with { Ignition = Timer(0.5, new ElectronicsGuards { MinHeight = Length.FromMeters(1) }) }),
         ["drag"] = p => Upper(p, s => s with { Drag = DragTable.FromColumns(Area.FromSquareMeters(5e-4), [0, 1, 2], [0.5, 0.8, 0.61]) }),

@@ -107,7 +107,7 @@ public class FlightStagingTests
     {
         Stage sustainer = Sustainer(Contact()) with
         {
-            Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06), Deployment = DeploymentTrigger.AtApogee(Seconds(0.5)) },
+            Recovery = Recovery.Parachute(Area.FromSquareMeters(0.06), DeploymentTrigger.AtApogee(Seconds(0.5))),
         };
         FlightRun run = Plan(Booster(), sustainer).Flown();
         FlightEvent apogee = run.FailureCases[0].Bodies[0].The(FlightEventKind.Apogee);
@@ -255,7 +255,7 @@ public class FlightStagingTests
     {
         Stage booster = Booster() with
         {
-            Recovery = new Recovery.Streamer { DragArea = Area.FromSquareMeters(0.008), Deployment = DeploymentTrigger.AtSeparation(Seconds(0.2)) },
+            Recovery = Recovery.Streamer(Area.FromSquareMeters(0.008), DeploymentTrigger.AtSeparation(Seconds(0.2))),
         };
         BodyFlight piece = Plan(booster, Sustainer(Contact())).Flown().Bodies[1];
         Assert.Equal(0.87 + 0.2, piece.The(FlightEventKind.DeviceOpens).Time.Seconds, 12);

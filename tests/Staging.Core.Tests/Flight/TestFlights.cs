@@ -35,11 +35,7 @@ internal static class TestFlights
         Motor = Motor(new MotorForwardEnd.BurnsThrough()),
         MotorCount = 1,
         Drag = Drag,
-        Recovery = new Recovery.Tumbling
-        {
-            DragArea = Area.FromSquareMeters(0.003),
-            Deployment = DeploymentTrigger.AtSeparation(Seconds(0.1)),
-        },
+        Recovery = Recovery.Tumbling(Area.FromSquareMeters(0.003), DeploymentTrigger.AtSeparation(Seconds(0.1))),
         Ignition = ignition ?? new StageIgnition.AtLaunch(),
     };
 
@@ -50,7 +46,7 @@ internal static class TestFlights
         Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(4) }),
         MotorCount = 1,
         Drag = Drag,
-        Recovery = new Recovery.Parachute { DragArea = Area.FromSquareMeters(0.06), Deployment = DeploymentTrigger.ByMotorDelay },
+        Recovery = Recovery.Parachute(Area.FromSquareMeters(0.06), DeploymentTrigger.ByMotorDelay),
         Ignition = ignition,
     };
 

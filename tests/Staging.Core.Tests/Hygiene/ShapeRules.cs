@@ -22,6 +22,8 @@ internal static class ShapeRules
     {
         ["Staging.Core.InvalidModelException"] = "an exception has to be a class",
         ["Staging.Core.Plans.PlanFormatException"] = "an exception has to be a class",
+        ["Staging.Core.Studies.Measure`1"] = "it is a function with a name, and functions have no value to compare",
+        ["Staging.Core.Studies.PartCodec`1"] = "it is a pair of functions, and functions have no value to compare",
     };
 
     /// <summary>

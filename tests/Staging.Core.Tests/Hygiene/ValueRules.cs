@@ -15,10 +15,8 @@ internal static class ValueRules
     public static Dictionary<string, string> Listed { get; } = new()
     {
         ["Staging.Core.Studies.StudyInput`1"] = Function,
-        ["Staging.Core.Studies.Measure`1"] = Function,
         ["Staging.Core.Studies.ReliabilityStudy`2"] = Function,
         ["Staging.Core.Studies.SensitivityStudy`1"] = Function,
-        ["Staging.Core.Studies.PartCodec`1"] = Function,
     };
 
     /// <summary>The fields of a public sealed record that its equality compares by reference.</summary>

@@ -46,10 +46,10 @@ public static class PlanCases
         from area in Areas(1e-4, 100)
         from trigger in Triggers
         from recovery in Gen.Elements<Recovery>(
-            new Recovery.Parachute { DragArea = area, Deployment = trigger },
-            new Recovery.Streamer { DragArea = area, Deployment = trigger },
-            new Recovery.Tumbling { DragArea = area, Deployment = trigger },
-            new Recovery.Ballistic())
+            Recovery.Parachute(area, trigger),
+            Recovery.Streamer(area, trigger),
+            Recovery.Tumbling(area, trigger),
+            Recovery.Ballistic)
         select recovery;
 
     private static readonly Gen<DragTable> Drags =

@@ -23,11 +23,7 @@ public class FlightDescentChecks
     public void Fall_from_rest(double m, double dragArea)
     {
         const double rho = 1.225;
-        var recovery = new Recovery.Parachute
-        {
-            DragArea = Area.FromSquareMeters(dragArea),
-            Deployment = DeploymentTrigger.AtApogee(Duration.FromSeconds(0)),
-        };
+        var recovery = Recovery.Parachute(Area.FromSquareMeters(dragArea), DeploymentTrigger.AtApogee(Duration.FromSeconds(0)));
         DragTable drag = DragTable.Constant(Area.FromSquareMeters(0.0005), 0.5);
         FlightRun run = Simple.Plan(rho, Simple.Stage("body", m, 0, 20 * m * G, 0.25, drag, new StageIgnition.AtLaunch(), recovery))
             .Flown(new FlightOptions { Solver = new() { RelativeTolerance = 1e-10, ScaledAbsoluteTolerance = 1e-12 } });

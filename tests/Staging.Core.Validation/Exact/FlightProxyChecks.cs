@@ -59,11 +59,7 @@ public class FlightProxyChecks
     public void The_load_at_opening_is_that_of_free_fall()
     {
         const double rho = 1e-7, area = 0.05, fall = 2;
-        var chute = new Recovery.Parachute
-        {
-            DragArea = Area.FromSquareMeters(area),
-            Deployment = DeploymentTrigger.AtApogee(Duration.FromSeconds(fall)),
-        };
+        var chute = Recovery.Parachute(Area.FromSquareMeters(area), DeploymentTrigger.AtApogee(Duration.FromSeconds(fall)));
         FlightRun run = Simple.Plan(rho, Simple.Stage("stage", 0.1, 0, 10, 1, Simple.NoDrag, new StageIgnition.AtLaunch(), chute)).Flown();
         Check("load of a device that opens after 2 s of free fall", "N", 1.7 * 0.5 * rho * G * G * fall * fall * area, run.Main.OpeningLoadEstimate(1.7)!.Value.Newtons, 1e-8, Fall);
     }

@@ -47,8 +47,7 @@ internal static class FlightToSi
         }
 
         DragCurve drag = ToSi(stage.Drag);
-        DeploymentTrigger? deployment = stage.Recovery.Match<DeploymentTrigger?>(x => x.Deployment, x => x.Deployment, x => x.Deployment,
-            _ => null);
+        DeploymentTrigger? deployment = stage.Recovery.Deployment;
         return new StageParameters
         {
             Name = stage.Name,
@@ -62,8 +61,7 @@ internal static class FlightToSi
             Drag = drag,
             DragWhileBurning = stage.DragWhileBurning is { } burning ? ToSi(burning) : drag,
             DragDropped = stage.DragWhenDropped is { } dropped ? ToSi(dropped) : drag,
-            DeviceArea = stage.Recovery.Match(p => p.DragArea.SquareMeters, s => s.DragArea.SquareMeters, t => t.DragArea.SquareMeters,
-                _ => 0),
+            DeviceArea = stage.Recovery.DragArea.SquareMeters,
             Deployment = deployment?.On,
             DeploymentLag = deployment?.Lag.Seconds ?? 0,
             Ignition = ToSi(stage.Ignition),

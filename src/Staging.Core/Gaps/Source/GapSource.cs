@@ -51,10 +51,13 @@ public abstract partial record GapSource
         }
 
         /// <summary>Products of the first motor; set, those of all.</summary>
+        /// <exception cref="InvalidOperationException">Set before <see cref="Motors"/>.</exception>
         public override DustyGas Products
         {
             get => Motors[0].Products;
-            init => Motors = [.. Motors.Select(m => m with { Products = value })];
+            init => Motors = Motors.IsEmpty
+                ? throw new InvalidOperationException("Products is set before Motors; give Motors first, each with its products.")
+                : [.. Motors.Select(m => m with { Products = value })];
         }
 
         /// <inheritdoc/>

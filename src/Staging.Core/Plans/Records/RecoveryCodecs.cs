@@ -24,29 +24,32 @@ internal static class RecoveryCodecs
 
     public static readonly UnionCodec<Recovery> Recovery = new("recovery", "How a piece comes down.",
     [
-        new UnionCase<Recovery, Recovery.Parachute>("parachute", new("parachute", "A parachute.", f =>
+        Piece("parachute", RecoveryKind.Parachute, "A parachute.", f =>
         {
             var area = f.Required("dragArea", Quantities.Area, x => x.DragArea, "Drag coefficient times canopy area.");
-            var deployment = f.Required("deployment", Deployment, x => x.Deployment, "What brings it out.");
-            return v => new Recovery.Parachute { DragArea = area[v], Deployment = deployment[v] };
-        })),
-        new UnionCase<Recovery, Recovery.Streamer>("streamer", new("streamer", "A streamer.", f =>
+            var deployment = f.Required("deployment", Deployment, x => x.Deployment!, "What brings it out.");
+            return v => Flight.Recovery.Parachute(area[v], deployment[v]);
+        }),
+        Piece("streamer", RecoveryKind.Streamer, "A streamer.", f =>
         {
             var area = f.Required("dragArea", Quantities.Area, x => x.DragArea, "Drag coefficient times streamer area.");
-            var deployment = f.Required("deployment", Deployment, x => x.Deployment, "What brings it out.");
-            return v => new Recovery.Streamer { DragArea = area[v], Deployment = deployment[v] };
-        })),
-        new UnionCase<Recovery, Recovery.Tumbling>("tumbling", new("tumbling", "A body that turns end over end.", f =>
+            var deployment = f.Required("deployment", Deployment, x => x.Deployment!, "What brings it out.");
+            return v => Flight.Recovery.Streamer(area[v], deployment[v]);
+        }),
+        Piece("tumbling", RecoveryKind.Tumbling, "A body that turns end over end.", f =>
         {
             var area = f.Required("dragArea", Quantities.Area, x => x.DragArea, "Drag coefficient times area while tumbling.");
-            var deployment = f.Required("deployment", Deployment, x => x.Deployment, "What sets it tumbling.");
-            return v => new Recovery.Tumbling { DragArea = area[v], Deployment = deployment[v] };
-        })),
-        new UnionCase<Recovery, Recovery.Ballistic>("ballistic",
-            new("ballistic", "Nothing slows it but its own drag.", f => v => new Recovery.Ballistic())),
+            var deployment = f.Required("deployment", Deployment, x => x.Deployment!, "What sets it tumbling.");
+            return v => Flight.Recovery.Tumbling(area[v], deployment[v]);
+        }),
+        Piece("ballistic", RecoveryKind.Ballistic, "Nothing slows it but its own drag.", f => v => Flight.Recovery.Ballistic),
     ]);
 
     private static UnionCase<DeploymentTrigger, DeploymentTrigger> Trigger(string kind, DeploymentEvent on, string description,
         Func<FieldList<DeploymentTrigger>, Func<FieldValues, DeploymentTrigger>> layout) =>
         new(kind, new(kind, description, layout), x => x.On == on);
+
+    private static UnionCase<Recovery, Recovery> Piece(string kind, RecoveryKind which, string description,
+        Func<FieldList<Recovery>, Func<FieldValues, Recovery>> layout) =>
+        new(kind, new(kind, description, layout), x => x.Kind == which);
 }

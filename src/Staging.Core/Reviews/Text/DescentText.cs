@@ -34,7 +34,7 @@ internal static class DescentText
     }
 
     private static string How(BodyFlight body, FlightPlan plan) => body.Find(FlightEventKind.DeviceOpens) is { } opens
-        ? plan.Stages.First(s => s.Name == opens.Stage).Recovery.Match(_ => "parachute", _ => "streamer", _ => "tumbling",
-            _ => "nose first")
+        ? plan.Stages.First(s => s.Name == opens.Stage).Recovery
+            .Match((_, _) => "parachute", (_, _) => "streamer", (_, _) => "tumbling", () => "nose first")
         : "nose first";
 }

@@ -4,8 +4,7 @@ namespace Staging.Core.Studies;
 
 /// <summary>A number read from the result of a case, where there is one.</summary>
 /// <typeparam name="TResult">The result of a case.</typeparam>
-/// <remarks>Equality of two measures compares their functions by reference.</remarks>
-public sealed record Measure<TResult>
+public sealed class Measure<TResult>
 {
     /// <summary>A number read from a result.</summary>
     /// <param name="name">What it is called in results.</param>
@@ -13,19 +12,20 @@ public sealed record Measure<TResult>
     /// <param name="of">Reads the number, in [unit]; null where the result has none.</param>
     /// <exception cref="ArgumentException">The name is blank or holds other characters than letters, digits, dots,
     /// hyphens and spaces.</exception>
-    public Measure(string name, string unit, Func<TResult, double?> of) => (Name, Unit, Of) = (name, unit, of);
+    public Measure(string name, string unit, Func<TResult, double?> of) => 
+        (Name, Unit, Of) = (InputPath.Checked(name), Guard.NotBlank(unit, nameof(unit)), Guard.NotNull(of, nameof(of)));
 
     /// <summary>What it is called in results, for example <c>lit time</c>.</summary>
-    public string Name { get; init => field = InputPath.Checked(value); }
+    public string Name { get; }
 
     /// <summary>Unit of the number; <c>-</c> where there is none.</summary>
-    public string Unit { get; init => field = Guard.NotBlank(value); }
+    public string Unit { get; }
 
     /// <summary>
     /// Reads the number, in [Unit]; null where the result has none, such as the time of ignition of a gap that does not
     /// light.
     /// </summary>
-    public Func<TResult, double?> Of { get; init => field = Guard.NotNull(value); }
+    public Func<TResult, double?> Of { get; }
 
     /// <summary>Name and unit as the head of a column.</summary>
     internal ColumnName Column => new(Name, Unit);

@@ -108,7 +108,10 @@ internal static class Reliability
                 refusal.Message.ReplaceLineEndings(" "));
         }
 
-        double?[] measures = [.. study.Measures.Select(m => Finite(m, m.Of(result), index))];
+        ReadOnlySpan<Measure<TResult>> asked = study.Measures.AsSpan();
+        double?[] measures = new double?[asked.Length];
+        for (int m = 0; m < asked.Length; m++)
+            measures[m] = Finite(asked[m], asked[m].Of(result), index);
         return new CaseRow(index, values, study.Outcome(result), measures, null);
     }
 

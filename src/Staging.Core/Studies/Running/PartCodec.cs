@@ -4,8 +4,7 @@ namespace Staging.Core.Studies;
 
 /// <summary>How the result at a point becomes numbers, which travel as text, and comes back from them.</summary>
 /// <typeparam name="TResult">The result, as a rule a small record of what is asked of a run.</typeparam>
-/// <remarks>Equality of two codecs compares their functions by reference.</remarks>
-public sealed record PartCodec<TResult>
+public sealed class PartCodec<TResult>
 {
     private readonly Func<TResult, IEnumerable<double?>> numbers;
     private readonly Func<ImmutableArray<double?>, TResult> result;
@@ -33,6 +32,9 @@ public sealed record PartCodec<TResult>
 
     /// <summary>What else makes two codecs differ; nothing as a rule.</summary>
     internal string Remark { get; init; } = "";
+
+    /// <summary>The same codec with more to say of what makes it differ.</summary>
+    internal PartCodec<TResult> With(string remark) => new(Columns, numbers, result) { Remark = Remark + remark };
 
     /// <summary>The numbers of the result of a case; not-a-number stands for one that is absent.</summary>
     internal ImmutableArray<double> Row(TResult at, long index) => [.. numbers(at).Select((x, m) => x is { } value && double.IsNaN(value)

@@ -9,11 +9,19 @@ namespace Staging.Core.Studies;
 /// <see cref="Progress{T}"/> hands reports on to the context that it was made in, where they may come late; a listener
 /// of your own hears them at once.
 /// </remarks>
-/// <param name="Done">Cases done.</param>
-/// <param name="Total">Cases to do; in the report of an early stop, those that were done.</param>
-/// <param name="Remaining">Time left at the rate so far [s]; zero at the end.</param>
-public readonly record struct StudyProgress(long Done, long Total, Duration Remaining)
+public sealed class StudyProgress
 {
+    private StudyProgress(long done, long total, Duration remaining) => (Done, Total, Remaining) = (done, total, remaining);
+
+    /// <summary>Cases done.</summary>
+    public long Done { get; }
+
+    /// <summary>Cases to do; in the report of an early stop, those that were done.</summary>
+    public long Total { get; }
+
+    /// <summary>Time left at the rate so far [s]; zero at the end.</summary>
+    public Duration Remaining { get; }
+
     /// <summary>Share done [-], 0 to 1.</summary>
     public double Fraction => Total == 0 ? 1 : (double)Done / Total;
 

@@ -13,7 +13,7 @@ public static class WindowSearch
     /// <summary>Finds the windows of a yes-or-no function.</summary>
     /// <param name="axis">Where to look. A window narrower than its step may be missed: its values are the
     /// scan.</param>
-    /// <param name="edge">Width at which an edge counts as found: a length of the axis [Unit], or a factor less 1 [-]
+    /// <param name="width">Width at which an edge counts as found: a length of the axis [Unit], or a factor less 1 [-]
     /// on an axis of factors; above 0.</param>
     /// <param name="holds">The question, of a value in the unit of the axis [Unit]; pure, and called on any
     /// thread.</param>
@@ -23,28 +23,28 @@ public static class WindowSearch
     /// <exception cref="ArgumentOutOfRangeException">The edge width is not above 0.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WindowResult Find(
-        Axis axis, double edge, Func<double, CancellationToken, bool> holds, StudyOptions? options = null,
+        Axis axis, double width, Func<double, CancellationToken, bool> holds, StudyOptions? options = null,
         CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(axis);
         ArgumentNullException.ThrowIfNull(holds);
-        Guard.Above(edge, 0, 1e300, "-", nameof(edge));
+        Guard.Above(width, 0, 1e300, axis.ByFactors ? "-" : axis.Name.Unit, nameof(width));
         ImmutableArray<bool> scan = PointEvaluator.All(axis.Values.Length, (i, cancel) => holds(axis.Values[(int)i], cancel), options, null,
             cancellationToken);
 
         // Each change between neighbours is its own bracket, so they can be halved side by side.
         int[] changes = [.. Enumerable.Range(0, scan.Length - 1).Where(i => scan[i] != scan[i + 1])];
-        ImmutableArray<double> halved = PointEvaluator.All(changes.Length, (k, cancel) => Edge(changes[k], cancel), options, null,
+        ImmutableArray<double> halved = PointEvaluator.All(changes.Length, (k, cancel) => EdgeAfter(changes[k], cancel), options, null,
             cancellationToken);
         double?[] edges = new double?[scan.Length - 1];
         for (int k = 0; k < changes.Length; k++)
             edges[changes[k]] = halved[k];
         return Result(axis, scan, [.. edges]);
 
-        double Edge(int i, CancellationToken cancel) =>
+        double EdgeAfter(int i, CancellationToken cancel) =>
             scan[i]
-                ? Halve(axis, edge, axis.Values[i], axis.Values[i + 1], holds, cancel)
-                : Halve(axis, edge, axis.Values[i + 1], axis.Values[i], holds, cancel);
+                ? Halve(axis, width, axis.Values[i], axis.Values[i + 1], holds, cancel)
+                : Halve(axis, width, axis.Values[i + 1], axis.Values[i], holds, cancel);
     }
 
     /// <summary>
@@ -71,12 +71,12 @@ public static class WindowSearch
     /// <summary>The result from the answers on the axis and, between neighbours that differ, the edge.</summary>
     internal static WindowResult Result(Axis axis, ImmutableArray<bool> scan, ImmutableArray<double?> edges)
     {
-        double Edge(int i) => edges[i] ?? throw new ArgumentException(
+        double Known(int i) => edges[i] ?? throw new ArgumentException(
             $"Values {i + 1} and {i + 2} of the axis differ, and the edge between them is absent.", nameof(edges));
         return new WindowResult(axis, scan, [.. Runs(scan).Select(run =>
         {
             bool lowIsEnd = run.First == 0, highIsEnd = run.Last == scan.Length - 1;
-            return new Window(lowIsEnd ? axis.Low : Edge(run.First - 1), lowIsEnd, highIsEnd ? axis.High : Edge(run.Last), highIsEnd);
+            return new Window(lowIsEnd ? axis.Low : Known(run.First - 1), lowIsEnd, highIsEnd ? axis.High : Known(run.Last), highIsEnd);
         })]);
     }
 
@@ -101,9 +101,9 @@ public static class WindowSearch
 
     /// <summary>Keeps a yes on one side and a no on the other until they are close, and gives the yes.</summary>
     private static double Halve(
-        Axis axis, double edge, double yes, double no, Func<double, CancellationToken, bool> holds, CancellationToken cancel)
+        Axis axis, double width, double yes, double no, Func<double, CancellationToken, bool> holds, CancellationToken cancel)
     {
-        for (int i = 0; i < MaxHalvings && IsWide(axis, edge, yes, no); i++)
+        for (int i = 0; i < MaxHalvings && IsWide(axis, width, yes, no); i++)
         {
             cancel.ThrowIfCancellationRequested();
             double middle = axis.Middle(yes, no);
@@ -118,8 +118,8 @@ public static class WindowSearch
         return yes;
     }
 
-    private static bool IsWide(Axis axis, double edge, double a, double b) =>
-        axis.ByFactors ? Math.Max(a, b) > (1 + edge) * Math.Min(a, b) : Math.Abs(a - b) > edge;
+    private static bool IsWide(Axis axis, double width, double a, double b) =>
+        axis.ByFactors ? Math.Max(a, b) > (1 + width) * Math.Min(a, b) : Math.Abs(a - b) > width;
 
     private static IEnumerable<Run> Runs(ImmutableArray<bool> scan)
     {
