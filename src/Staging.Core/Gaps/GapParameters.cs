@@ -126,15 +126,20 @@ internal sealed class GapParameters
     /// <summary>How long the gap is followed once the joint has opened [s].</summary>
     public required double AfterOpening { get; init; }
 
-    /// <summary>Where the layers of the film begin in the state vector: behind the fragments.</summary>
+    /// <summary>Where the shares of their way that pieces have left begin in the state vector.</summary>
+    public required int FirstWay { get; init; }
+
+    /// <summary>Where the layers of the film begin in the state vector: behind the ways.</summary>
     public required int FirstLayer { get; init; }
 
     /// <summary>Length of the state vector.</summary>
     public int StateCount => FirstLayer + (Film is null ? 0 : FilmParameters.Layers);
 
-    /// <summary>Where parcels of chambers and jackets begin in the state vector; fragments follow them.</summary>
+    /// <summary>Where parcels of chambers and jackets begin in the state vector; shares follow them.</summary>
     public int FirstJacket => StateLayout.Fixed + StateLayout.Parcel * Chambers.Length;
 
-    /// <summary>Where the unburnt shares of fragments begin in the state vector.</summary>
-    public int FirstFragments => FirstJacket + StateLayout.Parcel * Jackets.Length;
+    /// <summary>
+    /// Where the shares that burn down by the pressure begin in the state vector: of fragments, pieces and rings.
+    /// </summary>
+    public int FirstShare => FirstJacket + StateLayout.Parcel * Jackets.Length;
 }

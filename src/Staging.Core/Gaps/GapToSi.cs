@@ -29,9 +29,9 @@ internal static class GapToSi
         double bore = profile.BoreBelow(last), area = profile.AreaBelow(last), recess = grain.RecessVolume.CubicMeters;
         double endBore = profile.BoreBelow(length), reach = closures.StirringReachInBores * endBore;
         ImmutableArray<Jacket> jackets = design.Jackets.Items;
-        (ChamberParameters[] chambers, FeedParameters? feed) = SourceToSi.ToSi(design.Source, jackets.Length);
+        var source = new SourceToSi(problem, jackets.Length);
+        (ChamberParameters[] chambers, FeedParameters? feed) = (source.Chambers, source.Feed);
         int firstJacket = StateLayout.Fixed + StateLayout.Parcel * chambers.Length;
-        int fragments = chambers.Count(c => c.Fragments >= 0);
         OutletParameters Outlet(VentHoles holes, VentTarget target) => new(
             new OrificeSize(holes),
             target.Jacket is { } name ? jackets.IndexOf(jackets.First(j => j.Name == name)) : -1,
@@ -90,9 +90,10 @@ internal static class GapToSi
                 closures.Emissivity,
                 closures.ParticleEfficiency),
             KnownSourceEnd = Math.Max(
-                chambers.Select(c => c.Start + (c.Fragments < 0 ? c.FragmentBurnTime : 0)).DefaultIfEmpty(0).Max(),
+                chambers.Select(c => c.KnownEnd).DefaultIfEmpty(0).Max(),
                 feed is null ? 0 : feed.Times[^1]),
-            FirstLayer = firstJacket + StateLayout.Parcel * jackets.Length + fragments,
+            FirstWay = source.FirstWay,
+            FirstLayer = source.End,
         };
     }
 
@@ -107,8 +108,12 @@ internal static class GapToSi
         foreach (ChamberParameters c in p.Chambers)
         {
             Fill(y[c.At..], p.Products, c.Pressure, c.FlameTemperature, c.Volume, isAir: false);
-            if (c.Fragments >= 0)
-                y[c.Fragments] = c.FragmentMass > 0 ? 1 : 0;
+            if (c.Plates is { } plates)
+                y[plates.Unburnt] = plates.Mass > 0 ? 1 : 0;
+            if (c.Ring is { } ring)
+                y[ring.Left] = 1;
+            if (c.Pieces is { } pieces)
+                y[pieces.Unburnt] = y[pieces.Way] = 1;
         }
 
         foreach (JacketParameters jacket in p.Jackets)
@@ -125,12 +130,12 @@ internal static class GapToSi
         double volume = p.TubeVolume + p.DeadEndVolume;
         double mass = p.OutsidePressure * volume / (p.Air.R * p.OutsideTemperature);
         double energy = p.OutsidePressure * volume / (p.Air.Gamma - 1);
-        double burnt = p.Chambers.Sum(c => c.FragmentMass), heat = p.Chambers.Sum(c => c.FragmentMass * p.Products.Cp * c.FlameTemperature);
+        double burnt = p.Chambers.Sum(c => c.Unburnt), heat = p.Chambers.Sum(c => c.Unburnt * p.Products.Cp * c.FlameTemperature);
         var scales = new double[p.StateCount];
         Array.Fill(scales, 1);
         for (int at = 0; at < StateLayout.Slide; at += StateLayout.Parcel)
             ((ReadOnlySpan<double>)[mass, mass, energy]).CopyTo(scales.AsSpan(at));
-        for (int at = StateLayout.Fixed; at < p.FirstFragments; at += StateLayout.Parcel)
+        for (int at = StateLayout.Fixed; at < p.FirstShare; at += StateLayout.Parcel)
             ((ReadOnlySpan<double>)[mass, mass, energy]).CopyTo(scales.AsSpan(at));
         scales[StateLayout.Slide] = p.Engagement;
         scales[StateLayout.SlideSpeed] = 1;

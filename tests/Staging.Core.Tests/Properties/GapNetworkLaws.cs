@@ -46,7 +46,8 @@ public class GapNetworkLaws
     private static double Held(GapSource source) => source.Match(
         booster => booster.Web.Mass.Kilograms,
         tabulated => tabulated.TotalMass.Kilograms,
-        cluster => cluster.Motors.Sum(Held));
+        cluster => cluster.Motors.Sum(Held),
+        endBurner => (endBurner.BurnThrough().PieceMass + endBurner.BurnThrough().RingMass).Kilograms);
 }
 
 /// <summary>Random gaps whose vents lead through one or two jackets.</summary>

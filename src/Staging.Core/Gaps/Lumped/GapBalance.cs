@@ -12,7 +12,7 @@ namespace Staging.Core.Gaps;
 /// Summed over the tube, whose volume changes by the sliding joint only, this gives dp/dt. The dead end has a fixed
 /// volume, so the flow into it is the one that makes its pressure follow p.
 /// </remarks>
-internal static class GapBalance
+internal static partial class GapBalance
 {
     /// <summary>Writes the slopes of all parcels and totals; the joint's are left zero.</summary>
     /// <param name="p">The gap.</param>
@@ -29,8 +29,11 @@ internal static class GapBalance
         var rates = new GapRates(p, slope);
         foreach (ChamberParameters chamber in p.Chambers)
         {
-            if (chamber.Start <= phase.Start)
-                Chamber(p, now, rates, chamber, t - chamber.Start, y, slope);
+            if (chamber.Start > phase.Start)
+                continue;
+            Chamber(p, now, rates, chamber, t - chamber.Start, y, slope);
+            if (chamber.Pieces is { } pieces)
+                Pieces(p, now, rates, pieces, chamber.FlameTemperature, phase.Start, y, slope);
         }
 
         if (phase.FeedPiece >= 0)
@@ -50,56 +53,8 @@ internal static class GapBalance
     }
 
     /// <summary>
-    /// A chamber: its fragments, its nozzle to the rear, and its forward opening, whose diameter grows evenly with
-    /// time.
-    /// </summary>
-    private static void Chamber(
-        GapParameters p, in GapState now, in GapRates rates, ChamberParameters c, double t, ReadOnlySpan<double> y, Span<double> slope)
-    {
-        Zone zone = now.ZoneAt(c.At);
-        double pressure = zone.PressureVolume / c.Volume;
-        rates.Burn(c.At, BurningRate(c, t, pressure, y, slope), c.FlameTemperature);
-        if (c.Nozzle.Area > 0)
-        {
-            double rear = GapState.Flow(ConstantCoefficientLaw.Ideal, c.Nozzle, 1, zone, pressure, p.Outside, p.OutsidePressure);
-            rates.Through(c.At, zone, new OutletParameters(c.Nozzle, -1, p.OutsidePressure), p.Outside, rear);
-        }
-
-        double grown = c.Grown(t), area = grown * grown;
-        if (pressure >= now.Pressure)
-        {
-            rates.Move(c.At, StateLayout.Hot, zone, now.FlowOf(c, zone, grown));
-            return;
-        }
-
-        double hot = now.ShareOfHotAtBooster;
-        rates.Move(StateLayout.Hot, c.At, now.Hot,
-            GapState.Flow(c.OpeningLaw, c.Opening, hot * area, now.Hot, now.Pressure, zone, pressure));
-        if (hot < 1)
-            rates.Move(StateLayout.Cold, c.At, now.Cold,
-                GapState.Flow(c.OpeningLaw, c.Opening, (1 - hot) * area, now.Cold, now.Pressure, zone, pressure));
-    }
-
-    /// <summary>
-    /// Mass of fragments that burns per second [kg/s]: a half-sine pulse, or plates that burn on both sides, whose
-    /// unburnt share falls by 2 r(p)/thickness while their faces stay as large as they are.
-    /// </summary>
-    private static double BurningRate(ChamberParameters c, double t, double pressure, ReadOnlySpan<double> y, Span<double> slope)
-    {
-        if (c.Fragments < 0)
-            return t < c.FragmentBurnTime
-                ? c.FragmentMass * Math.PI / (2 * c.FragmentBurnTime) * Math.Sin(Math.PI * t / c.FragmentBurnTime)
-                : 0;
-        if (!(y[c.Fragments] > 0))
-            return 0;
-        double share = c.ShareRate * Math.Pow(pressure / BurnRateLaw.ReferencePressure_Pa, c.PressureExponent);
-        slope[c.Fragments] = -share;
-        return c.FragmentMass * share;
-    }
-
-    /// <summary>
-    /// Flow through all vents; returns the sum of volume that leaves per second times the share of its stirring at the
-    /// nozzle plane.
+    /// Flow through all vents; returns the sum of volume that leaves the stream per second times the share of its
+    /// stirring at the nozzle plane.
     /// </summary>
     private static double Vents(GapParameters p, in GapState now, in GapRates rates)
     {
@@ -112,7 +67,9 @@ internal static class GapBalance
                 rates.Through(StateLayout.Hot, now.Hot, vent.Outlet, beyond, flow.Hot);
             if (flow.Cold != 0)
                 rates.Through(StateLayout.Cold, now.Cold, vent.Outlet, beyond, flow.Cold);
-            stirring += vent.Stirring * Math.Max(0, flow.Volume);
+            if (flow.Fire != 0)
+                rates.Through(StateLayout.DeadEnd, now.DeadEnd, vent.Outlet, beyond, flow.Fire);
+            stirring += vent.Stirring * Math.Max(0, flow.StreamVolume);
         }
 
         return stirring;

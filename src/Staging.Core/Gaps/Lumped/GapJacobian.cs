@@ -59,7 +59,7 @@ internal static class GapJacobian
     /// </summary>
     private static double SizeOf(GapParameters p, in GapPhase phase, ReadOnlySpan<double> y, int j)
     {
-        bool parcel = j < StateLayout.Slide || (j >= StateLayout.Fixed && j < p.FirstFragments);
+        bool parcel = j < StateLayout.Slide || (j >= StateLayout.Fixed && j < p.FirstShare);
         if (parcel)
         {
             int at = j - (j < StateLayout.Slide ? j : j - StateLayout.Fixed) % StateLayout.Parcel;
@@ -70,7 +70,7 @@ internal static class GapJacobian
         {
             StateLayout.Slide => phase.Moves ? p.Engagement : 0,
             StateLayout.SlideSpeed => phase.Moves ? Math.Max(1, Math.Abs(y[j])) : 0,
-            _ => j >= p.FirstFragments && y[j] > RootRoundOff ? y[j] : 0,
+            _ => j >= p.FirstShare && y[j] > RootRoundOff ? y[j] : 0,
         };
     }
 
@@ -78,7 +78,7 @@ internal static class GapJacobian
     private static void Close(GapParameters p, Span<double> columns, int stride, int column)
     {
         double mass = columns[StateLayout.Burnt * stride + column], energy = columns[StateLayout.BurntEnergy * stride + column];
-        for (int at = 0; at < p.FirstFragments; at = at + StateLayout.Parcel == StateLayout.Slide
+        for (int at = 0; at < p.FirstShare; at = at + StateLayout.Parcel == StateLayout.Slide
             ? StateLayout.Fixed
             : at + StateLayout.Parcel)
         {

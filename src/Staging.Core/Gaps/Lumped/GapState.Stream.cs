@@ -13,7 +13,11 @@ internal readonly ref partial struct GapState
         {
             double stirring = 0;
             foreach (ref readonly VentParameters vent in p.Vents.AsSpan())
-                stirring += vent.Stirring * Math.Max(0, FlowOf(vent, Beyond(vent.Outlet, out double behind), behind).Volume);
+            {
+                VentFlow flow = FlowOf(vent, Beyond(vent.Outlet, out double behind), behind);
+                stirring += vent.Stirring * Math.Max(0, flow.StreamVolume + flow.FireVolume);
+            }
+
             return SpeedFrom(stirring);
         }
     }
@@ -48,7 +52,7 @@ internal readonly ref partial struct GapState
         var jet = new SourceJet(p, y[StateLayout.Slide]);
         foreach (ChamberParameters chamber in p.Chambers)
         {
-            double grown = chamber.Grown(time - chamber.Start), diameter = grown * chamber.Opening.Diameter;
+            double grown = chamber.Grown(time - chamber.Start, y), diameter = grown * chamber.Opening.Diameter;
             if (!jet.Arrives(diameter))
                 continue;
             Zone gas = ZoneAt(chamber.At);
@@ -66,7 +70,7 @@ internal readonly ref partial struct GapState
         foreach (ChamberParameters chamber in p.Chambers)
         {
             Zone gas = ZoneAt(chamber.At);
-            if (jet.CoreReaches(chamber.Grown(time - chamber.Start) * chamber.Opening.Diameter, gas.Temperature, gas.R))
+            if (jet.CoreReaches(chamber.Grown(time - chamber.Start, y) * chamber.Opening.Diameter, gas.Temperature, gas.R))
                 return true;
         }
 

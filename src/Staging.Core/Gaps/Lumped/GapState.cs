@@ -106,12 +106,12 @@ internal readonly ref partial struct GapState : IGapView
         }
     }
 
-    /// <summary>Whether every fragment whose burning follows the pressure has burnt.</summary>
-    public bool FragmentsAreBurnt
+    /// <summary>Whether all that burns down by the pressure has burnt.</summary>
+    public bool IsBurnt
     {
         get
         {
-            for (int i = p.FirstFragments; i < p.FirstLayer; i++)
+            for (int i = p.FirstShare; i < p.FirstWay; i++)
             {
                 if (y[i] > 0)
                     return false;
@@ -120,6 +120,24 @@ internal readonly ref partial struct GapState : IGapView
             return true;
         }
     }
+
+    /// <summary>Whether pieces that still burn lie before the nozzle.</summary>
+    public bool HasFireAtNozzle
+    {
+        get
+        {
+            foreach (ChamberParameters chamber in p.Chambers)
+            {
+                if (IsAtNozzle(chamber.Pieces))
+                    return true;
+            }
+
+            return false;
+        }
+    }
+
+    /// <summary>Whether pieces have come to the nozzle plane and still burn.</summary>
+    public bool IsAtNozzle(PieceParameters? pieces) => pieces is not null && y[pieces.Way] <= 0 && y[pieces.Unburnt] > 0;
 
     /// <summary>
     /// Share of what flows out at the booster's end that the hot parcel gives [-]: all but where there is none.
@@ -160,14 +178,19 @@ internal readonly ref partial struct GapState : IGapView
         return zone;
     }
 
-    /// <summary>Flow through a vent into what lies behind it at a pressure [Pa].</summary>
+    /// <summary>
+    /// Flow through a vent into what lies behind it at a pressure [Pa]. While pieces burn before the nozzle, a vent
+    /// draws on the gas there by the share of its stirring that reaches it: all of it directly below the nozzle.
+    /// </summary>
     public VentFlow FlowOf(in VentParameters vent, in Zone beyond, double behind)
     {
-        double hot = Passed(vent);
         OrificeSize size = vent.Outlet.Size;
+        double fire = HasFireAtNozzle ? vent.Stirring : 0, stream = 1 - fire, hot = stream * Passed(vent), cold = stream - hot;
         double mHot = hot > 0 ? Flow(p.Law, size, hot, Hot, Pressure, beyond, behind) : 0;
-        double mCold = hot < 1 ? Flow(p.Law, size, 1 - hot, Cold, Pressure, beyond, behind) : 0;
-        return new VentFlow(mHot, mCold, VolumeOf(mHot, Hot, beyond) + VolumeOf(mCold, Cold, beyond));
+        double mCold = cold > 0 ? Flow(p.Law, size, cold, Cold, Pressure, beyond, behind) : 0;
+        double mFire = fire > 0 ? Flow(p.Law, size, fire, DeadEnd, Pressure, beyond, behind) : 0;
+        return new VentFlow(mHot, mCold, mFire, VolumeOf(mHot, Hot, beyond) + VolumeOf(mCold, Cold, beyond),
+            VolumeOf(mFire, DeadEnd, beyond));
     }
 
     /// <summary>

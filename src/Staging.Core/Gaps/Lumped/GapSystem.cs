@@ -6,14 +6,14 @@ namespace Staging.Core.Gaps;
 internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
 {
     /// <summary>
-    /// Events, by index; fragments whose burning follows the pressure come after these, one event each.
+    /// Events, by index; shares that burn down by the pressure, and ways of pieces, come after these, one event each.
     /// </summary>
     public const int JointMoves = 0;
     public const int Spent = 1;
     public const int FrontAtLastVent = 2;
     public const int ProductsAtNozzle = 3;
     public const int JointRests = 4;
-    public const int FirstFragments = 5;
+    public const int FirstShare = 5;
 
     /// <summary>Share of products at which a place counts as reached [-]; half-way by definition of a front.</summary>
     public const double Reached = 0.5;
@@ -32,7 +32,7 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
 
     public readonly int Dimension => p.StateCount;
 
-    public readonly int EventCount => FirstFragments + p.FirstLayer - p.FirstFragments;
+    public readonly int EventCount => FirstShare + p.FirstLayer - p.FirstShare;
 
     public readonly EventRule Rule(int index) => index switch
     {
@@ -55,13 +55,13 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
     {
         var now = new GapState(p, y);
         values[JointMoves] = joint.Moving(now.Pressure, y);
-        values[Spent] = phase.Start >= p.KnownSourceEnd && now.FragmentsAreBurnt
+        values[Spent] = phase.Start >= p.KnownSourceEnd && now.IsBurnt
             ? (1 + SpentShare) * p.OutsidePressure - now.MaxPressure
             : -p.OutsidePressure;
         values[FrontAtLastVent] = now.ProductsAtLastVent - Reached;
         values[ProductsAtNozzle] = now.DeadEnd.ProductFraction - Reached;
         values[JointRests] = phase.Joint == JointPhase.Slides ? y[StateLayout.SlideSpeed] : 1;
-        y[p.FirstFragments..p.FirstLayer].CopyTo(values[FirstFragments..]);
+        y[p.FirstShare..p.FirstLayer].CopyTo(values[FirstShare..]);
     }
 
     public readonly void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope) =>

@@ -6,7 +6,7 @@ internal readonly record struct GapTotals(double Mass, double Energy)
     /// <summary>What all parcels of a lumped state hold: those that every gap has, chambers and jackets.</summary>
     public static GapTotals Of(GapParameters p, ReadOnlySpan<double> y)
     {
-        GapTotals sum = Sum(y[..StateLayout.Slide]), more = Sum(y[StateLayout.Fixed..p.FirstFragments]);
+        GapTotals sum = Sum(y[..StateLayout.Slide]), more = Sum(y[StateLayout.Fixed..p.FirstShare]);
         return new GapTotals(sum.Mass + more.Mass, sum.Energy + more.Energy);
     }
 

@@ -132,7 +132,10 @@ internal sealed class LumpedSolver
                 events.Reach(GapEventKind.ProductsAtNozzle, fired.Time);
                 return false;
             default:
-                integrator.State[p.FirstFragments + fired.Index - GapSystem.FirstFragments] = 0;
+                int at = p.FirstShare + fired.Index - GapSystem.FirstShare;
+                integrator.State[at] = 0;
+                if (at >= p.FirstWay && new GapState(p, integrator.State).HasFireAtNozzle)
+                    events.Reach(GapEventKind.PiecesAtNozzle, fired.Time);
                 NoteSourceEnd();
                 return false;
         }
@@ -140,7 +143,7 @@ internal sealed class LumpedSolver
 
     private void NoteSourceEnd()
     {
-        if (!events.SourceEnded && integrator.Time >= p.KnownSourceEnd && new GapState(p, integrator.State).FragmentsAreBurnt)
+        if (!events.SourceEnded && integrator.Time >= p.KnownSourceEnd && new GapState(p, integrator.State).IsBurnt)
             events.EndSource(integrator.Time);
     }
 }

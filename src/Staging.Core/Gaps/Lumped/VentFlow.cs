@@ -1,7 +1,9 @@
 namespace Staging.Core.Gaps;
 
-/// <summary>
-/// Flow through one vent: mass from the hot and the cold parcel [kg/s], negative into them, and the volume of both at
-/// the gap pressure [m3/s].
-/// </summary>
-internal readonly record struct VentFlow(double Hot, double Cold, double Volume);
+/// <summary>Flow through one vent; negative inwards.</summary>
+/// <param name="Hot">Mass from the hot parcel [kg/s].</param>
+/// <param name="Cold">Mass from the cold parcel [kg/s].</param>
+/// <param name="Fire">Mass from the gas before the nozzle, in which pieces burn [kg/s].</param>
+/// <param name="StreamVolume">Volume of the first two at the gap pressure [m3/s].</param>
+/// <param name="FireVolume">Volume of the last [m3/s].</param>
+internal readonly record struct VentFlow(double Hot, double Cold, double Fire, double StreamVolume, double FireVolume);

@@ -20,13 +20,16 @@ public enum GapEventKind
     /// <summary>Half of the gas at the nozzle is products.</summary>
     ProductsAtNozzle,
 
+    /// <summary>Pieces of the booster's web come to the nozzle plane of the upper motor, still burning.</summary>
+    PiecesAtNozzle,
+
     /// <summary>
     /// The grain surface passes its ignition temperature. Not reported of a run that the solver gave up, whatever its
     /// surface has reached: see <see cref="GapRun.Failure"/>.
     /// </summary>
     Lit,
 
-    /// <summary>The last fragment of propellant has burnt, or the table of a known source has ended.</summary>
+    /// <summary>The last of the booster's propellant has burnt, or the table of a known source has ended.</summary>
     FragmentsBurnt,
 
     /// <summary>The joint has slid over its whole engagement and opens.</summary>

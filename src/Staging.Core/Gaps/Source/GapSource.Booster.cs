@@ -9,14 +9,10 @@ public abstract partial record GapSource
     /// A booster motor that burns through: its chamber opens forward while the nozzle still flows rearward, and the
     /// last web of propellant breaks up and burns as fragments. A short blowdown is followed by a longer afterburn.
     /// </summary>
-    public sealed record Booster : GapSource
+    public sealed record Booster : Motor
     {
         /// <inheritdoc/>
         public override required DustyGas Products { get; init => field = Guard.NotNull(value); }
-
-        /// <summary>Temperature of the products in the chamber and of the burning fragments [K], 800 to 3500.</summary>
-        /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-        public required Temperature FlameTemperature { get; init => field = Guard.In(value, 800, 3500); }
 
         /// <summary>Free volume of the chamber at burn-through [m3], 0.01 cm3 to 10 litres.</summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -37,26 +33,12 @@ public abstract partial record GapSource
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public required Duration OpeningTime { get; init => field = Guard.In(value, 1e-6, 1); }
 
-        /// <summary>Discharge coefficient of the forward opening [-], 0.3 to 1.</summary>
-        /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-        public required double OpeningCoefficient { get; init => field = Guard.In(value, 0.3, 1); }
-
         /// <summary>Throat diameter of the motor's nozzle [m], 0 (plugged) to 100 mm.</summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-        public required Length NozzleThroatDiameter { get; init => field = Guard.In(value, 0, 0.1); }
+        public override required Length NozzleThroatDiameter { get; init => field = Guard.In(value, 0, 0.1); }
 
         /// <summary>The propellant that is left at burn-through, and how it burns.</summary>
         public required WebBurn Web { get; init => field = Guard.NotNull(value); }
-
-        /// <summary>
-        /// How long after time zero it burns through [s], 0 to 10 s; 0, the default, for the motor that sets time zero.
-        /// Motors lit together burn through some per cent of their burn time apart. Until then it is closed to the gap.
-        /// </summary>
-        /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-        public Duration Delay { get; init => field = Guard.In(value, 0, 10); }
-
-        /// <summary>Where these numbers come from.</summary>
-        public required Provenance Provenance { get; init => field = Guard.NotNull(value); }
 
         /// <inheritdoc/>
         internal override double KnownDuration => Delay.Seconds + Math.Max(OpeningTime.Seconds, Web.KnownDuration);

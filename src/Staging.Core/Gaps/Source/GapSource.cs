@@ -25,14 +25,17 @@ public abstract partial record GapSource
     /// <param name="booster">For one motor.</param>
     /// <param name="tabulated">For a known history.</param>
     /// <param name="cluster">For several motors.</param>
+    /// <param name="endBurner">For one motor known by its grain.</param>
     /// <returns>The answer of the case that holds.</returns>
-    public T Match<T>(Func<Booster, T> booster, Func<Tabulated, T> tabulated, Func<Cluster, T> cluster) => this switch
-    {
-        Booster x => booster(x),
-        Tabulated x => tabulated(x),
-        Cluster x => cluster(x),
-        _ => throw new InvalidOperationException($"Unknown source {GetType().Name}."),
-    };
+    public T Match<T>(Func<Booster, T> booster, Func<Tabulated, T> tabulated, Func<Cluster, T> cluster,
+        Func<EndBurner, T> endBurner) => this switch
+        {
+            Booster x => booster(x),
+            Tabulated x => tabulated(x),
+            Cluster x => cluster(x),
+            EndBurner x => endBurner(x),
+            _ => throw new InvalidOperationException($"Unknown source {GetType().Name}."),
+        };
 
     /// <summary>
     /// Two or more booster motors that feed one gap. Each may burn through at a time of its own; their products must be
@@ -42,7 +45,7 @@ public abstract partial record GapSource
     {
         /// <summary>The motors, 2 to 8.</summary>
         /// <exception cref="ArgumentException">Fewer or more.</exception>
-        public required EquatableArray<Booster> Motors
+        public required EquatableArray<Motor> Motors
         {
             get;
             init => field = value.Length is < 2 or > 8

@@ -11,7 +11,7 @@ internal static class SourceChecks
         findings.AddRange(problem.Design.Source.Products.Check().Select(f => f with { Path = "Source.Products." + f.Path }));
         switch (problem.Design.Source)
         {
-            case GapSource.Booster motor:
+            case GapSource.Motor motor:
                 AddMotor(findings, problem, motor, "Source");
                 break;
             case GapSource.Cluster cluster:
@@ -24,7 +24,7 @@ internal static class SourceChecks
     private static void AddMember(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem, GapSource.Cluster cluster, int i,
         string path)
     {
-        GapSource.Booster motor = cluster.Motors[i];
+        GapSource.Motor motor = cluster.Motors[i];
         if (motor.Products != cluster.Products)
             GapChecks.Add(findings, FindingSeverity.Error, "GAP029", path, $"The products '{motor.Products.Name}' differ from "
                 + $"'{cluster.Products.Name}' of the first motor; one gap carries one kind of products.");
@@ -32,8 +32,15 @@ internal static class SourceChecks
             AddMotor(findings, problem, motor, path);
     }
 
-    private static void AddMotor(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem, GapSource.Booster motor, string path)
+    private static void AddMotor(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem, GapSource.Motor of, string path)
     {
+        if (of is GapSource.EndBurner grain)
+        {
+            findings.AddRange(EndBurnerChecks.Of(grain, problem.Surroundings.Pressure.Pascals, path));
+            return;
+        }
+
+        var motor = (GapSource.Booster)of;
         double inside = motor.ChamberPressure.Pascals, outside = problem.Surroundings.Pressure.Pascals;
         if (inside <= outside)
             GapChecks.Add(findings, FindingSeverity.Error, "GAP005", $"{path}.ChamberPressure",

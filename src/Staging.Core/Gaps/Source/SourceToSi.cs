@@ -3,52 +3,94 @@ using Staging.Core.Discharge;
 namespace Staging.Core.Gaps;
 
 /// <summary>Turns a source into chambers and a feed in plain SI numbers.</summary>
-internal static class SourceToSi
+internal sealed class SourceToSi
 {
-    /// <summary>
-    /// Turns a source into SI numbers; the places of chambers and fragments in the state vector follow from their order
-    /// and the number of jackets.
-    /// </summary>
-    public static (ChamberParameters[] Chambers, FeedParameters? Feed) ToSi(GapSource source, int jackets)
+    private readonly GapProblem problem;
+    private int nextShare;
+    private int nextWay;
+
+    /// <summary>Turns the source of a gap into SI numbers.</summary>
+    /// <param name="problem">The gap.</param>
+    /// <param name="jackets">Number of jackets: their parcels stand between those of the chambers and the
+    /// shares.</param>
+    public SourceToSi(GapProblem problem, int jackets)
     {
-        if (source is GapSource.Tabulated tabulated)
-            return ([], tabulated.ToSi());
-        EquatableArray<GapSource.Booster> motors = source is GapSource.Cluster cluster ? cluster.Motors : [(GapSource.Booster)source];
-        var chambers = new ChamberParameters[motors.Length];
-        int fragments = StateLayout.Fixed + StateLayout.Parcel * (motors.Length + jackets);
+        this.problem = problem;
+        GapSource source = problem.Design.Source;
+        Feed = (source as GapSource.Tabulated)?.ToSi();
+        EquatableArray<GapSource.Motor> motors = source.Match<EquatableArray<GapSource.Motor>>(
+            booster => [booster], _ => [], cluster => cluster.Motors, endBurner => [endBurner]);
+        BurnThroughEstimate?[] broken = [.. motors.Select(m => (m as GapSource.EndBurner)?.BurnThrough(problem.Surroundings.Pressure))];
+        FirstShare = nextShare = StateLayout.Fixed + StateLayout.Parcel * (motors.Length + jackets);
+        FirstWay = nextWay = FirstShare + motors.Count(m => m is GapSource.Booster { Web: WebBurn.ByRateLaw })
+            + broken.Sum(b => b is null ? 0 : b.Ring is null ? 1 : 2);
+        Chambers = new ChamberParameters[motors.Length];
         for (int i = 0; i < motors.Length; i++)
         {
             int at = StateLayout.Fixed + StateLayout.Parcel * i;
-            GapSource.Booster motor = motors[i];
-            chambers[i] = motor.Web.Match(
-                over => Chamber(motor, at, over.Time.Seconds, 0, 0, -1),
-                by => Chamber(motor, at, 0, 2 * by.Rate.RateAtOneAtmosphere.MetersPerSecond / by.Thickness.Meters,
-                    by.Rate.PressureExponent, fragments++));
+            Chambers[i] = broken[i] is { } estimate ? Chamber(estimate, at) : Chamber((GapSource.Booster)motors[i], at);
         }
-
-        return (chambers, null);
     }
 
-    private static ChamberParameters Chamber(
-        GapSource.Booster motor, int at, double burnTime, double shareRate, double exponent, int fragments)
+    public ChamberParameters[] Chambers { get; }
+
+    /// <summary>What is fed as known beforehand; null where nothing is.</summary>
+    public FeedParameters? Feed { get; }
+
+    /// <summary>Where the shares that are still to burn begin in the state vector.</summary>
+    public int FirstShare { get; }
+
+    /// <summary>Where the shares of their way that pieces have left begin.</summary>
+    public int FirstWay { get; }
+
+    /// <summary>Where these end.</summary>
+    public int End => nextWay;
+
+    private ChamberParameters Chamber(GapSource.Booster motor, int at)
     {
-        double opening = motor.OpeningDiameter.Meters, throat = motor.NozzleThroatDiameter.Meters;
+        double opening = motor.OpeningDiameter.Meters;
         return new ChamberParameters
         {
             Start = motor.Delay.Seconds,
             FlameTemperature = motor.FlameTemperature.Kelvins,
             Volume = motor.ChamberVolume.CubicMeters,
             Pressure = motor.ChamberPressure.Pascals,
-            Opening = new OrificeSize(Math.PI / 4 * opening * opening, opening, 0),
-            OpeningLaw = ConstantCoefficientLaw.Ideal with { Coefficient = motor.OpeningCoefficient, Provenance = motor.Provenance },
+            Opening = Circle(opening),
+            OpeningLaw = LawOf(motor),
             OpeningTime = motor.OpeningTime.Seconds,
-            Nozzle = new OrificeSize(Math.PI / 4 * throat * throat, throat, 0),
-            FragmentMass = motor.Web.Mass.Kilograms,
-            FragmentBurnTime = burnTime,
-            ShareRate = shareRate,
-            PressureExponent = exponent,
-            Fragments = fragments,
+            Nozzle = Circle(motor.NozzleThroatDiameter.Meters),
+            Pulse = motor.Web is WebBurn.OverTime over ? new PulseParameters(over.Mass.Kilograms, over.Time.Seconds) : null,
+            Plates = motor.Web is WebBurn.ByRateLaw by
+                ? new PlateParameters(by.Mass.Kilograms, 2 * by.Rate.RateAtOneAtmosphere.MetersPerSecond / by.Thickness.Meters,
+                    by.Rate.PressureExponent, nextShare++)
+                : null,
             At = at,
         };
     }
+
+    private ChamberParameters Chamber(BurnThroughEstimate estimate, int at)
+    {
+        GapSource.EndBurner motor = estimate.Motor;
+        PieceParameters pieces = EndBurnerToSi.Pieces(estimate, problem, nextShare++, nextWay++);
+        RingParameters? ring = estimate.Ring is null ? null : EndBurnerToSi.Ring(estimate, nextShare++);
+        return new ChamberParameters
+        {
+            Start = motor.Delay.Seconds,
+            FlameTemperature = motor.FlameTemperature.Kelvins,
+            Volume = estimate.ChamberVolume.CubicMeters,
+            Pressure = estimate.ChamberPressure.Pascals,
+            Opening = Circle(ring is null ? estimate.OpeningDiameter.Meters : motor.GrainDiameter.Meters),
+            OpeningLaw = LawOf(motor),
+            OpeningTime = estimate.OpeningTime.Seconds,
+            Nozzle = Circle(motor.NozzleThroatDiameter.Meters),
+            Ring = ring,
+            Pieces = pieces,
+            At = at,
+        };
+    }
+
+    private static OrificeSize Circle(double diameter) => new(Math.PI / 4 * diameter * diameter, diameter, 0);
+
+    private static ConstantCoefficientLaw LawOf(GapSource.Motor motor) =>
+        ConstantCoefficientLaw.Ideal with { Coefficient = motor.OpeningCoefficient, Provenance = motor.Provenance };
 }

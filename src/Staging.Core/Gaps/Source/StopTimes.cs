@@ -13,8 +13,12 @@ internal static class StopTimes
         {
             times.Add(c.Start);
             times.Add(c.Start + c.OpeningTime);
-            if (c.Fragments < 0)
-                times.Add(c.Start + c.FragmentBurnTime);
+            times.Add(c.KnownEnd);
+            if (c.Pieces is { } pieces)
+            {
+                times.Add(pieces.FreshAt);
+                times.Add(pieces.LostAt);
+            }
         }
 
         if (p.Feed is { } feed)

@@ -69,9 +69,65 @@ internal static class SourceCodecs
         };
     });
 
+    public static readonly RecordCodec<GapSource.EndBurner> EndBurner = new("endBurner", "A booster motor known by its grain.", f =>
+    {
+        var products = f.Required("products", GasCodecs.Products, x => x.Products, "Products of combustion.");
+        var flame = f.Required("flameTemperature", Quantities.Temperature, x => x.FlameTemperature,
+            "Temperature of the products of all that burns.");
+        var diameter = f.Required("grainDiameter", Quantities.Length, x => x.GrainDiameter, "Diameter of the grain.");
+        var burnt = f.Required("burntLength", Quantities.Length, x => x.BurntLength,
+            "Length burnt at burn-through: from where the grain was lit to its forward face.");
+        var throat = f.Required("nozzleThroatDiameter", Quantities.Length, x => x.NozzleThroatDiameter,
+            "Throat diameter of the motor's nozzle; it sets the chamber pressure.");
+        var density = f.Required("density", Quantities.Density, x => x.Density, "Density of the propellant.");
+        var rate = f.Required("rate", BurnRate, x => x.Rate, "How fast a face recedes; exponent below 0.9.");
+        var strength = f.Required("strength", Quantities.Pressure, x => x.Strength, "Modulus of rupture of the pressed propellant.");
+        var plate = f.Optional("plateFactor", NumberCodec.Ratio, x => x.PlateFactor, 1.0,
+            "Factor of the bending stress of the web: 0.75 clamped, 1.24 simply supported; 1 when left out.");
+        var cracks = f.Optional("radialCracks", NumberCodec.Ratio, x => x.RadialCracks, 4.0,
+            "Radial cracks: as many pieces; 4 when left out.");
+        var share = f.Optional("speedShare", NumberCodec.Ratio, x => x.SpeedShare, 0.5,
+            "Where the speed of the pieces lies between its bounds, 0 slow to 1 fast; 0.5 when left out.");
+        var speed = f.Optional("pieceSpeed", Quantities.Speed, x => x.PieceSpeed,
+            "A stated speed of the pieces instead, 0 keeps them at the booster; from the share when left out.");
+        var fresh = f.Required("freshFaceDelay", Quantities.Duration, x => x.FreshFaceDelay,
+            "Time after which the fresh faces of the pieces burn as well.");
+        var coefficient = f.Required("openingCoefficient", NumberCodec.Ratio, x => x.OpeningCoefficient,
+            "Discharge coefficient of the forward opening.");
+        var delay = f.Optional("delay", Quantities.Duration, x => x.Delay, default(Duration),
+            "How long after time zero it burns through; 0 when left out.");
+        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+        return v => new GapSource.EndBurner
+        {
+            Products = products[v],
+            FlameTemperature = flame[v],
+            GrainDiameter = diameter[v],
+            BurntLength = burnt[v],
+            NozzleThroatDiameter = throat[v],
+            Density = density[v],
+            Rate = rate[v],
+            Strength = strength[v],
+            PlateFactor = plate[v],
+            RadialCracks = cracks[v],
+            SpeedShare = share[v],
+            PieceSpeed = speed[v],
+            FreshFaceDelay = fresh[v],
+            OpeningCoefficient = coefficient[v],
+            Delay = delay[v],
+            Provenance = provenance[v],
+        };
+    });
+
+    public static readonly UnionCodec<GapSource.Motor> Motor = new("boosterMotor", "A booster motor.",
+    [
+        new UnionCase<GapSource.Motor, GapSource.Booster>("booster", Booster),
+        new UnionCase<GapSource.Motor, GapSource.EndBurner>("endBurner", EndBurner),
+    ]);
+
     public static readonly UnionCodec<GapSource> Source = new("gapSource", "Where the hot gas comes from.",
     [
         new UnionCase<GapSource, GapSource.Booster>("booster", Booster),
+        new UnionCase<GapSource, GapSource.EndBurner>("endBurner", EndBurner),
         new UnionCase<GapSource, GapSource.Tabulated>("tabulated",
             new("tabulated", "A known history of mass flow and temperature at the booster's end of the tube.", f =>
         {
@@ -88,7 +144,7 @@ internal static class SourceCodecs
         })),
         new UnionCase<GapSource, GapSource.Cluster>("cluster", new("cluster", "Two to eight motors that feed one gap.", f =>
         {
-            var motors = f.Required("motors", new ListCodec<GapSource.Booster>(Booster, 2), x => x.Motors, "The motors.");
+            var motors = f.Required("motors", new ListCodec<GapSource.Motor>(Motor, 2), x => x.Motors, "The motors.");
             return v => new GapSource.Cluster { Motors = motors[v] };
         })),
     ]);

@@ -19,7 +19,7 @@ internal sealed class ChamberVessel
         this.p = p;
         Mouth = new ChamberOpening(c.OpeningLaw);
         gas = new Parcel(c.Pressure * c.Volume / (p.Products.R * c.FlameTemperature), 0, c.Pressure * c.Volume / (p.Products.Gamma - 1));
-        unburnt = c.Fragments >= 0 && c.FragmentMass > 0 ? 1 : 0;
+        unburnt = c.Plates is { Mass: > 0 } ? 1 : 0;
         BurntAt = unburnt > 0 ? double.PositiveInfinity : 0;
     }
 
@@ -46,7 +46,7 @@ internal sealed class ChamberVessel
     public GapTotals Burn(double from, double to)
     {
         (from, to) = (SinceStart(from), SinceStart(to));
-        double m = c.Fragments >= 0 ? BurnPlates(from, to) : Pulse(from, to), energy = m * p.Products.Cp * c.FlameTemperature;
+        double m = (c.Pulse?.Between(from, to) ?? 0) + BurnPlates(from, to), energy = m * p.Products.Cp * c.FlameTemperature;
         gas.Add(m, 0, energy);
         return new GapTotals(m, energy);
     }
@@ -86,21 +86,14 @@ internal sealed class ChamberVessel
 
     private double SinceStart(double time) => Math.Max(0, time - c.Start);
 
-    /// <summary>Mass that a half-sine pulse burns [kg].</summary>
-    private double Pulse(double from, double to)
-    {
-        double tau = c.FragmentBurnTime;
-        return 0.5 * c.FragmentMass * (Math.Cos(Math.PI * Math.Min(from, tau) / tau) - Math.Cos(Math.PI * Math.Min(to, tau) / tau));
-    }
-
     /// <summary>Mass that plates burn [kg], at the chamber pressure of the middle of the time.</summary>
     private double BurnPlates(double from, double to)
     {
         double time = to - from;
-        if (!(unburnt > 0 && time > 0))
+        if (c.Plates is not { } plates || !(unburnt > 0 && time > 0))
             return 0;
         Parcel half = gas;
-        double ahead = Math.Min(0.5 * time * Rate(half), unburnt) * c.FragmentMass;
+        double ahead = Math.Min(0.5 * time * Rate(half), unburnt) * plates.Mass;
         half.Add(ahead, 0, ahead * p.Products.Cp * c.FlameTemperature);
         double rate = Rate(half), share = time * rate;
         if (share >= unburnt)
@@ -110,10 +103,9 @@ internal sealed class ChamberVessel
         }
 
         unburnt -= share;
-        return c.FragmentMass * share;
+        return plates.Mass * share;
     }
 
     /// <summary>Rate at which the burnt share of the plates grows [1/s].</summary>
-    private double Rate(in Parcel at) =>
-        c.ShareRate * Math.Pow(at.Zone(p).PressureVolume / c.Volume / BurnRateLaw.ReferencePressure_Pa, c.PressureExponent);
+    private double Rate(in Parcel at) => c.Plates!.Rate(at.Zone(p).PressureVolume / c.Volume);
 }

@@ -1,0 +1,113 @@
+using Staging.Core.Gases;
+using UnitsNet;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>
+/// What becomes of an end burner at burn-through. Made by <see cref="GapSource.EndBurner.BurnThrough()"/>.
+/// </summary>
+/// <remarks>Immutable; may be read from any thread. Every number is derived from the motor's data.</remarks>
+public sealed class BurnThroughEstimate
+{
+    internal BurnThroughEstimate(GapSource.EndBurner motor, double outside)
+    {
+        InvalidModelException.ThrowOnError(EndBurnerChecks.OfPressure(motor, outside, "Source"));
+        Motor = motor;
+        double radius = 0.5 * motor.GrainDiameter.Meters, burnt = motor.BurntLength.Meters, density = motor.Density.KilogramsPerCubicMeter;
+        double pressure = PressureOf(motor), over = pressure - outside, volume = Math.PI * radius * radius * burnt;
+        ChamberPressure = Pressure.FromPascals(pressure);
+        ChamberVolume = Volume.FromCubicMeters(volume);
+        Rupture = new WebRupture(radius, burnt, over, motor.Strength.Pascals, motor.PlateFactor);
+        double mass = density * Rupture.Volume, gamma = motor.Products.Equivalent().Constants.Gamma;
+        double slow = PieceThrow.Slow(over, Rupture.Radius, density, Rupture.Mean);
+        double fast = Math.Max(slow, PieceThrow.Fast(pressure, outside, volume, gamma, mass));
+        PieceMass = Mass.FromKilograms(mass);
+        (SlowSpeed, FastSpeed) = (Speed.FromMetersPerSecond(slow), Speed.FromMetersPerSecond(fast));
+        PieceSpeed = motor.PieceSpeed ?? Speed.FromMetersPerSecond(slow * Math.Pow(fast / slow, motor.SpeedShare));
+        OpeningTime = Duration.FromSeconds(Rupture.Radius / slow);
+        Ring = Rupture.IsWhole ? null : new GrowingHole(radius, burnt, burnt + Rupture.Axis, Rupture.Radius);
+    }
+
+    /// <summary>
+    /// Absolute chamber pressure just before, from the balance between what burns and what the throat passes.
+    /// </summary>
+    public Pressure ChamberPressure { get; }
+
+    /// <summary>Free volume of the chamber: that of the grain that has burnt.</summary>
+    public Volume ChamberVolume { get; }
+
+    /// <summary>Burning rate in the chamber.</summary>
+    public Speed BurningRate => Motor.Rate.At(ChamberPressure);
+
+    /// <summary>Thickness at which the web breaks, at the edge of what breaks out.</summary>
+    public Length WebThickness => Length.FromMeters(Rupture.Edge);
+
+    /// <summary>Diameter of the hole that opens at once.</summary>
+    public Length OpeningDiameter => Length.FromMeters(2 * Rupture.Radius);
+
+    /// <summary>
+    /// Time in which it opens: that in which the pieces come a half radius away at the slow bound of their speed.
+    /// </summary>
+    public Duration OpeningTime { get; }
+
+    /// <summary>Mass of the pieces.</summary>
+    public Mass PieceMass { get; }
+
+    /// <summary>Size of a piece: the diameter of a disc of its area. Holes wider than this can lose pieces.</summary>
+    public Length PieceSize => OpeningDiameter / Math.Sqrt(Motor.RadialCracks);
+
+    /// <summary>
+    /// Mass of the ring that stays in the chamber and burns there; zero where the whole web breaks off.
+    /// </summary>
+    public Mass RingMass => Mass.FromKilograms(Motor.Density.KilogramsPerCubicMeter * (Ring?.Volume ?? 0));
+
+    /// <summary>Slow bound of the speed of the pieces: the pressure acts over half a radius.</summary>
+    public Speed SlowSpeed { get; }
+
+    /// <summary>
+    /// Fast bound: all the work of the chamber's gas, beyond pushing back the air, goes into the pieces.
+    /// </summary>
+    public Speed FastSpeed { get; }
+
+    /// <summary>The speed that the motor's data ask for.</summary>
+    public Speed PieceSpeed { get; }
+
+    internal GapSource.EndBurner Motor { get; }
+
+    internal WebRupture Rupture { get; }
+
+    /// <summary>The ring that burns on; null where the whole web breaks off.</summary>
+    internal GrowingHole? Ring { get; }
+
+    /// <summary>
+    /// Faces of the pieces that the rupture made: the forward side, the rim and both sides of every crack [m2].
+    /// </summary>
+    internal double FreshFaces =>
+        Math.PI * Rupture.Radius * Rupture.Radius + 2 * (Math.PI + Motor.RadialCracks) * Rupture.Radius * Rupture.Mean;
+
+    /// <summary>Absolute chamber pressure of a motor at the end of its burning [Pa].</summary>
+    internal static double PressureOf(GapSource.EndBurner motor)
+    {
+        double throat = motor.NozzleThroatDiameter.Meters;
+        GasConstants gas = motor.Products.Equivalent().Constants;
+        return ChamberBalance.Pressure(
+            motor.Density.KilogramsPerCubicMeter,
+            ChamberBalance.Face(motor.BurntLength.Meters, 0.5 * motor.GrainDiameter.Meters),
+            motor.Rate.RateAtOneAtmosphere.MetersPerSecond,
+            motor.Rate.PressureExponent,
+            ChamberBalance.CharacteristicVelocity(gas, motor.FlameTemperature.Kelvins),
+            Math.PI / 4 * throat * throat);
+    }
+
+    /// <summary>The estimate in words.</summary>
+    /// <returns>Three lines.</returns>
+    public override string ToString()
+    {
+        string ring = Ring is null ? "" : Invariant.Text($", {RingMass.Grams:F2} g stay as a ring");
+        return Invariant.Text($"Chamber {ChamberPressure.Kilopascals:F0} kPa, burning {BurningRate.MillimetersPerSecond:F1} mm/s.\n"
+            + $"{(Ring is null ? "The whole web" : "A cap of the web")} breaks at {WebThickness.Millimeters:F2} mm, "
+            + $"{OpeningDiameter.Millimeters:F1} mm wide: {PieceMass.Grams:F2} g in pieces of {PieceSize.Millimeters:F1} mm{ring}.\n"
+            + $"Pieces fly at {SlowSpeed.MetersPerSecond:F0} to {FastSpeed.MetersPerSecond:F0} m/s; taken, "
+            + $"{PieceSpeed.MetersPerSecond:F0} m/s.");
+    }
+}
