@@ -12,7 +12,7 @@ public sealed class Measure<TResult>
     /// <param name="of">Reads the number, in [unit]; null where the result has none.</param>
     /// <exception cref="ArgumentException">The name is blank or holds other characters than letters, digits, dots,
     /// hyphens and spaces.</exception>
-    public Measure(string name, string unit, Func<TResult, double?> of) => 
+    public Measure(string name, string unit, Func<TResult, double?> of) =>
         (Name, Unit, Of) = (InputPath.Checked(name), Guard.NotBlank(unit, nameof(unit)), Guard.NotNull(of, nameof(of)));
 
     /// <summary>Its name in results, for example <c>lit time</c>.</summary>
