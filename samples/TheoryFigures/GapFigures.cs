@@ -21,13 +21,13 @@ internal static class GapFigures
             Agreement("Peak pressure of the two lumped models", "peak gauge pressure [kPa]", run => run.PeakGaugePressure.Kilopascals)
             .Note("one 6 mm hole", 75, 200, 1)
             .Note("four times that", 430, 10, 0)
-            .Note("solid: displacement, dashed: stirred", 430, 225, 3)
+            .Note("solid: two-zone, dashed: well-stirred", 430, 225, 3)
             .Limits(0, 950, 0, 250));
         yield return ("gap-models-arrival", Agreement("Half of what leaves at the last vent is products", "time since burn-through [ms]",
             run => run.TimeOf(GapEventKind.FrontAtLastVent)?.Milliseconds ?? double.NaN)
             .Note("one 6 mm hole", 370, 20.5, 1)
             .Note("four times that", 740, 12, 0)
-            .Note("solid: displacement, dashed: stirred", 430, 2, 3)
+            .Note("solid: two-zone, dashed: well-stirred", 430, 2, 3)
             .Limits(0, 950, 0, 30));
         yield return ("open-side", OpenSide());
     }

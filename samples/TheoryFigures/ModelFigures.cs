@@ -9,9 +9,9 @@ internal static class ModelFigures
 {
     public static IEnumerable<(string Name, Plot Plot)> All()
     {
-        yield return ("models-arrival", Map("Front at the last vent: resolved model against displacement model", s => s.Arrival));
+        yield return ("models-arrival", Map("Front at the last vent: one-dimensional model against two-zone model", s => s.Arrival));
         yield return ("models-arrival-still", Map("The same with a thin front, and no exchange with the dead end", s => s.ArrivalOfStill));
-        yield return ("models-peak", Map("Peak gauge pressure: resolved model against displacement model", s => s.Peak));
+        yield return ("models-peak", Map("Peak gauge pressure: one-dimensional model against two-zone model", s => s.Peak));
     }
 
     private static Plot Map(string title, Func<ModelMap.Spot, double?> difference)

@@ -7,7 +7,7 @@ namespace TheoryFigures;
 /// <summary>Front arrival and peak pressure of the three models over gap length and vent area, otherwise the starting gap, its joint holding.</summary>
 internal static class ModelMap
 {
-    /// <summary>Relative difference from which displacement and resolved count as apart [-].</summary>
+    /// <summary>Relative difference from which the two-zone and the one-dimensional model count as apart [-].</summary>
     public const double Apart = 0.1;
 
     private const int Cells = 150;
@@ -26,7 +26,7 @@ internal static class ModelMap
 
     public static IEnumerable<string> Arrivals()
     {
-        yield return "| gap [mm] | vent area | displacement | stirred | resolved | apart | thin and still: displacement | resolved |";
+        yield return "| gap [mm] | vent area | two-zone | well-stirred | one-dimensional | apart [%] | thin and still: two-zone | one-dimensional |";
         yield return "|---|---|---|---|---|---|---|---|";
         foreach (Spot s in Spots)
         {
@@ -37,7 +37,7 @@ internal static class ModelMap
 
     public static IEnumerable<string> PeakPressures()
     {
-        yield return "| gap [mm] | vent area | displacement | stirred | resolved | apart | at [ms]: displacement | resolved |";
+        yield return "| gap [mm] | vent area | two-zone | well-stirred | one-dimensional | apart [%] | at [ms]: two-zone | one-dimensional |";
         yield return "|---|---|---|---|---|---|---|---|";
         foreach (Spot s in Spots)
         {
@@ -46,12 +46,12 @@ internal static class ModelMap
         }
     }
 
-    private static string Mark(double? difference) => IsApart(difference) ? FormattableString.Invariant($"{100 * difference:+0;-0} %") : "";
+    private static string Mark(double? difference) => IsApart(difference) ? FormattableString.Invariant($"{100 * difference:+0;-0}") : "";
 
     /// <summary>The two places whose peaks are apart, with openings of the chamber that take 1 ms and longer.</summary>
     public static IEnumerable<string> Openings()
     {
-        yield return "| gap [mm] | vent area | opening [ms] | peak [kPa gauge]: displacement | resolved | difference |";
+        yield return "| gap [mm] | vent area | opening [ms] | peak [kPa gauge]: two-zone | one-dimensional | difference |";
         yield return "|---|---|---|---|---|---|";
         foreach (double length in (double[])[50, 200])
         {
@@ -118,7 +118,7 @@ internal static class ModelMap
     /// <summary>One length and area, with its runs; the still ones are those with a thin front and no exchange with the dead end.</summary>
     internal sealed record Spot(double Length_mm, double Area, GapRun Displaced, GapRun Stirred, GapRun Resolved, GapRun Still, GapRun StillResolved)
     {
-        /// <summary>Arrival of the front in the resolved model over that in the displacement model, less 1; null where one does not arrive.</summary>
+        /// <summary>Arrival of the front in the one-dimensional model over that in the two-zone model, less 1; null where one does not arrive.</summary>
         public double? Arrival => Later(Displaced, Resolved);
 
         /// <summary>The same with a thin front, and no exchange with the dead end in either model.</summary>

@@ -14,12 +14,12 @@ internal static class Refinement
             + "grain at most [K] |";
         yield return "|---|---|---|---|---|---|---|---|";
         foreach (double tolerance in (double[])[1e-3, 1e-4, 1e-6, 1e-8, 1e-10])
-            yield return Row($"displacement, tolerance {Power(tolerance)}", new GapModel.TwoZone(), tolerance);
+            yield return Row($"two-zone, tolerance {Power(tolerance)}", new GapModel.TwoZone(), tolerance);
         foreach (double tolerance in (double[])[1e-4, 1e-6, 1e-8])
-            yield return Row($"stirred, tolerance {Power(tolerance)}", new GapModel.WellStirred(), tolerance);
+            yield return Row($"well-stirred, tolerance {Power(tolerance)}", new GapModel.WellStirred(), tolerance);
         foreach (int cells in (int[])[50, 100, 200, 400, 800])
-            yield return Row($"resolved, {cells} cells", new GapModel.OneDimensional { Cells = cells }, 1e-6);
-        yield return Row("resolved, 400 cells, Courant number 0.4", new GapModel.OneDimensional { Cells = 400, CourantNumber = 0.4 }, 1e-6);
+            yield return Row($"one-dimensional, {cells} cells", new GapModel.OneDimensional { Cells = cells }, 1e-6);
+        yield return Row("one-dimensional, 400 cells, Courant number 0.4", new GapModel.OneDimensional { Cells = 400, CourantNumber = 0.4 }, 1e-6);
     }
 
     private static string Power(double tolerance) => FormattableString.Invariant($"1e{Math.Log10(tolerance):F0}");

@@ -56,7 +56,7 @@ internal static class ResolvedFigures
         cells.MarkerSize = 6;
         cells.MarkerShape = MarkerShape.FilledCircle;
         return plot
-            .Note("line: exact, dots: resolved model", 0.02, 0.05, 3)
+            .Note("line: exact, dots: one-dimensional model", 0.02, 0.05, 3)
             .Note("fan", 0.3, 0.9, 3)
             .Note("contact", 0.69, 0.36, 3)
             .Note("shock", 0.86, 0.21, 3)

@@ -12,12 +12,12 @@ public static class Orifice
     /// smooth odd curve with a finite slope; above it nothing is changed. At one atmosphere the width is 101 Pa.
     /// </summary>
     /// <remarks>
-    /// A bare root has an infinite slope at equal pressures and stops any integrator there. The price of the blend:
-    /// pressure differences smaller than the width pass too little gas, by 10 % at half the width. Near equal pressures
-    /// every flow law also rectifies noise: what leaves is the gas inside, what returns is the gas outside, so an
-    /// integrator that chatters about equal pressures draws in outside gas that physics does not. Let inflow within a
-    /// fraction of the width carry the gas that is already inside, or keep the pressure tolerance well inside the
-    /// width.
+    /// A plain square root has an infinite slope at equal pressures, which stalls any integrator. The cost of the
+    /// blend: pressure differences smaller than the width pass too little gas, by 10 % at half the width. Near equal
+    /// pressures every flow law also rectifies noise: what leaves is the gas inside, what returns is the gas outside,
+    /// so an integrator that chatters around equal pressures draws in outside gas that would not enter in reality. Let
+    /// inflow within a fraction of the width carry the gas that is already inside, or keep the pressure tolerance well
+    /// inside the width.
     /// </remarks>
     public const double BlendWidth = 1e-3;
 
@@ -56,13 +56,13 @@ public static class Orifice
     }
 
     /// <summary>
-    /// Flow through openings one behind the other, such as the holes in the walls of nested tubes: one flow through
+    /// Flow through openings in series, such as the holes in the walls of nested tubes: one flow through
     /// all, the pressures between them solved for.
     /// </summary>
     /// <remarks>
     /// Steady and adiabatic: the stagnation temperature stays that of the upstream gas, and each jet comes to rest in
-    /// the space behind its hole, which must be large against the hole; jets aimed at the next hole pass more. Equal
-    /// holes choke at the last, never at the first.
+    /// the space behind its hole, which must be large compared with the hole; jets aimed at the next hole pass more.
+    /// Equal holes choke at the last, never at the first.
     /// </remarks>
     /// <param name="one">Gas on side one.</param>
     /// <param name="two">Gas on side two.</param>
@@ -76,7 +76,7 @@ public static class Orifice
         return HolesInSeries.Flow(one, two, openings);
     }
 
-    /// <summary>Flow through openings side by side between the same two spaces: their flows add.</summary>
+    /// <summary>Flow through openings in parallel between the same two spaces: their flows add.</summary>
     /// <param name="one">Gas on side one.</param>
     /// <param name="two">Gas on side two.</param>
     /// <param name="openings">The openings, at least one.</param>
@@ -85,12 +85,14 @@ public static class Orifice
     public static OpeningsFlow InParallel(GasState one, GasState two, params EquatableArray<Opening> openings)
     {
         if (openings.Length == 0)
-            throw new ArgumentException("There is no opening; it needs at least one.", nameof(openings));
+            throw new ArgumentException("There is no opening; give at least one.", nameof(openings));
         ImmutableArray<OrificeFlow> members = [.. openings.Select(o => Flow(one, two, o.Holes, o.Law))];
         return new OpeningsFlow(MassFlow.FromKilogramsPerSecond(members.Sum(m => m.MassFlow.KilogramsPerSecond)), [], members);
     }
 
-    /// <summary>Flow between two gases at rest with its derivatives by both pressures, for implicit users.</summary>
+    /// <summary>
+    /// Flow between two gases at rest with its derivatives with respect to both pressures, for implicit solvers.
+    /// </summary>
     /// <param name="one">Gas on side one.</param>
     /// <param name="two">Gas on side two.</param>
     /// <param name="holes">The holes between them.</param>

@@ -28,7 +28,7 @@ public sealed class OrificeFlow
 
     /// <summary>
     /// Whether the pressure ratio is at or below the critical one: the jet is sonic where it is narrowest. Behind a
-    /// nozzle, a rounded or a long hole the flow no longer answers to the downstream pressure. Behind a sharp edge it
+    /// nozzle, a rounded or a long hole the flow no longer depends on the downstream pressure. Behind a sharp edge it
     /// still does: the jet contracts less as the downstream pressure falls, so the flow keeps rising past the critical
     /// ratio (<see cref="IDischargeLaw.LevelsOffWhenChoked"/> tells the two apart).
     /// </summary>
@@ -49,7 +49,7 @@ public sealed class OrificeFlow
     public Speed JetSpeed { get; }
 
     /// <summary>
-    /// In what way the case lies outside the range of the law: warnings <c>DIS001</c> and <c>DIS003</c>.
+    /// How the case lies outside the range of the law: warnings <c>DIS001</c> and <c>DIS003</c>.
     /// </summary>
     public ImmutableArray<ModelFinding> Findings { get; }
 

@@ -48,7 +48,8 @@ internal static class OrificeKernel
     }
 
     /// <summary>
-    /// Signed mass flow with its derivatives by the two pressures [kg/s, kg/(s Pa)], at fixed temperatures.
+    /// Signed mass flow with its derivatives with respect to the two pressures [kg/s, kg/(s Pa)], at fixed
+    /// temperatures.
     /// </summary>
     public static OrificeDerivatives SignedSlopes(IDischargeLaw law, in OrificeSize size, in OrificeSide one,
         in OrificeSide two)
@@ -63,7 +64,7 @@ internal static class OrificeKernel
                 -size.Area * byUpstream);
     }
 
-    /// <summary>What the law sees from the side of the higher pressure.</summary>
+    /// <summary>Conditions for the law, seen from the side of the higher pressure.</summary>
     public static OrificeConditions Conditions(in OrificeSize size, in OrificeSide upstream, double downstreamPressure) =>
         new(upstream.P, upstream.T, downstreamPressure, upstream.Gas.R, upstream.Gas.Gamma, size.Diameter, size.Thickness);
 }

@@ -3,7 +3,7 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Flight and air at the moment a booster burns through: what a gap model needs to know of the flight.
+/// Flight and air at the moment a booster burns through: the input that a gap model needs from the flight.
 /// </summary>
 public sealed record BurnThroughState
 {
@@ -34,21 +34,23 @@ public sealed record BurnThroughState
     /// <summary>Density of the air [kg/m3].</summary>
     public required Density AirDensity { get; init; }
 
-    /// <summary>Mass of all that is ahead of the joint [kg].</summary>
+    /// <summary>Mass of everything ahead of the joint [kg].</summary>
     public required Mass MassAhead { get; init; }
 
     /// <summary>Mass of the stage behind the joint, as burnt so far [kg].</summary>
     public required Mass MassBehind { get; init; }
 
     /// <summary>
-    /// Drag on what is ahead of the joint [N]: taken as the drag of the upper stage flying alone, not more than that of
-    /// the stack. Flying alone it has a base of its own, so this is the upper end.
+    /// Drag on the part ahead of the joint [N]: taken as the drag of the upper stage flying alone, not more than that
+    /// of the stack. Flying alone it has its own base drag, so this is an upper bound.
     /// </summary>
     public required Force DragAhead { get; init; }
 
-    /// <summary>Drag on what is behind the joint [N]: the rest of the drag of the stack; the lower end.</summary>
+    /// <summary>Drag on the part behind the joint [N]: the rest of the drag of the stack; a lower bound.</summary>
     public required Force DragBehind { get; init; }
 
-    /// <summary>Thrust the booster still has [N]; zero where burn-through is the end of its thrust history.</summary>
+    /// <summary>
+    /// Remaining thrust of the booster [N]; zero where burn-through is the end of its thrust history.
+    /// </summary>
     public required Force ThrustBehind { get; init; }
 }

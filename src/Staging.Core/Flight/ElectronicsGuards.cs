@@ -3,7 +3,8 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Conditions that electronics ask when the timer runs out; each null asks nothing. One refusal leaves the motor unlit.
+/// Conditions that the electronics check when the timer runs out; null means no condition. One condition that is not
+/// met leaves the motor unlit.
 /// </summary>
 public sealed record ElectronicsGuards
 {
@@ -31,8 +32,8 @@ public sealed record ElectronicsGuards
     public Duration? Latest { get; init => field = value is { } t ? Guard.In(t, 0, 1000) : null; }
 
     /// <summary>
-    /// Greatest tilt of the flight path from vertical [deg], 0 to 90. A straight-line flight has no tilt of its own, so
-    /// the tilt is a proxy: the path angle of a gravity turn at the speeds of this flight, started at the guide's
+    /// Greatest tilt of the flight path from vertical [deg], 0 to 90. A straight-line flight does not tilt, so the tilt
+    /// is a proxy: the path angle of a gravity turn at the speeds of this flight, started at the guide's
     /// elevation (see flight.md).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>How a flight is computed. The defaults are the numbers stated here.</summary>
+/// <summary>Options of a flight computation. The defaults are the numbers stated here.</summary>
 public sealed record FlightOptions
 {
     /// <summary>The defaults.</summary>
@@ -14,24 +14,25 @@ public sealed record FlightOptions
     /// </summary>
     public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.Default;
 
-    /// <summary>What is followed. The default is everything.</summary>
+    /// <summary>The bodies and cases followed. The default is everything.</summary>
     public FlightScope Scope { get; init; } = FlightScope.Everything;
 
     /// <summary>
-    /// Whether the trajectory of each body is kept, for columns and plots. The default is yes; a study that asks for
-    /// single numbers does without.
+    /// Whether the trajectory of each body is kept, for columns and plots. The default is yes; a study of single
+    /// numbers does not need it.
     /// </summary>
     public bool KeepTracks { get; init; } = true;
 
     /// <summary>
     /// How late a motor lights in the case of late ignition [s], 1 ms to 100 s; null leaves that case out. The default
-    /// is 1 s: judgement, the order of a grain that smoulders before it catches.
+    /// is 1 s: judgement, the order of magnitude for a grain that smoulders before it ignites.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration? LateIgnition { get; init => field = value is { } t ? Guard.In(t, 1e-3, 100) : null; } = Duration.FromSeconds(1);
 
     /// <summary>
-    /// Time from ignition at which a body still in the air is given up [s], 1 s to 100000 s. The default is one hour.
+    /// Time from ignition after which a body still in the air is no longer followed [s], 1 s to 100000 s. The default
+    /// is one hour.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration LatestTime { get; init => field = Guard.In(value, 1, 100_000); } = Duration.FromHours(1);

@@ -33,16 +33,16 @@ public sealed partial record FlightPlan
     }
 
     /// <summary>
-    /// Flies the uppermost stage once without ejection and reads, for each delay on offer, how fast and how high it
-    /// would be when the charge fires. One flight serves all delays, because nothing changes before the charge, and the
-    /// delay of the uppermost motor does not matter.
+    /// Flies the uppermost stage once without ejection and reads, for each delay offered, its speed and height when
+    /// the charge fires. One flight serves all delays, because nothing changes before the charge, and the delay of the
+    /// uppermost motor does not matter.
     /// </summary>
     /// <param name="delaysOnOffer">Delays to be had [s], 0 to 100 s each.</param>
     /// <param name="options">How to compute; null takes the defaults.</param>
     /// <param name="cancellationToken">Stops the run.</param>
     /// <returns>
-    /// What each delay on offer does, the slowest ejection first; empty where the uppermost stage never lit or found no
-    /// apogee after burnout.
+    /// The result of each delay, the slowest ejection first; empty where the uppermost stage never lit or had no apogee
+    /// after burnout.
     /// </returns>
     /// <exception cref="InvalidModelException">The plan does not hang together.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A delay outside its range.</exception>
@@ -58,7 +58,7 @@ public sealed partial record FlightPlan
             cancellationToken: cancellationToken).Main;
         if (flight.Find(FlightEventKind.Ignition, top.Name) is not { } ignition || flight.ApogeeTime is not { } apogee)
             return [];
-        // Delays count from the end of the main motor's own curve, whatever burns beside it.
+        // Delays count from the end of the main motor's own curve, whatever burns in parallel.
         Duration burnout = ignition.Time + top.Motor.Thrust.BurnTime;
         return apogee < burnout ? [] : DelayOption.All(flight, burnout.Seconds, apogee.Seconds, delaysOnOffer);
     }

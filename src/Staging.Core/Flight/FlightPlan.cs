@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>A stack on its guide: what flies, from where. <see cref="Fly"/> flies it.</summary>
+/// <summary>A stack on its guide, at a site. <see cref="Fly"/> flies it.</summary>
 public sealed partial record FlightPlan
 {
     /// <summary>The stages, lowest first; one or more.</summary>
@@ -24,7 +24,7 @@ public sealed partial record FlightPlan
     /// <summary>Mass of the whole stack on the guide [kg].</summary>
     public Mass LiftOffMass => Mass.FromKilograms(Payload.Kilograms + Stages.Sum(s => s.LoadedMass.Kilograms));
 
-    /// <summary>Looks whether the plan hangs together.</summary>
+    /// <summary>Checks that the plan is consistent.</summary>
     /// <returns>All findings, errors and others; empty when there is nothing to say.</returns>
     public ImmutableArray<ModelFinding> Check() => FlightPlanCheck.Run(this);
 }

@@ -2,14 +2,14 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Flight;
 
-/// <summary>The rules across fields of a flight plan.</summary>
+/// <summary>The rules that involve several fields of a flight plan.</summary>
 internal static class FlightPlanCheck
 {
     public static ImmutableArray<ModelFinding> Run(FlightPlan plan)
     {
         var findings = ImmutableArray.CreateBuilder<ModelFinding>();
         if (plan.Stages.Length == 0)
-            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT001", "Stages", "There is no stage; a plan needs one or more."));
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT001", "Stages", "There is no stage; a plan needs at least one."));
         for (int i = 0; i < plan.Stages.Length; i++)
         {
             CheckMasses(plan.Stages[i], i, findings);
@@ -54,7 +54,7 @@ internal static class FlightPlanCheck
             if (motor.ForwardEnd is not MotorForwardEnd.Plugged)
             {
                 findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT013", $"Stages[{i}].ParallelMotors[{k}].Motor.ForwardEnd",
-                    $"'{motor.Name}' burns beside the main motor and is not plugged; what leaves its forward end is not followed."));
+                    $"'{motor.Name}' burns in parallel with the main motor and is not plugged; gas from its forward end is not modelled."));
             }
         }
 
@@ -136,7 +136,7 @@ internal static class FlightPlanCheck
         if (stage.Recovery.Kind == RecoveryKind.Ballistic)
         {
             findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT012", $"Stages[{i}].Recovery",
-                $"'{stage.Name}' comes down ballistic, nose first at full speed; safety codes ask for a recovery device."));
+                $"'{stage.Name}' comes down ballistic, nose first at full speed; safety codes require a recovery device."));
         }
     }
 }

@@ -1,6 +1,6 @@
 namespace Staging.Core.Flight;
 
-/// <summary>What a flight run follows.</summary>
+/// <summary>The bodies and cases that a flight run follows.</summary>
 public enum FlightScope
 {
     /// <summary>Every body to the ground, and every failure case.</summary>

@@ -2,19 +2,19 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>What a gap does at a given burn-through.</summary>
+/// <summary>The result of a gap at a given burn-through.</summary>
 public abstract record GapIgnitionResult
 {
     private protected GapIgnitionResult()
     {
     }
 
-    /// <summary>Why, in words, with the numbers that decided.</summary>
+    /// <summary>The reason in words, with the deciding numbers.</summary>
     public required string Reason { get; init => field = Guard.NotBlank(value); }
 
     /// <summary>
-    /// What the answer was computed from, for a reader who knows its type; null where there is nothing more to show.
-    /// The flight passes it on and does not look into it: see <see cref="StagingReport.Details"/>.
+    /// The calculation behind the answer, for a caller that knows its type; null where there is none. The flight
+    /// passes it on unread: see <see cref="StagingReport.Details"/>.
     /// </summary>
     public object? Details { get; init; }
 

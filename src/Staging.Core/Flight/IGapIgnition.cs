@@ -1,12 +1,12 @@
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Answers whether burn-through gas lights the next stage, and when. Thread-safe, and a pure function of the state.
-/// Plans compare by value: an answer of your own should be a record.
+/// Decides whether burn-through gas lights the next stage, and when. Thread-safe, and a pure function of the state.
+/// Plans compare by value, so an implementation should be a record.
 /// </summary>
 public interface IGapIgnition
 {
-    /// <summary>Asked once, at the burn-through of the motor below.</summary>
+    /// <summary>Called once, at the burn-through of the motor below.</summary>
     /// <param name="state">Air, flight and masses at that moment.</param>
     /// <param name="cancellationToken">Stops the answer, as it stops the flight.</param>
     /// <returns>Lit or not, with the times that count from burn-through.</returns>

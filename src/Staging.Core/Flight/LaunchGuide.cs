@@ -2,7 +2,9 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>The rod or rail that holds the direction until the fins do. The flight goes on in its direction.</summary>
+/// <summary>
+/// The rod or rail that holds the direction until the fins do. The flight continues in its direction.
+/// </summary>
 public sealed record LaunchGuide
 {
     /// <summary>Length of travel along the guide [m], 1 cm to 100 m.</summary>

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>Where the flight takes place.</summary>
+/// <summary>The launch site.</summary>
 public sealed record LaunchSite
 {
     /// <summary>The air above the site.</summary>
@@ -14,7 +14,7 @@ public sealed record LaunchSite
     public required Length Elevation { get; init => field = Guard.In(value, -500, 9000); }
 
     /// <summary>
-    /// Steady wind [m/s], 0 to 50 m/s. It enters nothing but the estimate of drift: the flight itself is flown in still
+    /// Steady wind [m/s], 0 to 50 m/s. It enters only the estimate of drift: the flight itself is computed in still
     /// air.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -6,11 +6,11 @@ namespace Staging.Core.Flight;
 /// <summary>One stage of the stack, with the motors it carries.</summary>
 public sealed record Stage
 {
-    /// <summary>What it is called in the results; unique within a plan.</summary>
+    /// <summary>Its name in the results; unique within a plan.</summary>
     public required string Name { get; init => field = Guard.NotBlank(value); }
 
     /// <summary>
-    /// Everything of the stage but the motors: airframe, fins, coupler, recovery device [kg], 0 to 100 t.
+    /// Everything in the stage except the motors: airframe, fins, coupler, recovery device [kg], 0 to 100 t.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Mass StructureMass { get; init => field = Guard.In(value, 0, 100_000); }
@@ -23,12 +23,12 @@ public sealed record Stage
     public required int MotorCount { get; init => field = Guard.In(value, 1, 100); }
 
     /// <summary>
-    /// Motors of other kinds that burn beside it, lit at the same moment: a core with smaller ones around it. Their
+    /// Motors of other kinds that burn in parallel, lit at the same moment: a core with smaller ones around it. Their
     /// forward ends are not followed, so they should be plugged. The default is none.
     /// </summary>
     public EquatableArray<MotorGroup> ParallelMotors { get; init; } = [];
 
-    /// <summary>Drag of the stack while this stage is its lowest part, no motor burning.</summary>
+    /// <summary>Drag of the stack while this stage is its lowest part and no motor burns.</summary>
     public required DragTable Drag { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The same while its motors burn, when the jet fills the base; null takes <see cref="Drag"/>.</summary>
@@ -40,10 +40,10 @@ public sealed record Stage
     /// </summary>
     public DragTable? DragWhenDropped { get; init; }
 
-    /// <summary>How the body that this stage becomes comes down.</summary>
+    /// <summary>Recovery of the body that this stage becomes.</summary>
     public required Recovery Recovery { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>What lights its motors.</summary>
+    /// <summary>The ignition of its motors.</summary>
     public required StageIgnition Ignition { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Propellant of all its motors [kg].</summary>

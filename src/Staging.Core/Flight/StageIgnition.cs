@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>What lights the motors of a stage.</summary>
+/// <summary>The ignition of the motors of a stage.</summary>
 public abstract record StageIgnition
 {
     private protected StageIgnition()
@@ -26,7 +26,7 @@ public abstract record StageIgnition
         };
 
     /// <summary>
-    /// The launch igniter: thrust histories start at time zero. For the lowest stage, and only for it.
+    /// The launch igniter: thrust histories start at time zero. For the lowest stage only.
     /// </summary>
     public sealed record AtLaunch : StageIgnition;
 
@@ -41,14 +41,16 @@ public abstract record StageIgnition
         public required Duration Lag { get; init => field = Guard.In(value, 0, 10); }
     }
 
-    /// <summary>Burn-through gas crosses a gap. Whether and when it lights is asked of <see cref="Gap"/>.</summary>
+    /// <summary>
+    /// Burn-through gas crosses a gap. <see cref="Gap"/> decides whether and when it lights the stage.
+    /// </summary>
     public sealed record ByGap : StageIgnition
     {
-        /// <summary>Answers for the state at burn-through.</summary>
+        /// <summary>Gives the result for the state at burn-through.</summary>
         public required IGapIgnition Gap { get; init => field = Guard.NotNull(value); }
     }
 
-    /// <summary>A timer fires an igniter, if the guards agree.</summary>
+    /// <summary>A timer fires an igniter, if no guard forbids it.</summary>
     public sealed record ByElectronics : StageIgnition
     {
         /// <summary>Event that starts the timer.</summary>
@@ -62,7 +64,7 @@ public abstract record StageIgnition
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public required Duration IgniterLag { get; init => field = Guard.In(value, 0, 10); }
 
-        /// <summary>Conditions asked when the timer runs out.</summary>
+        /// <summary>Conditions checked when the timer runs out.</summary>
         public required ElectronicsGuards Guards { get; init => field = Guard.NotNull(value); }
 
         /// <summary>

@@ -15,20 +15,20 @@ public enum TimerStart
     /// <summary>Ignition of the stage below.</summary>
     IgnitionBelow,
 
-    /// <summary>Burn-through of the stage below; never comes where its motor is plugged or ejects.</summary>
+    /// <summary>Burn-through of the stage below; never occurs where its motor is plugged or ejects.</summary>
     BurnThroughBelow,
 
     /// <summary>Burnout of the stage below.</summary>
     BurnoutBelow,
 
     /// <summary>
-    /// Separation from the stage below; asks for <see cref="StageIgnition.ByElectronics.SeparationAfterBurnout"/>.
+    /// Separation from the stage below; requires <see cref="StageIgnition.ByElectronics.SeparationAfterBurnout"/>.
     /// </summary>
     Separation,
 
     /// <summary>
     /// Apogee of the stack. A motor lit after it pushes towards the ground; a guard on the tilt or the height should
-    /// refuse.
+    /// prevent it.
     /// </summary>
     Apogee,
 }

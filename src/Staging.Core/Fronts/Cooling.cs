@@ -4,16 +4,16 @@ namespace Staging.Core.Fronts;
 
 /// <summary>
 /// A parcel of gas that cools at constant pressure in a duct: dT/da = -kappa T (T - Tw) with its age a and
-/// kappa = 4 h R/(D cp p). Hotter gas is thinner, so each kilogram touches more wall: the rate grows with T.
+/// kappa = 4 h R/(D cp p). Hotter gas is less dense, so each kilogram touches more wall: the rate grows with T.
 /// </summary>
 /// <remarks>
 /// Solution: T = Tw/(1 - c exp(-kappa Tw a)) with c = 1 - Tw/T0, and its integral (1/kappa) ln(1 + T0/Tw (exp(kappa Tw
-/// a) - 1)). Both hold without loss of digits down to kappa = 0, where T = T0.
+/// a) - 1)). Both keep full precision down to kappa = 0, where T = T0.
 /// </remarks>
 internal readonly struct Cooling(double kappa, double T0, double Tw)
 {
     /// <summary>
-    /// Above this exponent the growing exponential is taken out of the logarithm, so that nothing overflows.
+    /// Above this exponent the growing exponential is moved out of the logarithm, to avoid overflow.
     /// </summary>
     private const double Large = 1;
 

@@ -9,10 +9,10 @@ namespace Staging.Core.Fronts;
 /// without mixing and at the pressure of the air.
 /// </summary>
 /// <remarks>
-/// Each parcel ages and cools as <see cref="FrontPath.ParcelTemperature"/> has it; the column is their sum, x = mdot
+/// Each parcel cools with age as <see cref="FrontPath.ParcelTemperature"/> describes; the column is their sum, x = mdot
 /// R/(p A) times the integral of T over the age, so the front runs at mdot R T/(p A) with the temperature T of the
 /// first parcel. Without heat loss x = mdot R T0 t/(p A). The derivation is in the theory page on fronts. It holds
-/// while the front is slow against sound: see <see cref="Check"/>.
+/// while the front speed is low compared with the speed of sound: see <see cref="Check"/>.
 /// </remarks>
 public sealed record DisplacementFront
 {
@@ -48,7 +48,7 @@ public sealed record DisplacementFront
     /// <summary>Volume for each kelvin of the stream, as length of bore per second [m/(s K)].</summary>
     private double LengthRate => MassFlow.KilogramsPerSecond * Products.Constants.R / (Path.Air.Pressure.Pascals * Path.Area_m2);
 
-    /// <summary>Whether the front is slow against sound.</summary>
+    /// <summary>Whether the front is slow compared with sound.</summary>
     /// <returns>
     /// A warning <c>FRO001</c> when its first speed passes 0.3 of the speed of sound in the air ahead.
     /// </returns>
@@ -97,7 +97,7 @@ public sealed record DisplacementFront
     }
 
     /// <summary>
-    /// Heat that the whole column has given to the wall, mdot cp times the integral of T0 - T over the age.
+    /// Heat lost to the wall by the whole column, mdot cp times the integral of T0 - T over the age.
     /// </summary>
     /// <param name="time">Time since the stream began [s], 0 to 100.</param>
     /// <returns>The heat.</returns>

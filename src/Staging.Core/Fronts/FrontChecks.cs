@@ -3,7 +3,7 @@ using Staging.Core.Gases;
 
 namespace Staging.Core.Fronts;
 
-/// <summary>What the closed forms of displacement ask of their inputs.</summary>
+/// <summary>Requirements of the closed forms of displacement on their inputs.</summary>
 internal static class FrontChecks
 {
     /// <summary>
@@ -19,7 +19,7 @@ internal static class FrontChecks
         if (!(mach > MaxMach))
             return [];
         string text = Invariant.Text($"The front moves at {speed:F0} m/s, {mach:F2} of the speed of sound in the air ahead; the "
-            + $"pressure there is the air's own up to {MaxMach:F1}. The shock tube is the other limit.");
+            + $"pressure there is that of undisturbed air only up to {MaxMach:F1}. The shock tube is the other limit.");
         return [new ModelFinding(FindingSeverity.Warning, "FRO001", path, text)];
     }
 }

@@ -11,14 +11,14 @@ namespace Staging.Core.Fronts;
 /// front like diffusion with K = 10.1 a u* (G. I. Taylor, "The dispersion of matter in turbulent flow through a pipe",
 /// Proc. R. Soc. A 223 (1954) 446-468, from memory), a the radius, u* = U sqrt(f/8): a variance 2 K t = 10.1 sqrt(f/8)
 /// D x, whatever the speed history. Before that the middle of the stream runs ahead of its mean by the shape of the
-/// profile: with the 1/7 power law by 60/49 - 1 = 22 % of the way (H. Schlichting, Boundary-Layer Theory, pipe flow;
-/// from memory). The lesser of the two is taken.
+/// profile: with the 1/7 power law by 60/49 - 1 = 22 % of the distance (H. Schlichting, Boundary-Layer Theory, pipe
+/// flow; from memory). The lesser of the two is taken.
 /// <para>
-/// While the front speeds up, light gas also pushes heavy, which is unstable (Rayleigh-Taylor); while it slows down
-/// nothing is added. Depth of the bubbles h = alpha A g t^2 with the Atwood number A = (rho_air - rho_hot)/(rho_air +
-/// rho_hot); D. L. Youngs, "Numerical simulation of turbulent mixing by Rayleigh-Taylor instability", Physica D 12
-/// (1984) 32-44; alpha 0.05 to 0.07 in experiments; from memory. Under even acceleration g t^2 is twice the way, so the
-/// depth is a fixed share of it, about a tenth.
+/// While the front accelerates, light gas also pushes heavy gas, which is unstable (Rayleigh-Taylor); while it
+/// decelerates nothing is added. Depth of the bubbles h = alpha A g t^2 with the Atwood number A = (rho_air -
+/// rho_hot)/(rho_air + rho_hot); D. L. Youngs, "Numerical simulation of turbulent mixing by Rayleigh-Taylor
+/// instability", Physica D 12 (1984) 32-44; alpha 0.05 to 0.07 in experiments; from memory. Under constant acceleration
+/// g t^2 is twice the distance travelled, so the depth is a fixed share of it, about a tenth.
 /// </para>
 /// </remarks>
 public sealed record FrontMixing
@@ -40,9 +40,9 @@ public sealed record FrontMixing
     public required Provenance Provenance { get; init => field = Guard.NotNull(value); }
 
     /// <summary>
-    /// Friction factor 0.03, judged: a smooth tube has 0.026 at a Reynolds number of 20000 (cold air at 20 m/s in 18
-    /// mm) and 0.040 at 4000 (products), by f = 0.3164 Re^-0.25 (H. Blasius 1913). The thickness goes with its fourth
-    /// root, so it hardly matters.
+    /// Friction factor 0.03, an engineering judgement: a smooth tube has 0.026 at a Reynolds number of 20000 (cold air
+    /// at 20 m/s in 18 mm) and 0.040 at 4000 (products), by f = 0.3164 Re^-0.25 (H. Blasius 1913). The thickness goes
+    /// with its fourth root, so it hardly matters.
     /// </summary>
     public static FrontMixing Judged { get; } = new()
     {
@@ -54,8 +54,8 @@ public sealed record FrontMixing
         },
     };
 
-    /// <summary>Thickness of the mixing zone after a way.</summary>
-    /// <param name="travelled">Way of the front [m], 0 to 100.</param>
+    /// <summary>Thickness of the mixing zone after a distance travelled.</summary>
+    /// <param name="travelled">Distance travelled by the front [m], 0 to 100.</param>
     /// <param name="bore">Inner diameter [m], 1 mm to 1 m.</param>
     /// <returns>Thickness from 90 to 10 % products.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
@@ -63,10 +63,10 @@ public sealed record FrontMixing
         Length.FromMeters(Thickness(Guard.In(travelled, 0, 100, nameof(travelled)).Meters, Guard.In(bore, 1e-3, 1, nameof(bore)).Meters));
 
     /// <summary>
-    /// The way after which the stream has mixed across the bore and dispersion takes over from the profile.
+    /// The distance after which the stream has mixed across the bore and dispersion takes over from the profile.
     /// </summary>
     /// <param name="bore">Inner diameter [m], 1 mm to 1 m.</param>
-    /// <returns>The way at which both closed forms agree.</returns>
+    /// <returns>The distance at which both closed forms agree.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length DispersionTakesOverAt(Length bore)
     {
@@ -95,9 +95,9 @@ public sealed record FrontMixing
     }
 
     /// <summary>
-    /// Depth to which the hot gas bubbles into the air during a way under even acceleration, 2 alpha A x.
+    /// Depth to which the hot gas penetrates the air as bubbles over a distance at constant acceleration, 2 alpha A x.
     /// </summary>
-    /// <param name="accelerated">Way over which the front speeds up [m], 0 to 100.</param>
+    /// <param name="accelerated">Distance over which the front accelerates [m], 0 to 100.</param>
     /// <param name="atwood">Atwood number [-], -1 to 1; at 0 or below the front is stable.</param>
     /// <param name="growth">alpha [-], 0.01 to 0.2; 0.06 is in the middle of what experiments give.</param>
     /// <returns>The depth.</returns>
@@ -109,7 +109,7 @@ public sealed record FrontMixing
         return Length.FromMeters(2 * alpha * Math.Max(0, A) * x);
     }
 
-    /// <summary>Variance over bore times way [-]: 2 K/(U D) = 10.1 sqrt(f/8).</summary>
+    /// <summary>Variance over bore times distance [-]: 2 K/(U D) = 10.1 sqrt(f/8).</summary>
     private double Variance => Taylor * Math.Sqrt(FrictionFactor / 8);
 
     internal double Thickness(double x, double bore) => Math.Min(ProfileExcess * x, TenToNinety * Math.Sqrt(Variance * bore * x));

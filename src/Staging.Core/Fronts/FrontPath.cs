@@ -4,15 +4,15 @@ using UnitsNet;
 namespace Staging.Core.Fronts;
 
 /// <summary>
-/// The duct along which hot gas pushes the air ahead of it: its bore, the air, and what the wall takes.
+/// The duct along which hot gas pushes the air ahead of it: its bore, the air, and the heat transfer to the wall.
 /// </summary>
 /// <remarks>
 /// The far end is open to the air, so the pressure stays that of the air. Immutable; may be read from any thread.
 /// <para>
-/// A parcel of hot gas cools on its way at constant pressure and with a constant coefficient of heat transfer. Energy
+/// A parcel of hot gas cools at constant pressure and with a constant coefficient of heat transfer. Energy
 /// balance of a slug of length dx: m cp dT/dt = -h pi D dx (T - Tw), with dx = m R T/(p A). So dT/dt = -kappa T (T -
-/// Tw), kappa = 4 h R/(D cp p), whose solution is a logistic curve. Moved along with the parcel it is the same as the
-/// textbook exponential over distance, T - Tw falls by exp(-h pi D x/(mdot cp)) (F. P. Incropera and D. P. DeWitt,
+/// Tw), kappa = 4 h R/(D cp p), whose solution is a logistic curve. Followed along the duct it is the textbook
+/// exponential over distance, T - Tw falls by exp(-h pi D x/(mdot cp)) (F. P. Incropera and D. P. DeWitt,
 /// Fundamentals of Heat and Mass Transfer, internal flow at constant wall temperature; from memory).
 /// </para>
 /// </remarks>
@@ -27,7 +27,7 @@ public sealed record FrontPath
     /// <summary>The air that is pushed away; its pressure is the pressure all along the duct.</summary>
     public required GasState Air { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Temperature of the wall, which stays as it is while the gas passes [K], 200 to 2000.</summary>
+    /// <summary>Temperature of the wall, constant while the gas passes [K], 200 to 2000.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Temperature WallTemperature { get; init => field = Guard.In(value, 200, 2000); }
 
@@ -38,7 +38,7 @@ public sealed record FrontPath
     /// <summary>Cross-section of the bore.</summary>
     public Area CrossSection => Area.FromSquareMeters(Area_m2);
 
-    /// <summary>Temperature of a parcel of hot gas at an age.</summary>
+    /// <summary>Temperature of a parcel of hot gas at a given age.</summary>
     /// <param name="gas">The gas of the parcel, particles included.</param>
     /// <param name="start">Temperature at age zero [K], 200 to 4000.</param>
     /// <param name="age">Age [s], 0 to 100.</param>
@@ -47,7 +47,7 @@ public sealed record FrontPath
     public Temperature ParcelTemperature(PerfectGas gas, Temperature start, Duration age) =>
         Temperature.FromKelvins(CoolingOf(gas, start).TemperatureAt(Guard.In(age, 0, 100, nameof(age)).Seconds));
 
-    /// <summary>Heat that each kilogram of a parcel has given to the wall by an age, cp (T0 - T).</summary>
+    /// <summary>Heat that each kilogram of a parcel has lost to the wall by a given age, cp (T0 - T).</summary>
     /// <param name="gas">The gas of the parcel, particles included.</param>
     /// <param name="start">Temperature at age zero [K], 200 to 4000.</param>
     /// <param name="age">Age [s], 0 to 100.</param>
@@ -79,7 +79,7 @@ public sealed record FrontPath
     /// <summary>Cross-section [m2].</summary>
     internal double Area_m2 => Math.PI / 4 * Bore.Meters * Bore.Meters;
 
-    /// <summary>How a parcel of a gas cools on the way.</summary>
+    /// <summary>How a parcel of a gas cools along the duct.</summary>
     internal Cooling CoolingOf(in GasConstants gas, double start) => new(
         4 * WallHeatTransfer.WattsPerSquareMeterKelvin * gas.R / (Bore.Meters * gas.Cp * Air.Pressure.Pascals), start,
         WallTemperature.Kelvins);

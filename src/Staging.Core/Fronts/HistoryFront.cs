@@ -12,7 +12,7 @@ namespace Staging.Core.Fronts;
 /// <remarks>
 /// x(t) = R/(p A) times the integral of mdot(s) T(t - s) over s from 0 to t, with the temperature T(age) of
 /// <see cref="FrontPath.ParcelTemperature"/>. Taken piece by piece with 20-point Gauss-Legendre quadrature, on pieces
-/// so short that it errs by round-off only. Once the flow falls, a column that cools shrinks, and the front draws back.
+/// so short that its error is round-off only. Once the flow falls, a column that cools shrinks, and the front recedes.
 /// </remarks>
 public sealed record HistoryFront
 {
@@ -22,7 +22,7 @@ public sealed record HistoryFront
     /// </summary>
     private const double LongestPiece = 4;
 
-    /// <summary>Parts into which each piece of the history is cut in the search for the first arrival.</summary>
+    /// <summary>Parts into which each piece of the history is divided in the search for the first arrival.</summary>
     private const int ScanParts = 16;
 
     /// <summary>Width to which an arrival is located [s].</summary>
@@ -41,7 +41,7 @@ public sealed record HistoryFront
     /// <summary>Mass that enters each second.</summary>
     public required MassFlowHistory History { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Whether the front is slow against sound.</summary>
+    /// <summary>Whether the front is slow compared with sound.</summary>
     /// <returns>
     /// A warning <c>FRO001</c> when the speed at the greatest flow passes 0.3 of the speed of sound in the air ahead.
     /// </returns>
@@ -60,8 +60,8 @@ public sealed record HistoryFront
     public Length TravelAt(Duration time) => Length.FromMeters(Travel(Checked(time)));
 
     /// <summary>
-    /// Speed of the front: the volume that enters, less the shrinking of what cools; negative when the front draws
-    /// back.
+    /// Speed of the front: the volume that enters, less the contraction of the gas that cools; negative when the
+    /// front recedes.
     /// </summary>
     /// <param name="time">Time on the clock of the history [s], 0 to 100.</param>
     /// <returns>The speed.</returns>
@@ -73,7 +73,7 @@ public sealed record HistoryFront
         return Speed.FromMetersPerSecond(LengthOfKelvinKilogram * (History.At(t) * T0 - shrinking));
     }
 
-    /// <summary>Heat that the whole column has given to the wall.</summary>
+    /// <summary>Heat lost to the wall by the whole column.</summary>
     /// <param name="time">Time on the clock of the history [s], 0 to 100.</param>
     /// <returns>The heat: cp times the integral of mdot (T0 - T).</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

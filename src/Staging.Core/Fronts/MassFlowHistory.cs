@@ -51,7 +51,7 @@ public sealed record MassFlowHistory
     public static MassFlowHistory FromColumns(ReadOnlySpan<double> time_s, ReadOnlySpan<double> massFlow_kgs)
     {
         if (time_s.Length < 2 || time_s.Length != massFlow_kgs.Length)
-            throw new ArgumentException($"A history needs two points or more and as many flows as times; it has "
+            throw new ArgumentException($"A history needs at least two points and as many flows as times; it has "
                 + $"{time_s.Length} and {massFlow_kgs.Length}.", nameof(time_s));
         double most = 0;
         for (int i = 0; i < time_s.Length; i++)
@@ -63,7 +63,7 @@ public sealed record MassFlowHistory
         }
 
         if (most == 0)
-            throw new ArgumentException("All flows are zero; one at least must be above.", nameof(massFlow_kgs));
+            throw new ArgumentException("All flows are zero; at least one must be above 0 kg/s.", nameof(massFlow_kgs));
         return new MassFlowHistory([.. time_s], [.. massFlow_kgs]);
     }
 

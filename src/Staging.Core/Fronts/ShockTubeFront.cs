@@ -4,9 +4,9 @@ using UnitsNet;
 namespace Staging.Core.Fronts;
 
 /// <summary>
-/// Front travel in the other limit: hot gas at rest under pressure is let at once into the air of a duct of the same
-/// bore. A shock runs ahead, the contact surface between hot gas and air follows it, both at constant speed. Made by
-/// <see cref="Between"/>.
+/// Front travel in the other limit: hot gas at rest under pressure is released instantly into the air of a duct of the
+/// same bore. A shock runs ahead, the contact surface between hot gas and air follows it, both at constant speed. Made
+/// by <see cref="Between"/>.
 /// </summary>
 /// <remarks>
 /// Shock tube: H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), section 3.2; solved as an exact Riemann
@@ -37,10 +37,10 @@ public sealed record ShockTubeFront
         reflectedSpeed = NormalShock.Reflected(ShockMach, air.Gas.HeatCapacityRatio).ReflectedSpeed;
     }
 
-    /// <summary>The hot gas before it is let go.</summary>
+    /// <summary>The hot gas before release.</summary>
     public GasState Driver { get; }
 
-    /// <summary>The air before the shock comes.</summary>
+    /// <summary>The air ahead of the shock.</summary>
     public GasState Air { get; }
 
     /// <summary>Speed of the contact surface: of the front.</summary>
@@ -81,20 +81,23 @@ public sealed record ShockTubeFront
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration? ArrivalAt(Length station) => At(station, ContactSpeed);
 
-    /// <summary>When the shock arrives at a station: the first thing that is felt there, and cold.</summary>
+    /// <summary>
+    /// When the shock arrives at a station: the first disturbance there, in gas that is still cold air.
+    /// </summary>
     /// <param name="station">Distance from where the gases met [m], 0 to 100.</param>
     /// <returns>Time since they met; null where driver and air have one pressure.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration? ShockArrivalAt(Length station) => At(station, ShockSpeed);
 
     /// <summary>
-    /// How far the front gets in a duct closed at its end before the shock reflected there meets it and all but stops
-    /// it: x = L (1 + w/W)/(1 + w/u) with contact speed u, shock speed W and speed w of the reflected shock. What keeps
-    /// hot gas from a closed nozzle.
+    /// How far the front gets in a duct closed at its end before the shock reflected there meets it and nearly stops
+    /// it: x = L (1 + w/W)/(1 + w/u) with contact speed u, shock speed W and speed w of the reflected shock. This is
+    /// what keeps hot gas away from a closed nozzle.
     /// </summary>
     /// <param name="closedEnd">Station of the closed end [m], above 0 and at most 100.</param>
     /// <returns>
-    /// The station of the front when the reflected shock meets it; the closed end is never reached by this first push.
+    /// The station of the front when the reflected shock meets it; the closed end is never reached by this first
+    /// motion.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length StoppedBefore(Length closedEnd)

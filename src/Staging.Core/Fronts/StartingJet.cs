@@ -10,7 +10,7 @@ namespace Staging.Core.Fronts;
 /// Z = Gamma (M/rho_a)^(1/4) t^(1/2) with the momentum flow M of the opening and Gamma = 3.0 (plus or minus 0.1), for
 /// compressible and under-expanded jets too: P. G. Hill and P. Ouellette, "Transient turbulent gaseous fuel jets for
 /// diesel engines", J. Fluids Eng. 121 (1999) 93-101. A starting jet is about a quarter as wide as it is long (same
-/// source, from memory), so it fills a bore D at about Z = 4 D; further on the wall guides the gas and
+/// source, from memory), so it fills a bore D at about Z = 4 D; beyond that the wall guides the gas and
 /// <see cref="DisplacementFront"/> is the model.
 /// </remarks>
 public static class StartingJet
@@ -34,7 +34,7 @@ public static class StartingJet
         return Force.FromNewtons(rho * U * U * Math.PI / 4 * d * d);
     }
 
-    /// <summary>How far the tip has got.</summary>
+    /// <summary>Distance that the tip has covered.</summary>
     /// <param name="momentum">Momentum flow of the opening [N], 0 to 1e6.</param>
     /// <param name="air">Density of the air [kg/m3], 1e-3 to 1000.</param>
     /// <param name="time">Time since the jet began [s], 0 to 10.</param>

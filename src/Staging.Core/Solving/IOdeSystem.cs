@@ -2,8 +2,8 @@ namespace Staging.Core.Solving;
 
 /// <summary>A smooth right-hand side dy/dt = f(t, y) with the event functions watched while it holds.</summary>
 /// <remarks>
-/// One phase is one system: it is smooth from its start to its stop time. Jumps are made between phases, by whoever
-/// runs them. Implemented by structs, so that the integrator calls it without dispatch.
+/// One phase is one system: it is smooth from its start to its stop time. Jumps are made between phases, by the
+/// caller. Implemented by structs, so that the integrator calls it without dispatch.
 /// </remarks>
 internal interface IOdeSystem
 {
@@ -18,7 +18,7 @@ internal interface IOdeSystem
     /// <summary>Number of event functions; zero where nothing is watched.</summary>
     int EventCount { get; }
 
-    /// <summary>What event function <paramref name="index"/> asks for.</summary>
+    /// <summary>The rule of event function <paramref name="index"/>.</summary>
     EventRule Rule(int index);
 
     /// <summary>Writes dy/dt for the state <paramref name="y"/> at time <paramref name="t"/> [s].</summary>
@@ -33,5 +33,5 @@ internal interface IOdeSystem
     /// <param name="jacobian">df/dy, row by row: element (i, j) at i Dimension + j.</param>
     /// <param name="timeSlope">df/dt at fixed state; zero where time does not occur.</param>
     void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope) =>
-        throw new NotSupportedException("The system announces no Jacobian.");
+        throw new NotSupportedException("The system has no Jacobian.");
 }

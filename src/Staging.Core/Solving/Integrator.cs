@@ -5,22 +5,22 @@ namespace Staging.Core.Solving;
 /// All work memory is allocated once, here; steps allocate nothing.
 /// </summary>
 /// <remarks>
-/// The event contract, one test a rule:
+/// The event contract, with tests for each rule:
 /// (1) every step is cut into <see cref="SolverOptions.EventScanParts"/> parts and scanned for sign changes; two within
 /// one part may be missed; (2) a root is located in time to <see cref="SolverOptions.EventTimeTolerance"/>, never by
 /// function value, and the state is taken just past it; (3) a root at the start of a phase is not an event: a function
-/// counts once it has left zero, and who puts a state back onto its root sets the function to exact zero;
-/// (4) one firing a root, wherever it falls; a touch of zero from one side is no root, and is distinguished from one by
-/// the sign a time tolerance later; (5) events within the time tolerance of an ending event all fire, in the order of
-/// their indices; (6) an event that ends the phase hides every later root, so later events see the effects of earlier
-/// ones; (7) known times are stop times: they are met exactly, and never located; a function that arrives at exact zero
-/// there fires there; (8) nothing is evaluated before the start or beyond the stop time;
+/// counts once it has left zero, and a caller that puts a state back onto its root sets the function to exact zero;
+/// (4) one firing per root, wherever it falls; a touch of zero from one side is not a root, and is distinguished from
+/// one by the sign a time tolerance later; (5) events within the time tolerance of an ending event all fire, in the
+/// order of their indices; (6) an event that ends the phase hides every later root, so later events see the effects of
+/// earlier ones; (7) known times are stop times: they are met exactly, and never located; a function that arrives at
+/// exact zero there fires there; (8) nothing is evaluated before the start or beyond the stop time;
 /// (9) an event function that is not a number is a failure of the run, never an event that did not happen.
 /// </remarks>
 internal sealed class Integrator<TMethod>
     where TMethod : struct, IOneStepMethod
 {
-    /// <summary>A last step is stretched by up to this share, so that no sliver is left over.</summary>
+    /// <summary>The last step is stretched by up to this fraction, so that no tiny step is left over.</summary>
     private const double Stretch = 0.01;
 
     /// <summary>The same under a fixed step, where only round-off is to be absorbed.</summary>
@@ -86,7 +86,7 @@ internal sealed class Integrator<TMethod>
     /// <summary>When set, every step has this size [s] and no error control: for convergence tests.</summary>
     public double? FixedStep { get; init => field = value is { } h ? Guard.Above(h, 0, double.MaxValue, "s") : null; }
 
-    /// <summary>Starts a new run at a time [s]: the step size is chosen afresh; counts of work go on.</summary>
+    /// <summary>Starts a new run at a time [s]: the step size is chosen afresh; work counts continue.</summary>
     public void Restart(double time)
     {
         Time = time;
@@ -149,7 +149,7 @@ internal sealed class Integrator<TMethod>
         }
     }
 
-    /// <summary>Evaluates slope and events, and chooses a first step unless the solution goes on as it was.</summary>
+    /// <summary>Evaluates slope and events, and chooses a first step unless the solution continues smoothly.</summary>
     private bool BeginPhase<TSystem>(ref TSystem system, double stop)
         where TSystem : IOdeSystem
     {
@@ -181,7 +181,7 @@ internal sealed class Integrator<TMethod>
         return true;
     }
 
-    /// <summary>Takes one step, smaller and smaller until it meets the tolerance.</summary>
+    /// <summary>Takes one step, reducing it until it meets the tolerance.</summary>
     private bool TryStep<TSystem>(ref TSystem system, double stop, CancellationToken cancel, out double h, out bool atStop)
         where TSystem : IOdeSystem
     {
@@ -213,7 +213,7 @@ internal sealed class Integrator<TMethod>
         }
     }
 
-    /// <summary>The step to try: as suggested, but onto the stop time without a sliver, and never beyond it.</summary>
+    /// <summary>The step to try: as suggested, stretched to reach the stop time, and never beyond it.</summary>
     private double StepSize(double stop, out bool atStop)
     {
         double remaining = stop - Time;

@@ -9,6 +9,6 @@ internal enum PhaseEnd
     /// <summary>An event that ends the phase fired; time and state are those just past it.</summary>
     Event,
 
-    /// <summary>The integration gave up; <see cref="Integrator{TMethod}.Failure"/> says why.</summary>
+    /// <summary>The integration failed; <see cref="Integrator{TMethod}.Failure"/> says why.</summary>
     Failed,
 }

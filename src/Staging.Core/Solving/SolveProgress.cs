@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Staging.Core.Solving;
 
-/// <summary>How far a run has come. Reported in order, on the thread that solves.</summary>
+/// <summary>Progress of a run. Reported in order, on the thread that solves.</summary>
 public sealed class SolveProgress
 {
     internal SolveProgress(Duration time, double fraction) => (Time, Fraction) = (time, fraction);

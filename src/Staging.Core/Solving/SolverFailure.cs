@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Staging.Core.Solving;
 
-/// <summary>Why a run stopped short: a value, not an exception, so that a study can count it.</summary>
+/// <summary>Why a run stopped early: a value, not an exception, so that a study can count it.</summary>
 public sealed class SolverFailure
 {
     internal SolverFailure(SolverFailureKind kind, Duration time, string message) => (Kind, Time, Message) = (kind, time, message);

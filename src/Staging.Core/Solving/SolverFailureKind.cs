@@ -1,6 +1,6 @@
 namespace Staging.Core.Solving;
 
-/// <summary>Why an integration stopped short.</summary>
+/// <summary>Why an integration stopped early.</summary>
 public enum SolverFailureKind
 {
     /// <summary>The step fell below the spacing of representable times.</summary>

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Staging.Core.Solving;
 
-/// <summary>How a run is integrated. The defaults are the numbers stated here; there is no hidden choice.</summary>
+/// <summary>How a run is integrated. The defaults are the numbers stated here; there are no others.</summary>
 public sealed record SolverOptions
 {
     /// <summary>The defaults.</summary>
@@ -18,8 +18,8 @@ public sealed record SolverOptions
     public double ScaledAbsoluteTolerance { get; init => field = Guard.In(value, 1e-16, 1e-2); } = 1e-10;
 
     /// <summary>
-    /// Parts into which each step is cut when the event functions are scanned for sign changes, 1 to 1000. The default
-    /// is 4. Two crossings of one event function within one part may be missed.
+    /// Parts into which each step is divided when the event functions are scanned for sign changes, 1 to 1000. The
+    /// default is 4. Two crossings of one event function within one part may be missed.
     /// </summary>
     public int EventScanParts { get; init => field = Guard.In(value, 1, 1000); } = 4;
 

@@ -1,6 +1,6 @@
 namespace Staging.Core.Solving;
 
-/// <summary>Work done by a run, independent of the machine: what tests pin and users compare.</summary>
+/// <summary>Work done by a run, independent of the machine: for tests and comparisons.</summary>
 /// <param name="AcceptedSteps">Steps that met the tolerance.</param>
 /// <param name="RejectedSteps">Steps that were repeated with a smaller size.</param>
 /// <param name="DerivativeCalls">Evaluations of the right-hand side.</param>

@@ -54,7 +54,7 @@ public class ElectronicStagingTests
         var guards = new ElectronicsGuards { MinHeight = Length.FromMeters(500) };
         StagingReport staging = Assert.Single(TwoStages(Timer(0.5, guards, from: TimerStart.LiftOff)).Flown().Stagings);
         Assert.False(staging.Lit);
-        Assert.Contains("the guard asks for 500.0", staging.Reason, StringComparison.Ordinal);
+        Assert.Contains("the guard requires 500.0", staging.Reason, StringComparison.Ordinal);
     }
 
     /// <summary>Past apogee the nose points down, off a vertical guide as off any other: a guard on tilt lets nothing light then.</summary>

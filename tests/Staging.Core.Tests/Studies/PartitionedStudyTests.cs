@@ -125,7 +125,7 @@ public class PartitionedStudyTests
     [InlineData("seed 0", "seed -1", "Line 3 of the study part: the seed")]
     [InlineData("design", "plan", "Line 4")]
     [InlineData("input 1 - x", "input 1 -", "Line 6 of the study part: a unit and a name belong here")]
-    [InlineData("measure 1 - third", "measure 1 - th,ird", "may hold letters")]
+    [InlineData("measure 1 - third", "measure 1 - th,ird", "may hold only letters")]
     [InlineData("range 1 3", "range 3 1", "Line 10 of the study part: there is no range from 3 to 1 of 5 cases")]
     [InlineData("range 1 3", "range 1 6", "no range from 1 to 6")]
     [InlineData("range 1 3", "range 1 3\nrange 2 4", "Line 11 of the study part: case 2 is in two ranges")]

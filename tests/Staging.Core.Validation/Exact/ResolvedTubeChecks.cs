@@ -20,7 +20,7 @@ public class ResolvedTubeChecks
         How = Evidence.ComputedFromFormula,
     };
 
-    private static readonly Tolerance HalfPercent = Tolerance.Relative(0.005, "asked of the resolved model on 400 cells");
+    private static readonly Tolerance HalfPercent = Tolerance.Relative(0.005, "required of the one-dimensional model on 400 cells");
 
     /// <summary>
     /// Speed of the contact over the second half of the run, its place taken from what the scheme conserves: the mass of products between a station in the
@@ -61,7 +61,7 @@ public class ResolvedTubeChecks
         TubeArrays a = tube.Cells;
         Check(
             $"resolved tube, gamma {gamma}, Ms {mach}: pressure at the closed end after reflection p5/p1", "-", expected, a.Pressure[a.End - 1],
-            Tolerance.Relative(0.01, "asked of the resolved model on 400 cells"), LiepmannRoshko);
+            Tolerance.Relative(0.01, "required of the one-dimensional model on 400 cells"), LiepmannRoshko);
     }
 
     private static void Check(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck

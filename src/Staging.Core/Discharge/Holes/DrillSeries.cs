@@ -1,6 +1,6 @@
 namespace Staging.Core.Discharge;
 
-/// <summary>Which drills are at hand.</summary>
+/// <summary>The series of drills available.</summary>
 public enum DrillSeries
 {
     /// <summary>Metric, 0.5 mm to 13.0 mm in steps of 0.1 mm: a full shop set.</summary>

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace Staging.Core.Discharge;
 
-/// <summary>One drill of a series by rule. Common trade sizes, no source.</summary>
+/// <summary>One drill of a series with regular steps. Common trade sizes, no source.</summary>
 public sealed class DrillSize
 {
     // Two diameters that differ by less than a nanometre are the same drill.
@@ -16,7 +16,7 @@ public sealed class DrillSize
 
     private DrillSize(string label, Length diameter) => (Label, Diameter) = (label, diameter);
 
-    /// <summary>What is stamped on it, for example <c>3.2 mm</c> or <c>7/64 in</c>.</summary>
+    /// <summary>Its size as stamped on it, for example <c>3.2 mm</c> or <c>7/64 in</c>.</summary>
     public string Label { get; }
 
     /// <summary>Its diameter.</summary>
@@ -25,7 +25,7 @@ public sealed class DrillSize
     /// <summary>Every drill of a series, from the smallest.</summary>
     /// <param name="series">The series.</param>
     /// <returns>The drills.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">None of the series.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Not one of the defined series.</exception>
     public static ImmutableArray<DrillSize> All(DrillSeries series) => Guard.Defined(series, nameof(series)) switch
     {
         DrillSeries.MetricTenths => Tenths,

@@ -2,7 +2,7 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Discharge;
 
-/// <summary>One hole that passes what several pass; see <see cref="VentHoles.ForFlow"/>.</summary>
+/// <summary>One hole that passes the flow of several; see <see cref="VentHoles.ForFlow"/>.</summary>
 internal static class EquivalentHole
 {
     private const double MinDiameter = 1e-4;
@@ -12,7 +12,7 @@ internal static class EquivalentHole
     public static double DiameterFor(double flow, OrificeSide one, OrificeSide two, IDischargeLaw law, double wall)
     {
         double smallest = SmallestDiameter(law, wall);
-        var f = new Surplus(flow, one, two, law, wall);
+        var f = new HoleSurplus(flow, one, two, law, wall);
         double min = f.FlowAt(smallest);
         double most = f.FlowAt(MaxDiameter);
         if (min == most)
@@ -30,7 +30,8 @@ internal static class EquivalentHole
         return wall / d <= law.ThicknessToDiameterLimit ? d : Math.BitIncrement(d);
     }
 
-    private readonly struct Surplus(double flow, OrificeSide one, OrificeSide two, IDischargeLaw law, double wall) : IScalarFunction
+    /// <summary>Magnitude of the flow through a hole of a diameter less that of a given flow.</summary>
+    private readonly struct HoleSurplus(double flow, OrificeSide one, OrificeSide two, IDischargeLaw law, double wall) : IScalarFunction
     {
         public double FlowAt(double diameter) =>
             OrificeKernel.SignedMassFlow(law, new OrificeSize(Math.PI / 4 * diameter * diameter, diameter, wall), one, two);

@@ -20,7 +20,7 @@ public sealed class HolePattern
     /// <param name="total">Total area of all holes [m2]; it must give holes from 0.1 mm to 100 mm.</param>
     /// <param name="count">Number of holes, 1 to 1000.</param>
     /// <param name="wallThickness">Wall thickness [m], 0.01 mm to 50 mm.</param>
-    /// <param name="drills">The drills at hand.</param>
+    /// <param name="drills">The drills available.</param>
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument, or the diameter of one hole, outside its
     /// range.</exception>

@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Staging.Core.Discharge;
 
-/// <summary>Openings one behind the other; see <see cref="Orifice.InSeries"/>.</summary>
+/// <summary>Openings in series; see <see cref="Orifice.InSeries"/>.</summary>
 internal static class HolesInSeries
 {
     public static OpeningsFlow Flow(GasState one, GasState two, EquatableArray<Opening> openings)

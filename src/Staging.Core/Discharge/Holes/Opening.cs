@@ -8,14 +8,14 @@ public sealed record Opening
     /// <summary>The holes.</summary>
     public required VentHoles Holes { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>How much they pass.</summary>
+    /// <summary>The discharge law of the holes.</summary>
     public required IDischargeLaw Law { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Whether the wall suits the law, without running anything.</summary>
+    /// <summary>Whether the wall thickness is within the range of the law, without running anything.</summary>
     /// <param name="path">Where in the model the opening sits, for the finding.</param>
     /// <returns>
-    /// An error <c>DIS002</c> when the wall is thicker than the law answers, a warning <c>DIS001</c> when it is thinner
-    /// or thicker than its source vouches for; empty when it suits.
+    /// An error <c>DIS002</c> when the wall is thicker than the law accepts, a warning <c>DIS001</c> when it is thinner
+    /// or thicker than its source supports; empty when it is within range.
     /// </returns>
     public ImmutableArray<ModelFinding> Check(string path)
     {
@@ -25,7 +25,7 @@ public sealed record Opening
             return
             [
                 new ModelFinding(FindingSeverity.Error, "DIS002", path, Invariant.Text($"The wall is {ratio:G3} hole diameters thick; "
-                    + $"the discharge law has no answer beyond {Law.ThicknessToDiameterLimit:G3}.")),
+                    + $"the discharge law is not defined beyond {Law.ThicknessToDiameterLimit:G3}.")),
             ];
         }
 

@@ -2,21 +2,14 @@ using Staging.Core.Solving;
 
 namespace Staging.Core.Discharge;
 
-/// <summary>One opening of a series as plain SI numbers.</summary>
-internal readonly struct SeriesMember(IDischargeLaw law, OrificeSize size)
-{
-    public IDischargeLaw Law { get; } = law;
-
-    public OrificeSize Size { get; } = size;
-}
-
 /// <summary>
-/// Flow through openings in series, without allocation. Two openings: the pressure between them, at which both pass the
-/// same. More: the flow itself, marched upstream from the end pressure, since the flow of every law rises strictly with
-/// the upstream pressure, choked or not, while a choked flow says nothing about the downstream pressure; the pressure
-/// needed behind the first opening rises with the flow, and what the first opening passes to it falls: they are
-/// matched.
+/// Flow through openings in series, without allocation. For two openings the unknown is the pressure between them at
+/// which both pass the same flow. For more the unknown is the flow itself: the pressures are computed upstream from the
+/// end pressure, because the flow of every law rises strictly with the upstream pressure, choked or not, while a choked
+/// flow does not determine the downstream pressure. The pressure needed behind the first opening rises with the flow,
+/// and the flow through the first opening falls with that pressure, so there is one solution.
 /// </summary>
+/// <remarks>Each surplus is a flow less the flow that it has to equal, so its root is the solution.</remarks>
 internal static class SeriesKernel
 {
     public const int MaxMembers = 16;
@@ -45,12 +38,12 @@ internal static class SeriesKernel
 
     private static double OfTwo(ReadOnlySpan<SeriesMember> members, in OrificeSide upstream, double endPressure, Span<double> between)
     {
-        var f = new Surplus(members[0], members[1], upstream, endPressure);
+        var f = new TwoOpeningSurplus(members[0], members[1], upstream, endPressure);
         double atLow = -Flow(members[0], upstream, upstream.P, endPressure);
         double atHigh = Flow(members[1], upstream, upstream.P, endPressure);
         (double p, _) = BracketedRoot.Shrink(ref f, endPressure, atLow, upstream.P, atHigh, 0);
         between[0] = p;
-        // Both pass the same but for the round-off of p, which matters least where the pressure falls most.
+        // Both flows agree up to the round-off of p, which matters least where the pressure falls most.
         return upstream.P - p > p - endPressure
             ? Flow(members[0], upstream, upstream.P, p)
             : Flow(members[1], upstream, p, endPressure);
@@ -61,7 +54,7 @@ internal static class SeriesKernel
         double most = double.PositiveInfinity;
         foreach (SeriesMember m in members)
             most = Math.Min(most, Flow(m, upstream, upstream.P, endPressure));
-        var f = new FlowExcess(members, upstream, endPressure, between);
+        var f = new SeriesSurplus(members, upstream, endPressure, between);
         double atMost = f.At(most);
         if (atMost <= 0)
             return most;
@@ -73,14 +66,17 @@ internal static class SeriesKernel
     private static double Flow(in SeriesMember m, in OrificeSide gas, double from, double to) =>
         OrificeKernel.SignedMassFlow(m.Law, m.Size, new OrificeSide(from, gas.T, gas.Gas), new OrificeSide(to, gas.T, gas.Gas));
 
-    /// <summary>Flow out of the space between two openings less the flow into it, by the pressure there.</summary>
-    private readonly struct Surplus(SeriesMember first, SeriesMember second, OrificeSide gas, double endPressure) : IScalarFunction
+    /// <summary>Flow out of the space between two openings less the flow into it, at a pressure there.</summary>
+    private readonly struct TwoOpeningSurplus(SeriesMember first, SeriesMember second, OrificeSide gas, double endPressure)
+        : IScalarFunction
     {
         public double At(double x) => Flow(second, gas, x, endPressure) - Flow(first, gas, gas.P, x);
     }
 
-    /// <summary>A flow less what the first opening passes to the pressure that this flow needs behind it.</summary>
-    private readonly ref struct FlowExcess(ReadOnlySpan<SeriesMember> members, OrificeSide gas, double endPressure, Span<double> between)
+    /// <summary>
+    /// A flow less the flow through the first opening to the pressure that the other openings need for it.
+    /// </summary>
+    private readonly ref struct SeriesSurplus(ReadOnlySpan<SeriesMember> members, OrificeSide gas, double endPressure, Span<double> between)
         : IScalarFunction
     {
         private readonly ReadOnlySpan<SeriesMember> members = members;
@@ -91,9 +87,9 @@ internal static class SeriesKernel
             double p = endPressure;
             for (int k = members.Length - 1; k >= 1; k--)
             {
-                var surplus = new FlowSurplus(members[k], gas, p, x);
+                var surplus = new OneOpeningSurplus(members[k], gas, p, x);
                 double atTop = surplus.At(gas.P);
-                // More than the opening passes at the full pressure: too much, by at least what is missing here.
+                // The flow exceeds what this opening passes at full pressure: the surplus is at least the difference.
                 if (atTop <= 0)
                     return x - atTop;
                 (p, _) = BracketedRoot.Shrink(ref surplus, p, -x, gas.P, atTop, 0);
@@ -103,8 +99,8 @@ internal static class SeriesKernel
         }
     }
 
-    /// <summary>Flow through one opening from a pressure x less the flow asked for.</summary>
-    private readonly struct FlowSurplus(SeriesMember member, OrificeSide gas, double downstream, double flow) : IScalarFunction
+    /// <summary>Flow through one opening from a pressure less a given flow.</summary>
+    private readonly struct OneOpeningSurplus(SeriesMember member, OrificeSide gas, double downstream, double flow) : IScalarFunction
     {
         public double At(double x) => Flow(member, gas, x, downstream) - flow;
     }

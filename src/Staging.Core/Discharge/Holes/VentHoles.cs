@@ -27,10 +27,10 @@ public sealed record VentHoles
     /// <param name="two">Gas on side two.</param>
     /// <param name="law">The law of the single hole.</param>
     /// <param name="wallThickness">Wall of the single hole [m], 0.01 mm to 50 mm.</param>
-    /// <returns>One hole, 0.1 mm to 100 mm across, and no smaller than the law answers for this wall.</returns>
+    /// <returns>One hole, 0.1 mm to 100 mm across, and no smaller than the law accepts for this wall.</returns>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// No such hole passes this flow (the message tells what the smallest and the largest pass), or the flow runs
-    /// against the pressures, or the wall is too thick for the law at any of these diameters.
+    /// No such hole passes this flow (the message gives what the smallest and the largest pass), or the flow
+    /// opposes the pressure difference, or the wall is too thick for the law at any of these diameters.
     /// </exception>
     /// <exception cref="ArgumentException">Equal pressures.</exception>
     public static VentHoles ForFlow(MassFlow flow, GasState one, GasState two, IDischargeLaw law, Length wallThickness)
@@ -44,7 +44,7 @@ public sealed record VentHoles
     }
 
     /// <summary>
-    /// Area of one hole in place of several in series by the incompressible rule 1/A^2 = sum 1/A_i^2, all with one
+    /// Area of one hole equivalent to several in series by the incompressible rule 1/A^2 = sum 1/A_i^2, all with one
     /// coefficient. A first guess: low by 2 % at a pressure ratio of 0.9 and by 12 % for two equal holes that choke.
     /// </summary>
     /// <param name="areas">The areas in series, at least one.</param>

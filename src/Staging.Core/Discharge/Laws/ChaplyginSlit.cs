@@ -3,15 +3,15 @@ using Staging.Core.Gases;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// The exact plane solution against which models of a sharp edge are checked: a subsonic jet of perfect gas from a
+/// The exact plane solution used as a reference for models of a sharp edge: a subsonic jet of perfect gas from a
 /// straight slit in an infinite wall, S. A. Chaplygin, On gas jets (1904; NACA Technical Memorandum 1063, 1944), by the
 /// hodograph method.
 /// </summary>
 /// <remarks>
 /// 1/Cc = 1 + (8/pi) sum over n of (-1)^(n+1) n x_n / (4 n^2 - 1), with x_n = 1 + tau F'_n/(n F_n), F_n = 2F1(a, b;
 /// 2n+1; tau), a + b = 2n - 1/(gamma-1), a b = -n (2n+1)/(gamma-1), tau = 1 - r^((gamma-1)/gamma). For an
-/// incompressible jet all x_n are 1 and Cc = pi/(pi + 2). A plane slit is not a round hole: it serves as a check, not
-/// as a law.
+/// incompressible jet all x_n are 1 and Cc = pi/(pi + 2). A plane slit is not a round hole: it is a reference, not a
+/// law.
 /// </remarks>
 internal static class ChaplyginSlit
 {

@@ -1,7 +1,7 @@
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// A coefficient that does not change times the ideal isentropic flow: G = Cd p0 / sqrt(R T0) psi(r). Right for nozzles
+/// A constant coefficient times the ideal isentropic flow: G = Cd p0 / sqrt(R T0) psi(r). Right for nozzles
 /// and rounded holes, whose jet does not contract; for a sharp edge see <see cref="SharpEdgedLaw"/>.
 /// </summary>
 /// <remarks>
@@ -18,7 +18,7 @@ public sealed record ConstantCoefficientLaw : IDischargeLaw
     public required Provenance Provenance { get; init => field = Guard.NotNull(value); }
 
     /// <inheritdoc/>
-    /// <remarks>Every pressure ratio and wall: it is the coefficient that must suit the hole.</remarks>
+    /// <remarks>Every pressure ratio and wall: the coefficient itself must suit the hole.</remarks>
     public ValidityRange Validity => new(0, 0, double.PositiveInfinity, Provenance);
 
     /// <summary>An ideal nozzle, Cd = 1: the most that an opening can pass.</summary>

@@ -3,8 +3,8 @@ using Staging.Core.Gases;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// How much gas an opening passes. The one extension point of this floor: it is called in the inner loop, so it speaks
-/// plain SI doubles; it must be thread-safe, keep no state and allocate nothing.
+/// How much gas an opening passes. The one extension point of this namespace: it is called in the inner loop, so it
+/// uses plain SI doubles; it must be thread-safe, keep no state and allocate nothing.
 /// </summary>
 public interface IDischargeLaw
 {
@@ -18,14 +18,15 @@ public interface IDischargeLaw
     double MassFlux_kg_per_m2s(in OrificeConditions conditions);
 
     /// <summary>
-    /// Mass flux and its derivatives with respect to both pressures, at fixed upstream temperature, for implicit users.
-    /// Unless a law knows them in closed form: one-sided differences over a millionth of the upstream pressure.
+    /// Mass flux and its derivatives with respect to both pressures, at fixed upstream temperature, for implicit
+    /// solvers. Unless a law gives them in closed form: one-sided differences over a millionth of the upstream
+    /// pressure.
     /// </summary>
     /// <param name="conditions">Upstream stagnation state and downstream pressure; the upstream pressure is never the
     /// lower.</param>
     /// <returns>
-    /// Flux [kg/(m2 s)], its derivative by the upstream pressure [kg/(m2 s Pa) = s/m], not negative, and by the
-    /// downstream pressure [s/m], not positive; finite everywhere.
+    /// Flux [kg/(m2 s)], its derivative with respect to the upstream pressure [kg/(m2 s Pa) = s/m], not negative, and
+    /// with respect to the downstream pressure [s/m], not positive; finite everywhere.
     /// </returns>
     (double MassFlux_kg_per_m2s, double ByUpstreamPressure_s_per_m, double ByDownstreamPressure_s_per_m) SlopesAt(
         in OrificeConditions conditions)
@@ -38,18 +39,18 @@ public interface IDischargeLaw
         return (flux, (higher - flux) / step, (other - flux) / down);
     }
 
-    /// <summary>What the law is good for; a model that leaves the range gets a finding.</summary>
+    /// <summary>The range in which the law is valid; a model outside it gets a finding.</summary>
     ValidityRange Validity { get; }
 
     /// <summary>
-    /// Greatest wall thickness over hole diameter [-] that the law answers: an evaluation beyond it throws, where
-    /// <see cref="Validity"/> only notes. Without limit unless a law says otherwise.
+    /// Greatest wall thickness over hole diameter [-] that the law accepts: an evaluation beyond it throws,
+    /// whereas leaving <see cref="Validity"/> only gives a finding. No limit unless a law overrides it.
     /// </summary>
     double ThicknessToDiameterLimit => double.PositiveInfinity;
 
     /// <summary>
-    /// Downstream over upstream pressure at which the jet becomes sonic; unless a law knows better, that of an ideal
-    /// nozzle.
+    /// Downstream over upstream pressure at which the jet becomes sonic; that of an ideal nozzle unless a law
+    /// overrides it.
     /// </summary>
     /// <param name="heatCapacityRatio">Ratio of heat capacities gamma [-], 1.01 to 5/3.</param>
     /// <returns>The ratio [-].</returns>
@@ -57,7 +58,7 @@ public interface IDischargeLaw
 
     /// <summary>
     /// Whether the flow is independent of the downstream pressure at and below the critical ratio; true unless a law
-    /// says otherwise.
+    /// overrides it.
     /// </summary>
     /// <param name="thicknessToDiameter">Wall thickness over hole diameter [-].</param>
     /// <returns>True when the flow levels off.</returns>

@@ -3,9 +3,9 @@ using Staging.Core.Gases;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// A sharp edge by momentum: the contraction of the jet at any pressure ratio from its contraction in incompressible
-/// flow. The theoretical companion of <see cref="SharpEdgedLaw"/>, for any gas and for edges whose incompressible
-/// coefficient is known.
+/// A sharp edge from the momentum balance: the contraction of the jet at any pressure ratio from its contraction in
+/// incompressible flow. The theoretical companion of <see cref="SharpEdgedLaw"/>, for any gas and for edges whose
+/// incompressible coefficient is known.
 /// </summary>
 /// <remarks>
 /// D. A. Jobson, On the flow of a compressible fluid through orifices, Proc. Inst. Mech. Engrs 169 (1955) 767-776;

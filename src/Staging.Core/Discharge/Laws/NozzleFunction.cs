@@ -4,13 +4,13 @@ namespace Staging.Core.Discharge;
 
 /// <summary>
 /// The isentropic mass flow function psi of NACA Report 1135 (1953), see <see cref="ChokedFlow.MassFlowFunction"/>, in
-/// the form that orifice laws use: by relative pressure fall d = 1 - r, with the blend of <see cref="SmoothRoot"/> near
-/// d = 0, and with its slope.
+/// the form that orifice laws use: as a function of the relative pressure fall d = 1 - r, with the blend of
+/// <see cref="SmoothRoot"/> near d = 0, and with its slope.
 /// </summary>
 internal static class NozzleFunction
 {
-    // The critical ratio falls from exp(-1/2) = 0.6065 at gamma 1 to 0.4871 at gamma 5/3: outside this interval no
-    // power is needed to tell.
+    // The critical ratio falls from exp(-1/2) = 0.6065 at gamma 1 to 0.4871 at gamma 5/3: outside this interval the
+    // comparison needs no power.
     private const double AlwaysSubsonicAbove = 0.607;
     private const double AlwaysChokedBelow = 0.487;
 
@@ -85,7 +85,7 @@ internal static class NozzleFunction
         return sum / (b - a);
     }
 
-    // Its derivative by d.
+    // Its derivative with respect to d.
     private static double SeriesSlope(double d, double gamma)
     {
         double a = 2 / gamma;

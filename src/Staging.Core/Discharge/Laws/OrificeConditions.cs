@@ -1,6 +1,6 @@
 namespace Staging.Core.Discharge;
 
-/// <summary>What a discharge law is given, in SI units. Upstream is the side of the higher pressure.</summary>
+/// <summary>The input of a discharge law, in SI units. Upstream is the side of the higher pressure.</summary>
 /// <param name="UpstreamPressure_Pa">Stagnation pressure upstream [Pa].</param>
 /// <param name="UpstreamTemperature_K">Stagnation temperature upstream [K].</param>
 /// <param name="DownstreamPressure_Pa">Static pressure downstream [Pa], at most the upstream pressure.</param>

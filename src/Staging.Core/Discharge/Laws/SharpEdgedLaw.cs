@@ -8,11 +8,12 @@ namespace Staging.Core.Discharge;
 /// G = Cd(r) p0 / sqrt(R T0) psi(r), with psi held at its choked value below the critical ratio and
 /// Cd = 0.8414 - 0.1002 r + 0.8415 r^2 - 3.9 r^3 + 4.6001 r^4 - 1.6827 r^5, fitted to the air measurements of J. A.
 /// Perry, Critical flow through sharp-edged orifices, Trans. ASME 71 (1949) 757-764. The polynomial was seen in a
-/// secondary source whose minus signs were lost and were put back from the end values and the monotone shape; it lies
-/// within 1 % of the exact plane solution (<see cref="ChaplyginSlit"/>) at the critical ratio. Past it the flow keeps
-/// rising: by 14 % from the critical ratio to a vacuum. Smoothed within <see cref="Orifice.BlendWidth"/> of equal
-/// pressures. Needs a small hole against the wall it sits in. Doubt: 3 % up to a wall of 0.3 diameters; up to 0.5 it is
-/// 5 %, for there <see cref="ShortTubeLaw"/>, another judgement of this library, already lies up to 4.7 % higher.
+/// secondary source that had lost its minus signs; they were restored from the end values and the monotone shape; it
+/// lies within 1 % of the exact plane solution (<see cref="ChaplyginSlit"/>) at the critical ratio. Below it the flow
+/// keeps rising: by 14 % from the critical ratio to a vacuum. Smoothed within <see cref="Orifice.BlendWidth"/> of equal
+/// pressures. The hole must be small compared with the wall around it. Uncertainty: 3 % up to a wall of 0.3 diameters;
+/// up to 0.5 it is 5 %, because there <see cref="ShortTubeLaw"/>, also partly a judgement, already lies up to 4.7 %
+/// higher.
 /// </remarks>
 public sealed record SharpEdgedLaw : IDischargeLaw
 {
@@ -30,7 +31,7 @@ public sealed record SharpEdgedLaw : IDischargeLaw
 
     /// <summary>
     /// Factor on Perry's coefficient [-], 0.9 to 1.18: 1 is the nominal sharp edge; a slightly rounded or burnt edge
-    /// passes more. The range is a judgement.
+    /// passes more. The range is an engineering judgement.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double EdgeFactor { get; init => field = Guard.In(value, 0.9, 1.18); }
@@ -61,7 +62,7 @@ public sealed record SharpEdgedLaw : IDischargeLaw
         return new PhiDerivative(EdgeFactor * cd.Value, EdgeFactor * cd.ByRatio).Times(psi).Flux(conditions);
     }
 
-    /// <summary>Perry's coefficient and its derivative by r.</summary>
+    /// <summary>Perry's coefficient and its derivative with respect to r.</summary>
     internal static PhiDerivative WithSlope(double r) =>
         new(Polynomial(r), -0.1002 + r * (1.683 + r * (-11.7 + r * (18.4004 - r * 8.4135))));
 

@@ -11,13 +11,13 @@ namespace Staging.Core.Discharge;
 /// 1.2): at equal pressures Cdu = 0.827 - 0.0085 L/d (A. Lichtarowicz, R. K. Duggins and E. Markland, J. Mech. Eng.
 /// Sci. 7 (1965) 210-219, for 2 to 10, from memory); at and below the critical ratio Cd* = 0.863 whatever the length
 /// between 1 and 7 diameters (A. J. Ward-Smith, Int. J. Heat and Fluid Flow 1 (1979) 123-132; the plateau was seen in
-/// its abstract, the number is from memory), falling with the slope of Cdu beyond 7. Judgements of this library:
-/// between the two pressures Cd rises as s (2 - s) with s = (1-r)/(1-r*), which joins both with continuous slope;
-/// between 0.3 and 1.2 thin and thick are blended by a smooth step, where the real jet may flip between the two states;
-/// the line of Cdu is drawn on beyond the 2 to 10 of its source, down to 0.3 (0.8 % up from 2 to 1.2) and up to 20 (11
-/// % down from 10). Doubt: 3 % up to 0.3, 10 % from there to 1.2, 5 % to 2, 3 % to 7. Friction at low Reynolds number
-/// is left out: <see cref="IncompressibleCoefficient"/> tells what it costs. A wall thicker than 20 diameters is
-/// refused: that is a pipe with friction, and a coefficient would be wrong.
+/// its abstract, the number is from memory), falling with the slope of Cdu beyond 7. Judgements made in this
+/// library: between the two pressures Cd rises as s (2 - s) with s = (1-r)/(1-r*), which joins both with continuous
+/// slope; between 0.3 and 1.2 thin and thick are blended by a smooth step, where the real jet may flip between the two
+/// states; the line of Cdu is extrapolated beyond the 2 to 10 of its source, down to 0.3 (0.8 % up from 2 to 1.2) and
+/// up to 20 (11 % down from 10). Uncertainty: 3 % up to 0.3, 10 % from there to 1.2, 5 % to 2, 3 % to 7. Friction at
+/// low Reynolds number is left out: <see cref="IncompressibleCoefficient"/> gives its effect. A wall thicker than 20
+/// diameters is rejected: that is a pipe with friction, and a coefficient would be wrong.
 /// </remarks>
 public sealed record ShortTubeLaw : IDischargeLaw
 {

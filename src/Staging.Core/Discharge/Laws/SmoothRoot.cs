@@ -1,16 +1,16 @@
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// The square root of the relative pressure fall d, and other powers d^m with m from 0.4 to 1, made fit for an
+/// The square root of the relative pressure fall d, and other powers d^m with m from 0.4 to 1, smoothed for an
 /// integrator: the power itself from the blend width w upwards, below it an odd quintic in x = d/w; for the root
 /// sqrt(w) (45 x - 18 x^3 + 5 x^5) / 32.
 /// </summary>
 /// <remarks>
-/// The quintic rises everywhere and meets value, slope and curvature of the power at d = w, which gives its three
+/// The quintic is monotone and matches value, slope and curvature of the power at d = w, which gives its three
 /// coefficients. Being odd, it carries a signed flow through equal pressures with continuous value and slope, where a
-/// bare root has an infinite slope: for the same gas at the same temperature on both sides; with two gases the value is
-/// continuous and the slope has the jump of their densities. Against the root it is low by 0.7 % at 0.8 w and by 10 %
-/// at w/2, against d^0.4 by 12 % at w/2, against d not at all; it is never high.
+/// plain root has an infinite slope: for the same gas at the same temperature on both sides; with two gases the value
+/// is continuous and the slope has the jump of their densities. Compared with the root it is low by 0.7 % at 0.8 w and
+/// by 10 % at w/2, compared with d^0.4 by 12 % at w/2, compared with d not at all; it is never high.
 /// </remarks>
 internal static class SmoothRoot
 {
@@ -33,8 +33,9 @@ internal static class SmoothRoot
     }
 
     /// <summary>
-    /// d^m and its derivative by d, blended below the width by the quintic that meets value, slope and curvature at x =
-    /// 1: a x + b x^3 + c x^5 with c = (m-1)(m-3)/8, b = (m-1)/2 - 2c, a = 1 - b - c; for m = 1/2 the quintic above.
+    /// d^m and its derivative with respect to d, blended below the width by the quintic that matches value, slope and
+    /// curvature at x = 1: a x + b x^3 + c x^5 with c = (m-1)(m-3)/8, b = (m-1)/2 - 2c, a = 1 - b - c; for m = 1/2 the
+    /// quintic above.
     /// </summary>
     public static PhiDerivative Power(double d, double m)
     {

@@ -4,15 +4,15 @@ using UnitsNet;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// A pneumatic component known by its sonic conductance C and critical ratio b: choked q = C rho0 p1 sqrt(T0/T1),
+/// A pneumatic component described by its sonic conductance C and critical ratio b: choked q = C rho0 p1 sqrt(T0/T1),
 /// subsonic the same times (1 - ((r - b)/(1 - b))^2)^m. ISO 6358-1:2013; an ellipse for m = 0.5 (F. E. Sanville 1971).
 /// </summary>
 /// <remarks>
 /// C and b are measured with air. For another gas the choked flow is scaled as that of an ideal nozzle, with
-/// C*(gamma)/C*(1.4) and the gas constant; b is left as it is: a judgement of this library, good to some per cent. The
+/// C*(gamma)/C*(1.4) and the gas constant; b is left unchanged: an engineering judgement, good to a few per cent. The
 /// reference atmosphere of the standard is 293.15 K, 100 kPa, 1.185 kg/m3 (65 % humidity; from memory, confirmed by a
 /// worked exercise). Its moisture makes its gas constant 287.86 J/(kg K), so that <see cref="PerfectGas.DryAir"/>
-/// passes 0.14 % more mass than the formula of the standard, which takes any air for that atmosphere. Smoothed within
+/// passes 0.14 % more mass than the formula of the standard, which treats any air as that atmosphere. Smoothed within
 /// <see cref="Orifice.BlendWidth"/> of equal pressures; the
 /// standard itself leaves this to the user. Mass flux is per <see cref="ReferenceArea"/>: two holes of that area are
 /// two components.
@@ -43,7 +43,7 @@ public sealed record SonicConductanceLaw : IDischargeLaw
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double SubsonicIndex { get; init => field = Guard.In(value, 0.4, 1); }
 
-    /// <summary>Hole area that stands for one such component [m2], 1e-9 to 0.01.</summary>
+    /// <summary>Hole area that represents one such component [m2], 1e-9 to 0.01.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Area ReferenceArea { get; init => field = Guard.In(value, 1e-9, 0.01); }
 

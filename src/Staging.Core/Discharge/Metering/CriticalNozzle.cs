@@ -9,9 +9,9 @@ namespace Staging.Core.Discharge;
 /// </summary>
 /// <remarks>
 /// a, b, n (from memory of ISO 9300:2005): toroidal 0.9959, 2.720, 0.5; accurately machined 0.9985, 3.412, 0.5;
-/// cylindrical 0.9976, 0.1388, 0.2. Outside the Reynolds range of the shape the reading comes with a finding; where the
-/// throat is not choked it throws, since the formula would read too high. The ideal-gas C* of air is 0.06 % low at 1
-/// bar and 0.22 % low at 5 bar; give a real-gas value where that counts.
+/// cylindrical 0.9976, 0.1388, 0.2. Outside the Reynolds range of the shape the reading carries a finding; where the
+/// throat is not choked the method throws, since the formula would read too high. The ideal-gas C* of air is 0.06 % low
+/// at 1 bar and 0.22 % low at 5 bar; give a real-gas value where that matters.
 /// </remarks>
 public sealed record CriticalNozzle
 {
@@ -36,7 +36,7 @@ public sealed record CriticalNozzle
     public double? ChokedUpTo { get; init => field = value is { } v ? Guard.In(v, 0.3, 0.95) : null; }
 
     /// <summary>
-    /// Reynolds range [-] over which the coefficient of this shape was found; ISO 9300:2005 (from memory).
+    /// Reynolds range [-] over which the coefficient of this shape was determined; ISO 9300:2005 (from memory).
     /// </summary>
     public (double Min, double Max) ReynoldsRange => Shape switch
     {
@@ -73,7 +73,7 @@ public sealed record CriticalNozzle
         double ideal = Math.PI / 4 * d * d * cStar * p0 / Math.Sqrt(upstream.Gas.Constants.R * upstream.Temperature.Kelvins);
         double idealReynolds = 4 * ideal / (Math.PI * d * mu);
         Guard.In(idealReynolds, MinReynoldsOfFit, 1e9, property: "ThroatReynolds");
-        // Cd' hardly changes with Re, so substitution gains two digits or more a turn.
+        // Cd' hardly changes with Re, so substitution gains at least two digits per iteration.
         double cd = Coefficient(idealReynolds);
         for (int i = 0; i < 20; i++)
             cd = Coefficient(cd * idealReynolds);

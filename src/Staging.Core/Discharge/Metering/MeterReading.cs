@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace Staging.Core.Discharge;
 
-/// <summary>What an orifice plate or a critical-flow nozzle reads, with what stands behind it.</summary>
+/// <summary>The reading of an orifice plate or a critical-flow nozzle, with its coefficients and uncertainty.</summary>
 public sealed class MeterReading
 {
     internal MeterReading(MassFlow massFlow, double coefficient, double flowFactor, double reynolds, double uncertainty,
@@ -20,8 +20,8 @@ public sealed class MeterReading
     public double DischargeCoefficient { get; }
 
     /// <summary>
-    /// How the gas answers to the pressures [-]: the expansibility factor epsilon of a plate, 1 for a liquid; the
-    /// critical flow factor C* of a nozzle.
+    /// The factor for the compressibility of the gas [-]: the expansibility factor epsilon of a plate, 1 for a liquid;
+    /// the critical flow factor C* of a nozzle.
     /// </summary>
     public double FlowFactor { get; }
 
@@ -32,7 +32,7 @@ public sealed class MeterReading
 
     /// <summary>
     /// Relative uncertainty of the coefficient [-] at 95 %: of a plate by ISO 5167-2:2003, 5.3.3.1, of a nozzle 0.003
-    /// (ISO 9300:2005, from memory). It stands only while there are no <see cref="Findings"/>.
+    /// (ISO 9300:2005, from memory). It applies only while there are no <see cref="Findings"/>.
     /// </summary>
     public double CoefficientUncertainty { get; }
 
@@ -42,7 +42,7 @@ public sealed class MeterReading
     /// </summary>
     public double FactorUncertainty { get; }
 
-    /// <summary>Which limits of its standard the reading leaves: one warning each, with value and limit.</summary>
+    /// <summary>Which limits of its standard the reading exceeds: one warning each, with value and limit.</summary>
     public ImmutableArray<ModelFinding> Findings { get; }
 
     /// <summary>Flow and coefficient on one line.</summary>

@@ -5,14 +5,14 @@ namespace Staging.Core.Discharge;
 
 /// <summary>
 /// An orifice plate in a pipe, the metering device of ISO 5167-2:2003: flow from the pressure difference at its
-/// tappings. A vent hole is no such device: it lies outside every limit of the standard, which
-/// <see cref="MeterReading.Findings"/> then say.
+/// tappings. A vent hole is not such a device: it lies outside every limit of the standard,
+/// which <see cref="MeterReading.Findings"/> then report.
 /// </summary>
 /// <remarks>
 /// q = C / sqrt(1 - beta^4) epsilon (pi/4) d^2 sqrt(2 dp rho1), solved together with C(Re_D). C:
 /// Reader-Harris/Gallagher (1998), ISO 5167-2:2003, equation 4, with the term 0.011 (0.75 - beta)(2.8 - D/25.4 mm) for
-/// pipes below 71.12 mm. epsilon: equation 5. Outside the limits the reading still comes, with findings; below a pipe
-/// Reynolds number of 1000 or a pressure ratio of 0.5 there is none, since the fits mean nothing there.
+/// pipes below 71.12 mm. epsilon: equation 5. Outside the limits the reading is still given, with findings; below a
+/// pipe Reynolds number of 1000 or a pressure ratio of 0.5 there is none, since the fits mean nothing there.
 /// </remarks>
 public sealed record OrificePlateIso5167
 {
@@ -145,7 +145,7 @@ public sealed record OrificePlateIso5167
         return 0.5 * (a + b);
     }
 
-    /// <summary>The limits of use of ISO 5167-2:2003, 5.3.1 and 5.3.2.2, that are left.</summary>
+    /// <summary>The limits of use of ISO 5167-2:2003, 5.3.1 and 5.3.2.2, that are exceeded.</summary>
     private IEnumerable<ModelFinding> Findings(double reynolds, double ratio)
     {
         if (Bore.Meters < 0.0125)

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// The outside of a body in flight: what drag and stability are made of. Stations count from the nose tip rearwards.
+/// The outside of a body in flight, from which drag and stability are computed. Stations count from the nose tip
+/// rearwards.
 /// </summary>
 public sealed record Airframe
 {
@@ -30,7 +31,9 @@ public sealed record Airframe
     /// <summary>Length from the nose tip to the aft end [m].</summary>
     public Length Length => Length.FromMeters(Nose.Length.Meters + Body.Sum(p => p.Length.Meters));
 
-    /// <summary>Largest diameter [m]; drag and lift coefficients stand on its area, margins count in it.</summary>
+    /// <summary>
+    /// Largest diameter [m]; drag and lift coefficients refer to its area, margins are measured in it.
+    /// </summary>
     public Length Diameter => Length.FromMeters(Body.Aggregate(Nose.Diameter.Meters,
         (d, p) => Math.Max(d, Math.Max(p.ForeDiameter.Meters, p.AftDiameter.Meters))));
 
@@ -54,15 +57,15 @@ public sealed record Airframe
     /// <exception cref="InvalidModelException">The parts have no positive normal force together (<c>FLT032</c>), so no
     /// centre of pressure: a body that narrows without fins.</exception>
     /// <remarks>
-    /// Holds for attached flow, angles of attack below about 10 degrees, a body long beside its diameter, thin flat
-    /// fins. Tubes carry no normal force in this theory; at larger angles they do, and the centre of pressure moves
-    /// forward.
+    /// Holds for attached flow, angles of attack below about 10 degrees, a body long compared with its diameter,
+    /// thin flat fins. Tubes carry no normal force in this theory; at larger angles they do, and the centre of pressure
+    /// moves forward.
     /// </remarks>
     public NormalForce Stability() => SlenderBody.Of(this);
 
     /// <summary>
     /// The drag coefficient by parts at one Mach number, by published correlations recalled from their sources. Good to
-    /// perhaps 20 % below Mach 0.8, less across the speed of sound: a measured value, or a flight, is worth more.
+    /// perhaps 20 % below Mach 0.8, less across the speed of sound: a measured value, or a flight, is better.
     /// </summary>
     /// <param name="machNumber">Mach number [-], 0.01 to 5.</param>
     /// <param name="atmosphere">The air.</param>
@@ -87,18 +90,17 @@ public sealed record Airframe
     /// </param>
     /// <param name="jetDiameter">
     /// Diameter over which the jet of burning motors fills the base [m], 0 to 2 m; about the case diameter, for
-    /// <see cref="Stage.DragWhileBurning"/>. Zero, the default, stands for a coasting body.
+    /// <see cref="Stage.DragWhileBurning"/>. Zero, the default, is a coasting body.
     /// </param>
     /// <returns>The table, on the largest cross-section.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public DragTable DragTable(IAtmosphere atmosphere, Length altitude, Length roughness, Length jetDiameter = default) =>
         DragBuildUp.Table(this, Conditions(atmosphere, altitude, roughness, jetDiameter));
 
-    /// <summary>Looks whether the parts fit together.</summary>
+    /// <summary>Checks that the parts fit together.</summary>
     /// <returns>
     /// Warnings <c>FLT030</c> where diameters do not meet, <c>FLT031</c> where a fin reaches beyond the aft end and
-    /// <c>FLT033</c> where fins name another diameter than that of the body under them; empty when there is nothing to
-    /// say.
+    /// <c>FLT033</c> where fins state another diameter than that of the body under them; empty when all is consistent.
     /// </returns>
     public ImmutableArray<ModelFinding> Check()
     {
@@ -130,8 +132,8 @@ public sealed record Airframe
             if (Math.Abs(named - under) > FinMismatch * under)
             {
                 findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT033", $"Fins[{i}].BodyDiameter", Invariant.Text(
-                    $"The fins name a body of {named * 1e3:F2} mm; under the middle of their root it is {under * 1e3:F2} mm. "
-                        + $"Interference takes what the fins name.")));
+                    $"The fins state a body diameter of {named * 1e3:F2} mm; under the middle of their root it is {under * 1e3:F2} mm. "
+                        + $"Interference uses the value of the fins.")));
             }
         }
 
@@ -143,8 +145,8 @@ public sealed record Airframe
         Guard.In(roughness, 0, 1e-3, nameof(roughness)).Meters, Guard.In(jetDiameter, 0, 2, nameof(jetDiameter)).Meters);
 
     /// <summary>
-    /// Diameter of the body at a station behind the nose [m]; beyond the ends, that of the end. A nose counts as its
-    /// base: its shape is not a line.
+    /// Diameter of the body at a station behind the nose [m]; beyond the ends, that of the end. A nose counts with
+    /// its base diameter: its outline is not straight.
     /// </summary>
     private double DiameterAt(double station)
     {

@@ -6,7 +6,7 @@ namespace Staging.Core.Flight;
 /// <summary>
 /// Drag coefficient from the outside of an airframe, part by part, by published correlations recalled from their
 /// sources. Good to perhaps 20 % below Mach 0.8, less across the speed of sound: a measured value, or a flight, is
-/// worth more.
+/// better.
 /// </summary>
 /// <remarks>
 /// Left out: launch lugs, steps between diameters, suction on boat-tails, interference of fins and body, angle of
@@ -14,7 +14,7 @@ namespace Staging.Core.Flight;
 /// </remarks>
 internal static class DragBuildUp
 {
-    /// <summary>Mach numbers of a table: close where the coefficient turns.</summary>
+    /// <summary>Mach numbers of a table: closely spaced where the coefficient changes.</summary>
     private static readonly double[] TableMach =
         [0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.85, 0.9, 0.95, 1, 1.05, 1.1, 1.2, 1.3, 1.5, 1.75, 2, 2.5, 3];
 

@@ -2,7 +2,7 @@ using Staging.Core.Gases;
 
 namespace Staging.Core.Flight;
 
-/// <summary>What a drag build-up needs beside the airframe, as SI numbers.</summary>
+/// <summary>The inputs of a drag build-up besides the airframe, as SI numbers.</summary>
 /// <param name="Atmosphere">The air; its density and viscosity set the Reynolds number.</param>
 /// <param name="Altitude">Altitude above sea level [m].</param>
 /// <param name="Roughness">Height of the surface roughness [m].</param>

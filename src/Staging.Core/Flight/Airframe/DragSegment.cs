@@ -14,6 +14,6 @@ internal readonly record struct DragSegment(double Intercept, double Slope, doub
     /// <summary>A drag area that does not depend on the Mach number.</summary>
     public static DragSegment Fixed(double halfArea) => new(halfArea, 0, double.NegativeInfinity, double.PositiveInfinity);
 
-    /// <summary>Half the drag area [m2]; beyond the ends the line goes on.</summary>
+    /// <summary>Half the drag area [m2]; beyond the ends the line continues.</summary>
     public double HalfArea(double M) => Math.FusedMultiplyAdd(Slope, M, Intercept);
 }

@@ -22,7 +22,7 @@ public sealed class DragTable : IEquatable<DragTable>
         this.coefficient = coefficient;
     }
 
-    /// <summary>Area on which the coefficient stands [m2].</summary>
+    /// <summary>Reference area of the coefficient [m2].</summary>
     public Area ReferenceArea { get; }
 
     /// <summary>Mach numbers of the points [-], strictly rising.</summary>

@@ -5,8 +5,8 @@ namespace Staging.Core.Flight;
 /// round (1 - M^2)^-0.417 - 1 below Mach 0.9, 1 - 1.785 (M - 0.9) to 1 and 1.214 - 0.502/M^2 + 0.1095/M^4 above
 /// (J. S. Barrowman 1967), each with the square of the cosine of sweep. Trailing edges, unless tapered: base suction
 /// 0.12 + 0.13 M^2, above the speed of sound 0.25/M. Wave drag of a thin double wedge, 4 (t/c)^2/sqrt(M^2 - 1)
-/// (J. Ackeret 1925), above Mach 1.2; behind a flat leading edge none, for the pressure on that edge includes its
-/// shock. All from memory.
+/// (J. Ackeret 1925), above Mach 1.2; behind a flat leading edge none, because the pressure on that edge includes
+/// its shock. All from memory.
 /// </summary>
 internal static class FinDrag
 {

@@ -2,11 +2,11 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>Equal trapezoidal fins around the body.</summary>
+/// <summary>Equal trapezoidal fins, evenly spaced around the body.</summary>
 public sealed record FinGroup
 {
     /// <summary>
-    /// Number of fins, 3, 4 or 6: the numbers for which J. S. Barrowman (1967) gives the interference between them.
+    /// Number of fins, 3, 4 or 6: the numbers for which J. S. Barrowman (1967) gives the interference factor.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Another number.</exception>
     public required int Count
@@ -25,11 +25,13 @@ public sealed record FinGroup
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length TipChord { get; init => field = Guard.In(value, 0, 5); }
 
-    /// <summary>Span of one fin from the body to its tip [m], 1 mm to 5 m.</summary>
+    /// <summary>Span of one fin, from the body surface to the fin tip [m], 1 mm to 5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Span { get; init => field = Guard.In(value, 1e-3, 5); }
 
-    /// <summary>How far the leading edge at the tip lies behind that at the root [m], -5 m to 5 m.</summary>
+    /// <summary>
+    /// Distance of the leading edge at the tip behind that at the root [m], negative for forward sweep, -5 m to 5 m.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Sweep { get; init => field = Guard.In(value, -5, 5); }
 
@@ -38,13 +40,13 @@ public sealed record FinGroup
     public required Length Thickness { get; init => field = Guard.In(value, 1e-4, 0.2); }
 
     /// <summary>
-    /// Whether the leading edge is round; otherwise it is flat, as cut, with the stagnation pressure on it.
+    /// Whether the leading edge is round; otherwise it is cut square, with the stagnation pressure acting on it.
     /// </summary>
     public required bool RoundLeadingEdge { get; init; }
 
     /// <summary>
-    /// Whether the trailing edge is tapered to a thin edge, which leaves no base; otherwise it is flat, with the
-    /// suction of a base on it.
+    /// Whether the trailing edge is tapered to a thin edge, without base drag; otherwise it is cut square, with
+    /// base suction acting on it.
     /// </summary>
     public required bool TaperedTrailingEdge { get; init; }
 

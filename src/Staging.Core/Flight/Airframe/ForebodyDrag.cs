@@ -4,7 +4,7 @@ namespace Staging.Core.Flight;
 /// Pressure drag of noses and of widening transitions. Below the speed of sound 0.8 sin^2(phi) on a cone of half-angle
 /// phi, nothing on an outline without a corner (S. F. Hoerner 1965); above it (0.083 + 0.096/M^2)(phi/10 deg)^1.69 with
 /// phi from the fineness (E. A. Bonney, Engineering Supersonic Aerodynamics, 1950), the same for rounded outlines,
-/// which is a little high. Both from memory.
+/// which is slightly high. Both from memory.
 /// </summary>
 internal static class ForebodyDrag
 {

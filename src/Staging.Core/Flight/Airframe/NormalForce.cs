@@ -17,7 +17,7 @@ public sealed class NormalForce
         this.diameter = diameter;
     }
 
-    /// <summary>What it is the force of: <c>airframe</c>, <c>nose</c>, <c>transition 2</c>, <c>fins 1</c>.</summary>
+    /// <summary>The part on which it acts: <c>airframe</c>, <c>nose</c>, <c>transition 2</c>, <c>fins 1</c>.</summary>
     public string Name { get; }
 
     /// <summary>Normal force coefficient per radian on the largest cross-section, C_N,alpha [1/rad].</summary>

@@ -8,11 +8,11 @@ public sealed record Nose
     /// <summary>Its outline.</summary>
     public required NoseShape Shape { get; init; }
 
-    /// <summary>Length from tip to body [m], 1 mm to 10 m.</summary>
+    /// <summary>Length from the tip to the body tube [m], 1 mm to 10 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Length { get; init => field = Guard.In(value, 1e-3, 10); }
 
-    /// <summary>Diameter where it meets the body [m], 1 mm to 2 m.</summary>
+    /// <summary>Diameter at its base, where it meets the body tube [m], 1 mm to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Diameter { get; init => field = Guard.In(value, 1e-3, 2); }
 }

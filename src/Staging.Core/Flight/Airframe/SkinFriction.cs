@@ -6,7 +6,7 @@ namespace Staging.Core.Flight;
 internal static class SkinFriction
 {
     /// <summary>
-    /// Reynolds number of transition on a smooth plate [-]; the usual value, published ones run from 3e5 to 3e6.
+    /// Reynolds number of transition on a smooth plate [-]: the usual value; published values range from 3e5 to 3e6.
     /// </summary>
     public const double Transition = 5e5;
 
@@ -21,15 +21,6 @@ internal static class SkinFriction
     public static double Turbulent(double Re) => 0.455 / Math.Pow(Math.Log10(Re), 2.58);
 
     /// <summary>
-    /// Laminar from the leading edge, turbulent behind: Prandtl-Schlichting less 1700/Re for a transition at 5e5 (H.
-    /// Schlichting, Boundary-Layer Theory). Below transition the laminar value; where both are about equal the larger,
-    /// so that the curve has no step down.
-    /// </summary>
-    /// <param name="Re">Reynolds number of the length [-], above 1.</param>
-    /// <returns>C_f [-].</returns>
-    public static double Smooth(double Re) => Re <= Transition ? Laminar(Re) : Math.Max(Laminar(Re), Turbulent(Re) - 1700 / Re);
-
-    /// <summary>
     /// Rough wall, independent of the Reynolds number: C_f = 0.032 (k/L)^0.2 (J. S. Barrowman 1967 after S. F. Hoerner;
     /// from memory).
     /// </summary>
@@ -38,10 +29,11 @@ internal static class SkinFriction
     public static double Rough(double roughnessToLength) => 0.032 * Math.Pow(roughnessToLength, 0.2);
 
     /// <summary>
-    /// The larger of smooth and rough, the rough wall laminar as far as transition, corrected for compressibility by
-    /// 1/(1 + 0.15 M^2)^0.58 where turbulent (J. S. Barrowman 1967; from memory); below the speed of sound this lies
-    /// within 2.5 % of the usual 1 - 0.1 M^2. A laminar wall takes no correction, and where it drags more than what
-    /// follows transition, its value stands: no step down.
+    /// Laminar up to transition. Above it the larger of two turbulent values: a smooth wall, Prandtl-Schlichting less
+    /// 1700/Re for the laminar length ahead of transition at 5e5 (H. Schlichting, Boundary-Layer Theory), and a rough
+    /// wall, also laminar up to transition. Both are corrected for compressibility by 1/(1 + 0.15 M^2)^0.58 (J. S.
+    /// Barrowman 1967; from memory); below the speed of sound this is within 2.5 % of the usual 1 - 0.1 M^2. The
+    /// laminar value has no correction and is a lower bound above transition too, so that the curve has no step down.
     /// </summary>
     /// <param name="Re">Reynolds number of the length [-], above 1.</param>
     /// <param name="roughnessToLength">Height of the roughness over the length [-], 0 or more.</param>

@@ -9,18 +9,19 @@ namespace Staging.Core.Flight;
 /// aerodynamic chord.
 /// </summary>
 /// <remarks>
-/// Holds for attached flow, angles of attack below about 10 degrees, a body long beside its diameter, thin flat fins.
-/// Tubes carry no normal force in this theory; at larger angles they do, and the centre of pressure moves forward.
+/// Holds for attached flow, angles of attack below about 10 degrees, a body long compared with its diameter, thin flat
+/// fins. Tubes carry no normal force in this theory; at larger angles they do, and the centre of pressure moves
+/// forward.
 /// </remarks>
 internal static class SlenderBody
 {
     /// <summary>
-    /// Least slope of the normal force [1/rad] at which the centre of pressure means something: a hundredth of that of
+    /// Least slope of the normal force [1/rad] at which a centre of pressure is meaningful: a hundredth of that of
     /// a pointed nose.
     /// </summary>
     private const double MinSlope = 0.02;
 
-    /// <summary>The whole and its parts; refused with FLT032 where there is no centre of pressure.</summary>
+    /// <summary>The whole and its parts; throws with FLT032 where there is no centre of pressure.</summary>
     public static NormalForce Of(Airframe airframe)
     {
         double d = airframe.Diameter.Meters;

@@ -9,16 +9,16 @@ public sealed record StackStability
     /// <summary>The plan.</summary>
     public required FlightPlan Plan { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Where the masses sit, one entry a stage, lowest first.</summary>
+    /// <summary>Positions of the masses, one entry per stage, lowest first.</summary>
     public required EquatableArray<StageBalance> Balance { get; init; }
 
     /// <summary>
-    /// Airframe of the stack while stage i is its lowest, one entry a stage, lowest first: the whole stack, ..., the
+    /// Airframe of the stack while stage i is its lowest, one entry per stage, lowest first: the whole stack, ..., the
     /// uppermost stage alone.
     /// </summary>
     public required EquatableArray<Airframe> Airframes { get; init; }
 
-    /// <summary>Looks whether the lists fit the plan and the airframes hang together.</summary>
+    /// <summary>Checks that the lists match the plan and that each airframe is consistent.</summary>
     /// <returns>Errors <c>FLT040</c> for lists of the wrong length, and the findings of plan and airframes.</returns>
     public ImmutableArray<ModelFinding> Check()
     {
@@ -28,7 +28,7 @@ public sealed record StackStability
         if (Balance.Length != n || Airframes.Length != n)
         {
             findings.Add(new ModelFinding(FindingSeverity.Error, "FLT040", "Balance", Invariant.Text($"The plan has {n} stages; there "
-                + $"are {Balance.Length} balances and {Airframes.Length} airframes, and there must be one of each a stage.")));
+                + $"are {Balance.Length} balances and {Airframes.Length} airframes, and there must be one of each per stage.")));
         }
 
         foreach (Airframe airframe in Airframes)
@@ -56,15 +56,15 @@ public sealed record StackStability
     }
 
     /// <summary>
-    /// Margins of what flies on in each failure case of <see cref="FailureCase"/>: for every staging the burnt booster
-    /// with the cold stage on it, the cold stage alone, and the stage that lights late, full and burnt; for the
+    /// Margins of the bodies that fly on in each failure case of <see cref="FailureCase"/>: for every staging the burnt
+    /// booster with the cold stage on it, the cold stage alone, and the stage that lights late, full and burnt; for the
     /// uppermost stage, burnt, with nothing ejected.
     /// </summary>
     /// <returns>The margins, lowest staging first.</returns>
     /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
     /// <remarks>
-    /// Mass and outline only: what tumbles, or hangs under a device, has no margin. A dropped booster is taken to
-    /// tumble.
+    /// Mass and outline only: a body that tumbles, or is suspended from a device, has no margin. A dropped booster is
+    /// taken to tumble.
     /// </remarks>
     public ImmutableArray<StaticMargin> FailureMargins()
     {

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>Where the masses of one stage sit, from the nose tip of the whole stack.</summary>
+/// <summary>Positions of the masses of one stage, from the nose tip of the whole stack.</summary>
 public sealed record StageBalance
 {
     /// <summary>Centre of gravity of the structure, recovery device and payload included [m], 0 to 100 m.</summary>
@@ -13,7 +13,7 @@ public sealed record StageBalance
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length MotorCase { get; init => field = Guard.In(value, 0, 100); }
 
-    /// <summary>Centre of gravity of the propellant, taken to stay while it burns [m], 0 to 100 m.</summary>
+    /// <summary>Centre of gravity of the propellant, taken as constant while it burns [m], 0 to 100 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Propellant { get; init => field = Guard.In(value, 0, 100); }
 }

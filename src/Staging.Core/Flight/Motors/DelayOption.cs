@@ -3,11 +3,11 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>What a delay of the uppermost motor would do; see <see cref="FlightPlan.ChooseDelay"/>.</summary>
+/// <summary>The effect of a delay of the uppermost motor; see <see cref="FlightPlan.ChooseDelay"/>.</summary>
 public sealed class DelayOption
 {
     /// <summary>
-    /// How far a delay may burn off its nominal time: a share of it [-] or a time [s], whichever is more (NFPA 1125;
+    /// Tolerance of a delay: a share of it [-] or a time [s], whichever is more (NFPA 1125;
     /// from memory).
     /// </summary>
     private const double ToleranceShare = 0.2, ToleranceTime = 1.5;
@@ -29,7 +29,7 @@ public sealed class DelayOption
     public Duration Delay { get; }
 
     /// <summary>
-    /// The delay to wish for [s], the same for every option: time from the end of the main motor's thrust history to
+    /// The ideal delay [s], the same for every option: time from the end of the main motor's thrust history to
     /// apogee with nothing ejected.
     /// </summary>
     public Duration Ideal { get; }

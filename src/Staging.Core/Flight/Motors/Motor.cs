@@ -7,7 +7,7 @@ namespace Staging.Core.Flight;
 /// </summary>
 public sealed record Motor
 {
-    /// <summary>What it is called in the results.</summary>
+    /// <summary>Its name in the results.</summary>
     public required string Name { get; init => field = Guard.NotBlank(value); }
 
     /// <summary>
@@ -16,7 +16,7 @@ public sealed record Motor
     public required ThrustHistory Thrust { get; init => field = Guard.NotNull(value); }
 
     /// <summary>
-    /// Propellant burnt along the thrust history [kg], 0 to 10000 kg. Zero stands for a push without loss of mass.
+    /// Propellant burnt along the thrust history [kg], 0 to 10000 kg. Zero is thrust without loss of mass.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Mass PropellantMass { get; init => field = Guard.In(value, 0, 10_000); }
@@ -25,7 +25,7 @@ public sealed record Motor
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Mass LoadedMass { get; init => field = Guard.In(value, 0, 20_000); }
 
-    /// <summary>What the forward end does when the propellant is used up.</summary>
+    /// <summary>The behaviour of the forward end when the propellant is used up.</summary>
     public required MotorForwardEnd ForwardEnd { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Outside diameter of the case [m], 1 mm to 2 m.</summary>
@@ -36,7 +36,7 @@ public sealed record Motor
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length Length { get; init => field = Guard.In(value, 1e-3, 20); }
 
-    /// <summary>Where curve and masses come from.</summary>
+    /// <summary>The source of curve and masses.</summary>
     public required Provenance Provenance { get; init => field = Guard.NotNull(value); }
 
     /// <summary>

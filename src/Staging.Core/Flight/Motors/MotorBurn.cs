@@ -78,7 +78,7 @@ internal sealed class MotorBurn
 /// <summary>Thrust [N] and mass flow [kg/s] at the start of a straight segment, with their slopes.</summary>
 internal readonly record struct ThrustSegment(double Thrust0, double ThrustSlope, double Flow0, double FlowSlope)
 {
-    /// <summary>The same with a thrust more, whose propellant burns in proportion to its impulse.</summary>
+    /// <summary>The same with another thrust added, whose propellant burns in proportion to its impulse.</summary>
     public ThrustSegment Plus(double thrust, double slope, double massPerImpulse) =>
         new(Thrust0 + thrust, ThrustSlope + slope, Flow0 + massPerImpulse * thrust, FlowSlope + massPerImpulse * slope);
 }

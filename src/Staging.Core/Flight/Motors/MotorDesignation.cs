@@ -5,13 +5,15 @@ using UnitsNet;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// The trade's open motor code: impulse class, average thrust in newtons, and after a dash the delay in seconds; delay
+/// The usual motor code: impulse class, average thrust in newtons, and after a dash the delay in seconds; delay
 /// 0 is a booster motor that burns through, P a plugged one. Invented examples: <c>C7-4</c>,
 /// <c>1/2A7-3</c>, <c>D19-0</c>, <c>F97-P</c>.
 /// </summary>
 public sealed class MotorDesignation
 {
-    /// <summary>How far a motor's average thrust may lie from its code [-] (NFPA 1125; from memory).</summary>
+    /// <summary>
+    /// Tolerance of a motor's average thrust about the value of its code [-] (NFPA 1125; from memory).
+    /// </summary>
     private const double ThrustBand = 0.2;
 
     private const double MaxThrust = 100_000;
@@ -36,7 +38,7 @@ public sealed class MotorDesignation
     /// <summary>Average thrust that the code states [N].</summary>
     public Force AverageThrust { get; }
 
-    /// <summary>What the part after the dash says about the forward end.</summary>
+    /// <summary>The forward end given by the part after the dash.</summary>
     public MotorForwardEnd ForwardEnd { get; }
 
     /// <summary>The class of a total impulse.</summary>
@@ -108,11 +110,11 @@ public sealed class MotorDesignation
         if (dash < 0)
             return Fail("a dash and the delay must follow the thrust.", out fault);
         if (!Number(text.AsSpan(letter + 1, dash - letter - 1), out double thrust) || !(thrust > 0 && thrust <= MaxThrust))
-            return Fail("the average thrust [N] must stand between class and dash.", out fault);
+            return Fail("the average thrust [N] must be between class and dash.", out fault);
         ReadOnlySpan<char> end = text.AsSpan(dash + 1);
         double delay = 0;
         if (end is not "P" && !(Number(end, out delay) && delay is >= 0 and <= LongestDelay))
-            return Fail("after the dash must come the delay [s], at most 100, or P.", out fault);
+            return Fail("the dash must be followed by the delay [s], at most 100, or P.", out fault);
         fault = null;
         return new MotorDesignation(impulseClass, Force.FromNewtons(thrust), end is "P"
             ? new MotorForwardEnd.Plugged()

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>What happens at the forward end of a motor when its propellant is used up.</summary>
+/// <summary>The behaviour of the forward end of a motor when its propellant is used up.</summary>
 public abstract record MotorForwardEnd
 {
     private protected MotorForwardEnd()

@@ -12,7 +12,7 @@ public sealed partial class ThrustHistory
 
     /// <summary>
     /// Reads a curve from plain CSV: the header <c>time_s,thrust_N</c>, then one point a line, point as decimal mark.
-    /// Blank lines and lines that begin with <c>#</c> are passed over, also above the header.
+    /// Blank lines and lines that begin with <c>#</c> are ignored, also above the header.
     /// </summary>
     /// <param name="reader">The text.</param>
     /// <returns>The curve.</returns>
@@ -41,7 +41,7 @@ public sealed partial class ThrustHistory
 
             int comma = row.IndexOf(',');
             if (comma < 0 || row[(comma + 1)..].Contains(','))
-                throw new FormatException($"Line {line}: two columns, {Header}, are wanted; the line reads '{row}'.");
+                throw new FormatException($"Line {line}: two columns, {Header}, are required; the line reads '{row}'.");
             times.Add(Number(row[..comma], line, TimeColumn, "s"));
             thrusts.Add(Number(row[(comma + 1)..], line, ThrustColumn, "N"));
             lines.Add(line);

@@ -1,6 +1,6 @@
 namespace Staging.Core.Flight;
 
-/// <summary>What a <see cref="DeploymentTrigger"/> waits for.</summary>
+/// <summary>The event a <see cref="DeploymentTrigger"/> waits for.</summary>
 internal enum DeploymentEvent
 {
     /// <summary>Parting from the stage above.</summary>

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>When a recovery device comes out.</summary>
+/// <summary>The moment at which a recovery device is deployed.</summary>
 public sealed record DeploymentTrigger
 {
     private DeploymentTrigger(DeploymentEvent on, Duration lag) => (On, Lag) = (on, lag);
@@ -15,12 +15,12 @@ public sealed record DeploymentTrigger
     /// <summary>The event that starts it.</summary>
     internal DeploymentEvent On { get; }
 
-    /// <summary>Time from the event until the device acts [s]; zero where the motor's delay counts.</summary>
+    /// <summary>Time from the event until the device acts [s]; zero where the motor's delay decides.</summary>
     internal Duration Lag { get; }
 
     /// <summary>
-    /// Parting from the stage above releases it: a booster that tumbles, or a motor tube that slides out and lets a
-    /// streamer go.
+    /// Parting from the stage above releases it: a booster that tumbles, or a motor tube that slides out and
+    /// releases a streamer.
     /// </summary>
     /// <param name="lag">Time from separation until the device acts [s], 0 to 100 s.</param>
     /// <returns>The trigger.</returns>

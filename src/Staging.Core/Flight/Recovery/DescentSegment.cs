@@ -20,7 +20,7 @@ internal readonly struct DescentSegment
     /// <summary>Settled v^2 [m2/s2] after falling by x [m].</summary>
     public double SpeedSquared(double x) => w0 + x * (w1 + x * (w2 + x * w3));
 
-    /// <summary>What is left of a residue after falling by x [m], as a share [-].</summary>
+    /// <summary>Remaining share of a residue after falling by x [m] [-].</summary>
     public double Decay(double x) => Math.Exp(-x * (k0 + x * (k1 + x * (k2 + x * k3))));
 
     private static double Slope(in SteadyDescent at) => at.TwoK * at.SpeedSquared - 2 * at.Gravity;

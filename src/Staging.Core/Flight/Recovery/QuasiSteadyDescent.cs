@@ -3,22 +3,22 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Follows a descent with fixed drag area to the ground by quadrature, where an explicit method would creep with steps
-/// bound by stability. The motion is linear in w = v^2, so w is the settled solution plus a residue that dies out
+/// Follows a descent with fixed drag area to the ground by quadrature, where the steps of an explicit method would be
+/// limited by stability. The motion is linear in w = v^2, so w is the settled solution plus a residue that decays
 /// exactly as exp(-integral of 2 k dh), whatever its size; time is the integral of dh/sqrt(w). Recorded as polynomials
 /// like any other step.
 /// </summary>
 internal static class QuasiSteadyDescent
 {
     /// <summary>
-    /// Least share of the settled w at which the full equation hands over [-]. Below it the integrand nears its
+    /// Least share of the settled w above which the quadrature takes over [-]. Below it the integrand nears its
     /// singularity at rest; above the settled value there is no bound.
     /// </summary>
     public const double MinShare = 0.5;
 
     /// <summary>
-    /// Share at which the full equation is stopped for the hand-over [-]: a little more, for air that changes on the
-    /// way.
+    /// Share at which the full equation is stopped for the transition [-]: slightly more, because the air changes
+    /// meanwhile.
     /// </summary>
     public const double AimedShare = 0.52;
 
@@ -106,7 +106,7 @@ internal static class QuasiSteadyDescent
     }
 
     /// <summary>
-    /// The same while a residue dies out, over an interval so short that cubics through its ends stand for the settled
+    /// The same while a residue decays, over an interval so short that cubics through its ends represent the settled
     /// value and the decay.
     /// </summary>
     private static double Settling(in DescentSegment between, double residue, double fall)
@@ -133,8 +133,8 @@ internal static class QuasiSteadyDescent
 
     /// <summary>
     /// Through both ends: height by a quartic with both speeds and the first acceleration, velocity by a cubic with
-    /// both accelerations. On the settled solution dv/dt = v dv/dh = w'/2, differenced over one metre: it shapes the
-    /// record, nothing else.
+    /// both accelerations. On the settled solution dv/dt = v dv/dh = w'/2, differenced over one metre: it affects
+    /// only the record.
     /// </summary>
     private static void SettledCourse(
         double h0, double h1, double v0, double v1, in DescentLaw law, double T, Span<double> initial, Span<double> c)

@@ -2,22 +2,22 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>How a body comes down. Where a device acts its drag area replaces the drag of the body.</summary>
+/// <summary>The recovery of a body. Once a device acts, its drag area replaces the drag of the body.</summary>
 public sealed record Recovery
 {
     private Recovery(RecoveryKind kind, Area dragArea, DeploymentTrigger? deployment) =>
         (Kind, DragArea, Deployment) = (kind, dragArea, deployment);
 
-    /// <summary>Nothing slows it but its own drag: it comes down nose first.</summary>
+    /// <summary>Only its own drag slows it: it comes down nose first.</summary>
     public static Recovery Ballistic { get; } = new(RecoveryKind.Ballistic, Area.Zero, null);
 
-    /// <summary>What slows it.</summary>
+    /// <summary>The kind of recovery.</summary>
     internal RecoveryKind Kind { get; }
 
     /// <summary>Drag coefficient times area of the device [m2]; zero without one.</summary>
     internal Area DragArea { get; }
 
-    /// <summary>What brings the device out; null without one.</summary>
+    /// <summary>The trigger that deploys the device; null without one.</summary>
     internal DeploymentTrigger? Deployment { get; }
 
     /// <summary>A parachute.</summary>
@@ -67,7 +67,7 @@ public sealed record Recovery
     public static Recovery Tumbling(Area dragArea, DeploymentTrigger deployment) =>
         new(RecoveryKind.Tumbling, Guard.In(dragArea, 1e-6, 100, nameof(dragArea)), Guard.NotNull(deployment, nameof(deployment)));
 
-    /// <summary>Chooses by case; each device gives its drag area [m2] and what brings it out.</summary>
+    /// <summary>Chooses by case; each device gives its drag area [m2] and its trigger.</summary>
     /// <typeparam name="T">Type of the answer.</typeparam>
     /// <param name="parachute">The answer for a parachute.</param>
     /// <param name="streamer">The answer for a streamer.</param>

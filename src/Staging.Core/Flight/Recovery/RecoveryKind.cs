@@ -1,6 +1,6 @@
 namespace Staging.Core.Flight;
 
-/// <summary>What slows a body that comes down.</summary>
+/// <summary>The kind of recovery of a body.</summary>
 internal enum RecoveryKind
 {
     /// <summary>A parachute.</summary>
@@ -9,7 +9,7 @@ internal enum RecoveryKind
     /// <summary>A streamer.</summary>
     Streamer,
 
-    /// <summary>Its own tumbling.</summary>
+    /// <summary>Tumbling without a device.</summary>
     Tumbling,
 
     /// <summary>Nothing.</summary>

@@ -2,9 +2,9 @@ namespace Staging.Core.Flight;
 
 /// <summary>
 /// The speed to which a descent with fixed drag area settles. With w = v^2 the motion reads dw/dh = 2 (k w - g), k =
-/// rho CdA/(2 m): a linear equation whose solutions all close on one within a height of 1/(2k). That one is w = (g/k)
-/// s, where s is found by iteration, s &lt;- 1 + (L s + s')/(2k) with L = (ln(g/k))' and primes for derivatives by
-/// height, carried three times from s = 1.
+/// rho CdA/(2 m): a linear equation whose solutions all converge to one within a height of 1/(2k). That solution is w =
+/// (g/k) s, where s is found by iteration, s &lt;- 1 + (L s + s')/(2k) with L = (ln(g/k))' and primes for derivatives
+/// by height, carried three times from s = 1.
 /// </summary>
 /// <param name="SpeedSquared">v^2 on the settled solution [m2/s2].</param>
 /// <param name="Remainder">Estimate of the first neglected terms over the sum [-].</param>
@@ -23,7 +23,7 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
 
     /// <summary>
     /// Largest second or third term of the series [-]: where the remainder is small they are below 1e-4. In very thin
-    /// air 1/(2k) is so long that round-off makes them anything.
+    /// air 1/(2k) is so long that round-off makes them meaningless.
     /// </summary>
     private const double LargestTerm = 1e-3;
 
@@ -63,8 +63,8 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
         double second = e * e + de * halfK;
         double dsecond = 2 * e * de + dde * halfK - de * halfK * R;
         double third = e * second + dsecond * halfK;
-        // In air that thins exponentially the terms are 1, e, 2 e^2, 6 e^3, 24 e^4: the next is about 4 e times the
-        // last.
+        // In air of exponentially decreasing density the terms are 1, e, 2 e^2, 6 e^3, 24 e^4: the next is about 4 e
+        // times the last.
         double remainder = Math.Max(Math.Abs(second), Math.Abs(third)) <= LargestTerm
             ? 4 * Math.Abs(e) * Math.Max(Math.Abs(third), 3 * e * second)
             : double.PositiveInfinity;
@@ -85,8 +85,8 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
         double halfK = 1 / (rho * law.DragAreaPerMass);
         double R = (above - below) / (2 * DifferenceStep * rho);
         double e = (-2 * law.Site.PerDistance(h) - R) * halfK;
-        // The second term is 2 e^2 as in air that thins exponentially, right to a third or so; this cell is a small
-        // part of a descent.
+        // The second term is 2 e^2 as in air of exponentially decreasing density, accurate to about a third; this cell
+        // is a small part of a descent.
         double g = law.Site.Gravity(h);
         return new SteadyDescent(2 * halfK * g * (1 + e + 2 * e * e), ShareOfKink * e * e, 1 / halfK, R / halfK, g);
     }

@@ -33,7 +33,7 @@ public sealed partial class BodyFlight
     /// <summary>How it ended.</summary>
     public FlightOutcome Outcome { get; }
 
-    /// <summary>What happened, in order of time.</summary>
+    /// <summary>The events, in order of time.</summary>
     public ImmutableArray<FlightEvent> Events { get; }
 
     /// <summary>First moment of its record [s].</summary>
@@ -42,10 +42,10 @@ public sealed partial class BodyFlight
     /// <summary>Last moment of its record [s].</summary>
     public Duration End => Duration.FromSeconds(log.EndTime);
 
-    /// <summary>Greatest height above the site [m]; null where it never turned over.</summary>
+    /// <summary>Greatest height above the site [m]; null without apogee.</summary>
     public Length? Apogee => double.IsNaN(log.Apogee.Height) ? null : Length.FromMeters(log.Apogee.Height);
 
-    /// <summary>Time of apogee [s]; null where it never turned over.</summary>
+    /// <summary>Time of apogee [s]; null without apogee.</summary>
     public Duration? ApogeeTime => double.IsNaN(log.Apogee.Time) ? null : Duration.FromSeconds(log.Apogee.Time);
 
     /// <summary>Greatest speed on the way up [m/s], within this record.</summary>
@@ -53,8 +53,8 @@ public sealed partial class BodyFlight
 
     /// <summary>
     /// An estimate of how far the wind carries it [m]: wind times the time from apogee (or from the start of the
-    /// record, if later) to the ground. The flight itself is flown in still air; turning into the wind on the way up is
-    /// not in it. Null where it does not land.
+    /// record, if later) to the ground. The flight itself is flown in still air; weathercocking on the way up is not
+    /// included. Null where it does not land.
     /// </summary>
     public Length? DriftEstimate => Outcome is FlightOutcome.Landed
         ? Length.FromMeters(parameters.Wind * (log.EndTime
@@ -63,7 +63,7 @@ public sealed partial class BodyFlight
 
     /// <summary>
     /// Horizontal distance of apogee from the guide along the launch direction [m], on the straight line of the guide;
-    /// zero straight up; null without apogee. A lower end: a real flight bends over, so without air its apogee lies 2
+    /// zero straight up; null without apogee. A lower bound: a real flight turns over, so without air its apogee lies 2
     /// sin^2(theta) times as far (1.9 times at 75 degrees), and it keeps its horizontal speed on the way down.
     /// </summary>
     public Length? ApogeeRange => double.IsNaN(log.Apogee.Height)
@@ -72,9 +72,9 @@ public sealed partial class BodyFlight
 
     /// <summary>
     /// An estimate of the load on the lines when the device opens [N]: C_x rho/2 v^2 CdA at the moment it comes out.
-    /// That is the load of a body too heavy to slow down while the canopy fills; a light model feels less, so this is
-    /// the upper end. Off a leaning guide the body has a horizontal speed at apogee that a flight along a straight line
-    /// does not know: there the load near apogee comes out too low.
+    /// That is the load of a body too heavy to slow down while the canopy fills; a light model has less, so this is an
+    /// upper bound. Off a leaning guide the body has a horizontal speed at apogee that a straight-line flight does not
+    /// have: there the load near apogee comes out too low.
     /// </summary>
     /// <param name="openingFactor">
     /// Peak load over steady load C_x [-], 1 to 3; 1.7 for flat circular and 1.8 for conical canopies (T. W. Knacke,

@@ -33,7 +33,7 @@ public sealed class EnergyLedger
     public Energy KineticGain { get; }
 
     /// <summary>
-    /// What is not accounted for, over the largest entry of the ledger [-]: the error of the integration; zero where
+    /// The residual of the balance, over the largest entry of the ledger [-]: the error of the integration; zero where
     /// nothing moved.
     /// </summary>
     public double Residual

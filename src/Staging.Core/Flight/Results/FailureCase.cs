@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Flight;
 
-/// <summary>A flight on from a staging at which something goes wrong.</summary>
+/// <summary>The flight from a staging that fails to the ground.</summary>
 public sealed class FailureCase
 {
     internal FailureCase(string stage, FailureKind kind, ImmutableArray<BodyFlight> bodies) =>
@@ -11,13 +11,13 @@ public sealed class FailureCase
     /// <summary>Name of the stage that fails.</summary>
     public string Stage { get; }
 
-    /// <summary>What goes wrong.</summary>
+    /// <summary>The kind of failure.</summary>
     public FailureKind Kind { get; }
 
     /// <summary>The bodies from that moment to the ground; the first holds the uppermost stage.</summary>
     public ImmutableArray<BodyFlight> Bodies { get; }
 
-    /// <summary>What goes wrong, in words.</summary>
+    /// <summary>The failure in words.</summary>
     public string Description => Kind switch
     {
         FailureKind.UnlitAndJoined => $"{Stage} stays cold, stages stay joined",
@@ -26,11 +26,11 @@ public sealed class FailureCase
         _ => $"nothing comes out of {Stage}",
     };
 
-    /// <summary>The body that hits the ground with most energy; null where none lands.</summary>
+    /// <summary>The body that lands with the most energy; null where none lands.</summary>
     public BodyFlight? HardestLanding =>
         Bodies.Where(b => b.Outcome is FlightOutcome.Landed).MaxBy(b => ((FlightOutcome.Landed)b.Outcome).KineticEnergy.Joules);
 
-    /// <summary>What goes wrong, and how each body ends.</summary>
+    /// <summary>The failure, and how each body ends.</summary>
     /// <returns>One line.</returns>
     public override string ToString() => $"{Description}: {string.Join("; ", Bodies.Select(b => $"{b.Name} {b.Outcome}"))}";
 }

@@ -1,12 +1,12 @@
 namespace Staging.Core.Flight;
 
-/// <summary>What goes wrong in a failure case.</summary>
+/// <summary>The kind of failure in a failure case.</summary>
 public enum FailureKind
 {
     /// <summary>The motor stays cold and the stages stay joined: the heaviest body falls, usually nose first.</summary>
     UnlitAndJoined,
 
-    /// <summary>The motor stays cold and the stages part all the same.</summary>
+    /// <summary>The motor stays cold and the stages part nevertheless.</summary>
     UnlitAndParted,
 
     /// <summary>
@@ -14,6 +14,6 @@ public enum FailureKind
     /// </summary>
     LitLate,
 
-    /// <summary>The recovery device of the uppermost stage never comes out.</summary>
+    /// <summary>The recovery device of the uppermost stage is never deployed.</summary>
     EjectionFailure,
 }

@@ -1,6 +1,6 @@
 namespace Staging.Core.Flight;
 
-/// <summary>A column of a recorded flight, in SI units; <see cref="FlightColumns.UnitOf"/> tells which.</summary>
+/// <summary>A column of a recorded flight, in SI units; <see cref="FlightColumns.UnitOf"/> gives the unit.</summary>
 public enum FlightChannel
 {
     /// <summary>Height above the site.</summary>

@@ -15,10 +15,10 @@ public sealed class FlightColumns
         columns = [.. Enumerable.Range(0, Units.Length).Select(k => rows.Select(r => r[(FlightChannel)k]).ToArray())];
     }
 
-    /// <summary>Time from ignition of the lowest stage [s]; a jump has two rows with one time.</summary>
+    /// <summary>Time from ignition of the lowest stage [s]; a jump has two rows at the same time.</summary>
     public ReadOnlyMemory<double> Time_s => time;
 
-    /// <summary>One column [in the unit that <see cref="UnitOf"/> tells].</summary>
+    /// <summary>One column [in the unit given by <see cref="UnitOf"/>].</summary>
     /// <param name="channel">Which.</param>
     /// <returns>A number for each row.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such channel.</exception>
@@ -30,7 +30,7 @@ public sealed class FlightColumns
     /// <exception cref="ArgumentOutOfRangeException">No such channel.</exception>
     public static string UnitOf(FlightChannel channel) => Units[(int)Guard.Defined(channel, nameof(channel))];
 
-    /// <summary>How many rows there are, and up to when.</summary>
+    /// <summary>The number of rows, and the last time.</summary>
     /// <returns>One line.</returns>
     public override string ToString() =>
         Invariant.Text($"{columns.Length} channels of a flight in {time.Length} rows up to {time[^1]:G4} s.");

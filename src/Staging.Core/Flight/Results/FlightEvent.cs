@@ -8,7 +8,7 @@ public sealed class FlightEvent
     internal FlightEvent(FlightEventKind kind, string stage, FlightState before, FlightState after, string? note) =>
         (Kind, Stage, Before, After, Note) = (kind, stage, before, after, note);
 
-    /// <summary>What happened.</summary>
+    /// <summary>The kind of event.</summary>
     public FlightEventKind Kind { get; }
 
     /// <summary>Name of the stage concerned; for an event of the whole body, its uppermost stage.</summary>
@@ -20,7 +20,7 @@ public sealed class FlightEvent
     /// <summary>The state just after; differs where mass or thrust jumps.</summary>
     public FlightState After { get; }
 
-    /// <summary>What decided it, where something did; otherwise null.</summary>
+    /// <summary>The reason, where there is one; otherwise null.</summary>
     public string? Note { get; }
 
     /// <summary>Time from ignition of the lowest stage [s].</summary>

@@ -1,6 +1,6 @@
 namespace Staging.Core.Flight;
 
-/// <summary>What happened. Simultaneous events of one body come in this order.</summary>
+/// <summary>The kind of an event. Simultaneous events of one body come in this order.</summary>
 public enum FlightEventKind
 {
     /// <summary>The thrust of the stage's motors ended.</summary>
@@ -9,10 +9,10 @@ public enum FlightEventKind
     /// <summary>The last web of a booster motor broke.</summary>
     BurnThrough,
 
-    /// <summary>Electronics refused, or a gap failed to light the motor.</summary>
+    /// <summary>The electronics withheld ignition, or a gap failed to light the motor.</summary>
     IgnitionRefused,
 
-    /// <summary>The lower part left.</summary>
+    /// <summary>The lower part separated.</summary>
     Separation,
 
     /// <summary>A thrust history began.</summary>

@@ -62,7 +62,7 @@ public abstract class FlightOutcome
     }
 
     /// <summary>
-    /// The thrust never overcame weight and friction, or gave out before the end of the guide and the stack slid back.
+    /// The thrust never overcame weight and friction, or ended before the end of the guide and the stack slid back.
     /// </summary>
     public sealed class NeverLeftGuide : FlightOutcome
     {
@@ -78,7 +78,7 @@ public abstract class FlightOutcome
         internal LeftAtmosphere(double time, double velocity) =>
             (Time, Velocity) = (Duration.FromSeconds(time), Speed.FromMetersPerSecond(velocity));
 
-        /// <summary>When it did [s].</summary>
+        /// <summary>Time at which it did [s].</summary>
         public Duration Time { get; }
 
         /// <summary>Its velocity there [m/s].</summary>
@@ -94,12 +94,12 @@ public abstract class FlightOutcome
         public Length Height { get; }
     }
 
-    /// <summary>The integration gave up.</summary>
+    /// <summary>The integration failed.</summary>
     public sealed class NotSolved : FlightOutcome
     {
         internal NotSolved(SolverFailure failure) => Failure = failure;
 
-        /// <summary>Why.</summary>
+        /// <summary>The reason.</summary>
         public SolverFailure Failure { get; }
     }
 }

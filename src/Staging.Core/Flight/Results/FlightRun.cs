@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>A flown plan: every body, every staging, and what happens where a staging fails.</summary>
+/// <summary>The result of flying a plan: every body, every staging, and every failure case.</summary>
 public sealed class FlightRun
 {
     internal FlightRun(
@@ -30,20 +30,20 @@ public sealed class FlightRun
     public FlightOptions Options { get; }
 
     /// <summary>
-    /// The bodies of the nominal flight: first the one with the uppermost stage, from the guide on, then what was
-    /// dropped, in order.
+    /// The bodies of the nominal flight: first the one with the uppermost stage, from the guide on, then the
+    /// dropped ones, in order.
     /// </summary>
     public ImmutableArray<BodyFlight> Bodies { get; }
 
     /// <summary>The body with the uppermost stage.</summary>
     public BodyFlight Main => Bodies[0];
 
-    /// <summary>The stagings that came about, lowest first.</summary>
+    /// <summary>The stagings that were reached, lowest first.</summary>
     public ImmutableArray<StagingReport> Stagings { get; }
 
     /// <summary>
-    /// For each staging what falls if the motor stays cold, joined and parted, or lights late, and the whole with
-    /// nothing ejected; empty where the scope left them out.
+    /// For each staging the bodies if the motor stays cold, with stages joined and parted, or lights late, and the
+    /// flight with nothing ejected; empty where the scope leaves them out.
     /// </summary>
     public ImmutableArray<FailureCase> FailureCases { get; }
 
@@ -51,7 +51,7 @@ public sealed class FlightRun
     public SolverStatistics Statistics { get; }
 
     /// <summary>
-    /// Greatest height of the nominal flight [m]; null where the stack did not fly or did not turn over.
+    /// Greatest height of the nominal flight [m]; null where the stack did not fly or has no apogee.
     /// </summary>
     public Length? Apogee => Main.Apogee;
 
@@ -62,8 +62,8 @@ public sealed class FlightRun
     public Speed? GuideExitSpeed => Main.Find(FlightEventKind.GuideExit)?.After.Velocity;
 
     /// <summary>
-    /// Mass that is not accounted for: that on the guide less the propellant burnt and what all bodies weigh at their
-    /// ends, over that on the guide [-]; round-off.
+    /// Residual of the mass balance: mass on the guide less the propellant burnt and the final masses of all bodies,
+    /// over the mass on the guide [-]; round-off.
     /// </summary>
     /// <returns>The residual.</returns>
     /// <exception cref="InvalidOperationException">Not every body was followed.</exception>
@@ -82,8 +82,8 @@ public sealed class FlightRun
     }
 
     /// <summary>
-    /// The latest ignition of a stage at which the path still stands within a limit from vertical. The flight is a
-    /// straight line, so the bend is a proxy: a gravity turn at the speeds of the flight with the stage cold and
+    /// The latest ignition of a stage at which the path is still within a limit from vertical. The flight is a
+    /// straight line, so the tilt is a proxy: a gravity turn at the speeds of the flight with the stage cold and
     /// joined, started with a given tilt at the end of the guide, asinh(tan gamma) = asinh(tan gamma0) - integral of
     /// g/v dt. It needs a run of the scope <see cref="FlightScope.Everything"/> with its tracks kept.
     /// </summary>

@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>How one staging of the nominal flight went.</summary>
+/// <summary>The course of one staging of the nominal flight.</summary>
 public sealed class StagingReport
 {
     internal StagingReport(FlightPlan plan, StagingRecorder log)
@@ -34,12 +34,12 @@ public sealed class StagingReport
     /// <summary>Whether the upper stage lit.</summary>
     public bool Lit { get; }
 
-    /// <summary>What decided it.</summary>
+    /// <summary>The reason for the outcome.</summary>
     public string Reason { get; }
 
     /// <summary>
-    /// What the gap's answer was computed from, as <see cref="GapIgnitionResult.Details"/> gave it; null where no gap
-    /// was asked, or nothing was given.
+    /// The calculation behind the gap's answer, from <see cref="GapIgnitionResult.Details"/>; null where there was no
+    /// gap, or no details.
     /// </summary>
     public object? Details { get; }
 

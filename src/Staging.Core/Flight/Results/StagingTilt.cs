@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Staging.Core.Flight;
 
-/// <summary>How long staging may wait before the flight path has tilted too far.</summary>
+/// <summary>The latest staging before the flight path has tilted too far.</summary>
 internal static class StagingTilt
 {
     /// <summary>Length of the intervals over which g/v is integrated by Simpson's rule [s].</summary>
@@ -20,7 +20,7 @@ internal static class StagingTilt
         double allowed = Math.Asinh(1 / Math.Tan(start)) - Math.Asinh(1 / Math.Tan(limit));
         BodyFlight coast = cold.Bodies[0];
         double parting = coast.Start.Seconds;
-        // Lit on the guide or not, the cold stack leaves it in its own time.
+        // The cold stack leaves the guide at its own time, whether the upper stage was lit on the guide or not.
         if ((coast.Find(FlightEventKind.GuideExit) ?? run.Main.Find(FlightEventKind.GuideExit)) is not { } exit || exit.Time > coast.End)
             return null;
         double t = exit.Time.Seconds, end = coast.ApogeeTime?.Seconds ?? coast.End.Seconds;

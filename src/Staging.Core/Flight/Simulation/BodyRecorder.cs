@@ -3,7 +3,7 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// What is written down while one body flies: steps, segments, events and the greatest speed on the way up.
+/// The record of one body in flight: steps, segments, events and the greatest speed on the way up.
 /// </summary>
 internal sealed class BodyRecorder(bool keepTrack)
 {
@@ -22,18 +22,20 @@ internal sealed class BodyRecorder(bool keepTrack)
 
     public FlightOutcome? Outcome { get; set; }
 
-    /// <summary>Greatest speed on the way up [m/s]; when [s], where [m], and mass [kg] and thrust [N] then.</summary>
+    /// <summary>
+    /// Greatest speed on the way up [m/s]; its time [s] and height [m], and the mass [kg] and thrust [N] there.
+    /// </summary>
     public (double Speed, double Time, double Height, double Mass, double Thrust) Fastest { get; private set; }
 
-    /// <summary>When each stage lit [s]; not-a-number where it stayed cold.</summary>
+    /// <summary>Time of ignition of each stage [s]; not-a-number where it stayed cold.</summary>
     public double[] IgnitedAt { get; set; } = [];
 
-    /// <summary>Greatest height [m] and when [s].</summary>
+    /// <summary>Greatest height [m] and its time [s].</summary>
     public (double Height, double Time) Apogee { get; set; } = (double.NaN, double.NaN);
 
     /// <summary>
     /// Integral of g/v over time from the end of the guide [-]: the progress of a gravity turn; kept only where
-    /// a guard asks for tilt.
+    /// a guard limits the tilt.
     /// </summary>
     public double TiltIntegral { get; set; }
 
@@ -82,8 +84,8 @@ internal sealed class BodyRecorder(bool keepTrack)
 
     /// <summary>
     /// Looks at the ends of a step, and inside where the acceleration changes sign: there with a step of its own, since
-    /// the dense output is an order less exact than a step and knows nothing of the tolerance where a segment is
-    /// shorter than the steps allowed.
+    /// the dense output is an order less accurate than a step, and is not controlled by the tolerance where a segment
+    /// is shorter than the allowed steps.
     /// </summary>
     private void FindFastest(ref FlightStep step, ref TrajectorySystem system, double length)
     {

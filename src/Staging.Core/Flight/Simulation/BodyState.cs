@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// A body in flight: which stages it holds, its state, and what is planned for it. Changes as it flies; copied for
+/// A body in flight: its stages, its state, and its planned actions. Changes as it flies; copied for
 /// failure cases.
 /// </summary>
 internal sealed class BodyState
@@ -20,7 +20,7 @@ internal sealed class BodyState
         DeviceOut = new bool[stages];
     }
 
-    /// <summary>A copy with all that is planned, as it stands.</summary>
+    /// <summary>A copy, planned actions included.</summary>
     public BodyState(BodyState other)
     {
         (Lowest, Highest, Time, Height, Velocity) = (other.Lowest, other.Highest, other.Time, other.Height, other.Velocity);
@@ -49,7 +49,7 @@ internal sealed class BodyState
 
     /// <summary>
     /// Integral of g/v over time from the end of the guide [-]: the progress of a gravity turn; kept only where
-    /// a guard asks for tilt.
+    /// a guard limits the tilt.
     /// </summary>
     public double TiltIntegral { get; set; }
 
@@ -64,12 +64,12 @@ internal sealed class BodyState
     /// <summary>Time of ignition of each stage [s]; not-a-number where it is cold.</summary>
     public double[] IgnitedAt { get; }
 
-    /// <summary>Whether the device of each stage has come out, acting or not.</summary>
+    /// <summary>Whether the device of each stage has been deployed, acting or not.</summary>
     public bool[] DeviceOut { get; }
 
     public List<ScheduledAction> Planned { get; } = new(8);
 
-    /// <summary>Place in <see cref="Planned"/> of what comes first; -1 where nothing is planned.</summary>
+    /// <summary>Index in <see cref="Planned"/> of the earliest action; -1 where nothing is planned.</summary>
     public int FirstPlanned()
     {
         ReadOnlySpan<ScheduledAction> all = CollectionsMarshal.AsSpan(Planned);
@@ -167,7 +167,7 @@ internal sealed class BodyState
     }
 }
 
-/// <summary>How a body moves.</summary>
+/// <summary>The phase of motion of a body.</summary>
 internal enum BodyMotion
 {
     Held,

@@ -1,9 +1,9 @@
 namespace Staging.Core.Flight;
 
-/// <summary>What happens at known times.</summary>
+/// <summary>The actions at known times.</summary>
 internal sealed partial class FlightSimulation
 {
-    /// <summary>Carries out all that is due, in the order of time, kind and stage.</summary>
+    /// <summary>Carries out all actions that are due, in the order of time, kind and stage.</summary>
     /// <returns>When the next is due [s]; infinite where nothing is planned.</returns>
     private double ExecuteDue(BodyState body, BodyRecorder log)
     {
@@ -121,7 +121,7 @@ internal sealed partial class FlightSimulation
             staging.SeparationTime = time;
     }
 
-    /// <summary>The body that is left behind, to be flown when this one has ended.</summary>
+    /// <summary>The body that is left behind, flown after this one has ended.</summary>
     private void DropStage(BodyState body, int k, double time)
     {
         var left = new BodyState(body) { Highest = k, Dropped = true };
@@ -131,14 +131,14 @@ internal sealed partial class FlightSimulation
         StageParameters stage = plan.Stages[k];
         if (stage.Deployment is DeploymentEvent.Separation)
             left.Planned.Add(new ScheduledAction(time + stage.DeploymentLag, ActionKind.DeviceOpens, k));
-        // Electronics that wait for apogee see one at once when they part on the way down.
+        // Electronics that wait for apogee act at once when they separate on the way down.
         if (stage.Deployment is DeploymentEvent.Apogee && left.Motion == BodyMotion.Falling && !left.DeviceOut[k])
             left.Planned.Add(new ScheduledAction(time + stage.DeploymentLag, ActionKind.DeviceOpens, k));
         left.Device = left.DeviceOut[k] ? k : -1;
         waiting.Enqueue(left);
     }
 
-    /// <summary>A device comes out; it acts when nothing rides on its stage.</summary>
+    /// <summary>A device is deployed; it acts when nothing is attached above its stage.</summary>
     private void OpenDevice(BodyState body, BodyRecorder log, int k)
     {
         if (scenario.Stuck(k))

@@ -1,15 +1,15 @@
 namespace Staging.Core.Flight;
 
-/// <summary>When the full equation hands over to the settled descent.</summary>
+/// <summary>The transition from the full equation to the settled descent.</summary>
 internal sealed partial class FlightSimulation
 {
-    /// <summary>Whether a body comes down with a fixed drag area and nothing planned.</summary>
+    /// <summary>Whether a body descends with a fixed drag area and no planned action.</summary>
     private bool Descends(BodyState body) =>
         body.Motion == BodyMotion.Falling && body.Device >= 0 && body.Planned.Count == 0 && !body.Burning(plan);
 
     /// <summary>
-    /// Follows a descent to the ground by quadrature once it is fast enough; before that, puts the stop of the full
-    /// equation where it will be, by v = v_s tanh(g t/v_s) in air that does not change.
+    /// Follows a descent to the ground by quadrature once it is fast enough; before that, sets the stop time of the
+    /// full equation from v = v_s tanh(g t/v_s) in air that does not change.
     /// </summary>
     private bool SettledDescent(BodyState body, BodyRecorder log, in FlightSegment segment, ref double stop)
     {
@@ -18,8 +18,8 @@ internal sealed partial class FlightSimulation
         if (!steady.Settles)
             return false;
         double speed = Math.Abs(body.Velocity), settled = Math.Sqrt(steady.SpeedSquared);
-        // The whole way at the speed near the ground, where it is least, and the time to reach it: whoever may be given
-        // up on the way is flown step by step.
+        // The whole way at the speed near the ground, where it is least, and the time to reach it: a body that may
+        // exceed the latest time is flown step by step.
         double longest = body.Height / Math.Sqrt(SteadyDescent.At(law, 0).SpeedSquared) + settled / steady.Gravity;
         if (body.Time + longest > latest)
             return false;

@@ -6,9 +6,9 @@ namespace Staging.Core.Flight;
 internal sealed partial class FlightSimulation
 {
     /// <summary>
-    /// Holds what stands on the guide until the thrust overcomes weight and friction, and carries out what is due
-    /// meanwhile. Thrust is a straight line and mass a parabola in each segment of the curve, so the moment is the root
-    /// of a quadratic.
+    /// Holds the stack on the guide until the thrust overcomes weight and friction, and carries out the actions
+    /// due meanwhile. Thrust is a straight line and mass a parabola in each segment of the curve, so the moment is the
+    /// root of a quadratic.
     /// </summary>
     private void LiftOff(BodyState body, BodyRecorder log)
     {

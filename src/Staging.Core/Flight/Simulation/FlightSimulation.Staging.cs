@@ -25,7 +25,7 @@ internal sealed partial class FlightSimulation
             Stagings.Add(new StagingRecorder(upper, copies ? new BodyState(body) : body) { State = Describe(body, upper - 1) });
     }
 
-    /// <summary>Whether an action brings out the device of the uppermost stage.</summary>
+    /// <summary>Whether an action deploys the device of the uppermost stage.</summary>
     private bool Releases(BodyState body, ScheduledAction action) =>
         action.Stage == plan.Stages.Length - 1
         && body.Highest == action.Stage
@@ -68,8 +68,8 @@ internal sealed partial class FlightSimulation
     }
 
     /// <summary>
-    /// The answer of a gap. A flight in which this very motor lights late starts at the nominal burn-through, so the
-    /// nominal answer holds for it.
+    /// The answer of the gap model. A flight in which this motor lights late starts at the nominal burn-through, so
+    /// the nominal answer applies to it.
     /// </summary>
     private GapIgnitionResult Ask(IGapIgnition gap, BodyState body, int below)
     {
@@ -102,21 +102,21 @@ internal sealed partial class FlightSimulation
     {
         double sinceLiftOff = time - body.LiftOff;
         if (body.Velocity < guards.MinSpeed)
-            return Invariant.Text($"The speed is {body.Velocity:F2} m/s; the guard asks for {guards.MinSpeed:F2} m/s or more.");
+            return Invariant.Text($"The speed is {body.Velocity:F2} m/s; the guard requires {guards.MinSpeed:F2} m/s or more.");
         if (body.Height < guards.MinHeight || body.Height > guards.MaxHeight)
             return Invariant.Text(
-                $"The height is {body.Height:F1} m; the guard asks for {Limits(guards.MinHeight, guards.MaxHeight, "F1", "m")}.");
+                $"The height is {body.Height:F1} m; the guard requires {Limits(guards.MinHeight, guards.MaxHeight, "F1", "m")}.");
         if (sinceLiftOff < guards.Earliest || sinceLiftOff > guards.Latest)
             return Invariant.Text(
-                $"The time from lift-off is {sinceLiftOff:F3} s; the guard asks for {Limits(guards.Earliest, guards.Latest, "F3", "s")}.");
+                $"The time from lift-off is {sinceLiftOff:F3} s; the guard requires {Limits(guards.Earliest, guards.Latest, "F3", "s")}.");
         double tilt = body.Motion == BodyMotion.Falling ? Math.PI : Tilt(log);
         return tilt > guards.MaxTilt
-            ? Invariant.Text($"The tilt by the gravity-turn proxy is {tilt * 180 / Math.PI:F1} deg; the guard asks for "
+            ? Invariant.Text($"The tilt by the gravity-turn proxy is {tilt * 180 / Math.PI:F1} deg; the guard requires "
                 + $"{guards.MaxTilt * 180 / Math.PI:F1} deg or less.")
             : null;
     }
 
-    /// <summary>Two limits in words; an infinite one is no limit and is not named.</summary>
+    /// <summary>Two limits in words; an infinite one is no limit and is omitted.</summary>
     private static string Limits(double low, double high, string format, string unit)
     {
         string min = low.ToString(format, CultureInfo.InvariantCulture), max = high.ToString(format, CultureInfo.InvariantCulture);

@@ -3,8 +3,8 @@ using Staging.Core.Solving;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Flies one body after another. A flight is a chain of smooth segments; what is known beforehand (curve corners,
-/// delays, timers) ends a segment exactly, what depends on the motion (guide exit, apogee, ground) is located on the
+/// Flies one body after another. A flight is a chain of smooth segments; known times (curve corners, delays,
+/// timers) end a segment exactly, events that depend on the motion (guide exit, apogee, ground) are located on the
 /// dense output.
 /// </summary>
 internal sealed partial class FlightSimulation
@@ -36,7 +36,7 @@ internal sealed partial class FlightSimulation
     /// <summary>Stagings of the nominal flight, in order.</summary>
     public List<StagingRecorder> Stagings { get; } = [];
 
-    /// <summary>The uppermost stage just before its recovery device came out; null where it never did.</summary>
+    /// <summary>The uppermost stage just before its recovery device was deployed; null where it never was.</summary>
     public BodyState? BeforeRelease { get; private set; }
 
     /// <summary>Work done so far.</summary>
@@ -51,7 +51,7 @@ internal sealed partial class FlightSimulation
         return FlyAll(stack);
     }
 
-    /// <summary>A flight on from a staging at which something is made to go wrong.</summary>
+    /// <summary>The flight from a staging with a given failure.</summary>
     public List<BodyRecorder> FlyFailure(BodyState start, FailureScenario failure)
     {
         scenario = failure;
@@ -133,7 +133,7 @@ internal sealed partial class FlightSimulation
             HandleEvent(body, log, events, fired.Index);
     }
 
-    /// <summary>What the body flies from here; thrust and mass stay behind for snapshots.</summary>
+    /// <summary>The next segment of the body; its thrust and mass are kept for snapshots.</summary>
     private FlightSegment SegmentFrom(BodyState body)
     {
         bool falling = body.Motion == BodyMotion.Falling;
@@ -169,7 +169,7 @@ internal sealed partial class FlightSimulation
         return drag[line];
     }
 
-    /// <summary>What the event that ended a segment means.</summary>
+    /// <summary>Handles the event that ended a segment.</summary>
     private void HandleEvent(BodyState body, BodyRecorder log, PhaseEvents events, int index)
     {
         switch (events)

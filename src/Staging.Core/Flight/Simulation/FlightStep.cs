@@ -46,12 +46,13 @@ internal struct FlightStep
     public double VelocityError { get; private set; }
 
     /// <summary>
-    /// Largest |b_i(s)| of stages 2 to 7 of the dense output, s from 0 to 1 [-], rounded up; a test works them out.
+    /// Largest |b_i(s)| of stages 2 to 7 of the dense output, s from 0 to 1 [-], rounded up; a test computes them.
     /// </summary>
     public const double B2 = 0.0125, B3 = 0.494, B4 = 1.38, B5 = 3.30, B6 = 2.33, B7 = 0.068;
 
     /// <summary>
-    /// How far height [m] and velocity [m/s] of the dense output can be from their start, anywhere on the step.
+    /// Bounds on the distance of height [m] and velocity [m/s] of the dense output from their start, anywhere on the
+    /// step.
     /// </summary>
     public readonly (double Height, double Velocity) Reach()
     {
@@ -89,7 +90,7 @@ internal struct FlightStep
         (c1, A1) = (v * system.Rise, system.Acceleration(t, h, v));
     }
 
-    /// <summary>Goes on from the end of the step just taken.</summary>
+    /// <summary>Continues from the end of the step just taken.</summary>
     public void Continue(double t) => (Time, Height0, Velocity0, c1, A1) = (t, HeightEnd, VelocityEnd, c7, a7);
 
     /// <summary>Takes a step of a size [s] from the start.</summary>

@@ -10,7 +10,7 @@ namespace Staging.Core.Flight;
 /// </summary>
 internal sealed class FlightStepper
 {
-    /// <summary>A last step is stretched by up to this share, as in the general integrator.</summary>
+    /// <summary>The last step is stretched by up to this fraction, as in the general integrator.</summary>
     private const double Stretch = 0.01;
 
     /// <summary>Smallest step, in roundings of the time or of the longest step; as in the general integrator.</summary>
@@ -116,7 +116,7 @@ internal sealed class FlightStepper
         }
     }
 
-    /// <summary>Evaluates the slope, and chooses a first step unless the motion goes on as it was.</summary>
+    /// <summary>Evaluates the slope, and chooses a first step unless the motion continues smoothly.</summary>
     private bool BeginPhase(ref TrajectorySystem system, double stop)
     {
         step.Start(Time, Height, Velocity, ref system);
@@ -214,7 +214,7 @@ internal sealed class FlightStepper
     {
         double perSound = system.LastReciprocalSound, change = SoundSlope * (highest - lowest);
         double max = Math.Max(fastest, -slowest), min = slowest > 0 ? slowest : fastest < 0 ? -fastest : 0;
-        // Written so that what is not a number may always meet.
+        // Written so that a value that is not a number counts as reachable.
         return !(perSound > 0)
             || system.MayFire(lowest, highest, slowest, fastest, min * perSound * (1 - change), max * perSound * (1 + change));
     }
@@ -222,7 +222,7 @@ internal sealed class FlightStepper
     private double Scan(ref TrajectorySystem system, double end, bool atStop, bool sidesKnown)
     {
         (state[0], state[1], next[0], next[1]) = (step.Height0, step.Velocity0, step.HeightEnd, step.VelocityEnd);
-        // After steps that were not scanned the sides are taken anew: no function was near zero on them.
+        // After steps that were not scanned the signs are recorded again: no function was near zero on them.
         if (!sidesKnown && !events.Begin(ref system, Time, state, ref eventWork))
             return double.NaN;
         step.CopyDense(state, dense);

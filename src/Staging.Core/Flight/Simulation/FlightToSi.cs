@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Flight;
 
-/// <summary>From quantities to SI numbers: the only place of this floor where a plan loses its units.</summary>
+/// <summary>From quantities to SI numbers: the only place in this namespace where a plan loses its units.</summary>
 internal static class FlightToSi
 {
     private const double StraightUp = 90;

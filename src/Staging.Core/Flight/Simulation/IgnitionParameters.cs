@@ -1,6 +1,6 @@
 namespace Staging.Core.Flight;
 
-/// <summary>What lights a stage, as SI numbers.</summary>
+/// <summary>The ignition of a stage, as SI numbers.</summary>
 internal sealed record IgnitionParameters
 {
     /// <summary>The case in the plan.</summary>

@@ -1,6 +1,6 @@
 namespace Staging.Core.Flight;
 
-/// <summary>Which events a stretch of flight looks out for.</summary>
+/// <summary>The events watched during a stretch of flight.</summary>
 internal enum PhaseEvents
 {
     /// <summary>The end of the guide, or sliding back.</summary>

@@ -3,10 +3,10 @@ using Staging.Core.Gases;
 namespace Staging.Core.Flight;
 
 /// <summary>
-/// Air and gravity above one site, made cheap: density and reciprocal speed of sound as polynomials of degree 7 in
+/// Fast air and gravity above one site: density and reciprocal speed of sound as polynomials of degree 7 in
 /// cells of height, fitted to the atmosphere at Chebyshev points when a cell is first entered and checked between them,
-/// and gravity as its Taylor cubic. A cell that fails the check (a kink of the profile lies in it) asks the atmosphere
-/// itself every time.
+/// and gravity as its Taylor cubic. A cell that fails the check (a kink of the profile lies in it) evaluates the
+/// atmosphere itself every time.
 /// </summary>
 /// <param name="atmosphere">The air.</param>
 /// <param name="siteElevation">Height of the site above sea level [m].</param>
@@ -16,12 +16,12 @@ namespace Staging.Core.Flight;
 internal sealed class SiteColumn(IAtmosphere atmosphere, double siteElevation, double seaLevelGravity, double earthRadius)
 {
     /// <summary>
-    /// Height of a cell [m]: small beside the 8 km over which air changes, so degree 7 is exact to round-off.
+    /// Height of a cell [m]: small compared with the 8 km over which air changes, so degree 7 is exact to round-off.
     /// </summary>
     public const double CellHeight = 1024;
 
     /// <summary>
-    /// Coefficients of the polynomial of density; of that of the reciprocal speed of sound, which follows it, too.
+    /// Coefficients of the polynomial of density, and of the one of the reciprocal speed of sound that follows it.
     /// </summary>
     public const int Terms = 8;
 
@@ -32,14 +32,14 @@ internal sealed class SiteColumn(IAtmosphere atmosphere, double siteElevation, d
     public const int CellLength = GravityAt + 4;
 
     /// <summary>
-    /// How far the lowest cell reaches below the site [m]: a landing stays in its cell. Lower air is asked of the
-    /// atmosphere itself.
+    /// How far the lowest cell reaches below the site [m]: a landing stays in its cell. Below it the atmosphere
+    /// itself is evaluated.
     /// </summary>
     private const double BelowSite = 256;
 
     private const int MaxCells = 96;
 
-    /// <summary>Relative deviation between the points at which a cell is refused.</summary>
+    /// <summary>Relative deviation between the points above which a cell is rejected.</summary>
     private const double Tolerance = 1e-11;
 
     private static readonly double[] Nodes = [.. Enumerable.Range(0, Terms).Select(j => Math.Cos((2 * j + 1) * Math.PI / (2 * Terms)))];

@@ -23,13 +23,13 @@ internal sealed record StageParameters
 
     public required DragCurve DragWhileBurning { get; init; }
 
-    /// <summary>Drag of the body once nothing rides on it.</summary>
+    /// <summary>Drag of the body once nothing is attached above it.</summary>
     public required DragCurve DragDropped { get; init; }
 
     /// <summary>Drag area of the recovery device [m2]; zero where there is none.</summary>
     public required double DeviceArea { get; init; }
 
-    /// <summary>What brings the device out; null where there is none.</summary>
+    /// <summary>The trigger of the device; null where there is none.</summary>
     public required DeploymentEvent? Deployment { get; init; }
 
     /// <summary>Time from the trigger until the device acts [s].</summary>

@@ -1,21 +1,21 @@
 namespace Staging.Core.Flight;
 
-/// <summary>What is known of one staging while the flight is computed.</summary>
+/// <summary>The record of one staging while the flight is computed.</summary>
 internal sealed class StagingRecorder(int stage, BodyState start)
 {
     /// <summary>Index of the stage to be lit.</summary>
     public int Stage => stage;
 
     /// <summary>
-    /// The stack at the burn-through or burnout below, or when the timer ends, before anything is decided: where
-    /// failure cases start. A copy only where failure cases are flown.
+    /// The stack at the burn-through or burnout below, or when the timer ends, before ignition is decided:
+    /// failure cases start here. Copied only where failure cases are flown.
     /// </summary>
     public BodyState Start => start;
 
-    /// <summary>The state that was put to the gap, or that electronics met.</summary>
+    /// <summary>The state passed to the gap model, or at the decision of the electronics.</summary>
     public BurnThroughState? State { get; set; }
 
-    /// <summary>What the gap answered in the nominal flight; null where none was asked.</summary>
+    /// <summary>The answer of the gap model in the nominal flight; null without one.</summary>
     public GapIgnitionResult? Answer { get; set; }
 
     public bool Lit { get; set; }

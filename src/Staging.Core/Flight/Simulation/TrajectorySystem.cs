@@ -11,8 +11,8 @@ namespace Staging.Core.Flight;
 /// <remarks>
 /// Events 0 and 1 are those of the phase; 2 and 3 are the upper and the lower end of the line of the drag table in use.
 /// A segment is flown in one direction, up or down, and drag opposes it. Where a step reaches past the turning point
-/// before the event cuts it off, drag goes on smoothly as v^2: with v |v| its curvature would jump there, and the error
-/// estimate of that step would mean nothing.
+/// before the event cuts it off, drag continues smoothly as v^2: with v |v| its curvature would jump there, and the
+/// error estimate of that step would be meaningless.
 /// </remarks>
 internal struct TrajectorySystem(SiteColumn site, in FlightSegment segment, PhaseEvents events) : IOdeSystem
 {
@@ -41,7 +41,7 @@ internal struct TrajectorySystem(SiteColumn site, in FlightSegment segment, Phas
     /// <summary>The line of the drag table in use.</summary>
     public readonly DragSegment Line => segment.Line;
 
-    /// <summary>Reciprocal speed of sound at the last acceleration asked for [s/m].</summary>
+    /// <summary>Reciprocal speed of sound at the last acceleration computed [s/m].</summary>
     public double LastReciprocalSound { get; private set; }
 
     public readonly EventRule Rule(int index) => index switch
@@ -88,7 +88,7 @@ internal struct TrajectorySystem(SiteColumn site, in FlightSegment segment, Phas
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Acceleration(double t, double h, double v)
     {
-        // Thrust and mass depend on time alone: the processor works them out beside the air.
+        // Thrust and mass depend on time alone: the processor computes them in parallel with the air.
         double tau = t - segment.Push.Start;
         double perMass = 1 / (segment.Push.Mass0 - tau * (segment.Push.MassFlow + segment.Push.HalfMassFlowSlope * tau));
         double F = segment.ThrustSign * (segment.Push.Thrust0 + segment.Push.ThrustSlope * tau) - segment.Friction;

@@ -48,7 +48,7 @@ internal static class BracketedRoot
             // end.
             double delta = Truncation * (b - a) * (b - a) / first;
             double x = towards != 0 && delta <= Math.Abs(towards) ? chord + Math.CopySign(delta, towards) : middle;
-            // Project: no further from the middle than what bisection would still have in hand.
+            // Project: no further from the middle than bisection would still allow.
             double reach = Math.Max(0, Math.ScaleB(0.5 * goal, most - j) - half);
             if (Math.Abs(x - middle) > reach)
                 x = middle - Math.CopySign(reach, towards);
@@ -72,7 +72,7 @@ internal static class BracketedRoot
     }
 
     /// <summary>
-    /// The count of evaluations that <see cref="Shrink"/> does not exceed: ceil(log2((b - a)/width)) + 1, the width
+    /// The number of evaluations that <see cref="Shrink"/> does not exceed: ceil(log2((b - a)/width)) + 1, the width
     /// less round-off.
     /// </summary>
     public static int MaxEvaluations(double a, double b, double width)

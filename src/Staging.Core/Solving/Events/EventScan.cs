@@ -7,8 +7,8 @@ namespace Staging.Core.Solving;
 /// <remarks>
 /// Each event function is on a side of zero, and an event is the change of side. An exact zero belongs to neither: at
 /// the start of a phase, at a part edge or at a step end its side is the one the function has a time tolerance later,
-/// so that a touch is distinguished from a crossing; only at the stop time, where nothing may be evaluated later, does
-/// an arrival at zero count at once.
+/// so that a touch is distinguished from a crossing. Only at the stop time, where nothing may be evaluated later, does
+/// reaching zero count at once.
 /// </remarks>
 internal sealed class EventScan(SolverOptions options, int dimension)
 {
@@ -31,14 +31,14 @@ internal sealed class EventScan(SolverOptions options, int dimension)
     /// <summary>Index of the event function that was not a number.</summary>
     public int Undefined { get; private set; }
 
-    /// <summary>Forgets the events of the phase before.</summary>
+    /// <summary>Discards the events of the previous phase.</summary>
     public void Clear()
     {
         fired.Clear();
         UndefinedAt = double.NaN;
     }
 
-    /// <summary>Starts a phase: takes the sides on which the event functions are.</summary>
+    /// <summary>Starts a phase: records the sign of each event function.</summary>
     /// <returns>False where an event function is not a number.</returns>
     public bool Begin<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> state, ref SolverStatistics count)
         where TSystem : IOdeSystem
@@ -71,7 +71,7 @@ internal sealed class EventScan(SolverOptions options, int dimension)
     /// <param name="count">Work done.</param>
     /// <returns>
     /// The time [s] of the event that ends the phase; not-a-number where none does, or where <see cref="UndefinedAt"/>
-    /// tells why.
+    /// is set.
     /// </returns>
     public double Scan<TSystem>(
         ref TSystem system, in DenseStep step, double end, ReadOnlySpan<double> yEnd, bool atStop, ref SolverStatistics count)
@@ -165,7 +165,7 @@ internal sealed class EventScan(SolverOptions options, int dimension)
     }
 
     /// <summary>
-    /// Whether function i, going to a side, leaves the side it is on in the direction that is watched.
+    /// Whether function i, going to a side, leaves the side it is on in the watched direction.
     /// </summary>
     private bool Leaves(int i, int to, EventRule rule) => side[i] != 0 && to != side[i] && rule.Crossing switch
     {

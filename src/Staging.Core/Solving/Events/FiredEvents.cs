@@ -13,10 +13,10 @@ internal sealed class FiredEvents
     /// <summary>The events.</summary>
     public ReadOnlySpan<FiredEvent> All => items.AsSpan(0, Count);
 
-    /// <summary>Forgets all events.</summary>
+    /// <summary>Discards all events.</summary>
     public void Clear() => Count = 0;
 
-    /// <summary>Puts an event in its place.</summary>
+    /// <summary>Inserts an event in order.</summary>
     public void Insert(FiredEvent e)
     {
         if (Count == items.Length)

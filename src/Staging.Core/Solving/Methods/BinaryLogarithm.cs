@@ -1,8 +1,8 @@
 namespace Staging.Core.Solving;
 
 /// <summary>
-/// Logarithm and power to base two by arithmetic alone, good to 1.1e-4: more than the size of a step asks for, and a
-/// short wait for it. Exact at whole powers of two.
+/// Logarithm and power to base two by arithmetic alone, good to 1.1e-4: more than step control needs, and fast.
+/// Exact at whole powers of two.
 /// </summary>
 /// <remarks>
 /// The polynomials have the least greatest error of their degree that is exact at zero (linear programming on 4001

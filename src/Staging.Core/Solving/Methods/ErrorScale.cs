@@ -1,6 +1,6 @@
 namespace Staging.Core.Solving;
 
-/// <summary>Measures differences of states in units of what is tolerated: 1 is just allowed.</summary>
+/// <summary>Measures differences of states in units of the tolerance: 1 is just allowed.</summary>
 internal sealed class ErrorScale
 {
     private readonly double[] natural;
@@ -12,7 +12,7 @@ internal sealed class ErrorScale
     public ErrorScale(SolverOptions options, ReadOnlySpan<double> scales)
     {
         if (scales.IsEmpty)
-            throw new ArgumentException("There must be one state or more.", nameof(scales));
+            throw new ArgumentException("There must be at least one state.", nameof(scales));
         for (int i = 0; i < scales.Length; i++)
         {
             if (!(scales[i] > 0 && double.IsFinite(scales[i])))
@@ -25,8 +25,8 @@ internal sealed class ErrorScale
     }
 
     /// <summary>
-    /// Mean square of local errors over their tolerances; infinite where anything is not finite. The square does for
-    /// the control of steps, and saves a root.
+    /// Mean square of local errors over their tolerances; infinite where anything is not finite. Step control needs
+    /// only the square, which saves a root.
     /// </summary>
     public double ErrorSquare(ReadOnlySpan<double> error, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew)
     {

@@ -1,17 +1,18 @@
 namespace Staging.Core.Solving;
 
-/// <summary>Derivatives of a right-hand side by one-sided differences, for systems that announce no Jacobian.</summary>
+/// <summary>Derivatives of a right-hand side by one-sided differences, for systems without a Jacobian.</summary>
 internal static class FiniteDifferences
 {
     /// <summary>
-    /// Square root of the unit round-off: the relative increment at which rounding and curvature weigh alike.
+    /// Square root of the unit round-off: the relative increment at which rounding and curvature errors are of the same
+    /// size.
     /// </summary>
     private const double RootRoundOff = 1.4901161193847656e-8;
 
     /// <summary>
     /// Increment in time as a share of the step. Of the two errors it makes in df/dt, relative to the slope over the
-    /// step, rounding is 1e-16 over it, and curvature is it times the square of step over time scale, which a step that
-    /// is accurate keeps far below one.
+    /// step, rounding is 1e-16 over it, and curvature is it times the square of step over time scale, which is far
+    /// below one in an accurate step.
     /// </summary>
     private const double ShareOfStep = 1e-6;
 
@@ -20,8 +21,8 @@ internal static class FiniteDifferences
 
     /// <summary>Writes df/dy row by row, with one evaluation a state, or two where the first is not finite.</summary>
     /// <remarks>
-    /// Each state is moved the way it is going, by its own size or its natural scale, whichever is larger, times the
-    /// root of the round-off.
+    /// Each state is moved in the direction of its slope, by its own size or its natural scale, whichever is larger,
+    /// times the root of the round-off.
     /// </remarks>
     public static void ByState<TSystem>(
         ref TSystem system,

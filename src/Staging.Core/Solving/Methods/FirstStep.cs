@@ -16,7 +16,7 @@ internal static class FirstStep
     /// II.4, "Starting step size", rewritten so that the unit of time does not matter: the time over which the state
     /// changes by its own size, T = min(d0/d1, sqrt(d0/d2)), is taken from the scaled norms of state, slope and
     /// curvature, and (h/T)^p d0 is set to one hundredth. The result may exceed what remains: it is a property of the
-    /// solution, and the next phase may profit from it.
+    /// solution, and the next phase may use it.
     /// </remarks>
     /// <param name="system">The right-hand side.</param>
     /// <param name="scale">The tolerances.</param>

@@ -4,7 +4,7 @@ using System.Runtime.Intrinsics;
 namespace Staging.Core.Solving;
 
 /// <summary>
-/// Weighted sums with one rounding a term, in the order in which <see cref="WeightedRows"/> takes them, so that both
+/// Weighted sums with one rounding per term, in the order in which <see cref="WeightedRows"/> takes them, so that both
 /// give the same bits.
 /// </summary>
 internal static class FusedSum
@@ -18,7 +18,7 @@ internal static class FusedSum
     public static Vector256<double> And(this Vector256<double> sum, double weight, Vector256<double> slopes) =>
         Vector256.FusedMultiplyAdd(Vector256.Create(weight), slopes, sum);
 
-    /// <summary>Where a slope leads in a time: y + dt * slope.</summary>
+    /// <summary>The state reached along a slope in a time: y + dt * slope.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double Over(this double slope, double dt, double y) => Math.FusedMultiplyAdd(dt, slope, y);
 }

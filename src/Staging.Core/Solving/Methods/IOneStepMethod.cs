@@ -6,9 +6,9 @@ namespace Staging.Core.Solving;
 /// <remarks>
 /// A struct that holds its own work memory, so that an <see cref="Integrator{TMethod}"/> owns one and calls it without
 /// dispatch. The order of calls: <see cref="Allocate"/> once; <see cref="Begin"/> at the start of a phase; then
-/// <see cref="Step"/>, again with a smaller step where it was refused; <see cref="Dense"/> if the inside of the step is
-/// wanted; <see cref="Advance"/> once it was accepted whole. Every method adds its work to the counts it is given. No
-/// method evaluates outside [t, t + h].
+/// <see cref="Step"/>, again with a smaller step where it was rejected; <see cref="Dense"/> if the inside of the step
+/// is wanted; <see cref="Advance"/> once it was accepted whole. Every method adds its work to the counts it is given.
+/// No method evaluates outside [t, t + h].
 /// </remarks>
 internal interface IOneStepMethod
 {
@@ -27,7 +27,7 @@ internal interface IOneStepMethod
     /// <summary>Makes the work memory for as many states as there are natural scales.</summary>
     void Allocate(ReadOnlySpan<double> scales);
 
-    /// <summary>Starts a phase: nothing is known of the right-hand side but what is evaluated from here on.</summary>
+    /// <summary>Starts a phase: nothing evaluated earlier is reused.</summary>
     void Begin<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> y, ref SolverStatistics work)
         where TSystem : IOdeSystem;
 

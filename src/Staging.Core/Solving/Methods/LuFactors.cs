@@ -5,8 +5,8 @@ namespace Staging.Core.Solving;
 
 /// <summary>Factors of a small full matrix, in place: P A = L U by rows with partial pivoting.</summary>
 /// <remarks>
-/// G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed. (2013), algorithm 3.4.1. Lengths are checked once a
-/// call, places are not.
+/// G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed. (2013), algorithm 3.4.1. Lengths are checked once
+/// per call, indices are not.
 /// </remarks>
 internal static class LuFactors
 {
@@ -94,7 +94,7 @@ internal static class LuFactors
     private static void Check(int numbers, int n, int right)
     {
         if (numbers != n * n || right != n)
-            throw new ArgumentException($"A matrix of order {n} does not go with {numbers} numbers and a right-hand side of {right}.",
+            throw new ArgumentException($"A matrix of order {n} does not match {numbers} numbers and a right-hand side of {right}.",
                 nameof(numbers));
     }
 

@@ -10,7 +10,7 @@ namespace Staging.Core.Solving;
 /// Stage i solves (I/(gamma h) - J) u(i) = f(t + alpha(i) h, y + sum a(i,j) u(j)) + sum c(i,j) u(j)/h + d(i) h df/dt,
 /// equation (7.25) there: one factorised matrix a step, no iteration. The term with df/dt is what keeps the order where
 /// the right-hand side depends on time; d(2) and d(4) are negative. Jacobian and df/dt are taken from the system where
-/// it has them, else by <see cref="FiniteDifferences"/>.
+/// it has them, otherwise from <see cref="FiniteDifferences"/>.
 /// </remarks>
 internal struct Rodas43 : IOneStepMethod
 {
@@ -37,8 +37,8 @@ internal struct Rodas43 : IOneStepMethod
 
     /// <summary>
     /// Less than for an explicit method, whose edge of stability is not there to be smoothed: on the stiff problem of
-    /// Kaps 0.2 takes less than two thirds of the tries of 0.4 for the same error, measured here at the default
-    /// tolerances.
+    /// Kaps 0.2 takes less than two thirds of the attempted steps of 0.4 for the same error, measured here at the
+    /// default tolerances.
     /// </summary>
     public static double ErrorMemory => 0.2;
 

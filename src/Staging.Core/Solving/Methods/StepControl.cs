@@ -30,7 +30,7 @@ internal struct StepControl(int order, double memory)
     /// <summary>The step size to try next [s]; zero before the first <see cref="Restart"/>.</summary>
     public double Suggested { get; private set; }
 
-    /// <summary>Forgets what was learnt and starts from a first step [s].</summary>
+    /// <summary>Discards the error history and starts from a first step [s].</summary>
     public void Restart(double firstStep)
     {
         Suggested = firstStep;
@@ -43,8 +43,8 @@ internal struct StepControl(int order, double memory)
         double logSquare = BinaryLogarithm.Of(errorSquare > SmallestSquare ? errorSquare : SmallestSquare);
         double growth = Safety * BinaryLogarithm.Power(Math.FusedMultiplyAdd(ofSquare, logSquare, ofSquareBefore * lastLogSquare));
         growth = Math.Clamp(growth, MaxShrink, afterRejection ? 1 : MaxGrowth);
-        // A step cut short by a stop time can only say that more is allowed; what was known of longer steps stays
-        // known.
+        // A step cut short by a stop time only shows that a longer one is allowed; the estimate from longer steps
+        // is kept.
         bool cut = h < Suggested;
         if (cut && growth >= 1)
         {

@@ -6,8 +6,9 @@ namespace Staging.Core.Solving;
 
 /// <summary>
 /// Weighted sums of rows of equal length, such as the slopes of the stages of a one-step method, in vector lanes. Each
-/// place is summed in the order of the rows, each product rounded once with the sum it joins, so lanes and scalars give
-/// the same bits. Where the last lanes would reach beyond the row they are moved back, and write some places twice.
+/// element is summed in the order of the rows, each product rounded once with the sum it joins, so lanes and scalars
+/// give the same bits. Where the last lanes would reach beyond the row they are moved back, and write some elements
+/// twice.
 /// </summary>
 internal static class WeightedRows
 {

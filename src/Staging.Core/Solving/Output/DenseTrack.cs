@@ -1,8 +1,8 @@
 namespace Staging.Core.Solving;
 
 /// <summary>
-/// A whole run as one polynomial per step: both sides of every jump are kept, nothing twice.
-/// Coefficients stand in blocks that are never moved and stay small, so that a long record costs neither copies nor
+/// A whole run as one polynomial per step, with both sides of every jump.
+/// Coefficients are kept in blocks that are never moved and stay small, so that a long record costs neither copies nor
 /// large objects.
 /// </summary>
 internal sealed class DenseTrack(int dimension, int degree) : IStepObserver

@@ -14,7 +14,7 @@ internal sealed class Table1D
     {
         if (x.Length < 2 || x.Length != y.Length)
             throw new ArgumentException(
-                $"A table needs two points or more and as many values as abscissae; it has {x.Length} and {y.Length}.", nameof(x));
+                $"A table needs at least two points and as many values as abscissae; it has {x.Length} and {y.Length}.", nameof(x));
         for (int i = 0; i < x.Length; i++)
         {
             if (!double.IsFinite(x[i]) || !double.IsFinite(y[i]))
@@ -63,5 +63,5 @@ internal sealed class Table1D
     };
 
     private ArgumentOutOfRangeException Refusal(double at) => new(
-        nameof(at), at, Invariant.Text($"The table runs from {x[0]:G6} to {x[^1]:G6}; it was asked at {at:G6}."));
+        nameof(at), at, Invariant.Text($"The table runs from {x[0]:G6} to {x[^1]:G6}; {at:G6} lies outside."));
 }

@@ -11,7 +11,7 @@ internal static class Calibration
 
     /// <summary>
     /// Tolerances of the minimiser, on unit ranges and a trace of unit size: a millionth of what any measured trace can
-    /// tell. That of the function is on a sum of squares, so it is the square of this.
+    /// resolve. That of the function is on a sum of squares, so it is the square of this.
     /// </summary>
     private const double Tolerance = 1e-8;
 
@@ -20,11 +20,11 @@ internal static class Calibration
 
     /// <summary>Fits; see <see cref="InputSet{T}.Fit"/>.</summary>
     /// <remarks>
-    /// The minimiser is that of MathNet.Numerics with slopes of our own: central differences over a stated share of
+    /// The minimiser is that of MathNet.Numerics with its own slopes: central differences over a stated share of
     /// each range, because its default step is below the tolerance of an integrator. Its tolerances are absolute, so
     /// trace and prediction are counted from the mean of the trace and divided by its scatter about that: the fit
-    /// depends neither on their unit nor on a large constant pressure. A level trace has no scatter; there it is what
-    /// the prediction at the start leaves.
+    /// depends neither on their unit nor on a large constant pressure. A constant trace has no scatter; there the
+    /// residual of the prediction at the start is used.
     /// </remarks>
     public static CalibrationResult<T> Fit<T>(
         InputSet<T> inputs,
@@ -69,8 +69,8 @@ internal static class Calibration
     private static double RootMeanSquare(Vector<double> values) => values.L2Norm() / Math.Sqrt(values.Count);
 
     /// <summary>
-    /// Scatter of the trace about its mean [Unit]; of a level trace, whose scatter is round-off, what the curve at the
-    /// start leaves of it; where that is round-off too, its size; a trace of zeros is then left as it is.
+    /// Scatter of the trace about its mean [Unit]; of a constant trace, whose scatter is round-off, the residual of the
+    /// curve at the start; where that is round-off too, its size; a trace of zeros is not scaled.
     /// </summary>
     private static double Scale(double size, double scatter, Func<double> leftAtStart)
     {

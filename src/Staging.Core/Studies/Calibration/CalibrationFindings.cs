@@ -3,7 +3,7 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace Staging.Core.Studies;
 
-/// <summary>What a fit cannot answer for.</summary>
+/// <summary>The findings of a fit.</summary>
 /// <param name="fitted">The fitted inputs.</param>
 /// <param name="shape">(J' J)^-1 on unit ranges [-].</param>
 /// <param name="correlation">Correlation of the estimates [-].</param>
@@ -15,7 +15,7 @@ internal sealed class CalibrationFindings(
     double limit)
 {
     /// <summary>
-    /// Length of a column of slopes, relative to the longest, below which the trace is not moved by the input.
+    /// Length of a column of slopes, relative to the longest, below which the input has no influence on the trace.
     /// </summary>
     private const double NoInfluence = 1e-6;
 
@@ -42,7 +42,7 @@ internal sealed class CalibrationFindings(
             yield return Warning("STU011", names, "The trace cannot tell these apart: the others together do almost what each of them "
                 + "does. Fix one or more from another source, or measure more.");
         if (!converged)
-            yield return Warning("STU014", "Fit", "The fit did not settle within a hundred steps; other starting values or ends may.");
+            yield return Warning("STU014", "Fit", "The fit did not converge in a hundred steps; other starting values or ends may help.");
     }
 
     private static ModelFinding Warning(string code, string path, string message) => new(FindingSeverity.Warning, code, path, message);
@@ -54,16 +54,16 @@ internal sealed class CalibrationFindings(
     private bool IsPair(int i, int j) => Math.Abs(correlation[i, j]) >= limit;
 
     /// <summary>
-    /// Whether the others together can stand for an input: its variance is inflated by 1/(1 - R^2), R its multiple
+    /// Whether the others together can replace an input: its variance is inflated by 1/(1 - R^2), R its multiple
     /// correlation with them (D. A. Belsley, E. Kuh and R. E. Welsch, Regression Diagnostics, 1980, section 3.2). Of
     /// two inputs alone R is their correlation, so the limit is the same.
     /// </summary>
     private bool IsStoodFor(int i) => !IsIdle(i) && shape[i, i] * lengths[i] * lengths[i] >= 1 / (1 - limit * limit);
 
     /// <summary>
-    /// Three or more inputs that act alike, as names: each that no pair has reported, with all that it trades against.
-    /// Estimates of m inputs that act just alike are correlated by 1/(m - 1), so half of the least of that tells who
-    /// belongs to whom.
+    /// Names of three or more inputs that act alike: each that no pair has reported, with all that can replace it.
+    /// Estimates of m inputs that act exactly alike are correlated by 1/(m - 1), so half of the least such value
+    /// identifies the group.
     /// </summary>
     private IEnumerable<string> Groups()
     {

@@ -1,6 +1,6 @@
 namespace Staging.Core.Studies;
 
-/// <summary>How a fit is made. The defaults are the numbers stated here.</summary>
+/// <summary>Options of a fit. The defaults are the numbers stated here.</summary>
 public sealed record CalibrationOptions
 {
     /// <summary>The defaults.</summary>
@@ -18,15 +18,14 @@ public sealed record CalibrationOptions
     public double Confidence { get; init => field = Guard.In(value, 0.5, 0.999999); } = 0.95;
 
     /// <summary>
-    /// Correlation of two estimates from which on they count as not told apart [-], 0.5 to 0.9999. The default is 0.98:
-    /// a judgement, one may then stand for the other.
+    /// Correlation of two estimates from which they count as not separable [-], 0.5 to 0.9999. The default is 0.98, an
+    /// engineering judgement: one may then replace the other.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double CorrelationLimit { get; init => field = Guard.In(value, 0.5, 0.9999); } = 0.98;
 
     /// <summary>
-    /// Threads for the slopes, 1 to 1024; null, the default, for as many as the runtime finds fitting. No number
-    /// depends on it.
+    /// Threads for the slopes, 1 to 1024; null, the default, to let the runtime choose. No result depends on it.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int? Threads { get; init => field = value is { } n ? Guard.In(n, 1, 1024) : null; }

@@ -35,7 +35,7 @@ public sealed class CalibrationResult<T>
     public double ResidualStandardDeviation { get; }
 
     /// <summary>
-    /// What to mind: inputs not told apart, without influence, or at an end; a fit that did not settle.
+    /// Findings: inputs that cannot be separated, have no influence, or are at an end; a fit that did not converge.
     /// </summary>
     public ImmutableArray<ModelFinding> Findings { get; }
 
@@ -49,14 +49,14 @@ internal static class CalibrationResult
 {
     /// <summary>
     /// Least singular value of the scaled slopes that still counts, relative to the greatest: below it differences of
-    /// slopes are round-off. Taken as this, it gives estimates that nothing determines an error that says so.
+    /// slopes are round-off. Values below it are set to it, so that undetermined estimates get a very large error.
     /// </summary>
     private const double MinSingular = 1e-8;
 
     /// <summary>Round-off of a double [-], 2^-52.</summary>
     private const double RoundOff = 1.0 / (1L << 52);
 
-    /// <summary>Distance from an end, as a share of the range, that counts as being there.</summary>
+    /// <summary>Distance from an end, as a share of the range, that counts as being at the end.</summary>
     private const double EndDistance = 1e-4;
 
     public static CalibrationResult<T> Of<T>(InputSet<T> inputs, FittedRange range, FittedMinimum minimum, CalibrationOptions options)
@@ -94,8 +94,8 @@ internal static class CalibrationResult
     private static double MinSlope(int n, CalibrationOptions options) => Math.Sqrt(n) * RoundOff / (2 * options.SlopeStep);
 
     /// <summary>
-    /// (J' J)^-1 from the singular values of J with its columns scaled to one length; a column of round-off is taken as
-    /// that long.
+    /// (J' J)^-1 from the singular values of J with its columns scaled to one length; a column of round-off is given
+    /// that length.
     /// </summary>
     private static Matrix<double> InverseOfSquare(Matrix<double> slopes, double minSlope)
     {
@@ -104,7 +104,7 @@ internal static class CalibrationResult
         double[] lengths = [.. norms.Select(c => Math.Max(c, min))];
         Matrix<double> scaled = slopes.MapIndexed((_, j, v) => v / lengths[j]);
         var singular = scaled.Svd();
-        // Columns of length 1 have a greatest singular value of 1 or more; where it is less, nothing moves the trace.
+        // Columns of length 1 have a greatest singular value of 1 or more; where it is less, no input moves the trace.
         double floor = MinSingular * Math.Max(singular.S[0], 1);
         Matrix<double> inverse = Matrix<double>.Build.Dense(lengths.Length, lengths.Length, 0);
         for (int s = 0; s < singular.S.Count; s++)

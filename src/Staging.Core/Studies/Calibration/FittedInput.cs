@@ -15,10 +15,10 @@ public sealed class FittedInput
     /// <summary>Its standard error [Unit].</summary>
     public double StandardError { get; }
 
-    /// <summary>Where the true value lies, by Student's distribution, if the model holds [Unit].</summary>
+    /// <summary>Confidence interval of the true value, by Student's distribution, if the model holds [Unit].</summary>
     public Interval Interval { get; }
 
-    /// <summary>Whether it ran into an end of its range: then the standard error means little.</summary>
+    /// <summary>Whether the fit ended at an end of its range: then the standard error means little.</summary>
     public bool IsAtEnd { get; }
 
     /// <summary>Value and standard error on one line.</summary>

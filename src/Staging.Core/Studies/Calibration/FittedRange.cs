@@ -19,7 +19,7 @@ internal sealed class FittedRange(ImmutableArray<Distribution> spreads)
 
     public Vector<double> Start() => Vector<double>.Build.Dense(Count, d => (spreads[d].Median - Low(d)) / Width(d));
 
-    /// <summary>Central differences; at an end of a range the step is taken to the inside alone.</summary>
+    /// <summary>Central differences; at an end of a range the step is taken inwards only.</summary>
     public Matrix<double> Slopes(
         Vector<double> z, CalibrationOptions options, Func<Vector<double>, CancellationToken, Vector<double>> curve,
         CancellationToken cancel)

@@ -18,7 +18,7 @@ public sealed record MeasuredTrace
     /// <summary>Values, in the unit that the name states [Unit].</summary>
     public EquatableArray<double> Values { get; }
 
-    /// <summary>A trace from its columns.</summary>
+    /// <summary>Makes a trace from its columns.</summary>
     /// <param name="name">Name of the values, with their unit, for example <c>gauge_Pa</c>.</param>
     /// <param name="times">Times [s], rising; two or more.</param>
     /// <param name="values">Values [Unit], one for each time.</param>
@@ -29,7 +29,7 @@ public sealed record MeasuredTrace
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         if (times.Length != values.Length || times.Length < 2)
-            throw new ArgumentException("A trace needs two or more times and one value for each.", nameof(times));
+            throw new ArgumentException("A trace needs at least two times and one value for each.", nameof(times));
         for (int i = 0; i < times.Length; i++)
         {
             if (!double.IsFinite(times[i]) || !double.IsFinite(values[i]) || (i > 0 && times[i] <= times[i - 1]))
@@ -61,7 +61,7 @@ public sealed record MeasuredTrace
                 continue;
             string[] cells = text.Split(',');
             if (cells.Length != 2 || !TryNumber(cells[0], out double time) || !TryNumber(cells[1], out double value))
-                throw new FormatException($"Line {line} of the trace, \"{text}\", is not two finite numbers parted by a comma.");
+                throw new FormatException($"Line {line} of the trace, \"{text}\", is not two finite numbers separated by a comma.");
             times.Add(time);
             values.Add(value);
         }

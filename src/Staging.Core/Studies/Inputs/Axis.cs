@@ -35,7 +35,7 @@ public sealed record Axis
         return new Axis(Named(name, unit), low, high, Fill(low, high, count, f => low + (high - low) * f), byFactors: false);
     }
 
-    /// <summary>Values at equal factors, for quantities that matter by their ratio.</summary>
+    /// <summary>Values at equal factors, for quantities whose ratio matters.</summary>
     /// <param name="name">What is varied.</param>
     /// <param name="unit">Its unit; <c>-</c> where there is none.</param>
     /// <param name="low">Lowest value [unit], above 0.</param>
@@ -50,7 +50,7 @@ public sealed record Axis
             Fill(low, high, count, f => Math.Exp(Math.Log(low) + (Math.Log(high) - Math.Log(low)) * f)), byFactors: true);
     }
 
-    /// <summary>All that tells this axis from others, on one line.</summary>
+    /// <summary>Everything that identifies this axis, on one line.</summary>
     /// <returns>For example <c>gap [mm] from 40 to 340 in 4 values by steps</c>.</returns>
     public override string ToString() => Invariant.Text($"{Name.Name} [{LineWord.Of(Name.Unit)}] from {Low:R} to {High:R} in "
         + $"{Values.Length} values by {(ByFactors ? "factors" : "steps")}");

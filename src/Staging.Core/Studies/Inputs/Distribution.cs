@@ -3,10 +3,10 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// How an input scatters, in the unit of the input that it is given to. Two of one kind and numbers are equal.
+/// The distribution of an input, in the unit of that input. Two of one kind and numbers are equal.
 /// </summary>
 /// <remarks>
-/// Values are drawn by inverse transform, so that the same unit number gives the same value wherever it comes from.
+/// Values are drawn by inverse transform, so that the same number from the unit interval always gives the same value.
 /// </remarks>
 public sealed record Distribution
 {
@@ -55,7 +55,7 @@ public sealed record Distribution
         return new Distribution(new DistributionShape.TruncatedNormal(mean, standardDeviation, low, high));
     }
 
-    /// <summary>A spread by factors: as likely half as twice.</summary>
+    /// <summary>A spread by factors: half is as likely as twice.</summary>
     /// <param name="median">Median [Unit], above 0.</param>
     /// <param name="factor">The factor of one standard deviation [-], above 1 and at most 1000.</param>
     /// <returns>The distribution.</returns>
@@ -64,7 +64,9 @@ public sealed record Distribution
         new(new DistributionShape.LogNormal(Guard.Above(median, 0, Largest, "-", nameof(median)),
             Guard.Above(factor, 1, 1000, "-", nameof(factor))));
 
-    /// <summary>Least, likeliest and greatest value: what can honestly be said of most judged inputs.</summary>
+    /// <summary>
+    /// Least, likeliest and greatest value: usually all that can be said of an input set by judgement.
+    /// </summary>
     /// <param name="low">Lowest value [Unit].</param>
     /// <param name="mode">Likeliest value [Unit], between the ends.</param>
     /// <param name="high">Highest value [Unit], above the lowest.</param>
@@ -93,7 +95,7 @@ public sealed record Distribution
 
         ImmutableArray<(double Value, double Weight)> sorted = [.. values.OrderBy(v => v.Value)];
         if (sorted.Zip(sorted.Skip(1)).Any(pair => pair.First.Value.Equals(pair.Second.Value)))
-            throw new ArgumentException("A value is listed twice; add its weights up.", nameof(values));
+            throw new ArgumentException("A value is listed twice; add its weights.", nameof(values));
         return new Distribution(new DistributionShape.Discrete([.. sorted.Select(v => v.Value)], [.. sorted.Select(v => v.Weight)]));
     }
 
@@ -116,7 +118,7 @@ public sealed record Distribution
         At(Guard.In(probability, double.Epsilon, 1 - 1.0 / (1UL << 53), "-", nameof(probability)));
 
     /// <summary>
-    /// Kind and numbers as they were given, to the bit: equal for equal distributions alone, on every machine.
+    /// Kind and numbers as they were given, exactly: equal only for equal distributions, on every machine.
     /// </summary>
     /// <returns>For example <c>triangular from 10 over 20 to 60</c>.</returns>
     public override string ToString() => Shape.Text;

@@ -6,7 +6,7 @@ internal abstract record DistributionShape
     /// <summary>Whether the values have a lowest and a highest.</summary>
     public abstract bool IsBounded { get; }
 
-    /// <summary>Kind and numbers, to the bit.</summary>
+    /// <summary>Kind and numbers, exactly.</summary>
     public abstract string Text { get; }
 
     /// <summary>The value that a share u of the cases stays below.</summary>
@@ -56,14 +56,14 @@ internal abstract record DistributionShape
         public override double At(double u) => Median * Math.Exp(Math.Log(Factor) * NormalTable.Quantile(u));
     }
 
-    /// <summary>A density that rises evenly to the mode and falls evenly from there.</summary>
+    /// <summary>A density that rises linearly to the mode and falls linearly from there.</summary>
     public sealed record Triangular(double Low, double Mode, double High) : DistributionShape
     {
         public override bool IsBounded => true;
 
         public override string Text => Invariant.Text($"triangular from {Low:R} over {Mode:R} to {High:R}");
 
-        /// <remarks>The roots of shares, not of products of widths: those overflow where the widths do not.</remarks>
+        /// <remarks>Uses roots of shares, not of products of widths, which could overflow.</remarks>
         public override double At(double u)
         {
             double width = High - Low, rise = (Mode - Low) / width;

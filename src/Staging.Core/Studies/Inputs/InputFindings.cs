@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>What is wrong with a set of inputs: tried on the model before anything runs.</summary>
+/// <summary>The findings about a set of inputs, tried on the model before anything runs.</summary>
 internal static class InputFindings
 {
     /// <summary>Nearest that a draw comes to 0 and to 1 [-].</summary>
@@ -11,7 +11,7 @@ internal static class InputFindings
     public static IEnumerable<ModelFinding> All<T>(T nominal, EquatableArray<StudyInput<T>> inputs)
     {
         if (inputs.Length == 0)
-            yield return new ModelFinding(FindingSeverity.Error, "STU001", "Inputs", "There is no input; give one or more.");
+            yield return new ModelFinding(FindingSeverity.Error, "STU001", "Inputs", "There is no input; give at least one.");
         foreach (string twice in inputs.GroupBy(i => i.Path).Where(g => g.Count() > 1).Select(g => g.Key))
             yield return new ModelFinding(FindingSeverity.Error, "STU002", twice, "Two inputs have this name; give each its own.");
         foreach (StudyInput<T> input in inputs)
@@ -22,8 +22,8 @@ internal static class InputFindings
     }
 
     /// <summary>
-    /// Which of the values tried the model refuses, and why. A reason that is the same for all of them is not about the
-    /// value, and is reported once.
+    /// Which of the values tried the model refuses, and why. A reason that is the same for all of them does not depend
+    /// on the value, and is reported once.
     /// </summary>
     private static IEnumerable<string> Refusals<T>(T nominal, StudyInput<T> input)
     {

@@ -1,7 +1,7 @@
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// The names of inputs and measures: they head columns, so they hold nothing that a table would have to escape.
+/// The names of inputs and measures: they are column heads, so they contain nothing that a table would have to escape.
 /// </summary>
 internal static class InputPath
 {
@@ -9,7 +9,7 @@ internal static class InputPath
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(value, "Path");
         if (!value.All(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_' or ' ') || value != value.Trim())
-            throw new ArgumentException($"The name \"{value}\" may hold letters, digits, dots, hyphens, underscores and inner spaces only.",
+            throw new ArgumentException($"The name \"{value}\" may hold only letters, digits, dots, hyphens, underscores and inner spaces.",
                 nameof(value));
         return value;
     }

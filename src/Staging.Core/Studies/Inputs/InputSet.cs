@@ -14,7 +14,7 @@ namespace Staging.Core.Studies;
 public sealed record InputSet<T>
 {
     /// <summary>A model with its uncertain inputs.</summary>
-    /// <param name="nominal">The model that the inputs are put into.</param>
+    /// <param name="nominal">The model whose inputs vary.</param>
     /// <param name="inputs">The inputs; at least one.</param>
     /// <exception cref="InvalidModelException">There is no input, two have one name, or the model refuses a value that
     /// one can take.</exception>
@@ -25,10 +25,10 @@ public sealed record InputSet<T>
         (Nominal, Inputs) = (nominal, inputs);
     }
 
-    /// <summary>The model that the inputs are put into.</summary>
+    /// <summary>The model whose inputs vary.</summary>
     public T Nominal { get; }
 
-    /// <summary>The inputs, in the order in which they are put in and listed.</summary>
+    /// <summary>The inputs, in the order in which they are set and listed.</summary>
     public EquatableArray<StudyInput<T>> Inputs { get; }
 
     /// <summary>The model with a value for every input.</summary>
@@ -55,9 +55,9 @@ public sealed record InputSet<T>
     /// <remarks>
     /// K. Levenberg, Q. Appl. Math. 2 (1944) 164-168, and D. W. Marquardt, J. SIAM 11 (1963) 431-441, with central
     /// differences for the slopes. Each input is searched within the ends of its distribution, from its median on; the
-    /// shape of the distribution plays no part. Covariance: s^2 (J' J)^-1 at the minimum, s^2 the squares of the
+    /// shape of the distribution is not used. Covariance: s^2 (J' J)^-1 at the minimum, s^2 the squares of the
     /// residuals over their number less that of the inputs (G. A. F. Seber and C. J. Wild, Nonlinear Regression, 1989,
-    /// section 2.1). It takes residuals to be independent, of one scatter: a slow drift of the gauge makes the
+    /// section 2.1). It assumes independent residuals of equal variance: a slow drift of the gauge makes the
     /// intervals too narrow.
     /// </remarks>
     /// <param name="trace">What was measured.</param>
@@ -82,7 +82,7 @@ public sealed record InputSet<T>
     /// <summary>Names and units of the inputs.</summary>
     internal ImmutableArray<ColumnName> Names => [.. Inputs.Select(i => new ColumnName(i.Path, i.Unit))];
 
-    /// <summary>How each input scatters.</summary>
+    /// <summary>The distribution of each input.</summary>
     internal ImmutableArray<string> Spreads => [.. Inputs.Select(i => i.Scatter)];
 
     /// <summary>The values of one point of a design.</summary>

@@ -12,8 +12,8 @@ internal static class NormalTable
     public static double Quantile(double p) => -RootTwo * SpecialFunctions.ErfcInv(2 * p);
 
     /// <summary>
-    /// Quantile of the part between a and b. Where both lie in the upper tail it is mirrored, or the differences of
-    /// nearly 1 cancel.
+    /// Quantile of the part between a and b. Where both lie in the upper tail it is mirrored, because differences of
+    /// numbers near 1 cancel.
     /// </summary>
     public static double QuantileBetween(double a, double b, double u)
     {

@@ -1,12 +1,12 @@
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// A probability that is asked for, with the confidence to say so: enough of the cases have to come out well that the
-/// lower end of the interval is not below it.
+/// A required probability and the confidence in it: enough cases must succeed that the lower end of the interval is
+/// not below it.
 /// </summary>
 public sealed record Assurance
 {
-    /// <summary>The probability asked for [-], 0.01 to 0.9999.</summary>
+    /// <summary>The required probability [-], 0.01 to 0.9999.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double Probability { get; init => field = Guard.In(value, 0.01, 0.9999); }
 
@@ -19,13 +19,13 @@ public sealed record Assurance
     public int Cases { get; init => field = Guard.In(value, 10, 10_000_000); } = 400;
 
     /// <summary>
-    /// The seed: every answer draws the same cases, so that neighbours on an axis differ by the axis alone.
+    /// The seed: every answer draws the same cases, so that neighbours on an axis differ only by the axis value.
     /// </summary>
     public ulong Seed { get; init; }
 
     /// <summary>
-    /// Hits needed: the least k for which k - 1 hits or fewer would be rarer than the confidence allows, were the
-    /// probability just the one asked for; null where even a full score does not bear the confidence.
+    /// Hits needed: the least k for which k - 1 hits or fewer would be rarer than the confidence allows, if the
+    /// probability were exactly the required one; null where even a full score does not reach the confidence.
     /// </summary>
     public int? HitsNeeded
     {
@@ -36,11 +36,13 @@ public sealed record Assurance
         }
     }
 
-    /// <summary>All that is asked for, so that parts with other cases differ.</summary>
+    /// <summary>All the settings, so that parts with other cases differ.</summary>
     /// <returns>For example <c>0.9 assured at 0.95 by 400 cases of seed 0</c>.</returns>
     public override string ToString() => Invariant.Text($"{Probability:R} assured at {Confidence:R} by {Cases} cases of seed {Seed}");
 
-    /// <summary>Whether an outcome is assured. Cases are run in order until the count cannot turn any more.</summary>
+    /// <summary>
+    /// Whether an outcome is assured. Cases are run in order until the remaining ones cannot change the answer.
+    /// </summary>
     /// <typeparam name="T">The model.</typeparam>
     /// <param name="inputs">The model with what is uncertain in it.</param>
     /// <param name="holds">Whether one case comes out well; pure. A model that refuses its input has not.</param>
@@ -66,12 +68,12 @@ public sealed record Assurance
         return hits >= needed;
     }
 
-    /// <summary>The hits needed, or the finding that no count of hits could do.</summary>
+    /// <summary>The hits needed, or the finding that no count of hits would suffice.</summary>
     internal int Check() => HitsNeeded
         ?? throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU008", nameof(Cases), $"{Cases} cases cannot "
             + $"assure {AcceptedRange.Text(Probability)} at a confidence of {AcceptedRange.Text(Confidence)}; {CasesFor()} or more can.")]);
 
-    /// <summary>Cases of which a full score bears the confidence: p^n not above 1 - confidence.</summary>
+    /// <summary>Cases of which a full score reaches the confidence: p^n not above 1 - confidence.</summary>
     private int CasesFor() => (int)Math.Ceiling(Math.Log(1 - Confidence) / Math.Log(Probability));
 
     private static bool IsHit<T>(InputSet<T> inputs, double[] values, Func<T, CancellationToken, bool> holds, CancellationToken cancel)

@@ -25,7 +25,7 @@ public sealed class CaseColumns
     /// <summary>Each measure.</summary>
     public ImmutableArray<NumberColumn> Measures { get; }
 
-    /// <summary>How many cases, and the heads of the columns.</summary>
+    /// <summary>The number of cases, and the heads of the columns.</summary>
     /// <returns>For example <c>1000 cases: mass [kg], period [s]</c>.</returns>
     public override string ToString() =>
         Invariant.Text($"{Index.Length} cases: {string.Join(", ", Inputs.Concat(Measures).Select(c => c.Name))}");

@@ -1,4 +1,4 @@
 namespace Staging.Core.Studies;
 
-/// <summary>One case as it comes out of a thread, on its way to the tally.</summary>
+/// <summary>The result of one case, computed on a worker thread, before it enters the tally.</summary>
 internal readonly record struct CaseRow(long Index, double[] Inputs, string Outcome, double?[] Measures, string? Refusal);

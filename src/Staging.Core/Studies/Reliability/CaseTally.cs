@@ -1,7 +1,7 @@
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// What is gathered from cases: counts, exact sums, bins, and columns if asked for. Adding two tallies is exact.
+/// The data gathered from cases: counts, exact sums, bins, and columns if asked for. Adding two tallies is exact.
 /// </summary>
 internal sealed class CaseTally
 {

@@ -4,8 +4,8 @@ using System.Numerics;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// A sum of doubles, or of their squares, without rounding: the order in which it was gathered leaves no trace, so that
-/// shards merge exactly.
+/// A sum of doubles, or of their squares, without rounding: the result does not depend on the order of the terms, so
+/// that parts merge exactly.
 /// </summary>
 /// <remarks>
 /// A fixed-point register as wide as all doubles and their squares (U. Kulisch and W. L. Miranker, Computer Arithmetic
@@ -107,8 +107,8 @@ internal sealed class ExactSum
     {
         if (numerator.IsZero)
             return 0;
-        // 64 bits or more in the quotient; a remainder leaves a mark below them, so that the one rounding, to a double,
-        // is right.
+        // 64 bits or more in the quotient; a remainder sets a bit below them, so that the single rounding to a double
+        // is correct.
         long shift = Math.Max(0, 66 - (long)numerator.GetBitLength() + (long)denominator.GetBitLength());
         BigInteger quotient = BigInteger.DivRem(BigInteger.Abs(numerator) << (int)shift, denominator, out BigInteger remainder);
         if (!remainder.IsZero)
@@ -146,7 +146,7 @@ internal sealed class ExactSum
             places[place + 4] += sign * (long)(uint)(upper >> 64);
     }
 
-    /// <summary>Brings every place but the highest to 0 ... 2^32 - 1: the one form that a sum has.</summary>
+    /// <summary>Brings every place but the highest to 0 ... 2^32 - 1: the unique form of a sum.</summary>
     private void PassCarries()
     {
         for (int i = 0; i < Places - 1; i++)

@@ -11,7 +11,7 @@ public sealed class Interval
     /// <summary>Upper end [Unit].</summary>
     public double High { get; }
 
-    /// <summary>Share of such intervals that hold the true value [-].</summary>
+    /// <summary>Share of such intervals that contain the true value [-].</summary>
     public double Confidence { get; }
 
     /// <summary>Half of the width [Unit].</summary>

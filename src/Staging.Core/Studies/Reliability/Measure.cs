@@ -15,7 +15,7 @@ public sealed class Measure<TResult>
     public Measure(string name, string unit, Func<TResult, double?> of) =>
         (Name, Unit, Of) = (InputPath.Checked(name), Guard.NotBlank(unit, nameof(unit)), Guard.NotNull(of, nameof(of)));
 
-    /// <summary>What it is called in results, for example <c>lit time</c>.</summary>
+    /// <summary>Its name in results, for example <c>lit time</c>.</summary>
     public string Name { get; }
 
     /// <summary>Unit of the number; <c>-</c> where there is none.</summary>

@@ -1,6 +1,6 @@
 namespace Staging.Core.Studies;
 
-/// <summary>How a measure scatters over the cases that have it.</summary>
+/// <summary>The distribution of a measure over the cases that have it.</summary>
 public sealed class MeasureSummary
 {
     private readonly MeasureTally tally;
@@ -32,11 +32,11 @@ public sealed class MeasureSummary
     /// <summary>Highest value [Unit]; null without cases.</summary>
     public double? Max => tally.Count > 0 ? tally.Max : null;
 
-    /// <summary>A percentile, to 0.1 % of its size, and where the true one lies.</summary>
+    /// <summary>A percentile, to 0.1 % of its size, and its confidence interval.</summary>
     /// <remarks>
-    /// Counts are kept in bins of a thousandth of the value, which merge exactly and do not grow with the cases. The
-    /// interval is that of the order statistics, which assumes no distribution (W. J. Conover, Practical Nonparametric
-    /// Statistics, 1999, section 3.2), widened to whole bins.
+    /// Counts are kept in bins of a thousandth of the value, which merge exactly and need no more memory for more
+    /// cases. The interval is that of the order statistics, which assumes no distribution (W. J. Conover, Practical
+    /// Nonparametric Statistics, 1999, section 3.2), widened to whole bins.
     /// </remarks>
     /// <param name="percent">Which percentile [%], above 0 and below 100.</param>
     /// <param name="confidence">Confidence of the interval [-], 0.5 to 0.999999.</param>

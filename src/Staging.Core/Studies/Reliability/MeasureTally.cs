@@ -15,7 +15,7 @@ internal sealed class MeasureTally
 
     public BinnedCounts Bins { get; } = new();
 
-    /// <summary>What no values can have, in words; null where these numbers fit together.</summary>
+    /// <summary>A contradiction among these numbers, in words; null where they are consistent.</summary>
     public string? Flaw()
     {
         long[] bins = [.. Bins.Sorted().Select(b => b.Key)];

@@ -6,18 +6,18 @@ public sealed class Percentile
     internal Percentile(double percent, double value, Interval interval, bool intervalIsFull) =>
         (Percent, Value, Interval, IntervalIsFull) = (percent, value, interval, intervalIsFull);
 
-    /// <summary>Which one [%].</summary>
+    /// <summary>The percentage [%].</summary>
     public double Percent { get; }
 
     /// <summary>Its value [Unit].</summary>
     public double Value { get; }
 
-    /// <summary>Where the true one lies.</summary>
+    /// <summary>Its confidence interval.</summary>
     public Interval Interval { get; }
 
     /// <summary>
-    /// Whether there were enough cases for that confidence; else an end is the lowest or highest case, and the
-    /// confidence is not reached.
+    /// Whether there were enough cases for that confidence; otherwise an end is the lowest or highest case, and
+    /// the confidence is not reached.
     /// </summary>
     public bool IntervalIsFull { get; }
 

@@ -1,6 +1,6 @@
 namespace Staging.Core.Studies;
 
-/// <summary>How many of a number of independent cases came out a certain way.</summary>
+/// <summary>The number of independent cases with a certain outcome.</summary>
 public sealed record Proportion
 {
     /// <summary>Makes a proportion.</summary>
@@ -13,7 +13,7 @@ public sealed record Proportion
         Hits = (long)Guard.In((double)hits, 0, cases, "-", nameof(hits));
     }
 
-    /// <summary>Cases that came out so.</summary>
+    /// <summary>Cases with that outcome.</summary>
     public long Hits { get; }
 
     /// <summary>Cases in all.</summary>
@@ -35,7 +35,8 @@ public sealed record Proportion
     }
 
     /// <summary>
-    /// The exact interval: it never holds the true value less often than its confidence says, whatever that value is.
+    /// The exact interval: it contains the true value at least as often as its confidence states, whatever that value
+    /// is.
     /// </summary>
     /// <remarks>
     /// C. J. Clopper and E. S. Pearson, Biometrika 26 (1934) 404-413; ends as quantiles of the beta distribution.

@@ -6,12 +6,12 @@ namespace Staging.Core.Studies;
 internal static class Reliability
 {
     /// <summary>
-    /// Cases that a thread takes at a time: enough to hide the handing over, few enough to share out a slow model
-    /// evenly.
+    /// Cases that a thread takes at a time: enough to hide the scheduling cost, few enough to balance a slow
+    /// model.
     /// </summary>
     private const int BlockSize = 16;
 
-    /// <summary>Cases between two looks at the stop rule.</summary>
+    /// <summary>Cases between two checks of the stop rule.</summary>
     private const int StopInterval = 64;
 
     public static ReliabilityRun Run<T, TResult>(ReliabilityStudy<T, TResult> study, StudyOptions options,
@@ -58,7 +58,7 @@ internal static class Reliability
     {
         StudyHeading heading = StudyHeading.Common(parts, p => p.Heading);
         if (parts.Length > 1 && parts.Any(p => p.StoppedEarly))
-            throw new ArgumentException("A study that stopped early is a whole: there is nothing to merge it with.", nameof(parts));
+            throw new ArgumentException("A study that stopped early is complete: there is nothing to merge it with.", nameof(parts));
         ImmutableArray<CaseRange> ranges = CaseRange.Joined(parts.SelectMany(p => p.Ranges));
         bool keep = parts.All(p => p.Tally.Columns is not null);
         if (keep)

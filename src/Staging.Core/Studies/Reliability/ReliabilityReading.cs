@@ -4,8 +4,8 @@ using System.Globalization;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// A reliability result on its way back from text. What stands in rising order has to rise, so that a line that is
-/// doubled or out of place shows.
+/// Reads a reliability result from text. Lines in rising order must rise, so that a repeated or misplaced line is
+/// detected.
 /// </summary>
 internal static class ReliabilityReading
 {
@@ -94,7 +94,7 @@ internal static class ReliabilityReading
         return tally.Flaw() is { } flaw ? throw new FormatException(flaw) : tally;
     }
 
-    /// <summary>A count of 1 or more, of as many as are left: their sum cannot overflow.</summary>
+    /// <summary>A count of at least 1 and at most the number left, so that the sum cannot overflow.</summary>
     private static long CountOf(string text, string what, long left)
     {
         long count = StudyLines.Count(text, what);

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>What a reliability study found: a whole study, or some of its parts.</summary>
+/// <summary>The result of a reliability study: a whole study, or some of its parts.</summary>
 /// <remarks>Immutable; may be read from any thread.</remarks>
 public sealed class ReliabilityRun
 {
@@ -20,13 +20,13 @@ public sealed class ReliabilityRun
         Measures = [.. heading.Measures.Select((name, m) => new MeasureSummary(name, tally.Measures[m]))];
     }
 
-    /// <summary>Cases that were asked for.</summary>
+    /// <summary>Number of cases of the whole study.</summary>
     public long CasesRequested => Heading.Cases;
 
-    /// <summary>Cases that are in this result.</summary>
+    /// <summary>Number of cases in this result.</summary>
     public long Cases => Outcomes.Values.Sum();
 
-    /// <summary>Whether every case asked for is here, or the stop rule was satisfied.</summary>
+    /// <summary>Whether every case is here, or the stop rule was satisfied.</summary>
     public bool IsWhole => StoppedEarly || Cases == CasesRequested;
 
     /// <summary>Whether the stop rule ended the study.</summary>
@@ -35,13 +35,13 @@ public sealed class ReliabilityRun
     /// <summary>The seed.</summary>
     public ulong Seed => Heading.Seed;
 
-    /// <summary>How the cases were spread.</summary>
+    /// <summary>How the cases were sampled.</summary>
     public DesignKind Design => Enum.Parse<DesignKind>(Heading.Design);
 
     /// <summary>Names and units of the inputs.</summary>
     public ImmutableArray<ColumnName> Inputs => Heading.Inputs;
 
-    /// <summary>How often each outcome came, by name.</summary>
+    /// <summary>Number of cases with each outcome, by name.</summary>
     public ImmutableSortedDictionary<string, long> Outcomes { get; }
 
     /// <summary>
@@ -53,16 +53,16 @@ public sealed class ReliabilityRun
     /// <summary>The measures, in the order of the study.</summary>
     public ImmutableArray<MeasureSummary> Measures { get; }
 
-    /// <summary>What parts of one study have in common.</summary>
+    /// <summary>The properties that all parts of one study share.</summary>
     internal StudyHeading Heading { get; }
 
     /// <summary>Which cases are here.</summary>
     internal ImmutableArray<CaseRange> Ranges { get; }
 
-    /// <summary>Where the numbers come from.</summary>
+    /// <summary>The gathered data.</summary>
     internal CaseTally Tally { get; }
 
-    /// <summary>Puts parts together; the parts may come in any order.</summary>
+    /// <summary>Merges parts; the parts may be given in any order.</summary>
     /// <param name="parts">Parts of one study that do not overlap.</param>
     /// <returns>Their union: with all parts, the bits of the study run whole.</returns>
     /// <exception cref="ArgumentException">There is no part, one is null, they belong to different studies, two hold
@@ -77,7 +77,7 @@ public sealed class ReliabilityRun
     public static ReliabilityRun Read(TextReader reader) => ReliabilityText.Read(reader);
 
     /// <summary>
-    /// Writes the result, or that of a part, as text: what a part on another machine sends home. One fact a line; the
+    /// Writes the result, or that of a part, as text, to be returned from another machine. One fact per line; the
     /// last but one is the SHA-256 of the lines before it. Columns of single cases are not in it; those have their own
     /// comma-separated form.
     /// </summary>
@@ -89,8 +89,8 @@ public sealed class ReliabilityRun
     }
 
     /// <summary>
-    /// How probable an outcome is, among all cases: refused ones count against it. The intervals are made for
-    /// independent cases; for the other designs they are, as a rule, too wide.
+    /// The share of an outcome among all cases; refused cases count against it. The intervals are made for
+    /// independent cases; for the other designs they are usually too wide.
     /// </summary>
     /// <param name="outcome">The outcome; one that never came has no hits.</param>
     /// <returns>The proportion, which makes intervals.</returns>

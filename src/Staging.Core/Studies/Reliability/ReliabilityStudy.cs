@@ -3,14 +3,14 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// A question to many cases: how often does each outcome come, and how do the measures scatter? It says nothing about
-/// how it is run.
+/// A study of many cases: how often each outcome occurs, and how the measures are distributed. It does not say how it
+/// is run.
 /// </summary>
 /// <typeparam name="T">The model that is varied.</typeparam>
-/// <typeparam name="TResult">What one case gives.</typeparam>
+/// <typeparam name="TResult">The result of one case.</typeparam>
 /// <remarks>
-/// Immutable. The functions in it have to be pure: they are called on any thread, and the same input has to give the
-/// same result. Equality of two studies compares their functions by reference.
+/// Immutable. The functions in it must be pure: they are called on any thread, and the same input must give the same
+/// result. Equality of two studies compares their functions by reference.
 /// </remarks>
 public sealed record ReliabilityStudy<T, TResult>
 {
@@ -33,14 +33,14 @@ public sealed record ReliabilityStudy<T, TResult>
     /// <summary>The seed; the same seed gives the same cases.</summary>
     public ulong Seed { get; init; }
 
-    /// <summary>How the cases are spread; independent by default.</summary>
+    /// <summary>How the cases are sampled; independent by default.</summary>
     public DesignKind Design { get; init; }
 
     /// <summary>When to stop early; null to run all cases. Only for independent cases, and not for a part.</summary>
     public StopRule? Stop { get; init; }
 
     /// <summary>
-    /// Whether to keep every case in columns: up to 16 777 216 cases at a time. Without, memory does not grow with the
+    /// Whether to keep every case in columns: up to 16 777 216 cases at a time. Otherwise memory does not grow with the
     /// number of cases.
     /// </summary>
     public bool KeepCases { get; init; }
@@ -53,7 +53,7 @@ public sealed record ReliabilityStudy<T, TResult>
         findings.AddRange(Measure<TResult>.Twice(Measures));
         if (Stop is not null && Design != DesignKind.Independent)
             findings.Add(new ModelFinding(FindingSeverity.Error, "STU004", nameof(Stop),
-                "Only independent cases can stop early; the first cases of another design do not stand for the whole."));
+                "Only independent cases can stop early; the first cases of another design do not represent the whole."));
         if (Design == DesignKind.LowDiscrepancy && Inputs.Inputs.Length > SobolPoints.MaxDimensions)
             findings.Add(new ModelFinding(FindingSeverity.Error, "STU005", nameof(Design), $"The low-discrepancy design has "
                 + $"{SobolPoints.MaxDimensions} dimensions, the study {Inputs.Inputs.Length} inputs; a Latin hypercube would fit."));

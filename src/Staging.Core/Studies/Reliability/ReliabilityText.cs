@@ -1,7 +1,7 @@
 namespace Staging.Core.Studies;
 
 /// <summary>The result of a study, or of a part, as text. Writing and reading keep every bit.</summary>
-/// <remarks>One fact a line, words parted by blanks, names last.</remarks>
+/// <remarks>One fact per line, words separated by spaces, names last.</remarks>
 internal static class ReliabilityText
 {
     private const string Title = "staging study part, form 3";

@@ -3,10 +3,10 @@ namespace Staging.Core.Studies;
 /// <summary>Ends a study once the probability of an outcome is known closely enough.</summary>
 /// <remarks>
 /// The rule is checked after every 64th case, in order, so that where a study stops does not depend on threads.
-/// Stopping on what was seen makes the interval hold the true value a little less often than its confidence says; the
-/// exact interval has some to spare. A trap: an outcome that never comes has a narrow interval at once (0 of 128 is 0
-/// to 0.028), so a rule that watches a rare outcome, or a name misspelt, stops at the first look. Watch an outcome that
-/// comes, and look at <see cref="ReliabilityRun.Outcomes"/>.
+/// Stopping on the results makes the interval contain the true value slightly less often than its confidence states;
+/// the exact interval has some margin for this. Note that an outcome that never occurs has a narrow interval
+/// immediately (0 of 128 is 0 to 0.028), so a rule that watches a rare outcome, or a misspelt name, stops at the first
+/// check. Watch an outcome that occurs, and check <see cref="ReliabilityRun.Outcomes"/>.
 /// </remarks>
 public sealed record StopRule
 {

@@ -5,7 +5,7 @@ namespace Staging.Core.Studies;
 /// <summary>Cells of comma-separated values.</summary>
 internal static class Csv
 {
-    /// <summary>A number so that reading gives the same bits; nothing where there is none.</summary>
+    /// <summary>A number in round-trip form; empty where there is none.</summary>
     public static string Cell(double? value) => value?.ToString("R", CultureInfo.InvariantCulture) ?? "";
 
     /// <summary>Name and unit as the head of a column; a unit may hold what has to be quoted.</summary>

@@ -3,7 +3,7 @@ using System.Text;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// A text as one word of a line, from which it comes back as it was: <c>W/(m K)</c> is written <c>W/(m_K)</c>,
+/// A text as one word of a line, from which it can be restored: <c>W/(m K)</c> is written <c>W/(m_K)</c>,
 /// <c>kg_m2</c> as <c>kg\_m2</c>.
 /// </summary>
 internal static class LineWord

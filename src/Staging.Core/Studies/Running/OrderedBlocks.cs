@@ -9,7 +9,7 @@ namespace Staging.Core.Studies;
 /// </summary>
 internal static class OrderedBlocks
 {
-    /// <summary>Blocks under way or waiting for their turn.</summary>
+    /// <summary>Blocks in progress or waiting for their turn.</summary>
     private const int Window = 64;
 
     /// <summary>Runs cases first ... end - 1 in blocks of <paramref name="size"/>.</summary>

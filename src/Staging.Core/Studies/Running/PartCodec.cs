@@ -2,14 +2,14 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>How the result at a point becomes numbers, which travel as text, and comes back from them.</summary>
-/// <typeparam name="TResult">The result, as a rule a small record of what is asked of a run.</typeparam>
+/// <summary>Converts the result at a point to numbers, which are written as text, and back.</summary>
+/// <typeparam name="TResult">The result, usually a small record of a few values of a run.</typeparam>
 public sealed class PartCodec<TResult>
 {
     private readonly Func<TResult, IEnumerable<double?>> numbers;
     private readonly Func<ImmutableArray<double?>, TResult> result;
 
-    /// <summary>The codec of a result that is known by some measures.</summary>
+    /// <summary>The codec of a result described by measures.</summary>
     /// <param name="back">Makes the result from the numbers of the measures, in their order [Unit]; null where a
     /// measure had none.</param>
     /// <param name="measures">The numbers to read from a result; at least one.</param>
@@ -19,7 +19,7 @@ public sealed class PartCodec<TResult>
     {
         if (measures.Length == 0)
             throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU001", "Measures",
-                "There is no measure; give one or more.")]);
+                "There is no measure; give at least one.")]);
         InvalidModelException.ThrowOnError(Measure<TResult>.Twice(measures));
     }
 
@@ -30,13 +30,13 @@ public sealed class PartCodec<TResult>
     /// <summary>Names and units of the numbers.</summary>
     public EquatableArray<ColumnName> Columns { get; }
 
-    /// <summary>What else makes two codecs differ; nothing as a rule.</summary>
+    /// <summary>Further text that distinguishes two codecs; usually empty.</summary>
     internal string Remark { get; init; } = "";
 
-    /// <summary>The same codec with more to say of what makes it differ.</summary>
+    /// <summary>The same codec with such a text.</summary>
     internal PartCodec<TResult> With(string remark) => new(Columns, numbers, result) { Remark = Remark + remark };
 
-    /// <summary>The numbers of the result of a case; not-a-number stands for one that is absent.</summary>
+    /// <summary>The numbers of the result of a case; not-a-number for one that is absent.</summary>
     internal ImmutableArray<double> Row(TResult at, long index) => [.. numbers(at).Select((x, m) => x is { } value && double.IsNaN(value)
         ? throw new ArithmeticException($"Measure \"{Columns[m].Name}\" of case {index} is not a finite number.")
         : x ?? double.NaN)];

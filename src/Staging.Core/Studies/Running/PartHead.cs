@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace Staging.Core.Studies;
 
-/// <summary>How the text of every part begins: which study it belongs to, and which cases it holds.</summary>
+/// <summary>The head of the text of every part: the study it belongs to, and the cases it holds.</summary>
 internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> Ranges)
 {
     public long Cases => Ranges.Sum(r => r.End - r.First);
@@ -51,8 +51,7 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
     private static string Text(ColumnName column) => $"{LineWord.Of(column.Unit)} {column.Name}";
 
     /// <summary>
-    /// The members of a list: it says how many there are, and each says which it is, so that none can be lost or change
-    /// its place.
+    /// The members of a list: the count comes first and each member has its number, so that none can be lost or moved.
     /// </summary>
     private static ImmutableArray<T> Listed<T>(StudyLines lines, string word, Func<string, T> read)
     {
@@ -69,7 +68,7 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
         return new ColumnName(InputPath.Checked(words[1]), LineWord.Read(words[0]));
     }
 
-    /// <summary>The ranges of a part stand in order, so a case that is in two of them shows at once.</summary>
+    /// <summary>The ranges of a part are in order, so a case that is in two of them is detected at once.</summary>
     private static CaseRange Range(string values, long from, long cases)
     {
         string[] words = StudyLines.Split(values, "the first case and the one past the last", 2);

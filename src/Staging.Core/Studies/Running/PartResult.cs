@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// The numbers of a study in the order of its cases: of all of them, or of some parts. It is what a part sends home;
+/// The numbers of a study in the order of its cases: of all of them, or of some parts;
 /// <see cref="PartitionedStudy{TAnswer}.Of"/> makes the answer.
 /// </summary>
 /// <remarks>Immutable; may be read from any thread.</remarks>
@@ -13,18 +13,18 @@ public sealed class PartResult
         (Heading, Ranges, Rows) = (heading, ranges, rows);
 
     /// <summary>
-    /// Cases that were asked for: points of a sweep, paths of a screening, rows of variance shares, runs of a tornado.
+    /// Cases of the whole study: points of a sweep, paths of a screening, rows of variance shares, runs of a tornado.
     /// </summary>
     public long CasesAsked => Heading.Cases;
 
-    /// <summary>Cases that are here.</summary>
+    /// <summary>Cases in this result.</summary>
     public long Cases => Rows.Length;
 
-    /// <summary>Whether every case asked for is here.</summary>
+    /// <summary>Whether every case is here.</summary>
     public bool IsWhole => Cases == CasesAsked;
 
     /// <summary>
-    /// Which of the cases asked for are not here, in words: for example <c>3 to 5, 9</c>; empty when none is missing.
+    /// Which cases are missing, in words: for example <c>3 to 5, 9</c>; empty when none is missing.
     /// </summary>
     public string Missing => CaseRange.Missing(Ranges, CasesAsked);
 
@@ -45,13 +45,13 @@ public sealed class PartResult
     /// <summary>Which cases are here, in order.</summary>
     internal ImmutableArray<CaseRange> Ranges { get; }
 
-    /// <summary>Their numbers; not-a-number stands for one that is absent.</summary>
+    /// <summary>Their numbers; not-a-number for one that is absent.</summary>
     internal ImmutableArray<ImmutableArray<double>> Rows { get; }
 
     /// <summary>The numbers of the cases that are here.</summary>
     internal IEnumerable<(long Case, ImmutableArray<double> Row)> Numbered => Ranges.SelectMany(r => CasesOf(r)).Zip(Rows);
 
-    /// <summary>Puts parts together; the parts may come in any order, and in steps.</summary>
+    /// <summary>Merges parts; the parts may be given in any order, and merged in steps.</summary>
     /// <param name="parts">Parts of one study that do not overlap.</param>
     /// <returns>Their union: with all parts, the bits of the study run whole.</returns>
     /// <exception cref="ArgumentException">There is no part, one is null, they belong to different studies, or two hold
@@ -73,7 +73,7 @@ public sealed class PartResult
     public static PartResult Read(TextReader reader) => PartText.Read(reader);
 
     /// <summary>
-    /// Writes the numbers as text: what a part on another machine sends home. One fact a line; the last but one is the
+    /// Writes the numbers as text, to be returned from another machine. One fact per line; the last but one is the
     /// SHA-256 of the lines before it.
     /// </summary>
     /// <param name="writer">Where to.</param>
@@ -83,7 +83,7 @@ public sealed class PartResult
         PartText.Write(this, writer);
     }
 
-    /// <summary>How many cases are here, and of what, on one line.</summary>
+    /// <summary>The number of cases here, and the design, on one line.</summary>
     /// <returns>For example <c>20 of 143 cases: screening on 8 levels</c>.</returns>
     public override string ToString() => Invariant.Text($"{Cases} of {CasesAsked} cases: {Design}");
 

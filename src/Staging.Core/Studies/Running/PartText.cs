@@ -4,7 +4,7 @@ using System.Globalization;
 namespace Staging.Core.Studies;
 
 /// <summary>The numbers of a study, or of a part, as text. Writing and reading keep every bit.</summary>
-/// <remarks>One fact a line, words parted by blanks; <c>-</c> stands for a number that is absent.</remarks>
+/// <remarks>One fact per line, words separated by spaces; <c>-</c> is a number that is absent.</remarks>
 internal static class PartText
 {
     private const string Title = "staging study points, form 2", Absent = "-";

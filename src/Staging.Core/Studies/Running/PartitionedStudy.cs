@@ -3,15 +3,15 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// A study whose answer follows from numbers at the cases of a design. Any part of the cases can be run anywhere; the
-/// answer needs all of them. Screening, variance shares, a tornado and sweeps each make one, with a method that ends in
-/// <c>InParts</c>.
+/// A study whose answer is computed from numbers at the cases of a design. Any part of the cases can be run on any
+/// machine; the answer needs all of them. Screening, variance shares, a tornado and sweeps each prepare one, with a
+/// method that ends in <c>InParts</c>.
 /// </summary>
-/// <typeparam name="TAnswer">What the numbers of all cases say.</typeparam>
+/// <typeparam name="TAnswer">The answer computed from the numbers of all cases.</typeparam>
 /// <remarks>
-/// Immutable; may be used from any thread. Parts are compared by number of cases, seed, design, inputs, spreads (kind
-/// and numbers, to the bit) and measures. The model is a function, which nothing can compare: run the same program
-/// everywhere.
+/// Immutable; may be used from any thread. Parts are compared by number of cases, seed, design, inputs, distributions
+/// (kind and numbers, exactly) and measures. The model is a function and cannot be compared: run the same program on
+/// every machine.
 /// </remarks>
 public sealed class PartitionedStudy<TAnswer>
 {
@@ -68,7 +68,7 @@ public sealed class PartitionedStudy<TAnswer>
             : answer(run.Rows);
     }
 
-    /// <summary>What is run, and how many cases it has.</summary>
+    /// <summary>The design, and the number of cases.</summary>
     /// <returns>For example <c>143 cases: screening on 8 levels</c>.</returns>
     public override string ToString() => Invariant.Text($"{Cases} cases: {heading.Design}");
 
@@ -85,7 +85,7 @@ public sealed class PartitionedStudy<TAnswer>
         return Flaw(index, numbers) is { } flaw ? throw new ArithmeticException(flaw) : numbers;
     }
 
-    /// <summary>The first number of a case that is none; null when all are.</summary>
+    /// <summary>A sentence about the first number that is not finite; null when all are finite.</summary>
     private string? Flaw(long index, ImmutableArray<double> numbers)
     {
         for (int m = 0; m < numbers.Length; m++)

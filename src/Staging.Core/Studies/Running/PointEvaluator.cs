@@ -23,7 +23,7 @@ internal static class PointEvaluator
                 + "answer of its own; run the parts by the method whose name ends in InParts and ask the merged run, or run the whole.")]);
     }
 
-    /// <summary>Runs the points of a range, and no other; each result holds so many numbers.</summary>
+    /// <summary>Runs only the points of a range; each result holds a given number of numbers.</summary>
     public static ImmutableArray<TResult> Run<TResult>(
         CaseRange range, int numbers, Func<long, CancellationToken, TResult> run, StudyOptions? options,
         IProgress<StudyProgress>? progress, CancellationToken cancel)

@@ -1,6 +1,6 @@
 namespace Staging.Core.Studies;
 
-/// <summary>Reports progress at most two hundred times, with the time left at the rate so far.</summary>
+/// <summary>Reports progress at most two hundred times, with the time left estimated from the rate so far.</summary>
 internal sealed class StudyClock(long total, TimeProvider clock, IProgress<StudyProgress>? listener)
 {
     private const int Reports = 200;
@@ -8,7 +8,7 @@ internal sealed class StudyClock(long total, TimeProvider clock, IProgress<Study
     private readonly long begun = clock.GetTimestamp();
     private long lastPart;
 
-    /// <summary>The last report of a study that ends early: what was done is all there is to do.</summary>
+    /// <summary>The last report of a study that ends early: the cases done become the total.</summary>
     public void End(long done) => listener?.Report(StudyProgress.After(done, done, 0));
 
     public void Tell(long done)

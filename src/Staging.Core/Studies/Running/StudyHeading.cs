@@ -13,8 +13,8 @@ public sealed record ColumnName(string Name, string Unit)
 }
 
 /// <summary>
-/// What parts of one study have in common; in words, how its cases are laid out and how each input that is drawn
-/// scatters.
+/// The properties that parts of one study share, with the design and the distribution of each drawn input as
+/// text.
 /// </summary>
 internal sealed record StudyHeading(
     long Cases, ulong Seed, string Design, ImmutableArray<ColumnName> Inputs, ImmutableArray<string> Spreads,
@@ -24,7 +24,7 @@ internal sealed record StudyHeading(
 
     public override int GetHashCode() => HashCode.Combine(Cases, Seed, Design, Inputs.Length, Measures.Length);
 
-    /// <summary>What is different, in words; empty when nothing is.</summary>
+    /// <summary>The difference, in words; empty when there is none.</summary>
     public string Differs(StudyHeading other)
     {
         if (Cases != other.Cases)
@@ -62,7 +62,7 @@ internal sealed record StudyHeading(
         return heading(parts[0]);
     }
 
-    /// <summary>The spreads that differ, input by input; there is one for each input or none at all.</summary>
+    /// <summary>The distributions that differ, input by input; there is one for each input or none at all.</summary>
     private static string Unlike(ImmutableArray<string> ours, ImmutableArray<string> theirs)
     {
         if (ours.Length != theirs.Length)

@@ -5,9 +5,9 @@ using System.Text;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// The text of a part, one fact a line: a word that says what it is, a blank, its values. The lines stand in one order
-/// and the last is <c>end</c>, so that a line that was lost, doubled or cut off shows; before it stands the SHA-256 of
-/// all others, each with a line feed, so that a digit that was changed shows.
+/// The text of a part, one fact per line: a keyword, a space, the values. The lines have a fixed order and the last is
+/// <c>end</c>, so that a lost, repeated or truncated line is detected; the line before it is the SHA-256 of all others,
+/// each with a line feed, so that a changed digit is detected.
 /// </summary>
 internal sealed class StudyLines : IDisposable
 {
@@ -40,7 +40,7 @@ internal sealed class StudyLines : IDisposable
         }
     }
 
-    /// <summary>The values of the next line, which has to begin with a word.</summary>
+    /// <summary>The values of the next line, which must begin with a given word.</summary>
     public string Take(string word) => TryTake(word) ?? throw Missing(word);
 
     /// <summary>The values of the next line if it begins with a word; otherwise the line stays.</summary>
@@ -60,7 +60,7 @@ internal sealed class StudyLines : IDisposable
             yield return values;
     }
 
-    /// <summary>Values parted by blanks, the last of which may hold blanks itself.</summary>
+    /// <summary>Values separated by spaces, the last of which may contain spaces.</summary>
     public static string[] Split(string values, string what, int count) =>
         values.Split(' ', count) is var parts && parts.Length == count
             ? parts
@@ -71,7 +71,7 @@ internal sealed class StudyLines : IDisposable
         ? n
         : throw new FormatException($"{what} has to be a whole number, 0 or more, not \"{text}\"");
 
-    /// <summary>A finite number, to the bit that was written.</summary>
+    /// <summary>A finite number, exactly as written.</summary>
     public static double Number(string text, string what) =>
         double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent,
             CultureInfo.InvariantCulture, out double x) && double.IsFinite(x)

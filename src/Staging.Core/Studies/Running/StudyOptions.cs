@@ -1,15 +1,14 @@
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// How a study is carried out. Nothing here changes a number of the result, but <see cref="Part"/>, which picks the
-/// cases.
+/// How a study is carried out. Nothing here changes a result except <see cref="Part"/>, which selects the cases.
 /// </summary>
 public sealed record StudyOptions
 {
     /// <summary>All cases on all cores.</summary>
     public static StudyOptions Default { get; } = new();
 
-    /// <summary>Threads, 1 to 1024; null, the default, for as many as the runtime finds fitting.</summary>
+    /// <summary>Threads, 1 to 1024; null, the default, to let the runtime choose.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int? Threads { get; init => field = value is { } n ? Guard.In(n, 1, 1024) : null; }
 
@@ -17,7 +16,7 @@ public sealed record StudyOptions
     public StudyPart Part { get; init => field = Guard.NotNull(value); } = StudyPart.Whole;
 
     /// <summary>
-    /// The clock that remaining times are reckoned by; no result depends on it. The default is the system's.
+    /// The clock for estimates of the remaining time; no result depends on it. The default is the system's.
     /// </summary>
     public TimeProvider Clock { get; init => field = Guard.NotNull(value); } = TimeProvider.System;
 }

@@ -1,7 +1,8 @@
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// Part k of n of the cases of a study. Parts run anywhere, in any order, and merge to the bits of the whole.
+/// Part k of n of the cases of a study. Parts run on any machine, in any order, and merge to a result bit-identical to
+/// the whole.
 /// </summary>
 public sealed record StudyPart
 {

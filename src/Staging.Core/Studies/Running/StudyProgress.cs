@@ -3,11 +3,11 @@ using UnitsNet;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// How far a study has come. Reported in order, on the thread that called; the last report comes before the result.
+/// Progress of a study. Reported in order, on the calling thread; the last report comes before the result.
 /// </summary>
 /// <remarks>
-/// <see cref="Progress{T}"/> hands reports on to the context that it was made in, where they may come late; a listener
-/// of your own hears them at once.
+/// <see cref="Progress{T}"/> hands reports on to the context that it was made in, where they may arrive late; a direct
+/// implementation of the interface receives them at once.
 /// </remarks>
 public sealed class StudyProgress
 {
@@ -19,7 +19,7 @@ public sealed class StudyProgress
     /// <summary>Cases to do; in the report of an early stop, those that were done.</summary>
     public long Total { get; }
 
-    /// <summary>Time left at the rate so far [s]; zero at the end.</summary>
+    /// <summary>Estimated time left at the rate so far [s]; zero at the end.</summary>
     public Duration Remaining { get; }
 
     /// <summary>Share done [-], 0 to 1.</summary>

@@ -1,6 +1,6 @@
 namespace Staging.Core.Studies;
 
-/// <summary>How much one process keeps of a study; more is refused before memory is taken.</summary>
+/// <summary>The most that one process keeps of a study; more is refused before memory is allocated.</summary>
 internal static class StudySize
 {
     /// <summary>Points or cases kept at a time: a result of each and the array that holds them.</summary>

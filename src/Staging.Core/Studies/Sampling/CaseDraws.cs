@@ -2,7 +2,7 @@ namespace Staging.Core.Studies;
 
 /// <summary>
 /// Random numbers of one case. Draw d of case k under a seed is always the same number: alone or in a batch, on any
-/// thread, in any shard. There is no state: asking twice gives the same answer twice.
+/// thread, in any part. There is no state: the same call always gives the same number.
 /// </summary>
 /// <remarks>Philox 4x32-10, a counter-based generator (J. K. Salmon et al., SC'11, 2011). Not for secrets.</remarks>
 /// <param name="Seed">The seed of the study.</param>
@@ -10,7 +10,7 @@ namespace Staging.Core.Studies;
 public readonly record struct CaseDraws(ulong Seed, ulong Case)
 {
     /// <summary>
-    /// Keeps a user's own draws apart from those that a study makes for its inputs under the same seed.
+    /// Keeps a user's own draws separate from those that a study makes for its inputs under the same seed.
     /// </summary>
     private const uint Purpose = 0x75736572;
 

@@ -5,7 +5,7 @@ namespace Staging.Core.Studies;
 /// <summary>Cases from First to the one before End.</summary>
 internal readonly record struct CaseRange(long First, long End)
 {
-    /// <summary>Ranges of parts that touch become one, empty ones go; ranges that share a case are refused.</summary>
+    /// <summary>Joins adjacent ranges of parts and drops empty ones; ranges that share a case are refused.</summary>
     public static ImmutableArray<CaseRange> Joined(IEnumerable<CaseRange> parts)
     {
         var joined = ImmutableArray.CreateBuilder<CaseRange>();
@@ -24,7 +24,7 @@ internal readonly record struct CaseRange(long First, long End)
 
     public bool Holds(long index) => First <= index && index < End;
 
-    /// <summary>The cases of a number of cases that joined ranges leave out, in words; empty when none is.</summary>
+    /// <summary>The cases missing from joined ranges, in words; empty when none is missing.</summary>
     public static string Missing(ImmutableArray<CaseRange> joined, long cases)
     {
         var missing = new List<string>();

@@ -1,9 +1,9 @@
 namespace Staging.Core.Studies;
 
-/// <summary>How the cases of a study are spread over the range of its inputs.</summary>
+/// <summary>How the cases of a study are sampled over the range of its inputs.</summary>
 public enum DesignKind
 {
-    /// <summary>Each case drawn alone. Binomial intervals hold as they stand, and a study may stop early.</summary>
+    /// <summary>Each case drawn independently. Binomial intervals hold, and a study may stop early.</summary>
     Independent,
 
     /// <summary>

@@ -1,8 +1,8 @@
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// Points in the unit cube. Each coordinate follows from seed, case and dimension alone, so that any part can be made
-/// anywhere.
+/// Points in the unit cube. Each coordinate follows from seed, case and dimension alone, so that any part can be
+/// computed on any machine.
 /// </summary>
 internal sealed class SampleDesign
 {
@@ -12,7 +12,7 @@ internal sealed class SampleDesign
     private readonly StrataShuffle shuffle;
 
     /// <summary>Makes a design.</summary>
-    /// <param name="kind">How the points are spread.</param>
+    /// <param name="kind">The kind of design.</param>
     /// <param name="points">How many points, 1 to 2^40.</param>
     /// <param name="dimensions">How many coordinates, 1 to 10 000; at most 40 for a low-discrepancy design.</param>
     /// <param name="seed">The seed.</param>
@@ -26,7 +26,7 @@ internal sealed class SampleDesign
         shuffle = new StrataShuffle(points, seed);
     }
 
-    /// <summary>How the points are spread.</summary>
+    /// <summary>The kind of design.</summary>
     public DesignKind Kind { get; }
 
     /// <summary>How many points.</summary>
@@ -58,6 +58,6 @@ internal sealed class SampleDesign
         _ => Philox4x32.Unit(Philox4x32.Bits(Seed, (ulong)index, (uint)dimension, DrawPurpose)),
     };
 
-    /// <summary>A place inside a stratum; rounding must not carry it to 1.</summary>
+    /// <summary>A position inside a stratum; rounding must not bring it to 1.</summary>
     private double InStratum(long stratum, double place) => Math.Min((stratum + place) / Points, 1 - 1.0 / (1UL << 53));
 }

@@ -3,8 +3,8 @@ using System.Numerics;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// A random permutation of 0 ... n-1 for each dimension that is evaluated place by place and never stored: a Feistel
-/// network with Philox as its round function, walked until it lands inside the range.
+/// A random permutation of 0 ... n-1 for each dimension that is evaluated element by element and never stored: a
+/// Feistel network with Philox as its round function, iterated until it lands inside the range.
 /// </summary>
 /// <remarks>
 /// M. Luby and C. Rackoff, SIAM J. Comput. 17 (1988) 373-386 (the network); J. Black and P. Rogaway, "Ciphers with
@@ -16,12 +16,12 @@ internal readonly struct StrataShuffle
     private const uint Purpose = 2;
 
     /// <summary>
-    /// Four rounds suffice for large halves; more mix the few bits of small ones: a round on halves of a bit or two
-    /// chooses among few permutations.
+    /// Four rounds suffice for large halves; small ones need more, because a round on halves of a bit or two selects
+    /// among few permutations.
     /// </summary>
     private const int Rounds = 8, RoundsOfSmallHalves = 24, SmallHalf = 4;
 
-    /// <summary>The round after the last has no network: its number draws the coin of <see cref="Swapped"/>.</summary>
+    /// <summary>The round after the last has no network: its number gives the coin of <see cref="Swapped"/>.</summary>
     private const uint CoinRound = RoundsOfSmallHalves;
 
     private readonly long count;
@@ -58,9 +58,9 @@ internal readonly struct StrataShuffle
     }
 
     /// <summary>
-    /// On halves of two bits or more a network makes even permutations alone (S. Even and O. Goldreich, IEEE Trans.
-    /// Inf. Theory 29 (1983) 863-865), which few strata would show: of five, even orders would come a sixth more often
-    /// than odd ones. A coin that swaps the first two places makes both alike.
+    /// On halves of two bits or more a network makes only even permutations (S. Even and O. Goldreich, IEEE Trans.
+    /// Inf. Theory 29 (1983) 863-865), which shows with few strata: of five, even orders would occur a sixth more often
+    /// than odd ones. A coin that swaps the first two elements makes both equally likely.
     /// </summary>
     private ulong Swapped(ulong place, uint dimension)
     {

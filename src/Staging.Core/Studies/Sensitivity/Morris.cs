@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// Elementary effects: for a few runs an input, which inputs matter, and which act together or are not linear.
+/// Elementary effects: with a few runs per input, which inputs matter, and which interact or are not linear.
 /// </summary>
 /// <remarks>
 /// M. D. Morris, "Factorial sampling plans for preliminary computational experiments", Technometrics 33 (1991) 161-174;
@@ -21,7 +21,7 @@ internal static class Morris
         Guard.In(levels, 4, 100, nameof(levels));
         if (levels % 2 != 0)
             throw new ArgumentOutOfRangeException(nameof(levels), levels,
-                "levels has to be even: then every level is visited equally often.");
+                "levels must be even: then every level is visited equally often.");
         StudyHeading heading = study.Heading(paths, seed, Invariant.Text($"screening on {levels} levels"),
             study.Inputs.Inputs.Select(i => i.Path));
         return new PartitionedStudy<ImmutableArray<MorrisEffect>>(

@@ -28,11 +28,11 @@ public sealed class MorrisEffect
     /// <summary>Mean of their absolute values [Unit]: how much it matters.</summary>
     public double MeanAbsolute { get; }
 
-    /// <summary>Their scatter [Unit], with n - 1: how far it is from linear, or acts together with others.</summary>
+    /// <summary>Their scatter [Unit], with n - 1: how far it is from linear, or interacts with others.</summary>
     public double StandardDeviation { get; }
 
-    /// <summary>Where the mean of the absolute values lies [Unit], at 95 %, by Student's distribution over the
-    /// paths.</summary>
+    /// <summary>Confidence interval of the mean of the absolute values [Unit], at 95 %, by Student's distribution over
+    /// the paths.</summary>
     public Interval MeanAbsoluteInterval { get; }
 
     /// <summary>How much the input matters and how its effect scatters, on one line.</summary>

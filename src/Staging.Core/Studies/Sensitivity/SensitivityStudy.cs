@@ -3,12 +3,12 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// A number that follows from a model with uncertain inputs: which of them matter? It says nothing about how that is
-/// found.
+/// A study of which uncertain inputs of a model matter for a number computed from it. It does not say by which
+/// method.
 /// </summary>
 /// <typeparam name="T">The model that is varied.</typeparam>
 /// <remarks>
-/// Immutable. The function has to be pure: it is called on any thread. An exception of the model ends the study.
+/// Immutable. The function must be pure: it is called on any thread. An exception of the model ends the study.
 /// Equality of two studies compares their functions by reference.
 /// </remarks>
 public sealed record SensitivityStudy<T>
@@ -24,7 +24,7 @@ public sealed record SensitivityStudy<T>
 
     /// <summary>
     /// Screens the inputs by elementary effects (M. D. Morris, Technometrics 33 (1991) 161-174): which matter, and
-    /// which act together or are not linear.
+    /// which interact or are not linear.
     /// </summary>
     /// <param name="paths">Paths, 2 to 100 000; each costs one run more than there are inputs.</param>
     /// <param name="levels">Levels of the grid in the quantiles, 4 to 100, an even number.</param>
@@ -39,7 +39,7 @@ public sealed record SensitivityStudy<T>
         IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default) =>
         ScreenInParts(paths, levels, seed).Whole(options, progress, cancellationToken);
 
-    /// <summary>Prepares a screening whose parts run anywhere: a case is a path. See <see cref="Screen"/>.</summary>
+    /// <summary>Prepares a screening that can be run in parts: a case is a path. See <see cref="Screen"/>.</summary>
     /// <param name="paths">Paths, 2 to 100 000; each costs one run more than there are inputs.</param>
     /// <param name="levels">Levels of the grid in the quantiles, 4 to 100, an even number.</param>
     /// <param name="seed">The seed.</param>
@@ -72,7 +72,7 @@ public sealed record SensitivityStudy<T>
         VarianceSharesInParts(rows, repetitions, confidence, seed).Whole(options, progress, cancellationToken);
 
     /// <summary>
-    /// Prepares first- and total-order indices whose parts run anywhere: a case is a row of both matrices. See
+    /// Prepares first- and total-order indices that can be computed in parts: a case is a row of both matrices. See
     /// <see cref="VarianceShares"/>.
     /// </summary>
     /// <param name="rows">Rows of each matrix, 2 to 1 million; powers of two are best.</param>
@@ -102,14 +102,14 @@ public sealed record SensitivityStudy<T>
         IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default) =>
         BarsInParts(tail).Whole(options, progress, cancellationToken);
 
-    /// <summary>Prepares a tornado whose parts run anywhere: a case is a run. See <see cref="Bars"/>.</summary>
+    /// <summary>Prepares a tornado that can be run in parts: a case is a run. See <see cref="Bars"/>.</summary>
     /// <param name="tail">Share of the values beyond each end [-], 0.001 to 0.4: 0.05 runs each input from its 5 % to
     /// its 95 %.</param>
     /// <returns>The study; its answer is one bar for each input, the longest first.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The tail is outside its range.</exception>
     public PartitionedStudy<ImmutableArray<TornadoBar>> BarsInParts(double tail = 0.05) => Tornado.Study(this, tail);
 
-    /// <summary>What tells a study of this kind from others; each case gives numbers in [Unit].</summary>
+    /// <summary>The heading that identifies a study of this kind; each case gives numbers in [Unit].</summary>
     internal StudyHeading Heading(long cases, ulong seed, string design, IEnumerable<string> numbers) => new(
         cases, seed, design, Inputs.Names, Inputs.Spreads, [.. numbers.Select(name => new ColumnName(name, Unit))]);
 
@@ -124,8 +124,8 @@ public sealed record SensitivityStudy<T>
     }
 
     /// <summary>
-    /// The values of the inputs at a point of the unit cube; where a distribution has no ends, 0 and 1 stand for its 1
-    /// % and 99 %.
+    /// The values of the inputs at a point of the unit cube; where a distribution has no ends, 0 and 1 are its 1 % and
+    /// 99 % quantiles.
     /// </summary>
     internal double[] Values(ReadOnlySpan<double> unit)
     {

@@ -9,17 +9,17 @@ public sealed class SobolIndex
     /// <summary>The input.</summary>
     public ColumnName Input { get; }
 
-    /// <summary>Share of the input alone [-]: what would go, on average, if it were known.</summary>
+    /// <summary>Share of the input alone [-]: the average reduction of the variance if it were known.</summary>
     public double First { get; }
 
-    /// <summary>Where that lies [-].</summary>
+    /// <summary>Its confidence interval [-].</summary>
     public Interval FirstInterval { get; }
 
-    /// <summary>Share of the input with all that it does together with others [-]: what would stay if all others were
-    /// known.</summary>
+    /// <summary>Share of the input including its interactions with others [-]: the average variance left if all others
+    /// were known.</summary>
     public double Total { get; }
 
-    /// <summary>Where that lies [-].</summary>
+    /// <summary>Its confidence interval [-].</summary>
     public Interval TotalInterval { get; }
 
     /// <summary>Both shares with their half widths, on one line.</summary>

@@ -79,7 +79,7 @@ internal static class SobolIndices
                 squares += (f[0] - mean) * (f[0] - mean) + (f[1] - mean) * (f[1] - mean);
             double variance = squares / (2 * n);
             if (variance == 0)
-                throw new InvalidOperationException("The result is the same at all points: there is no variance to share out.");
+                throw new InvalidOperationException("The result is the same at all points: there is no variance to divide.");
             double[] first = new double[k], total = new double[k];
             foreach (ImmutableArray<double> f in rows)
             {

@@ -35,7 +35,8 @@ internal static class Tornado
     {
         double low = spread.At(tail), high = spread.At(1 - tail), step = spread.At(SlopeTo) - spread.At(SlopeFrom);
         double? slope = step > 0 ? (at[2] - at[1]) / step : null;
-        // A central difference errs by the square of its width: the chord between the ends shows how much.
+        // The error of a central difference is proportional to the square of its width: the chord between the ends
+        // gives its size.
         double wider = (high - low) / step * ((high - low) / step);
         double? error = slope is { } narrow && wider > 1 ? Math.Abs((at[3] - at[0]) / (high - low) - narrow) / (wider - 1) : null;
         return new TornadoBar(input, low, high, at[0], centre, at[3], slope, error);

@@ -1,6 +1,6 @@
 namespace Staging.Core.Studies;
 
-/// <summary>What one input does alone.</summary>
+/// <summary>The effect of one input alone.</summary>
 public sealed class TornadoBar
 {
     internal TornadoBar(ColumnName input, double low, double high, double atLow, double atCentre, double atHigh, double? slope,

@@ -50,7 +50,7 @@ public static class Sweep
         return new SweepMap<TResult>(across, up, results);
     }
 
-    /// <summary>Prepares a sweep along one axis whose parts run anywhere.</summary>
+    /// <summary>Prepares a sweep along one axis that can be run in parts.</summary>
     /// <typeparam name="TResult">What it gives.</typeparam>
     /// <param name="axis">The values.</param>
     /// <param name="run">The function, of a value in the unit of the axis [Unit]; it has to be pure, and is called on
@@ -70,7 +70,7 @@ public static class Sweep
             someMayBeAbsent: true);
     }
 
-    /// <summary>Prepares a sweep over two axes whose parts run anywhere.</summary>
+    /// <summary>Prepares a sweep over two axes that can be run in parts.</summary>
     /// <typeparam name="TResult">What it gives.</typeparam>
     /// <param name="across">The values of its first argument.</param>
     /// <param name="up">The values of its second argument.</param>

@@ -1,6 +1,6 @@
 namespace Staging.Core.Studies;
 
-/// <summary>What the tables of both kinds of sweep have in common.</summary>
+/// <summary>The common part of the tables of both kinds of sweep.</summary>
 internal static class SweepCsv
 {
     public static string Head<TResult>(EquatableArray<Measure<TResult>> measures) =>

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>The results of a sweep along one axis.</summary>
-/// <typeparam name="TResult">What each point gave.</typeparam>
+/// <typeparam name="TResult">The result of each point.</typeparam>
 public sealed class SweepLine<TResult>
 {
     internal SweepLine(Axis axis, ImmutableArray<TResult> results) => (Axis, Results) = (axis, results);
@@ -14,7 +14,7 @@ public sealed class SweepLine<TResult>
     /// <summary>The results, one for each value of the axis.</summary>
     public ImmutableArray<TResult> Results { get; }
 
-    /// <summary>How many results there are, along what.</summary>
+    /// <summary>The number of results, and the axis.</summary>
     /// <returns>For example <c>4 results along gap [mm] from 40 to 340 in 4 values by steps</c>.</returns>
     public override string ToString() => Invariant.Text($"{Results.Length} results along {Axis}");
 

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>The results of a sweep over two axes.</summary>
-/// <typeparam name="TResult">What each point gave.</typeparam>
+/// <typeparam name="TResult">The result of each point.</typeparam>
 public sealed class SweepMap<TResult>
 {
     internal SweepMap(Axis across, Axis up, ImmutableArray<TResult> results) => (Across, Up, Results) = (across, up, results);
@@ -26,7 +26,7 @@ public sealed class SweepMap<TResult>
         Results[Guard.In(up, 0, Up.Values.Length - 1, nameof(up)) * Across.Values.Length
             + Guard.In(across, 0, Across.Values.Length - 1, nameof(across))];
 
-    /// <summary>How many results there are, over what.</summary>
+    /// <summary>The number of results, and the axes.</summary>
     /// <returns>For example <c>143 results over gap [mm] ... and vent area [mm2] ...</c>.</returns>
     public override string ToString() => Invariant.Text($"{Results.Length} results over {Across} and {Up}");
 

@@ -1,7 +1,7 @@
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// A stretch of an axis on which something holds. Both edges are values at which it was seen to hold.
+/// An interval of an axis on which a condition holds. Both edges are values at which it was found to hold.
 /// </summary>
 public sealed class Window
 {
@@ -14,10 +14,12 @@ public sealed class Window
     /// <summary>Upper edge [Unit].</summary>
     public double High { get; }
 
-    /// <summary>Whether it still held at the low end of the axis, so that no lower edge was found.</summary>
+    /// <summary>Whether the condition still held at the low end of the axis, so that no lower edge was found.</summary>
     public bool LowIsEndOfSearch { get; }
 
-    /// <summary>Whether it still held at the high end of the axis, so that no upper edge was found.</summary>
+    /// <summary>
+    /// Whether the condition still held at the high end of the axis, so that no upper edge was found.
+    /// </summary>
     public bool HighIsEndOfSearch { get; }
 
     /// <summary>Both edges; an end of the search is marked.</summary>

@@ -3,15 +3,15 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// What a search for windows found. Without a window it held at no value of the axis; one narrower than a step of the
-/// axis may have been missed.
+/// The result of a search for windows. Without a window the condition held at no value of the axis; a window narrower
+/// than a step of the axis may have been missed.
 /// </summary>
 public sealed class WindowResult
 {
     internal WindowResult(Axis axis, ImmutableArray<bool> scan, ImmutableArray<Window> windows) =>
         (Axis, Scan, Windows) = (axis, scan, windows);
 
-    /// <summary>Where it looked.</summary>
+    /// <summary>The axis that was searched.</summary>
     public Axis Axis { get; }
 
     /// <summary>The answer at every value of the axis.</summary>

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// Finds where along an axis something holds: brackets every change on the axis, then halves the bracket.
+/// Finds where along an axis a condition holds: brackets every change on the axis, then halves the bracket.
 /// </summary>
 public static class WindowSearch
 {
@@ -32,7 +32,7 @@ public static class WindowSearch
         ImmutableArray<bool> scan = PointEvaluator.All(axis.Values.Length, (i, cancel) => holds(axis.Values[(int)i], cancel), options, null,
             cancellationToken);
 
-        // Each change between neighbours is its own bracket, so they can be halved side by side.
+        // Each change between neighbours is its own bracket, so they can be halved in parallel.
         int[] changes = [.. Enumerable.Range(0, scan.Length - 1).Where(i => scan[i] != scan[i + 1])];
         ImmutableArray<double> halved = PointEvaluator.All(changes.Length, (k, cancel) => EdgeAfter(changes[k], cancel), options, null,
             cancellationToken);
@@ -48,8 +48,8 @@ public static class WindowSearch
     }
 
     /// <summary>
-    /// How what <see cref="Find"/> gives on one axis travels as numbers: the answer at every value, and between
-    /// neighbours that differ the edge. A search cannot be cut into parts, but a sweep of searches can.
+    /// How a result of <see cref="Find"/> on one axis is written as numbers: the answer at every value, and the
+    /// edge between neighbours that differ. A search cannot be divided into parts, but a sweep of searches can.
     /// </summary>
     /// <param name="axis">The axis that is searched at every point.</param>
     /// <returns>The codec.</returns>
@@ -99,7 +99,7 @@ public static class WindowSearch
         ? found
         : throw new ArgumentException($"The windows were searched on {found.Axis}, not on {axis}.", nameof(found));
 
-    /// <summary>Keeps a yes on one side and a no on the other until they are close, and gives the yes.</summary>
+    /// <summary>Halves the bracket between a yes and a no until they are close, and returns the yes.</summary>
     private static double Halve(
         Axis axis, double width, double yes, double no, Func<double, CancellationToken, bool> holds, CancellationToken cancel)
     {
