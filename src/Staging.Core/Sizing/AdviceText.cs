@@ -31,16 +31,34 @@ internal static class AdviceText
     }
 
     /// <summary>Why an area is asked for.</summary>
-    public static string Why(VentScan scan, VentWindow w, Area asked, Area ring)
+    public static string Why(VentScan scan, VentWindow w, Area asked)
     {
-        double below = asked / w.Min, above = w.Max / asked;
         string window = Invariant.Text($"{w.Min.SquareMillimeters:F1} to {w.Max.SquareMillimeters:F1} mm2 light{Ends(scan, w)}");
-        string factor = below < 0.99 * above
-            ? Invariant.Text($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from the lower edge and from "
-                + $"the most that one ring of holes holds, {ring.SquareMillimeters:F0} mm2.")
-            : Invariant.Text($"{window}; {asked.SquareMillimeters:F1} mm2 stands a factor of {below:F2} from either edge.");
-        return factor + NotSolved(scan);
+        string factor = asked < w.Middle
+            ? Invariant.Text($"{window}; {asked.SquareMillimeters:F1} mm2 is {VentAdvice.Margin:F1} times the lower edge, below which "
+                + $"{Below(scan, w)}.")
+            : Invariant.Text($"{window}; {asked.SquareMillimeters:F1} mm2 is a factor of {asked / w.Min:F2} from either edge: below, "
+                + $"{Below(scan, w)}.");
+        return factor + Above(scan, w) + NotSolved(scan);
     }
+
+    /// <summary>What goes wrong with less area.</summary>
+    private static string Below(VentScan scan, VentWindow w) =>
+        scan.Trials.LastOrDefault(t => t.TotalArea < w.Min) is { } dark ? Fails(dark) : "nothing was tried";
+
+    /// <summary>What goes wrong with more area, where something does.</summary>
+    private static string Above(VentScan scan, VentWindow w) =>
+        scan.Trials.FirstOrDefault(t => t.TotalArea > w.Max) is { } dark
+            ? Invariant.Text($" Above {w.Max.SquareMillimeters:F0} mm2 {Fails(dark)}.")
+            : "";
+
+    private static string Fails(VentTrial dark) => dark.Outcome.Match(
+        _ => "the joint opens before the grain is lit",
+        _ => "the joint opens before the grain is lit",
+        _ => "the products leave before they fill the gas at the nozzle",
+        _ => "the grain stays too cool",
+        _ => "the front does not reach the last vent",
+        _ => "the run was not solved");
 
     /// <summary>Why no area is asked for.</summary>
     public static string WhyNone(VentScan scan)

@@ -10,7 +10,7 @@ namespace Staging.Core.Sizing;
 /// Uncertain inputs of a gap, by name, for studies. Each is one lambda: write your own in the same way where one is
 /// missing.
 /// </summary>
-public static class GapInputs
+public static partial class GapInputs
 {
     /// <summary>Name of the breakaway force.</summary>
     internal const string BreakawayPath = "joint.breakaway";
@@ -24,81 +24,48 @@ public static class GapInputs
     /// products: they belong to one composition, and their ranges do not combine freely with that of the gas fraction
     /// (see <see cref="Gases.BlackPowderProducts"/>).
     /// </remarks>
-    public static ImmutableArray<StudyInput<GapProblem>> Judged { get; } =
-    [
-        Breakaway(Distribution.Triangular(10, 20, 60)),
-        FragmentMass(Distribution.Triangular(0.1, 0.19, 0.3)),
-        FragmentBurnTime(Distribution.Triangular(15, 25, 40)),
-        OpeningDiameter(Distribution.Triangular(6, 10, 12)),
-        OpeningTime(Distribution.Triangular(0.3, 1, 3)),
-        GasFraction(Distribution.Triangular(0.55, 0.65, 0.7)),
-        IgnitionTemperature(Distribution.Uniform(723, 823)),
-        Conductivity(Distribution.Triangular(0.15, 0.3, 0.7)),
-        ParticleEfficiency(Distribution.Triangular(0.03, 0.25, 0.6)),
-        WallHeatTransfer(Distribution.Triangular(100, 200, 500)),
-        Emissivity(Distribution.Triangular(0.2, 0.5, 0.9)),
-        FrontThickness(Distribution.Triangular(0.5, 1, 3)),
-        DeadEndExchange(Distribution.Triangular(0.1, 0.5, 1)),
-        StirringReach(Distribution.Triangular(1, 1.5, 2)),
-        FreeJetCore(Distribution.Triangular(5, 5.5, 6.2)),
-    ];
+    public static ImmutableArray<StudyInput<GapProblem>> Judged { get; } = JudgedFor(StartingGaps.Bore18mm.Design);
 
     /// <summary>Why those ranges.</summary>
     public static Provenance JudgedSource { get; } = new()
     {
-        Source = "Retention 10 to 60 N: not published; fragments: published burn rates differ by 40 %, the last web by as much; opening "
-            + "6 to 12 mm within 0.3 to 3 ms: most of the grain, at once; gas fraction 0.55 to 0.7: hot products by equilibrium; "
-            + "ignition 723 to 823 K: hot-bath tests; conductivity 0.15 to 0.7 W/(m K): no measurement found; particle efficiency: a "
-            + "guess over its whole range; wall, emissivity, front, dead end and free jet: the ranges of MixingAndHeat.Judged",
+        Source = "Retention 10 to 60 N: not published; strength 2 to 10 MPa: bounded, no measurement found; speed of the pieces: anywhere "
+            + "between its two bounds; fresh faces lit after 5 to 80 ms: time to light a grain in products of 1000 to 1800 K; burning rate "
+            + "12.1 to 17.2 mm/s: the two published laws; cracks 3 to 6: a guess; of a motor with a stated pulse, fragments: published burn "
+            + "rates differ by 40 %, the last web by as much, opening 6 to 12 mm within 0.3 to 3 ms: most of the grain, at once; gas "
+            + "fraction 0.55 to 0.7: hot products by equilibrium; ignition 650 to 920 K: within milliseconds by one-step kinetics fitted to "
+            + "hot-bath tests; conductivity 0.15 to 0.7 W/(m K): no measurement found; particle efficiency: a guess over its whole range; "
+            + "wall, emissivity, front, dead end and free jet: the ranges of MixingAndHeat.Judged",
         How = Evidence.Judgement,
     };
+
+    /// <summary>The judged inputs that a gap has: those of its kind of source, and those that every gap has.</summary>
+    /// <param name="design">The gap.</param>
+    /// <returns>The inputs, each over its judged range. A known history and a cluster have none of the source.</returns>
+    public static ImmutableArray<StudyInput<GapProblem>> JudgedFor(GapDesign design)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        return
+        [
+            Breakaway(Distribution.Triangular(10, 20, 60)),
+            .. JudgedOf(design.Source),
+            IgnitionTemperature(Distribution.Uniform(650, 920)),
+            Conductivity(Distribution.Triangular(0.15, 0.3, 0.7)),
+            ParticleEfficiency(Distribution.Triangular(0.03, 0.25, 0.6)),
+            WallHeatTransfer(Distribution.Triangular(100, 200, 500)),
+            Emissivity(Distribution.Triangular(0.2, 0.5, 0.9)),
+            FrontThickness(Distribution.Triangular(0.5, 1, 3)),
+            DeadEndExchange(Distribution.Triangular(0.1, 0.5, 1)),
+            StirringReach(Distribution.Triangular(1, 1.5, 2)),
+            FreeJetCore(Distribution.Triangular(5, 5.5, 6.2)),
+        ];
+    }
 
     /// <summary>The breakaway force of the joint; the sliding force keeps its ratio to it.</summary>
     /// <param name="spread">How it scatters [N].</param>
     /// <returns>The input <c>joint.breakaway</c>.</returns>
     public static StudyInput<GapProblem> Breakaway(Distribution spread) =>
         new StudyInput<GapProblem>(BreakawayPath, "N", spread, WithBreakaway);
-
-    /// <summary>Mass of the fragments that burn after burn-through.</summary>
-    /// <param name="spread">How it scatters [g].</param>
-    /// <returns>The input <c>source.fragment-mass</c>.</returns>
-    public static StudyInput<GapProblem> FragmentMass(Distribution spread) =>
-        Source("source.fragment-mass", "g", spread, (s, v) => s with { Web = s.Web with { Mass = Mass.FromGrams(v) } });
-
-    /// <summary>Time over which the fragments burn, of a web that burns over a stated time.</summary>
-    /// <param name="spread">How it scatters [ms].</param>
-    /// <returns>The input <c>source.burn-time</c>.</returns>
-    public static StudyInput<GapProblem> FragmentBurnTime(Distribution spread) => Source("source.burn-time", "ms", spread,
-        (s, v) => s with
-        {
-            Web = s.Web is WebBurn.OverTime over
-                ? over with { Time = Duration.FromMilliseconds(v) }
-                : throw new ArgumentException("The input source.burn-time belongs to a web that burns over a stated time."),
-        });
-
-    /// <summary>Chamber pressure at burn-through.</summary>
-    /// <param name="spread">How it scatters [kPa], absolute.</param>
-    /// <returns>The input <c>source.chamber-pressure</c>.</returns>
-    public static StudyInput<GapProblem> ChamberPressure(Distribution spread) =>
-        Source("source.chamber-pressure", "kPa", spread, (s, v) => s with { ChamberPressure = Pressure.FromKilopascals(v) });
-
-    /// <summary>Diameter of the opening that burns through.</summary>
-    /// <param name="spread">How it scatters [mm].</param>
-    /// <returns>The input <c>source.opening</c>.</returns>
-    public static StudyInput<GapProblem> OpeningDiameter(Distribution spread) =>
-        Source("source.opening", "mm", spread, (s, v) => s with { OpeningDiameter = Length.FromMillimeters(v) });
-
-    /// <summary>Time within which it opens.</summary>
-    /// <param name="spread">How it scatters [ms].</param>
-    /// <returns>The input <c>source.opening-time</c>.</returns>
-    public static StudyInput<GapProblem> OpeningTime(Distribution spread) =>
-        Source("source.opening-time", "ms", spread, (s, v) => s with { OpeningTime = Duration.FromMilliseconds(v) });
-
-    /// <summary>Share of gas in the products.</summary>
-    /// <param name="spread">How it scatters [-].</param>
-    /// <returns>The input <c>source.gas-fraction</c>.</returns>
-    public static StudyInput<GapProblem> GasFraction(Distribution spread) =>
-        Source("source.gas-fraction", "-", spread, (s, v) => s with { Products = s.Products with { GasMassFraction = v } });
 
     /// <summary>Ignition temperature of the grain.</summary>
     /// <param name="spread">How it scatters [K].</param>
@@ -189,13 +156,6 @@ public static class GapInputs
 
     private static GapProblem Design(GapProblem problem, Func<GapDesign, GapDesign> change) =>
         problem with { Design = change(problem.Design) };
-
-    private static StudyInput<GapProblem> Source(string path, string unit, Distribution spread,
-        Func<GapSource.Booster, double, GapSource.Booster> with) =>
-        new StudyInput<GapProblem>(path, unit, spread, (p, v) => Design(p, d => d.Source is GapSource.Booster motor
-            ? d with { Source = with(motor, v) }
-            : throw new ArgumentException(
-                $"The input {path} belongs to one booster motor; the source of this gap is of another kind.", nameof(p))));
 
     private static StudyInput<GapProblem> Closure(string path, string unit, Distribution spread,
         Func<MixingAndHeat, double, MixingAndHeat> with) =>

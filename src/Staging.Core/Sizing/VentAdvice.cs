@@ -14,6 +14,12 @@ namespace Staging.Core.Sizing;
 /// </remarks>
 public sealed class VentAdvice
 {
+    /// <summary>
+    /// Factor from the lower edge of the areas that light to the area asked for [-]: 1.5. The least area grows in
+    /// proportion to the gas that is made, and published burning rates differ by 42 % at one atmosphere.
+    /// </summary>
+    public const double Margin = 1.5;
+
     private readonly string? joint;
 
     /// <summary>Nothing can be drilled.</summary>
@@ -56,8 +62,8 @@ public sealed class VentAdvice
     public VentWindow? Widest => Windows.MaxBy(w => w.FactorToEdges);
 
     /// <summary>
-    /// Total area asked for, in each wall: at equal factors from the lower edge of the widest interval and from its
-    /// upper edge, or from what one ring of holes holds if that is less; null when none lights.
+    /// Total area asked for, in each wall: the lower edge of the widest interval times <see cref="Margin"/>, or where
+    /// the interval is too narrow for that its middle; null when none lights.
     /// </summary>
     public Area? Recommended { get; }
 

@@ -71,10 +71,10 @@ public static class VentSizing
         });
         if (scan.Windows.MaxBy(w => w.FactorToEdges) is not { } widest)
             return new VentAdvice(layout, scan);
-        Area ring = layout.LargestRing(problem.Design.Tube), asked = widest.MiddleUpTo(ring);
+        Area asked = widest.AboveLowerEdge(VentAdvice.Margin);
         (ImmutableArray<WallHoles> walls, GapProblem drilled) = VentDrilling.Of(problem, layout, asked);
         GapRun run = drilled.Solve(model, options, cancellationToken: cancellationToken);
-        return new VentAdvice(layout, scan, asked, AdviceText.Why(scan, widest, asked, ring), walls, run);
+        return new VentAdvice(layout, scan, asked, AdviceText.Why(scan, widest, asked), walls, run);
     }
 
     /// <summary>

@@ -27,12 +27,8 @@ public sealed class VentWindow
     /// <summary>That factor [-]: how much too small or too large the area may turn out.</summary>
     public double FactorToEdges => Math.Sqrt(Max.SquareMeters / Min.SquareMeters);
 
-    /// <summary>
-    /// The area at an equal factor from the lower edge and from the upper edge or a largest area, where that lies
-    /// within the interval.
-    /// </summary>
-    internal Area MiddleUpTo(Area largest) =>
-        largest > Min && largest < Max ? new VentWindow(Min.SquareMeters, largest.SquareMeters, false).Middle : Middle;
+    /// <summary>The lower edge times a factor, or the middle of the interval where that comes first.</summary>
+    internal Area AboveLowerEdge(double factor) => FactorToEdges < factor ? Middle : factor * Min;
 
     /// <summary>Both edges.</summary>
     /// <returns>For example <c>36.5 to 411.0 mm2</c>.</returns>

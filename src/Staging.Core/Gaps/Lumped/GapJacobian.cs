@@ -2,16 +2,18 @@ namespace Staging.Core.Gaps;
 
 /// <summary>Derivatives of the right-hand side of a lumped gap by one-sided differences, for implicit steps.</summary>
 /// <remarks>
-/// Differences carry the noise of rounding, some 1e-8 of what they measure, and an implicit step would put that into
+/// Differences carry the noise of rounding, some 1e-6 of what they measure, and an implicit step would put that into
 /// the ledgers. So the rows of what has left are not measured: they are what closes the balance of mass and of energy,
 /// and the ledgers stay exact to round-off.
 /// </remarks>
 internal static class GapJacobian
 {
     /// <summary>
-    /// Square root of the unit round-off: the relative increment at which rounding and curvature weigh alike.
+    /// Increment as a share of what a parcel holds [-]: smaller than the square root of the unit round-off, at which
+    /// rounding and curvature weigh alike, because pressures on both sides of wide holes differ by less than 1 Pa, and
+    /// a difference taken across the corner at equal pressures belongs to neither side.
     /// </summary>
-    private const double RootRoundOff = 1.4901161193847656e-8;
+    private const double Increment = 1e-10;
 
     /// <summary>Increment of time [s]: a millionth of the milliseconds in which sources change.</summary>
     private const double TimeIncrement = 1e-9;
@@ -30,7 +32,7 @@ internal static class GapJacobian
             double size = SizeOf(p, phase, y, j);
             if (size == 0)
                 continue;
-            moved[j] = y[j] + Math.CopySign(RootRoundOff * size, slope[j]);
+            moved[j] = y[j] + Math.CopySign(Increment * size, slope[j]);
             double difference = moved[j] - y[j];
             system.Derivative(t, moved, other);
             for (int i = 0; i < n; i++)
@@ -70,7 +72,7 @@ internal static class GapJacobian
         {
             StateLayout.Slide => phase.Moves ? p.Engagement : 0,
             StateLayout.SlideSpeed => phase.Moves ? Math.Max(1, Math.Abs(y[j])) : 0,
-            _ => j >= p.FirstShare && y[j] > RootRoundOff ? y[j] : 0,
+            _ => j >= p.FirstShare && y[j] > Increment ? y[j] : 0,
         };
     }
 

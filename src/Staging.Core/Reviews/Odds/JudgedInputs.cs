@@ -15,25 +15,22 @@ internal sealed class JudgedInputs
 
     public JudgedInputs(StagingPlan plan)
     {
-        var inputs = ImmutableArray.CreateBuilder<StudyInput<StagingPlan>>();
-        var left = ImmutableArray.CreateBuilder<string>();
         Stage[] gaps = [.. plan.Flight.Stages.Where(s => s.Gap() is not null)];
-        foreach (StudyInput<GapProblem> judged in GapInputs.Judged)
-        {
-            Stage[] having = [.. gaps.Where(s => Has(s.Gap()!.Design, judged))];
-            left.AddRange(gaps.Except(having).Select(s => $"{judged.Path} below {s.Name}"));
-            if (judged.Path.StartsWith(OfTheModel, StringComparison.Ordinal) && having.Length > 0)
-                inputs.Add(InAll(judged, having));
-            else
-                inputs.AddRange(having.Select(s => InOne(judged, s, Prefix(plan.Flight, s))));
-        }
-
-        (Inputs, NotVaried) = (inputs.ToImmutable(), left.ToImmutable());
+        (Stage Stage, StudyInput<GapProblem> Input)[] judged =
+            [.. gaps.SelectMany(s => GapInputs.JudgedFor(s.Gap()!.Design).Select(input => (s, input)))];
+        Inputs =
+        [
+            .. judged.Where(j => !IsOfTheModel(j.Input)).Select(j => InOne(j.Input, j.Stage, Prefix(plan.Flight, j.Stage))),
+            .. judged.Where(j => IsOfTheModel(j.Input)).GroupBy(j => j.Input.Path)
+                .Select(g => InAll(g.First().Input, [.. g.Select(j => j.Stage)])),
+        ];
+        NotVaried = [.. gaps.Where(s => s.Gap()!.Design.Source is not (GapSource.Booster or GapSource.EndBurner))
+            .Select(s => $"the source below {s.Name}")];
     }
 
     public ImmutableArray<StudyInput<StagingPlan>> Inputs { get; }
 
-    /// <summary>Judged inputs that a gap does not have.</summary>
+    /// <summary>What is not varied though it is uncertain: sources that have no judged inputs.</summary>
     public ImmutableArray<string> NotVaried { get; }
 
     /// <summary>
@@ -43,19 +40,7 @@ internal sealed class JudgedInputs
     public static string Prefix(FlightPlan plan, Stage stage) =>
         plan.Stages.Length > 2 ? $"stage-{plan.Stages.Items.IndexOf(stage) + 1}." : "";
 
-    /// <summary>Whether a gap has an input: the likeliest value can be put in.</summary>
-    private static bool Has(GapDesign design, StudyInput<GapProblem> input)
-    {
-        try
-        {
-            input.With(StartingGaps.Bore18mm with { Design = design }, input.Spread.Median);
-            return true;
-        }
-        catch (ArgumentException)
-        {
-            return false;
-        }
-    }
+    private static bool IsOfTheModel(StudyInput<GapProblem> input) => input.Path.StartsWith(OfTheModel, StringComparison.Ordinal);
 
     private static StudyInput<StagingPlan> InOne(StudyInput<GapProblem> judged, Stage stage, string prefix)
     {
