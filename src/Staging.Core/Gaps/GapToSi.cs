@@ -64,7 +64,8 @@ internal static class GapToSi
             Vents = [.. design.Vents.Select(v => new VentParameters(
                 Math.Min(v.Passed(profile), last), FrontOver(v), v.Station.Meters, v.Spread, Outlet(v.Holes, v.To),
                 v.Stirring(length, reach))),
-                .. JointToSi.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem)],
+                .. JointToSi.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem),
+                .. JointToSi.Leak(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem)],
             Jackets = [.. jackets.Select((j, i) => new JacketParameters(
                 j.Volume.CubicMeters, j.WallArea.SquareMeters, firstJacket + StateLayout.Parcel * i,
                 [.. j.Openings.Select(o => Outlet(o.Holes, o.To))]))],

@@ -59,6 +59,18 @@ public static class GapInputs
     public static StudyInput<GapProblem> Breakaway(Distribution spread) =>
         new StudyInput<GapProblem>(BreakawayPath, "N", spread, WithBreakaway);
 
+    /// <summary>
+    /// Clearance past coupler and motor through which the gap leaks; 0 to 20 mm2 is a judged range for 18 to 24 mm
+    /// hardware (see <see cref="FrictionJoint.LeakArea"/>).
+    /// </summary>
+    /// <param name="spread">How it scatters [mm2].</param>
+    /// <returns>The input <c>joint.leak</c>.</returns>
+    public static StudyInput<GapProblem> Leak(Distribution spread) => new StudyInput<GapProblem>("joint.leak", "mm2", spread,
+        (p, v) => Design(p, d => d with
+        {
+            Joint = d.Joint with { Coupler = d.Joint.Coupler with { LeakArea = Area.FromSquareMillimeters(v) } },
+        }));
+
     /// <summary>Mass of the fragments that burn after burn-through.</summary>
     /// <param name="spread">How it scatters [g].</param>
     /// <returns>The input <c>source.fragment-mass</c>.</returns>
