@@ -6,7 +6,7 @@ using Staging.Core.Studies;
 using Staging.Core.Tests.Plans;
 using UnitsNet;
 
-namespace Staging.Core.Tests.Gaps;
+namespace Staging.Core.Tests.Gaps.Joints;
 
 /// <summary>What leaks past coupler and motor while the joint holds.</summary>
 public class LeakTests
