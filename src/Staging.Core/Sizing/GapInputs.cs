@@ -137,7 +137,7 @@ public static class GapInputs
         Closure("closures.wall-heat", "W/(m2 K)", spread,
             (c, v) => c with { WallHeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(v) });
 
-    /// <summary>Emissivity of the products at the grain.</summary>
+    /// <summary>Emissivity of the products, towards grain and walls.</summary>
     /// <param name="spread">How it scatters [-].</param>
     /// <returns>The input <c>closures.emissivity</c>.</returns>
     public static StudyInput<GapProblem> Emissivity(Distribution spread) =>

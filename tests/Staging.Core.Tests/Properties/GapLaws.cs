@@ -96,9 +96,9 @@ public class GapLaws
     /// <summary>A joint that does not move: the gas alone.</summary>
     private static GapProblem Held(GapProblem gap) => gap.With(d => d with { Joint = Bench.Joint(2000) });
 
-    /// <summary>Without wall heat, whose coefficient does not scale with density.</summary>
+    /// <summary>Without wall heat, which does not scale with density.</summary>
     private static GapProblem Ideal(GapProblem gap) =>
-        gap.With(d => d with { MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero } });
+        gap.With(d => d with { MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, Emissivity = 0 } });
 }
 
 /// <summary>Random gaps within the sizes of small model rockets.</summary>
