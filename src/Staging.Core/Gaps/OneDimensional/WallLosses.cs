@@ -50,7 +50,7 @@ internal static class WallLosses<L>
             m = m / (one + dt * L.Max(laminar, turbulent));
             T = L.Max((E - half * m * m / r) / rcv, zero);
 
-            // exp(-x) as 1/(1 + x + x^2/2), with the coefficient half-way down: second order, and positive for any step.
+            // exp(-x) as 1/(1 + x + x^2/2), the coefficient half-way down: second order, and positive for any step.
             L radiant = radiated * (q / r);
             L x = dt * (convected + radiant * ((T * T + wallT * wallT) * (T + wallT))) / rcv;
             L middle = wallT + (T - wallT) / (one + half * x);
