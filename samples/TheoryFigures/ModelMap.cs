@@ -1,3 +1,4 @@
+using Samples;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using UnitsNet;
@@ -58,7 +59,7 @@ internal static class ModelMap
             foreach (double opening in (double[])[1, 3, 5])
             {
                 GapProblem gap = Gap(length, 4);
-                GapSource.Booster slow = StartingGaps.Booster with { OpeningTime = Duration.FromMilliseconds(opening) };
+                GapSource.Booster slow = StatedPulse.Booster with { OpeningTime = Duration.FromMilliseconds(opening) };
                 gap = gap with { Design = gap.Design with { Source = slow } };
                 GapRun displaced = gap.Solve(), resolved = gap.Solve(new GapModel.OneDimensional { Cells = Cells });
                 yield return FormattableString.Invariant(

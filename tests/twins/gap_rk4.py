@@ -99,6 +99,11 @@ def exchange(outflow_area, coefficient, inside, p):
     return -m * R_A * T_OUT / p
 
 
+def wall_flux(gas):
+    """Convection, and radiation of the products to walls that stay at the temperature of the outside [W/m2]."""
+    return H_WALL * (gas.T - T_OUT) + EMISSIVITY * gas.Y * BOLTZMANN * (gas.T ** 4 - T_OUT ** 4)
+
+
 def rates(t, y):
     p, V_hot, V_cold, hp, ha, cp, ca, pp, pa, xp, xa, U = y
     hot, cold, pocket = Gas(hp, ha, V_hot, p), Gas(cp, ca, V_cold, p), Gas(pp, pa, V_POCKET, p)
@@ -118,8 +123,8 @@ def rates(t, y):
     w = s * s * (3 - 2 * s)
     holes = N_HOLES * math.pi / 4 * D_HOLE ** 2
     stream = exchange(w * holes, perry, hot, p) + exchange((1 - w) * holes, perry, cold, p)
-    hot.energy -= H_WALL * math.pi * BORE * V_hot / AREA * (hot.T - T_OUT)
-    pocket.energy -= H_WALL * (4 * V_POCKET / BORE + AREA) * (pocket.T - T_OUT)
+    hot.energy -= wall_flux(hot) * math.pi * BORE * V_hot / AREA
+    pocket.energy -= wall_flux(pocket) * (4 * V_POCKET / BORE + AREA)
     u_nozzle = max(0, stream) / AREA * STIRRING
     stirred = EXCHANGE * u_nozzle * AREA
     hot.give(w * stirred * hot.rho, pocket)

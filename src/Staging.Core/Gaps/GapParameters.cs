@@ -83,7 +83,8 @@ internal sealed class GapParameters
     /// <summary>Length over which the last vent changes from air to products [m].</summary>
     public required double FrontThickness { get; init; }
 
-    public required double WallHeatTransfer { get; init; }
+    /// <summary>Heat that the gas gives to the walls of tube and jackets.</summary>
+    public required WallExchange Walls { get; init; }
 
     public required VentParameters[] Vents { get; init; }
 

@@ -60,11 +60,12 @@ internal static class GapToSi
             FreeLength = free > ShortestFreeLength * closures.FreeJetCoreInBores ? free : 0,
             JetCore = closures.FreeJetCoreInBores,
             FrontThickness = lastVent is null ? closures.FrontThicknessInBores * bore : FrontOver(lastVent),
-            WallHeatTransfer = closures.WallHeatTransfer.WattsPerSquareMeterKelvin,
+            Walls = new WallExchange(closures.WallHeatTransfer.WattsPerSquareMeterKelvin, closures.Emissivity, outsideTemperature),
             Vents = [.. design.Vents.Select(v => new VentParameters(
                 Math.Min(v.Passed(profile), last), FrontOver(v), v.Station.Meters, v.Spread, Outlet(v.Holes, v.To),
                 v.Stirring(length, reach))),
-                .. JointToSi.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem)],
+                .. JointToSi.RearPassages(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem),
+                .. JointToSi.Leak(design.Joint, closures.FrontThicknessInBores * profile.FirstBore, problem)],
             Jackets = [.. jackets.Select((j, i) => new JacketParameters(
                 j.Volume.CubicMeters, j.WallArea.SquareMeters, firstJacket + StateLayout.Parcel * i,
                 [.. j.Openings.Select(o => Outlet(o.Holes, o.To))]))],

@@ -33,11 +33,15 @@ public sealed record MixingAndHeat
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double FreeJetCoreInBores { get; init => field = Guard.In(value, 1, 100); }
 
-    /// <summary>Heat transfer from the hot gas to the tube wall [W/(m2 K)], 0 to 20000.</summary>
+    /// <summary>
+    /// Heat transfer from the hot gas to the tube wall, without radiation [W/(m2 K)], 0 to 20000.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required HeatTransferCoefficient WallHeatTransfer { get; init => field = Guard.In(value, 0, 20000); }
 
-    /// <summary>Emissivity of the particle-laden products at the grain [-], 0 to 1.</summary>
+    /// <summary>
+    /// Emissivity of the particle-laden products, towards the grain and the walls of tube and jackets [-], 0 to 1.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double Emissivity { get; init => field = Guard.In(value, 0, 1); }
 

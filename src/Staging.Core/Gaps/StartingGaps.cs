@@ -17,28 +17,28 @@ public static class StartingGaps
     {
         Products = BlackPowderProducts.Nominal,
         FlameTemperature = BlackPowderProducts.NominalTemperature,
-        GrainDiameter = Length.FromMillimeters(13),
-        BurntLength = Length.FromMillimeters(44),
-        NozzleThroatDiameter = Length.FromMillimeters(3),
+        GrainDiameter = Length.FromMillimeters(15),
+        BurntLength = Length.FromMillimeters(40),
+        NozzleThroatDiameter = Length.FromMillimeters(3.4),
         Density = Density.FromKilogramsPerCubicMeter(1700),
         Rate = BurnRateLaw.Shidlovskiy,
         Strength = Pressure.FromMegapascals(5),
         FreshFaceDelay = Duration.FromMilliseconds(20),
         OpeningCoefficient = 0.8,
-        Provenance = Judged("Invented booster: grain of 13 mm by 44 mm, throat of 3 mm; strength 5 MPa (2 to 10, no measurement found), "
+        Provenance = Judged("Invented booster: grain of 15 mm by 40 mm, throat of 3.4 mm; strength 5 MPa (2 to 10, no measurement found), "
             + "4 cracks (3 to 6), pieces half-way between the bounds of their speed, fresh faces lit after 20 ms (5 to 80)"),
     };
 
     /// <summary>
     /// A bore of 18 mm, 120 mm long, closed, at burn-through near the ground: vents are for the builder to choose.
     /// Products: <see cref="BlackPowderProducts.Nominal"/> at <see cref="BlackPowderProducts.NominalTemperature"/>.
-    /// Booster: an end burner of 13 mm by 44 mm, 9.9 g at 1700 kg/m3 (published 1.7 to 1.8 g/cm3), throat 3 mm; rate of
-    /// <see cref="BurnRateLaw.Shidlovskiy"/>, which with face and throat gives 473 kPa and 17.5 mm/s, so 2.5 s of
+    /// Booster: an end burner of 15 mm by 40 mm, 12.0 g at 1700 kg/m3 (published 1.7 to 1.8 g/cm3), throat 3.4 mm; rate of
+    /// <see cref="BurnRateLaw.Shidlovskiy"/>, which with face and throat gives 498 kPa and 17.7 mm/s, so 2.3 s of
     /// burning. The web breaks at 5 MPa (2 to 10 MPa: bounded, no measurement found) into 4 pieces (3 to 6), which fly
     /// half-way between the bounds of their speed; their fresh faces are lit after 20 ms (5 to 80 ms: the time that the
     /// grain's own law gives in products of 1000 to 1800 K). Opening coefficient 0.8 (ragged short opening).
     /// Joint: 20 N to break away (10 to 60 N; retention is not published), 80 % of that sliding, 20 mm engaged,
-    /// pressure on the bore. Grain: throat 3.5 mm, recess 0.3 cm3, conductivity 0.3 W/(m K) (0.15 to 0.7, no
+    /// pressure on the bore. Grain: throat 3.4 mm, recess 0.3 cm3, conductivity 0.3 W/(m K) (0.15 to 0.7, no
     /// measurement found), 1150 J/(kg K) (920 of the ingredients by mass, and a quarter more for what sulfur and nitrate
     /// take to melt and to change up to 773 K; from memory), 1700 kg/m3, lit at 773 K (650 to 920 K within milliseconds).
     /// Bodies: 58.5 g ahead, 30 g behind (the burnt booster), pressed together at 16 m/s2: the drag of two bodies at
@@ -79,7 +79,7 @@ public static class StartingGaps
 
     private static UpperGrain Grain() => new()
     {
-        NozzleThroatDiameter = Length.FromMillimeters(3.5),
+        NozzleThroatDiameter = Length.FromMillimeters(3.4),
         RecessVolume = Volume.FromCubicCentimeters(0.3),
         Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(0.3),
         Density = Density.FromKilogramsPerCubicMeter(1700),

@@ -29,7 +29,7 @@ public static partial class GapInputs
     /// <summary>Why those ranges.</summary>
     public static Provenance JudgedSource { get; } = new()
     {
-        Source = "Retention 10 to 60 N: not published; strength 2 to 10 MPa: bounded, no measurement found; speed of the pieces: anywhere "
+        Source = "Retention 10 to 60 N: not published; leak 0 to 20 mm2: a guess; strength 2 to 10 MPa: bounded, no measurement found; speed of the pieces: anywhere "
             + "between its two bounds; fresh faces lit after 5 to 80 ms: time to light a grain in products of 1000 to 1800 K; burning rate "
             + "12.1 to 17.2 mm/s: the two published laws; cracks 3 to 6: a guess; of a motor with a stated pulse, fragments: published burn "
             + "rates differ by 40 %, the last web by as much, opening 6 to 12 mm within 0.3 to 3 ms: most of the grain, at once; gas "
@@ -48,6 +48,7 @@ public static partial class GapInputs
         return
         [
             Breakaway(Distribution.Triangular(10, 20, 60)),
+            Leak(Distribution.Triangular(0, 2, 20)),
             .. JudgedOf(design.Source),
             IgnitionTemperature(Distribution.Uniform(650, 920)),
             Conductivity(Distribution.Triangular(0.15, 0.3, 0.7)),
@@ -66,6 +67,18 @@ public static partial class GapInputs
     /// <returns>The input <c>joint.breakaway</c>.</returns>
     public static StudyInput<GapProblem> Breakaway(Distribution spread) =>
         new StudyInput<GapProblem>(BreakawayPath, "N", spread, WithBreakaway);
+
+    /// <summary>
+    /// Clearance past coupler and motor through which the gap leaks; 0 to 20 mm2 is a judged range for 18 to 24 mm
+    /// hardware (see <see cref="FrictionJoint.LeakArea"/>).
+    /// </summary>
+    /// <param name="spread">How it scatters [mm2].</param>
+    /// <returns>The input <c>joint.leak</c>.</returns>
+    public static StudyInput<GapProblem> Leak(Distribution spread) => new StudyInput<GapProblem>("joint.leak", "mm2", spread,
+        (p, v) => Design(p, d => d with
+        {
+            Joint = d.Joint with { Coupler = d.Joint.Coupler with { LeakArea = Area.FromSquareMillimeters(v) } },
+        }));
 
     /// <summary>Ignition temperature of the grain.</summary>
     /// <param name="spread">How it scatters [K].</param>
@@ -92,7 +105,7 @@ public static partial class GapInputs
         Closure("closures.wall-heat", "W/(m2 K)", spread,
             (c, v) => c with { WallHeatTransfer = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(v) });
 
-    /// <summary>Emissivity of the products at the grain.</summary>
+    /// <summary>Emissivity of the products, towards grain and walls.</summary>
     /// <param name="spread">How it scatters [-].</param>
     /// <returns>The input <c>closures.emissivity</c>.</returns>
     public static StudyInput<GapProblem> Emissivity(Distribution spread) =>

@@ -58,7 +58,7 @@ public class AfterOpeningTests
     public void What_lights_only_after_parting_is_not_lit()
     {
         // A grain that catches fire at 450 K, and a joint that opens just before it gets there.
-        GapProblem early = Weak.With(d => d with { Joint = Bench.Joint(30, 3), Grain = d.Grain with { IgnitionTemperature = Temperature.FromKelvins(450) } });
+        GapProblem early = Weak.With(d => d with { Joint = Bench.Joint(29, 3), Grain = d.Grain with { IgnitionTemperature = Temperature.FromKelvins(450) } });
         Duration? lit = early.With(d => d with { Joint = Bench.Joint(2000) }).Solve().TimeOf(GapEventKind.Lit);
         Assert.NotNull(lit);
         GapRun run = (early with { AfterOpening = Duration.FromMilliseconds(100) }).Solve();

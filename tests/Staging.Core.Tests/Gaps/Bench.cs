@@ -78,7 +78,7 @@ internal static class Bench
             },
             NozzleThroatDiameter = Length.Zero,
         },
-        MixingAndHeat = MixingAndHeat.Judged with { WallHeatTransfer = HeatTransferCoefficient.Zero },
+        MixingAndHeat = MixingAndHeat.Judged with { WallHeatTransfer = HeatTransferCoefficient.Zero, Emissivity = 0 },
     });
 
     /// <summary>What an outcome says, to compare two runs by.</summary>

@@ -30,11 +30,11 @@ public class GapProblemTests
     {
         Vent vent = Bench.Hole(Bench.Tube(120), 5);
         StageJoint joint = Bench.Joint(12);
-        GapSource.Booster plugged = StartingGaps.Booster with { NozzleThroatDiameter = Length.Zero };
-        GapProblem gap = Start.With(bore: Length.FromMillimeters(20), breakaway: Force.FromNewtons(30), sliding: Force.FromNewtons(5), vents: [vent], joint: joint, source: plugged);
+        GapSource.EndBurner wider = StartingGaps.Booster with { NozzleThroatDiameter = Length.FromMillimeters(3.2) };
+        GapProblem gap = Start.With(bore: Length.FromMillimeters(20), breakaway: Force.FromNewtons(30), sliding: Force.FromNewtons(5), vents: [vent], joint: joint, source: wider);
         Assert.Equal(20, gap.Design.Tube.Bore.Millimeters);
         Assert.Equal([vent], gap.Design.Vents);
-        Assert.Equal(plugged, gap.Design.Source);
+        Assert.Equal(wider, gap.Design.Source);
         Assert.Equal(joint with { Coupler = joint.Coupler with { BreakawayForce = Force.FromNewtons(30), SlidingForce = Force.FromNewtons(5) } }, gap.Design.Joint);
         Assert.Equal(joint, Start.With(joint: joint).Design.Joint);
     }

@@ -152,6 +152,6 @@ public class OpeningTests
         Vents = [Side(Held.With(e => e with { Tube = Bench.Tube(200) }), 0, 1) with { To = VentTarget.IntoJacket("jacket") }],
         Jackets = [new Jacket { Name = "jacket", Volume = Volume.FromCubicCentimeters(60), WallArea = Area.Zero, Openings = [] }],
         Source = d.Motor() with { NozzleThroatDiameter = Length.Zero },
-        MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero },
+        MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, Emissivity = 0 },
     });
 }

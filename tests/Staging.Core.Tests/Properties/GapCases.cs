@@ -173,6 +173,7 @@ internal static class GapCases
         from burning in GapSources
         from force in Gen.Elements(Force.FromNewtons(20), Force.FromKilonewtons(0.1), Force.FromPoundsForce(5))
         from engagement in Lengths(5e-4, 0.5)
+        from leak in Gen.OneOf(Gen.Constant(Area.Zero), Areas(0, 2e-4))
         from joint in Joints
         from grain in Grains
         from share in Number(0, 1)
@@ -184,7 +185,7 @@ internal static class GapCases
             Jackets = [.. jackets],
             DischargeLaw = law,
             Source = burning,
-            Joint = joint(new FrictionJoint { PressureDiameter = bore, BreakawayForce = force, SlidingForce = force, Engagement = engagement, Provenance = source }),
+            Joint = joint(new FrictionJoint { PressureDiameter = bore, BreakawayForce = force, SlidingForce = force, Engagement = engagement, LeakArea = leak, Provenance = source }),
             Grain = grain,
             MixingAndHeat = MixingAndHeat.Judged with { Emissivity = share, ParticleEfficiency = 1 - share, Provenance = source },
         };

@@ -229,7 +229,12 @@ public class StagingReviewTests
     public void The_model_of_the_gap_is_that_of_its_ignition_in_flight_in_the_run()
     {
         BurnThroughState state = Assert.Single(Lit.Gaps).Staging.State;
-        var gap = new GapIgnition { Design = TestPlans.Lighting, Layout = TestPlans.Layout, HolePressureCoefficient = 0 };
+        var gap = new GapIgnition
+        {
+            Design = TestPlans.Lighting with { Grain = TestPlans.Lighting.Grain with { IgnitionTemperature = Temperature.FromKelvins(730) } },
+            Layout = TestPlans.Layout,
+            HolePressureCoefficient = 0,
+        };
         var stirred = new GapModel.WellStirred();
         var resolved = new GapModel.OneDimensional { Cells = 40 };
         foreach (GapModel model in (GapModel[])[new GapModel.TwoZone(), stirred, resolved])

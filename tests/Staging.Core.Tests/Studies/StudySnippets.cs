@@ -16,10 +16,10 @@ public class StudySnippets
             Design = p.Design with { Joint = p.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(v), SlidingForce = Force.FromNewtons(0.8 * v) } },
         });
 
-    private static readonly StudyInput<GapProblem> FragmentMass = new StudyInput<GapProblem>(
-        "source.fragment-mass", "g", Distribution.TruncatedNormal(0.19, 0.05, 0.05, 0.4), (p, v) => p with
+    private static readonly StudyInput<GapProblem> Strength = new StudyInput<GapProblem>(
+        "source.strength", "MPa", Distribution.TruncatedNormal(5, 1.5, 2, 10), (p, v) => p with
         {
-            Design = p.Design with { Source = StartingGaps.Booster with { Web = StartingGaps.Booster.Web with { Mass = Mass.FromGrams(v) } } },
+            Design = p.Design with { Source = StartingGaps.Booster with { Strength = Pressure.FromMegapascals(v) } },
         });
 
     private static readonly StudyInput<GapProblem> Ignition = new StudyInput<GapProblem>(
@@ -49,7 +49,7 @@ public class StudySnippets
         #region study-reliability
         var study = new ReliabilityStudy<GapProblem, GapRun>
         {
-            Inputs = new(gap, Breakaway, FragmentMass, Ignition),
+            Inputs = new(gap, Breakaway, Strength, Ignition),
             Model = (p, stop) => p.Solve(cancellationToken: stop),
             Outcome = run => run.Outcome.GetType().Name,
             Measures = [new Measure<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
@@ -78,7 +78,7 @@ public class StudySnippets
         string folder = scratch.Folder;
         var study = new SensitivityStudy<GapProblem>
         {
-            Inputs = new(gap, Breakaway, FragmentMass, Ignition),
+            Inputs = new(gap, Breakaway, Strength, Ignition),
             Unit = "K",
             Model = (p, stop) => p.Solve(cancellationToken: stop).PeakGrainSurface.Kelvins - p.Design.Grain.IgnitionTemperature.Kelvins,
         };
@@ -142,7 +142,7 @@ public class StudySnippets
         #region study-sensitivity
         var study = new SensitivityStudy<GapProblem>
         {
-            Inputs = new(gap, Breakaway, FragmentMass, Ignition),
+            Inputs = new(gap, Breakaway, Strength, Ignition),
             Unit = "K",
             Model = (p, stop) => p.Solve(cancellationToken: stop).PeakGrainSurface.Kelvins - p.Design.Grain.IgnitionTemperature.Kelvins,
         };
@@ -160,13 +160,13 @@ public class StudySnippets
         GapProblem gap = Start;
         using var csv = new StringWriter();
         csv.WriteLine("time_s,gauge_Pa");
-        GapRun truth = FragmentMass.With(gap, 0.23).Solve();
+        GapRun truth = Strength.With(gap, 0.23).Solve();
         foreach (double t in Enumerable.Range(1, 40).Select(i => 5e-4 * i))
             csv.WriteLine(FormattableString.Invariant($"{t:R},{Gauge(truth, [t])[0]:R}"));
         using var file = new StringReader(csv.ToString());
         #region study-calibration
         MeasuredTrace trace = MeasuredTrace.ReadCsv(file); // time_s,gauge_Pa
-        CalibrationResult<GapProblem> fit = new InputSet<GapProblem>(gap, FragmentMass).Fit(
+        CalibrationResult<GapProblem> fit = new InputSet<GapProblem>(gap, Strength).Fit(
             trace, (p, times, stop) => Gauge(p.Solve(cancellationToken: stop), times));
         Console.WriteLine(fit.Inputs[0]);
         foreach (ModelFinding doubt in fit.Findings)

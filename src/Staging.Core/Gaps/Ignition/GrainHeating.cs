@@ -3,9 +3,6 @@ namespace Staging.Core.Gaps;
 /// <summary>Heat transfer from the gas at the nozzle plane to the grain face.</summary>
 internal readonly struct GrainHeating
 {
-    /// <summary>Stefan-Boltzmann constant [W/(m2 K4)], CODATA 2018.</summary>
-    private const double StefanBoltzmann = 5.670374419e-8;
-
     /// <summary>Prandtl number taken for hot products [-]: that of air within 5 % from 300 to 2000 K.</summary>
     private const double Prandtl = 0.7;
 
@@ -25,7 +22,8 @@ internal readonly struct GrainHeating
     /// Heat transfer from gas of a zone at a pressure [Pa] that washes the nozzle plane at a speed [m/s].
     /// </summary>
     public GrainHeating(in Zone zone, double pressure, double speed, GapParameters p)
-        : this(new NozzleStream(zone, pressure, speed), zone.Temperature, p.Grain.Emissivity * zone.ProductFraction * StefanBoltzmann, p)
+        : this(new NozzleStream(zone, pressure, speed), zone.Temperature,
+            p.Grain.Emissivity * zone.ProductFraction * Gaps.Radiation.StefanBoltzmann, p)
     {
     }
 
@@ -74,7 +72,7 @@ internal readonly struct GrainHeating
     public double Particles(double surface) => Impinging * (stream - surface);
 
     /// <summary>Flux by radiation to a surface [W/m2].</summary>
-    public double Radiation(double surface) => emittance * (Fourth(gas) - Fourth(surface));
+    public double Radiation(double surface) => emittance * (Gaps.Radiation.Fourth(gas) - Gaps.Radiation.Fourth(surface));
 
     /// <summary>All flux to a surface [W/m2].</summary>
     public double Total(double surface) => Convection(surface) + Particles(surface) + Radiation(surface);
@@ -95,6 +93,4 @@ internal readonly struct GrainHeating
 
     /// <summary>Flux that the stream brings to a surface [W/m2].</summary>
     private double Brings(double surface) => (Convective + Impinging) * (stream - surface);
-
-    private static double Fourth(double x) => x * x * (x * x);
 }

@@ -27,4 +27,14 @@ internal static class JointToSi
             ? [new VentParameters(0, frontThickness, 0, 0,
                 new OutletParameters(new OrificeSize(holes), -1, problem.Behind(joint.RearPressureCoefficient)), 0)]
             : [];
+
+    /// <summary>
+    /// What leaks past coupler and motor: a vent without depth to the outside at the booster's end, as wide along the
+    /// tube as a round hole of its area.
+    /// </summary>
+    public static IEnumerable<VentParameters> Leak(StageJoint joint, double frontThickness, GapProblem problem) =>
+        joint.Coupler.LeakArea.SquareMeters is > 0 and var area
+            ? [new VentParameters(0, frontThickness, 0, 0,
+                new OutletParameters(new OrificeSize(area, Math.Sqrt(4 * area / Math.PI), 0), -1, problem.Behind(0)), 0)]
+            : [];
 }

@@ -102,7 +102,7 @@ internal static partial class GapBalance
                 rates.Through(jacket.At, zone, opening, beyond, GapState.Flow(p.Law, opening.Size, 1, zone, pressure, beyond, behind));
             }
 
-            rates.Cool(jacket.At, p.WallHeatTransfer * jacket.Wall * (zone.Temperature - p.OutsideTemperature));
+            rates.Cool(jacket.At, p.Walls.Heat(zone, jacket.Wall));
         }
     }
 
@@ -110,8 +110,8 @@ internal static partial class GapBalance
     {
         double reach = p.Stirred ? p.LastVent : now.Reach;
         double wall = p.Profile.WallTo(reach) + Math.PI * p.Profile.FirstBore * now.Stretch;
-        rates.Cool(StateLayout.Hot, p.WallHeatTransfer * wall * (now.Hot.Temperature - p.OutsideTemperature));
-        rates.Cool(StateLayout.DeadEnd, p.WallHeatTransfer * p.DeadEndWall * (now.DeadEnd.Temperature - p.OutsideTemperature));
+        rates.Cool(StateLayout.Hot, p.Walls.Heat(now.Hot, wall));
+        rates.Cool(StateLayout.DeadEnd, p.Walls.Heat(now.DeadEnd, p.DeadEndWall));
     }
 
     /// <summary>

@@ -40,6 +40,8 @@ internal readonly ref partial struct GapState : IGapView
 
     public double HotTemperature => Hot.Temperature;
 
+    public double HotProducts => Hot.ProductFraction;
+
     public double JointTravel => y[StateLayout.Slide];
 
     /// <summary>The common pressure of tube and dead end [Pa].</summary>

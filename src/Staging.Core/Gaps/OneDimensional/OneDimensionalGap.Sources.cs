@@ -72,13 +72,13 @@ internal sealed partial class OneDimensionalGap
     private void Walls(double time)
     {
         TubeArrays a = Tube.Cells;
-        double lost = Tube.LoseToWall(time, p.Profile.FirstBore, p.WallHeatTransfer, p.OutsideTemperature);
+        double lost = Tube.LoseToWall(time, p.Profile.FirstBore, p.Walls);
 
         // The end wall, as the wall of the dead end in the lumped models.
         int last = a.End - 1;
         double T = TemperatureOf(last, out double rhoCv);
-        double x = time * p.WallHeatTransfer / (rhoCv * Tube.CellLength);
-        double loss = rhoCv * (T - p.OutsideTemperature) * (1 - 1 / (1 + x + 0.5 * x * x));
+        double share = p.Walls.ShareLost(time, 1, rhoCv * Tube.CellLength, T, a.Products[last] / a.Density[last]);
+        double loss = rhoCv * (T - p.OutsideTemperature) * share;
         a.Energy[last] -= loss;
         Left += new GapTotals(0, (lost + loss * Tube.CellLength * Tube.RelativeArea(last)) * p.Profile.FirstArea);
     }

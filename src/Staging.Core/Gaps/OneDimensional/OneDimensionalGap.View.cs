@@ -88,4 +88,22 @@ internal sealed partial class OneDimensionalGap
             return mass > 0 ? sum / mass : p.OutsideTemperature;
         }
     }
+
+    /// <summary>Mass fraction of products where the products in the tube are, by mass [-].</summary>
+    public double HotProducts
+    {
+        get
+        {
+            TubeArrays a = Tube.Cells;
+            double mass = 0, sum = 0;
+            for (int i = a.First; i < a.End; i++)
+            {
+                double products = Tube.VolumeOf(i) * a.Products[i];
+                mass += products;
+                sum += products * a.Fraction[i];
+            }
+
+            return mass > 0 ? sum / mass : 0;
+        }
+    }
 }

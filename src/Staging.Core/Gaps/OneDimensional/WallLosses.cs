@@ -7,7 +7,8 @@ namespace Staging.Core.Gaps.OneDimensional;
 /// <summary>
 /// Friction and heat loss at the tube wall, cell by cell. Friction: the greater of Hagen-Poiseuille's 64/Re and
 /// Blasius' 0.3164 Re^(-1/4) (H. Blasius 1913, from memory) for a smooth pipe, taken as if developed at once. Heat: the
-/// given coefficient. Both are advanced so that no step can overshoot.
+/// given coefficient and the radiation of the products (<see cref="WallExchange"/>). Both are advanced so that no step
+/// can overshoot.
 /// </summary>
 internal static class WallLosses<L>
     where L : struct, ILane<L>
@@ -17,20 +18,22 @@ internal static class WallLosses<L>
     /// a tube of several bores with the relative cross-sections as weights.
     /// </summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static double Apply(TubeArrays a, double time, double bore, double heatTransfer, double wall, in GasConstants products,
+    public static double Apply(TubeArrays a, double time, double bore, in WallExchange walls, in GasConstants products,
         in GasConstants air, TubeBore? shape = null)
     {
         ref double rho = ref MemoryMarshal.GetArrayDataReference(a.Density), mom = ref MemoryMarshal.GetArrayDataReference(a.Momentum);
         ref double energy = ref MemoryMarshal.GetArrayDataReference(a.Energy), prod = ref MemoryMarshal.GetArrayDataReference(a.Products);
         a.FillIdle();
         L zero = L.Of(0), one = L.Of(1), half = L.Of(0.5), dt = L.Of(time), lost = zero;
-        L heat = L.Of(4 * heatTransfer / bore), wallT = L.Of(wall), D = L.Of(bore), weight = one;
+        L wallT = L.Of(walls.Wall), D = L.Of(bore), weight = one;
+        L convected = L.Of(4 * walls.Convective / bore), radiated = L.Of(4 * walls.Emittance / bore);
         for (nint i = a.First; i < a.End; i += L.Count)
         {
             if (shape is not null)
             {
                 D = L.Load(ref MemoryMarshal.GetArrayDataReference(shape.Diameter), i);
-                heat = L.Of(4 * heatTransfer) / D;
+                convected = L.Of(4 * walls.Convective) / D;
+                radiated = L.Of(4 * walls.Emittance) / D;
                 weight = L.Load(ref MemoryMarshal.GetArrayDataReference(shape.Relative), i);
             }
 
@@ -47,8 +50,11 @@ internal static class WallLosses<L>
             m = m / (one + dt * L.Max(laminar, turbulent));
             T = L.Max((E - half * m * m / r) / rcv, zero);
 
-            // exp(-x) as 1/(1 + x + x^2/2): second order, and positive for any step.
-            L x = dt * heat / rcv;
+            // exp(-x) as 1/(1 + x + x^2/2), the coefficient half-way down: second order, and positive for any step.
+            L radiant = radiated * (q / r);
+            L x = dt * (convected + radiant * ((T * T + wallT * wallT) * (T + wallT))) / rcv;
+            L middle = wallT + (T - wallT) / (one + half * x);
+            x = dt * (convected + radiant * ((middle * middle + wallT * wallT) * (middle + wallT))) / rcv;
             L loss = rcv * (T - wallT) * (one - one / (one + x + half * x * x));
             L after = E - loss;
             L.Store(ref mom, i, m);

@@ -85,7 +85,8 @@ public sealed class FrontTravel
     /// <summary>Heat that the gas behind the front has given to the tube wall.</summary>
     /// <param name="time">Time since burn-through [s], 0 to the end of the run.</param>
     /// <returns>
-    /// The integral of h pi D x (T - Tw) over time, by the trapezoidal rule on steps of at most 20 microseconds.
+    /// The integral over time of pi D x times h (T - Tw) and the radiation of the products, by the trapezoidal rule on
+    /// steps of at most 20 microseconds.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
     public Energy HeatLostBy(Duration time)
@@ -170,16 +171,18 @@ public sealed class FrontTravel
     }
 
     /// <summary>
-    /// Heat that goes into the wall [W] at a time [s]: h times the wall behind the front times (T - Tw).
+    /// Heat that goes into the wall [W] at a time [s]: the flux of the hot gas times the wall behind the front.
     /// </summary>
     private double LossRate(double t)
     {
         GapReading now = run.Course.At(t);
-        double h = run.Problem.Design.MixingAndHeat.WallHeatTransfer.WattsPerSquareMeterKelvin;
+        MixingAndHeat closures = run.Problem.Design.MixingAndHeat;
+        var walls = new WallExchange(closures.WallHeatTransfer.WattsPerSquareMeterKelvin, closures.Emissivity,
+            run.Problem.Surroundings.Temperature.Kelvins);
         BoreProfile profile = run.Problem.Design.Tube.Profile;
-        double stretch = Stretch(now);
-        return h * (profile.WallTo(now[GapChannel.Front] - stretch) + Math.PI * profile.FirstBore * stretch)
-            * (now[GapChannel.HotTemperature] - run.Problem.Surroundings.Temperature.Kelvins);
+        double stretch = Stretch(now), hot = now[GapChannel.HotTemperature];
+        return walls.Coefficient(hot, now.HotProducts)
+            * (profile.WallTo(now[GapChannel.Front] - stretch) + Math.PI * profile.FirstBore * stretch) * (hot - walls.Wall);
     }
 
     /// <summary>gamma/(gamma - 1) p V (1 - Tw/T) of the gas behind the front [J].</summary>

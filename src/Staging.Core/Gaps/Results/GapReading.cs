@@ -14,13 +14,17 @@ internal struct GapReading
 
     private Numbers numbers;
 
-    private GapReading(double[] jacketPressures) => JacketPressures = jacketPressures;
+    private GapReading(double[] jacketPressures, double hotProducts) =>
+        (JacketPressures, HotProducts) = (jacketPressures, hotProducts);
 
     /// <summary>Number of channels.</summary>
     public static int Channels => Units.Length;
 
     /// <summary>Absolute pressures in the jackets [Pa].</summary>
     public double[] JacketPressures { get; }
+
+    /// <summary>Mass fraction of products in the gas whose temperature is that of the hot zone [-].</summary>
+    public double HotProducts { get; }
 
     /// <summary>The number of one channel, in its unit.</summary>
     public double this[GapChannel channel]
@@ -38,7 +42,7 @@ internal struct GapReading
         where TView : IGapView, allows ref struct
     {
         Zone nozzle = gap.Nozzle;
-        return new GapReading(gap.JacketPressures)
+        return new GapReading(gap.JacketPressures, gap.HotProducts)
         {
             [GapChannel.GapPressure] = gap.Pressure,
             [GapChannel.ChamberPressure] = gap.ChamberPressure,
@@ -57,7 +61,9 @@ internal struct GapReading
     /// <summary>The reading on a straight line between two, a share of the way from the first [-].</summary>
     public static GapReading Between(in GapReading from, in GapReading to, double share)
     {
-        var between = new GapReading(from.JacketPressures.Length == 0 ? [] : new double[from.JacketPressures.Length]);
+        var between = new GapReading(
+            from.JacketPressures.Length == 0 ? [] : new double[from.JacketPressures.Length],
+            from.HotProducts + share * (to.HotProducts - from.HotProducts));
         for (int i = 0; i < Channels; i++)
             between.numbers[i] = from.numbers[i] + share * (to.numbers[i] - from.numbers[i]);
         for (int i = 0; i < between.JacketPressures.Length; i++)

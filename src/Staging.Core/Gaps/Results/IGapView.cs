@@ -18,6 +18,9 @@ internal interface IGapView
     /// <summary>Temperature of the products in the tube [K].</summary>
     double HotTemperature { get; }
 
+    /// <summary>Mass fraction of products in the gas of that temperature [-].</summary>
+    double HotProducts { get; }
+
     /// <summary>The gas at the nozzle plane.</summary>
     Zone Nozzle { get; }
 

@@ -83,7 +83,8 @@ internal static class GapCodecs
             "Free length, in bores, that a stream crosses an opening without loss.");
         var wall = f.Required("wallHeatTransfer", Quantities.HeatTransfer, x => x.WallHeatTransfer,
             "Heat transfer from the hot gas to the tube wall.");
-        var emissivity = f.Required("emissivity", NumberCodec.Ratio, x => x.Emissivity, "Emissivity of the products at the grain.");
+        var emissivity = f.Required("emissivity", NumberCodec.Ratio, x => x.Emissivity,
+            "Emissivity of the products, towards grain and walls.");
         var particles = f.Required("particleEfficiency", NumberCodec.Ratio, x => x.ParticleEfficiency,
             "Share of the heat of impinging particles that the grain takes up.");
         var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);

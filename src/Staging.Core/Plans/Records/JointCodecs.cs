@@ -16,6 +16,8 @@ internal static class JointCodecs
         var sliding = f.Required("slidingForce", Quantities.Force, x => x.SlidingForce,
             "Friction while sliding at full engagement; at most the breakaway force.");
         var engagement = f.Required("engagement", Quantities.Length, x => x.Engagement, "Travel after which the joint opens.");
+        var leak = f.Optional("leakArea", Quantities.Area, x => x.LeakArea, Area.Zero,
+            "Clearance past coupler and motor through which the gap leaks from the start; none when left out.");
         var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
         return v => new FrictionJoint
         {
@@ -23,6 +25,7 @@ internal static class JointCodecs
             BreakawayForce = breakaway[v],
             SlidingForce = sliding[v],
             Engagement = engagement[v],
+            LeakArea = leak[v],
             Provenance = provenance[v]
         };
     });

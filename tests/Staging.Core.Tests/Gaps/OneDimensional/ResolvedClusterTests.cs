@@ -69,7 +69,7 @@ public class ResolvedClusterTests
             Vents = [Bench.Hole(Bench.Tube(100), 5, 2)],
             Joint = Bench.Joint(2000),
             Source = Bench.Pair(d.Motor(), d.Motor() with { OpeningTime = Duration.FromMilliseconds(3) }, 0.010),
-            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, FrontThicknessInBores = 0.05 },
+            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, Emissivity = 0, FrontThicknessInBores = 0.05 },
         }) with
         { Horizon = Duration.FromMilliseconds(24) };
         GapRun resolved = gap.Solve(new GapModel.OneDimensional { Cells = 100 }), displaced = gap.Solve();

@@ -94,7 +94,7 @@ public class ResolvedGapTests
             Tube = Bench.Tube(100),
             Vents = [Bench.Hole(Bench.Tube(100), 5, 2)],
             Joint = Bench.Joint(2000),
-            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, FrontThicknessInBores = 0.05 },
+            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, Emissivity = 0, FrontThicknessInBores = 0.05 },
         }) with
         { Horizon = Duration.FromMilliseconds(12) };
         GapRun resolved = gap.Solve(new GapModel.OneDimensional { Cells = 100 }), displaced = gap.Solve();

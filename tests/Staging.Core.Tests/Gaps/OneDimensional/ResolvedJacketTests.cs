@@ -144,7 +144,7 @@ public class ResolvedJacketTests
             Vents = [Bench.Hole(Bench.Tube(100), 5, 2) with { To = VentTarget.IntoJacket("jacket") }],
             Jackets = [new Jacket { Name = "jacket", Volume = Volume.FromCubicCentimeters(10), WallArea = Area.Zero, Openings = [To(8, VentTarget.Air)] }],
             Joint = Bench.Joint(2000),
-            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, FrontThicknessInBores = 0.05 },
+            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, Emissivity = 0, FrontThicknessInBores = 0.05 },
         }) with
         { Horizon = Duration.FromMilliseconds(15) };
         GapRun resolved = gap.Solve(new GapModel.OneDimensional { Cells = 100 }), displaced = gap.Solve();

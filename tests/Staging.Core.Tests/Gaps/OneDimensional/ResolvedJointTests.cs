@@ -49,7 +49,7 @@ public class ResolvedJointTests
         {
             Joint = Taped(JointTape.ThinPlasticFilm),
             Source = d.Motor() with { OpeningTime = Duration.FromMilliseconds(5) },
-            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, FrontThicknessInBores = 0.05 },
+            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, Emissivity = 0, FrontThicknessInBores = 0.05 },
         }) with
         { Horizon = Duration.FromMilliseconds(12) };
         Duration lumped = gap.Solve().TimeOf(GapEventKind.JointMoves)!.Value;
@@ -115,7 +115,7 @@ public class ResolvedJointTests
             Tube = Bench.Tube(100),
             Vents = [],
             Joint = StageJoint.FreeMotorTube(Bench.Joint(2000), Mass.FromGrams(20), Holes(2, 5)),
-            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, FrontThicknessInBores = 0.05 },
+            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, Emissivity = 0, FrontThicknessInBores = 0.05 },
         }) with
         { Horizon = Duration.FromMilliseconds(15) };
         GapRun resolved = gap.Solve(new GapModel.OneDimensional { Cells = 100 }), displaced = gap.Solve();
@@ -165,7 +165,7 @@ public class ResolvedJointTests
             Source = tabulated
                 ? d.Fed([0, 0.005, 0.03], [0, 0.012, 0.012], [1900, 1900, 1900])
                 : d.Motor() with { OpeningTime = Duration.FromMilliseconds(5) },
-            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, FrontThicknessInBores = 0.05 },
+            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, Emissivity = 0, FrontThicknessInBores = 0.05 },
         }) with
         { AfterOpening = Duration.FromMilliseconds(10) };
         GapRun resolved = slow.Solve(new GapModel.OneDimensional { Cells = 100 }), lumped = slow.Solve();

@@ -14,7 +14,7 @@ internal interface ITubeSweep
     void Advance(TubeArrays a, TubeBore? bore, double k, bool uniform, in EndFlux left, in EndFlux right);
 
     /// <summary>Friction and heat loss at the wall, see <see cref="WallLosses{L}"/>.</summary>
-    double Walls(TubeArrays a, TubeBore? shape, double time, double bore, double heatTransfer, double wall);
+    double Walls(TubeArrays a, TubeBore? shape, double time, double bore, in WallExchange walls);
 
     /// <summary>gamma - 1 of the gas with a mass fraction of products [-].</summary>
     double GammaMinusOne(double fraction);

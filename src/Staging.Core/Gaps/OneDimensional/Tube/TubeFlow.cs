@@ -91,10 +91,10 @@ internal sealed class TubeFlow
     /// Friction and heat loss at the wall over a time; returns the heat lost, a unit of the first cell's cross-section
     /// [J/m2]. A bore [m] counts where the tube has one.
     /// </summary>
-    public double LoseToWall(double time, double bore, double heatTransfer, double wall)
+    public double LoseToWall(double time, double bore, in WallExchange walls)
     {
         double before = Cells.Energy[Cells.First];
-        double lost = sweep.Walls(Cells, this.bore, time, bore, heatTransfer, wall);
+        double lost = sweep.Walls(Cells, this.bore, time, bore, walls);
         return CellLength * (lost + (FirstLength - 1) * (before - Cells.Energy[Cells.First]));
     }
 

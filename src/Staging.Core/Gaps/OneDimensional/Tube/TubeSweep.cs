@@ -16,8 +16,8 @@ internal sealed class TubeSweep<L, G, G1>(G gas, G1 oneGas, GasConstants product
         return right ? pair.Right : pair.Left;
     }
 
-    public double Walls(TubeArrays a, TubeBore? shape, double time, double bore, double heatTransfer, double wall) =>
-        WallLosses<L>.Apply(a, time, bore, heatTransfer, wall, products, air, shape);
+    public double Walls(TubeArrays a, TubeBore? shape, double time, double bore, in WallExchange walls) =>
+        WallLosses<L>.Apply(a, time, bore, walls, products, air, shape);
 
     public double GammaMinusOne(double fraction) => oneGas.GammaMinusOne(new Lane1(fraction)).Value;
 

@@ -156,10 +156,7 @@ internal sealed class JacketNetwork
         }
     }
 
-    /// <summary>
-    /// Heat that the walls of the jackets take up in a time [J]; 1/(1 + x + x^2/2) for exp(-x), as at the wall of the
-    /// tube.
-    /// </summary>
+    /// <summary>Heat that the walls of the jackets take up in a time [J].</summary>
     private double Cool(double time)
     {
         double lost = 0;
@@ -167,8 +164,9 @@ internal sealed class JacketNetwork
         {
             ref Parcel jacket = ref network.Gas[cells.Length + j];
             Zone zone = jacket.Zone(p);
-            double capacity = zone.Mass * zone.Cv, x = time * p.WallHeatTransfer * p.Jackets[j].Wall / capacity;
-            double loss = capacity * (zone.Temperature - p.OutsideTemperature) * (1 - 1 / (1 + x + 0.5 * x * x));
+            double capacity = zone.Mass * zone.Cv;
+            double share = p.Walls.ShareLost(time, p.Jackets[j].Wall, capacity, zone.Temperature, zone.ProductFraction);
+            double loss = capacity * (zone.Temperature - p.OutsideTemperature) * share;
             jacket.Energy -= loss;
             lost += loss;
         }
