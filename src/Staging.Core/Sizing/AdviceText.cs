@@ -94,7 +94,7 @@ internal static class AdviceText
         + $"{1e6 * scan.NotSolved.Min():F1} to {1e6 * scan.NotSolved.Max():F1} mm2.");
 
     /// <summary>A text broken between words into lines.</summary>
-    private static IEnumerable<string> Lines(string text)
+    public static IEnumerable<string> Lines(string text)
     {
         string line = "";
         foreach (string word in text.Split(' '))

@@ -79,11 +79,14 @@ public sealed class BurnThroughEstimate
     /// <summary>The ring that burns on; null where the whole web breaks off.</summary>
     internal GrowingHole? Ring { get; }
 
+    /// <summary>Faces of the pieces that burnt already [m2].</summary>
+    internal double OldFaces => Math.PI * Rupture.Radius * Rupture.Radius;
+
     /// <summary>
     /// Faces of the pieces that the rupture made: the forward side, the rim and both sides of every crack [m2].
     /// </summary>
     internal double FreshFaces =>
-        Math.PI * Rupture.Radius * Rupture.Radius + 2 * (Math.PI + Motor.RadialCracks) * Rupture.Radius * Rupture.Mean;
+        OldFaces + 2 * (Math.PI + Motor.RadialCracks) * Rupture.Radius * Rupture.Mean;
 
     /// <summary>Absolute chamber pressure of a motor at the end of its burning [Pa].</summary>
     internal static double PressureOf(GapSource.EndBurner motor)

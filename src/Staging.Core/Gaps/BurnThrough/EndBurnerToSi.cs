@@ -12,7 +12,7 @@ internal static class EndBurnerToSi
         {
             Mass = estimate.PieceMass.Kilograms,
             Density = motor.Density.KilogramsPerCubicMeter,
-            OldFaces = Math.PI * estimate.Rupture.Radius * estimate.Rupture.Radius,
+            OldFaces = estimate.OldFaces,
             FreshFaces = estimate.FreshFaces,
             FreshAt = start + motor.FreshFaceDelay.Seconds,
             Rate = motor.Rate.RateAtOneAtmosphere.MetersPerSecond,

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using Staging.Core.Solving;
+using UnitsNet;
+
+namespace Staging.Core.Sizing;
+
+/// <summary>Answers the three questions of a gap over what is unknown.</summary>
+public static class BracketSizing
+{
+    /// <summary>
+    /// Solves a gap at both ends of everything that is unknown, in all combinations, and finds the least vent area for
+    /// the slowest and the fastest making of gas.
+    /// </summary>
+    /// <remarks>The cost is some 40 gap runs for a source with pieces, 4 for any other.</remarks>
+    /// <param name="problem">The gap, with its vents as built.</param>
+    /// <param name="layout">How vent area would be drilled.</param>
+    /// <param name="model">How the gas is modelled; null for the two-zone model.</param>
+    /// <param name="options">How to integrate; null for the defaults.</param>
+    /// <param name="cancellationToken">Stops the runs.</param>
+    /// <returns>The bracket.</returns>
+    /// <exception cref="InvalidModelException">The problem is in error.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static GapBracket Bracket(this GapProblem problem, VentLayout layout, GapModel? model = null, SolverOptions? options = null,
+        CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        ArgumentNullException.ThrowIfNull(layout);
+        GapRun Solve(GapProblem p) => p.Solve(model, options, cancellationToken: cancellationToken);
+        ImmutableArray<BracketUnknown> unknowns = BracketUnknown.Of(problem);
+        ImmutableArray<BracketCase> corners = [.. Enumerable.Range(0, 1 << unknowns.Length).Select(k => Corner(problem, unknowns, k, Solve))];
+        BracketAnswers answers = BracketUnknown.HasPieces(problem.Design.Source) ? OfPieces(problem, layout, Solve) : new BracketAnswers();
+        return new GapBracket(problem, [.. unknowns.Select(u => u.Name)], corners, answers);
+    }
+
+    /// <summary>Corner number k: bit i of it puts unknown i at its high end.</summary>
+    private static BracketCase Corner(GapProblem problem, ImmutableArray<BracketUnknown> unknowns, int k, Func<GapProblem, GapRun> solve)
+    {
+        GapProblem at = problem;
+        for (int i = 0; i < unknowns.Length; i++)
+            at = (k >> i & 1) == 0 ? unknowns[i].AtLow(at) : unknowns[i].AtHigh(at);
+        return new BracketCase([.. unknowns.Select((u, i) => (k >> i & 1) == 0 ? u.Low : u.High)], solve(at));
+    }
+
+    private static BracketAnswers OfPieces(GapProblem problem, VentLayout layout, Func<GapProblem, GapRun> solve)
+    {
+        GapSource.EndBurner motor = BracketUnknown.Motors(problem.Design.Source).First();
+        BurnThroughEstimate estimate = motor.BurnThrough(problem.Surroundings.Pressure);
+        UpperGrain grain = problem.Design.Grain;
+        double length = problem.Design.Tube.Length.Meters, old = 0, all = 0;
+        double borne = PressureBorne(problem);
+        foreach (GapSource.EndBurner each in BracketUnknown.Motors(problem.Design.Source))
+        {
+            BurnThroughEstimate broken = each.BurnThrough(problem.Surroundings.Pressure);
+            double made = each.Density.KilogramsPerCubicMeter * each.Rate.At(Pressure.FromPascals(borne)).MetersPerSecond;
+            old += made * broken.OldFaces;
+            all += made * (broken.OldFaces + broken.FreshFaces);
+        }
+
+        double steadyOld = Steady(problem, layout, motor, borne, old), steadyAll = Steady(problem, layout, motor, borne, all);
+        double diffusivity = grain.Conductivity.WattsPerMeterKelvin
+            / (grain.Density.KilogramsPerCubicMeter * grain.HeatCapacity.JoulesPerKilogramKelvin);
+        return new BracketAnswers
+        {
+            GasAlone = solve(BracketUnknown.GasAlone(problem)).Outcome,
+            OldFacesSteadyVent = Area.FromSquareMeters(steadyOld),
+            AllFacesSteadyVent = Area.FromSquareMeters(steadyAll),
+            OldFacesVent = LowerEdge.Of(BracketUnknown.OldFaces(problem), layout, steadyOld, solve),
+            AllFacesVent = LowerEdge.Of(BracketUnknown.FreshFaces(problem, 0), layout, steadyAll, solve),
+            Arrival = (Duration.FromSeconds(length / estimate.FastSpeed.MetersPerSecond),
+                Duration.FromSeconds(length / estimate.SlowSpeed.MetersPerSecond)),
+            ContactDelay = Duration.FromSeconds(
+                ContactIgnition.Delay(diffusivity, motor.Rate.At(problem.Surroundings.Pressure).MetersPerSecond)),
+            Droplets = new DropletBracket(problem, motor, estimate).ToString(),
+        };
+    }
+
+    /// <summary>Pressure at which the joint just holds [Pa].</summary>
+    private static double PressureBorne(GapProblem problem)
+    {
+        FrictionJoint coupler = problem.Design.Joint.Coupler;
+        double pressed = JointToSi.ReducedMass(problem.Design.Joint, problem.Bodies) * problem.Bodies.ClosingAcceleration.MetersPerSecondSquared;
+        return SteadyVent.PressureBorne(problem.Surroundings.Pressure.Pascals,
+            Math.Max(0, coupler.BreakawayForce.Newtons + pressed), coupler.PressureArea.SquareMeters);
+    }
+
+    /// <summary>Vent area of a steady flow [m2], in holes as deep as the layout's wall and wide as one of 6 mm.</summary>
+    private static double Steady(GapProblem problem, VentLayout layout, GapSource.EndBurner motor, double pressure, double made)
+    {
+        Gases.GasConstants gas = motor.Products.Equivalent().Constants;
+        double throat = motor.NozzleThroatDiameter.Meters, leak = problem.Design.Joint.Coupler.LeakArea.SquareMeters;
+        var gap = new OrificeConditions(pressure, motor.FlameTemperature.Kelvins, problem.Surroundings.Pressure.Pascals, gas.R, gas.Gamma,
+            UsualHole, layout.WallThickness.Meters);
+        return SteadyVent.Area(problem.Design.DischargeLaw, gap, made, Math.PI / 4 * throat * throat, leak);
+    }
+
+    /// <summary>Diameter of a usual hole [m]: it sets the share of the wall in the coefficient only.</summary>
+    private const double UsualHole = 0.006;
+}

@@ -1,0 +1,81 @@
+using Staging.Core.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Sizing;
+
+/// <summary>A bracket in words.</summary>
+internal static class BracketText
+{
+    /// <summary>All answers, in lines.</summary>
+    public static string Of(GapBracket bracket) =>
+        string.Join('\n', ((string[])[bracket.Verdict, Joint(bracket), Fire(bracket), Vents(bracket)])
+            .Where(text => text.Length > 0).SelectMany(AdviceText.Lines));
+
+    /// <summary>The verdict in one sentence.</summary>
+    public static string Verdict(GapBracket bracket)
+    {
+        int lit = bracket.Cases.Count(c => c.Outcome.IsLitBeforeParting), all = bracket.Cases.Length;
+        return bracket.Lights switch
+        {
+            BracketVerdict.Throughout => Invariant.Text($"Lights in all {all} corners of what is unknown."),
+            BracketVerdict.Nowhere => Invariant.Text($"Lights in none of {all} corners of what is unknown."),
+            _ => Invariant.Text($"Lights in {lit} of {all} corners of what is unknown; {bracket.Decides} decides most: {Ends(bracket)}."),
+        };
+    }
+
+    /// <summary>Whether the joint holds.</summary>
+    public static string Joint(GapBracket bracket)
+    {
+        FrictionJoint joint = bracket.Problem.Design.Joint.Coupler;
+        double area = joint.PressureArea.SquareMeters;
+        double min = area * bracket.Cases.Min(c => c.PeakGaugePressure.Pascals), max = area * bracket.Cases.Max(c => c.PeakGaugePressure.Pascals);
+        string when = bracket.JointHolds switch
+        {
+            BracketVerdict.Throughout => "it holds throughout",
+            BracketVerdict.Nowhere => Invariant.Text($"it opens throughout, first at {First(bracket):F1} ms"),
+            _ => Invariant.Text($"it opens in {bracket.Cases.Count(c => c.JointOpens is not null)} of {bracket.Cases.Length} corners, first at "
+                + $"{First(bracket):F1} ms"),
+        };
+        return Invariant.Text($"Joint of {joint.BreakawayForce.Newtons:F0} N: the gap pushes with {min:F0} to {max:F0} N; {when}.");
+    }
+
+    /// <summary>Whether fire arrives, and how.</summary>
+    public static string Fire(GapBracket bracket)
+    {
+        double[] times = [.. bracket.Cases.Where(c => c.Outcome.IsLitBeforeParting).Select(c => c.Outcome.Time.Milliseconds)];
+        string lit = times.Length > 0 ? Invariant.Text($"Where it lights, after {times.Min():F1} to {times.Max():F1} ms.") : "";
+        if (bracket.Arrival is not { } arrival)
+            return lit;
+        string alone = bracket.GasAlone!.IsLitBeforeParting
+            ? "gas alone would light it too"
+            : Invariant.Text($"gas alone does not light it");
+        return Invariant.Text($"Burning pieces come after {arrival.Fast.Milliseconds:F1} to {arrival.Slow.Milliseconds:F1} ms; {alone}. ") + lit
+            + Invariant.Text($" A piece lodged in the throat would light it {bracket.ContactDelay!.Value.Milliseconds:F1} ms after it came, at best. ")
+            + bracket.Droplets;
+    }
+
+    /// <summary>Which vent area.</summary>
+    public static string Vents(GapBracket bracket) => bracket.OldFacesSteadyVent is not { } steady
+        ? ""
+        : Invariant.Text($"Vents: {Least(bracket.OldFacesVent)} where fresh faces of the pieces are never lit, "
+            + $"{Least(bracket.AllFacesVent)} where they are lit at once; a steady flow asks for "
+            + $"{steady.SquareMillimeters:F0} and {bracket.AllFacesSteadyVent!.Value.SquareMillimeters:F0} mm2 at any length of gap.");
+
+    private static string Least(Area? area) =>
+        area is { } least ? Invariant.Text($"{least.SquareMillimeters:F0} mm2 or more light") : "none lights";
+
+    private static double First(GapBracket bracket) => bracket.Cases.Min(c => c.JointOpens?.Milliseconds ?? double.PositiveInfinity);
+
+    /// <summary>How many corners light at either end of what decides.</summary>
+    private static string Ends(GapBracket bracket)
+    {
+        int i = bracket.Unknowns.IndexOf(bracket.Decides!), half = bracket.Cases.Length / 2;
+        string At(int end)
+        {
+            BracketCase[] cases = [.. bracket.Cases.Where((_, k) => (k >> i & 1) == end)];
+            return Invariant.Text($"{cases.Count(c => c.Outcome.IsLitBeforeParting)} of {half} with {cases[0].Ends[i]}");
+        }
+
+        return $"{At(0)}, {At(1)}";
+    }
+}

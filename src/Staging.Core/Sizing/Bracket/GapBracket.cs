@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Staging.Core.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Sizing;
+
+/// <summary>
+/// Three questions of a gap, each answered over what is unknown: does the joint hold, does fire arrive and how, which
+/// vent area. Made by <see cref="BracketSizing.Bracket"/>.
+/// </summary>
+/// <remarks>
+/// Every unknown stands at one of its ends in turn, in all combinations. Odds over the same unknowns, with their
+/// distributions, are a study's. What lights in all corners may still fail: local codes, the range safety officer and
+/// licensed practice decide; plan for a stage that does not light.
+/// </remarks>
+public sealed class GapBracket
+{
+    internal GapBracket(GapProblem problem, ImmutableArray<string> unknowns, ImmutableArray<BracketCase> cases, BracketAnswers answers)
+    {
+        (Problem, Unknowns, Cases) = (problem, unknowns, cases);
+        (GasAlone, OldFacesVent, AllFacesVent, OldFacesSteadyVent, AllFacesSteadyVent) =
+            (answers.GasAlone, answers.OldFacesVent, answers.AllFacesVent, answers.OldFacesSteadyVent, answers.AllFacesSteadyVent);
+        (Arrival, ContactDelay, Droplets) = (answers.Arrival, answers.ContactDelay, answers.Droplets);
+        Lights = Over(cases.Count(c => c.Outcome.IsLitBeforeParting));
+        JointHolds = Over(cases.Count(c => c.JointOpens is null));
+    }
+
+    /// <summary>The gap.</summary>
+    public GapProblem Problem { get; }
+
+    /// <summary>What is unknown, each at two ends.</summary>
+    public ImmutableArray<string> Unknowns { get; }
+
+    /// <summary>The corners.</summary>
+    public ImmutableArray<BracketCase> Cases { get; }
+
+    /// <summary>Where in the bracket the joint never opens.</summary>
+    public BracketVerdict JointHolds { get; }
+
+    /// <summary>Where in the bracket the upper motor is lit before the joint opens.</summary>
+    public BracketVerdict Lights { get; }
+
+    /// <summary>
+    /// The gap with pieces that stay at the booster, all else as given: whether gas alone would light it. Null for a
+    /// source without pieces.
+    /// </summary>
+    public GapOutcome? GasAlone { get; }
+
+    /// <summary>
+    /// Least vent area that lights where fresh faces are never lit; null where none does, or there are no pieces.
+    /// </summary>
+    public Area? OldFacesVent { get; }
+
+    /// <summary>
+    /// Least vent area that lights where fresh faces are lit at once; null where none does, or there are no pieces.
+    /// </summary>
+    public Area? AllFacesVent { get; }
+
+    /// <summary>
+    /// Vent area by which a steady flow from the old faces leaves the joint just closed, whatever the length of the
+    /// gap; null for a source without pieces.
+    /// </summary>
+    public Area? OldFacesSteadyVent { get; }
+
+    /// <summary>The same for the flow from all faces.</summary>
+    public Area? AllFacesSteadyVent { get; }
+
+    /// <summary>When the pieces come to the nozzle, fast and slow; null without pieces.</summary>
+    public (Duration Fast, Duration Slow)? Arrival { get; }
+
+    /// <summary>
+    /// How soon after its arrival a piece lodged against the throat lights the grain at the earliest: an optimistic
+    /// bound; null without pieces.
+    /// </summary>
+    public Duration? ContactDelay { get; }
+
+    /// <summary>Name of the unknown on which the outcome hangs most; null where it hangs on none.</summary>
+    public string? Decides => Lights == BracketVerdict.InPart ? Unknowns.MaxBy(Turns) : null;
+
+    /// <summary>The verdict in one sentence.</summary>
+    public string Verdict => BracketText.Verdict(this);
+
+    /// <summary>What droplets might do, in words.</summary>
+    internal string Droplets { get; }
+
+    /// <summary>How many pairs of corners that differ in one unknown alone differ in the outcome.</summary>
+    internal int Turns(string unknown)
+    {
+        int i = Unknowns.IndexOf(unknown), stride = 1 << i;
+        return Enumerable.Range(0, Cases.Length).Count(k => (k & stride) == 0
+            && Cases[k].Outcome.IsLitBeforeParting != Cases[k | stride].Outcome.IsLitBeforeParting);
+    }
+
+    /// <summary>The three answers and the verdict.</summary>
+    /// <returns>Lines of at most 100 characters.</returns>
+    public override string ToString() => BracketText.Of(this);
+
+    private BracketVerdict Over(int holding) =>
+        holding == 0 ? BracketVerdict.Nowhere : holding == Cases.Length ? BracketVerdict.Throughout : BracketVerdict.InPart;
+}
