@@ -47,13 +47,13 @@ public class BurnThroughChecks
     [InlineData(0.045, 0.006)]
     [InlineData(0.02, 0.006)]
     [InlineData(0.0061, 0.006)]
-    public void Cap_of_a_sphere(double r, double R)
+    public void Cap_of_a_sphere(double sphere, double wall)
     {
-        double h = r - Math.Sqrt(r * r - R * R), cap = Math.PI * h * h * (3 * r - h) / 3;
-        Verify($"burning face, sphere of {r * 1e3} mm in a bore of {2e3 * R} mm", "m2", 2 * Math.PI * r * h, ChamberBalance.Face(r, R), Given, Mensuration);
-        Verify($"volume behind a sphere of {r * 1e3} mm in a bore of {2e3 * R} mm", "m3", Math.PI * R * R * (r - h) + cap, ChamberBalance.Volume(r, R), Given, Mensuration);
-        Verify($"ring left when a sphere of {r * 1e3} mm touches the face of a bore of {2e3 * R} mm", "m3", Math.PI * R * R * h - cap,
-            new GrowingHole(R, r, r, 0).Volume, Given, Mensuration);
+        double h = sphere - Math.Sqrt(sphere * sphere - wall * wall), cap = Math.PI * h * h * (3 * sphere - h) / 3;
+        Verify($"burning face, sphere of {sphere * 1e3} mm in a bore of {2e3 * wall} mm", "m2", 2 * Math.PI * sphere * h, ChamberBalance.Face(sphere, wall), Given, Mensuration);
+        Verify($"volume behind a sphere of {sphere * 1e3} mm in a bore of {2e3 * wall} mm", "m3", Math.PI * wall * wall * (sphere - h) + cap, ChamberBalance.Volume(sphere, wall), Given, Mensuration);
+        Verify($"ring left when a sphere of {sphere * 1e3} mm touches the face of a bore of {2e3 * wall} mm", "m3", Math.PI * wall * wall * h - cap,
+            new GrowingHole(wall, sphere, sphere, 0).Volume, Given, Mensuration);
     }
 
     private static GapSource.EndBurner Motor(double throat, BurnRateLaw law) => new()
