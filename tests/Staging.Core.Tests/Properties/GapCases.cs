@@ -73,15 +73,55 @@ internal static class GapCases
             Provenance = source,
         };
 
+    /// <summary>Motors known by their grain; not each has a chamber pressure that breaks a web.</summary>
+    public static readonly Gen<GapSource.EndBurner> EndBurners =
+        from products in Products
+        from flame in Temperatures(800, 3500)
+        from diameter in Lengths(0.003, 0.15)
+        from burnt in Lengths(0.003, 0.5)
+        from throat in Lengths(3e-4, 0.1)
+        from density in Number(500, 3000)
+        from rate in Number(1e-4, 1)
+        from exponent in Number(0, 0.9)
+        from strength in Pressures(2e5, 1e8)
+        from plate in Gen.OneOf(Gen.Constant(1.0), Number(0.5, 1.5))
+        from cracks in Gen.OneOf(Gen.Constant(4.0), Number(1, 20))
+        from share in Gen.OneOf(Gen.Constant(0.5), Number(0, 1))
+        from speed in Gen.OneOf(Gen.Constant<Speed?>(null), Gen.Elements<Speed?>(Speed.Zero, Speed.FromKilometersPerHour(100), Speed.FromMetersPerSecond(40)))
+        from fresh in Durations(0, 10)
+        from coefficient in Number(0.3, 1)
+        from delay in Gen.OneOf(Gen.Constant(default(Duration)), Durations(0, 10))
+        from source in Sources
+        select new GapSource.EndBurner
+        {
+            Products = products,
+            FlameTemperature = flame,
+            GrainDiameter = diameter,
+            BurntLength = burnt,
+            NozzleThroatDiameter = throat,
+            Density = Density.FromKilogramsPerCubicMeter(density),
+            Rate = new BurnRateLaw { RateAtOneAtmosphere = Speed.FromMetersPerSecond(rate), PressureExponent = exponent, Provenance = source },
+            Strength = strength,
+            PlateFactor = plate,
+            RadialCracks = cracks,
+            SpeedShare = share,
+            PieceSpeed = speed,
+            FreshFaceDelay = fresh,
+            OpeningCoefficient = coefficient,
+            Delay = delay,
+            Provenance = source,
+        };
+
     private static readonly Gen<GapSource> GapSources = Gen.OneOf(
         Boosters.Select(b => (GapSource)b),
+        EndBurners.Select(b => (GapSource)b),
         from gas in Products
         from flow in Number(0, 10)
         from temperature in Number(250, 3500)
         from source in Sources
         select (GapSource)GapSource.Tabulated.FromColumns(gas, [0, 0.5, 1], [0, flow, 0], [300, temperature, 300], source),
         from first in Boosters
-        from second in Boosters
+        from second in Gen.OneOf(Boosters.Select(b => (GapSource.Motor)b), EndBurners.Select(b => (GapSource.Motor)b))
         select (GapSource)new GapSource.Cluster { Motors = [first, second] });
 
     private static readonly Gen<VentTarget> Targets = Gen.OneOf(

@@ -4,6 +4,7 @@ using FsCheck.Xunit;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Tests.Gaps;
+using Staging.Core.Tests.Gaps.BurnThrough;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Properties;
@@ -81,7 +82,7 @@ public static class LegalNetwork
         new() { Diameter = Length.FromMillimeters(millimetres), WallThickness = Length.FromMillimeters(0.5), Count = count };
 
     private static Gen<GapSource> Sources(GapDesign design) =>
-        from kind in Gen.Choose(0, 3)
+        from kind in Gen.Choose(0, 4)
         from thickness in Range(0.2, 1.2)
         from rate in Range(8, 20)
         from exponent in Range(0, 0.5)
@@ -94,8 +95,11 @@ public static class LegalNetwork
             0 => (GapSource)motor,
             1 => fragments,
             2 => new GapSource.Cluster { Motors = [motor, fragments with { Delay = Duration.FromMilliseconds(delay) }] },
+            3 => Grains.Whole with { Rate = fragments.Rate(), Products = motor.Products, BurntLength = Length.FromMillimeters(10 + 3 * delay) },
             _ => design.Fed([0, 0.003, 0.02], [0, flow, 0.1 * flow], [1900, 1900, 1500]),
         };
+
+    private static BurnRateLaw Rate(this GapSource.Booster motor) => ((WebBurn.ByRateLaw)motor.Web).Rate;
 
     private static Gen<double> Range(double low, double high) =>
         Gen.Choose(0, int.MaxValue).Select(n => low + (high - low) * n / int.MaxValue);

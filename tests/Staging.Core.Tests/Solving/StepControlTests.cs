@@ -144,6 +144,16 @@ public class StepControlTests
     }
 
     [Fact]
+    public void An_estimate_of_the_first_step_is_never_too_small_to_be_tried()
+    {
+        // An explicit probe of a stiff system sees slopes that the solution never comes to: they would ask for 1e-31 s.
+        var system = new Scalar((t, _) => t == 0 ? 1 : 1e60);
+        var scale = new ErrorScale(SolverOptions.Default, [1.0]);
+        double first = FirstStep.Estimate(ref system, scale, 4, 0, [1.0], [1.0], 0.2, double.PositiveInfinity, new double[1], new double[1]);
+        Assert.InRange(first, 4 * 2.3e-16 * 0.2, 1e-14);
+    }
+
+    [Fact]
     public void No_step_is_longer_than_allowed_by_more_than_the_stretch_of_the_last()
     {
         var system = new ConstantSlope(1);

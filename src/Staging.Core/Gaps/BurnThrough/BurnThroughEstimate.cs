@@ -14,13 +14,13 @@ public sealed class BurnThroughEstimate
         InvalidModelException.ThrowOnError(EndBurnerChecks.OfPressure(motor, outside, "Source"));
         Motor = motor;
         double radius = 0.5 * motor.GrainDiameter.Meters, burnt = motor.BurntLength.Meters, density = motor.Density.KilogramsPerCubicMeter;
-        double pressure = PressureOf(motor), over = pressure - outside, volume = Math.PI * radius * radius * burnt;
+        double pressure = PressureOf(motor, outside), over = pressure - outside, volume = ChamberBalance.Volume(burnt, radius);
         ChamberPressure = Pressure.FromPascals(pressure);
         ChamberVolume = Volume.FromCubicMeters(volume);
         Rupture = new WebRupture(radius, burnt, over, motor.Strength.Pascals, motor.PlateFactor);
         double mass = density * Rupture.Volume, gamma = motor.Products.Equivalent().Constants.Gamma;
-        double slow = PieceThrow.Slow(over, Rupture.Radius, density, Rupture.Mean);
-        double fast = Math.Max(slow, PieceThrow.Fast(pressure, outside, volume, gamma, mass));
+        double fast = PieceThrow.Fast(pressure, outside, volume, gamma, mass);
+        double slow = Math.Min(PieceThrow.Slow(over, Rupture.Radius, density, Rupture.Mean), fast);
         PieceMass = Mass.FromKilograms(mass);
         (SlowSpeed, FastSpeed) = (Speed.FromMetersPerSecond(slow), Speed.FromMetersPerSecond(fast));
         PieceSpeed = motor.PieceSpeed ?? Speed.FromMetersPerSecond(slow * Math.Pow(fast / slow, motor.SpeedShare));
@@ -61,7 +61,9 @@ public sealed class BurnThroughEstimate
     /// </summary>
     public Mass RingMass => Mass.FromKilograms(Motor.Density.KilogramsPerCubicMeter * (Ring?.Volume ?? 0));
 
-    /// <summary>Slow bound of the speed of the pieces: the pressure acts over half a radius.</summary>
+    /// <summary>
+    /// Slow bound of the speed of the pieces: the pressure acts over half a radius; never more than the fast bound.
+    /// </summary>
     public Speed SlowSpeed { get; }
 
     /// <summary>
@@ -88,18 +90,19 @@ public sealed class BurnThroughEstimate
     internal double FreshFaces =>
         OldFaces + 2 * (Math.PI + Motor.RadialCracks) * Rupture.Radius * Rupture.Mean;
 
-    /// <summary>Absolute chamber pressure of a motor at the end of its burning [Pa].</summary>
-    internal static double PressureOf(GapSource.EndBurner motor)
+    /// <summary>Absolute chamber pressure of a motor at the end of its burning, in air of a pressure [Pa].</summary>
+    internal static double PressureOf(GapSource.EndBurner motor, double outside)
     {
         double throat = motor.NozzleThroatDiameter.Meters;
         GasConstants gas = motor.Products.Equivalent().Constants;
-        return ChamberBalance.Pressure(
+        double choked = ChamberBalance.ChokedPressure(
             motor.Density.KilogramsPerCubicMeter,
             ChamberBalance.Face(motor.BurntLength.Meters, 0.5 * motor.GrainDiameter.Meters),
             motor.Rate.RateAtOneAtmosphere.MetersPerSecond,
             motor.Rate.PressureExponent,
             ChamberBalance.CharacteristicVelocity(gas, motor.FlameTemperature.Kelvins),
             Math.PI / 4 * throat * throat);
+        return ChamberBalance.Pressure(choked, motor.Rate.PressureExponent, gas.Gamma, outside);
     }
 
     /// <summary>The estimate in words.</summary>

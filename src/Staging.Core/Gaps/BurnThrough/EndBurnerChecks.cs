@@ -14,11 +14,11 @@ internal static class EndBurnerChecks
     /// <summary>Whether the balance gives a pressure at which a web can break.</summary>
     public static ImmutableArray<ModelFinding> OfPressure(GapSource.EndBurner motor, double outside, string path)
     {
-        double pressure = BurnThroughEstimate.PressureOf(motor);
-        if (pressure <= outside)
+        double pressure = BurnThroughEstimate.PressureOf(motor, outside);
+        if (pressure <= (1 + GapSystem.SpentShare) * outside)
             return [Finding(FindingSeverity.Error, "GAP005", path, Invariant.Text(
                 $"The chamber pressure {pressure / 1e3:F0} kPa that follows from face, "
-                + $"rate and throat does not exceed the outside pressure {outside / 1e3:F0} kPa; no web would break."))];
+                + $"rate and throat hardly exceeds the outside pressure {outside / 1e3:F0} kPa; no web would break."))];
         return pressure <= MaxPressure
             ? []
             : [Finding(FindingSeverity.Error, "GAP032", path, Invariant.Text(
@@ -29,6 +29,8 @@ internal static class EndBurnerChecks
     /// <summary>Everything that is to be said of a motor in a gap.</summary>
     public static IEnumerable<ModelFinding> Of(GapSource.EndBurner motor, double outside, string path)
     {
+        if (motor.Products.Check().Length > 0)
+            return [];
         ImmutableArray<ModelFinding> ofPressure = OfPressure(motor, outside, path);
         if (ofPressure.Length > 0)
             return ofPressure;

@@ -4,7 +4,8 @@ namespace Staging.Core.Gaps;
 /// <remarks>
 /// Slow: the overpressure acts on the faces over a way of half a radius, after which the gas passes between the
 /// pieces: M v^2/2 = dp pi R^2 R/2. Fast: all the work that the gas of the chamber does beyond pushing back the air
-/// as it expands to the pressure outside along an isentrope.
+/// as it expands to the pressure outside along an isentrope. A chamber that is short, or hardly above the outside, has
+/// not the gas to hold its pressure over half a radius: the work is then the only bound.
 /// </remarks>
 internal static class PieceThrow
 {

@@ -24,7 +24,7 @@ public abstract partial record GapSource
         public required Length GrainDiameter { get; init => field = Guard.In(value, 0.003, 0.15); }
 
         /// <summary>
-        /// Length burnt at burn-through [m], 3 mm to 0.5 m: from where the grain was lit to its forward face.
+        /// Length burnt at burn-through [m], 3 mm to 0.5 m: along the axis, from where the grain was lit to the web.
         /// </summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public required Length BurntLength { get; init => field = Guard.In(value, 0.003, 0.5); }

@@ -34,18 +34,21 @@ internal static class SourceChecks
 
     private static void AddMotor(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem, GapSource.Motor of, string path)
     {
+        double outside = problem.Surroundings.Pressure.Pascals, bore = problem.Design.Tube.Bore.Meters;
         if (of is GapSource.EndBurner grain)
         {
-            findings.AddRange(EndBurnerChecks.Of(grain, problem.Surroundings.Pressure.Pascals, path));
+            findings.AddRange(EndBurnerChecks.Of(grain, outside, path));
+            if (grain.GrainDiameter.Meters > bore)
+                GapChecks.Add(findings, FindingSeverity.Note, "GAP008", $"{path}.GrainDiameter",
+                    $"The grain {grain.GrainDiameter.Millimeters:G4} mm, which opens, is wider than the bore {bore * 1e3:G4} mm.");
             return;
         }
 
         var motor = (GapSource.Booster)of;
-        double inside = motor.ChamberPressure.Pascals, outside = problem.Surroundings.Pressure.Pascals;
+        double inside = motor.ChamberPressure.Pascals;
         if (inside <= outside)
             GapChecks.Add(findings, FindingSeverity.Error, "GAP005", $"{path}.ChamberPressure",
                 $"The chamber pressure {inside:G5} Pa does not exceed the outside pressure {outside:G5} Pa; no gas would come out.");
-        double bore = problem.Design.Tube.Bore.Meters;
         if (motor.OpeningDiameter.Meters > bore)
             GapChecks.Add(findings, FindingSeverity.Note, "GAP008", $"{path}.OpeningDiameter",
                 $"The opening {motor.OpeningDiameter.Millimeters:G4} mm is wider than the bore {bore * 1e3:G4} mm.");

@@ -20,7 +20,9 @@ internal sealed class SourceToSi
         Feed = (source as GapSource.Tabulated)?.ToSi();
         EquatableArray<GapSource.Motor> motors = source.Match<EquatableArray<GapSource.Motor>>(
             booster => [booster], _ => [], cluster => cluster.Motors, endBurner => [endBurner]);
-        BurnThroughEstimate?[] broken = [.. motors.Select(m => (m as GapSource.EndBurner)?.BurnThrough(problem.Surroundings.Pressure))];
+        double outside = problem.Surroundings.Pressure.Pascals;
+        BurnThroughEstimate?[] broken =
+            [.. motors.Select(m => m is GapSource.EndBurner grain ? new BurnThroughEstimate(grain, outside) : null)];
         FirstShare = nextShare = StateLayout.Fixed + StateLayout.Parcel * (motors.Length + jackets);
         FirstWay = nextWay = FirstShare + motors.Count(m => m is GapSource.Booster { Web: WebBurn.ByRateLaw })
             + broken.Sum(b => b is null ? 0 : b.Ring is null ? 1 : 2);

@@ -76,7 +76,7 @@ internal static class SourceCodecs
             "Temperature of the products of all that burns.");
         var diameter = f.Required("grainDiameter", Quantities.Length, x => x.GrainDiameter, "Diameter of the grain.");
         var burnt = f.Required("burntLength", Quantities.Length, x => x.BurntLength,
-            "Length burnt at burn-through: from where the grain was lit to its forward face.");
+            "Length burnt at burn-through: along the axis, from where the grain was lit to the web.");
         var throat = f.Required("nozzleThroatDiameter", Quantities.Length, x => x.NozzleThroatDiameter,
             "Throat diameter of the motor's nozzle; it sets the chamber pressure.");
         var density = f.Required("density", Quantities.Density, x => x.Density, "Density of the propellant.");

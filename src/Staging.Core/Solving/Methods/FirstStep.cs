@@ -7,6 +7,7 @@ internal static class FirstStep
     private const double ProbeShare = 0.01;
     private const double AimedError = 0.01;
     private const double FewSpacings = 16;
+    private const double FewRoundings = 16 * 2.2204460492503131e-16;
 
     /// <summary>
     /// Estimates a first step [s] with one evaluation of the right-hand side, not beyond the stop time.
@@ -16,7 +17,8 @@ internal static class FirstStep
     /// II.4, "Starting step size", rewritten so that the unit of time does not matter: the time over which the state
     /// changes by its own size, T = min(d0/d1, sqrt(d0/d2)), is taken from the scaled norms of state, slope and
     /// curvature, and (h/T)^p d0 is set to one hundredth. The result may exceed what remains: it is a property of the
-    /// solution, and the next phase may use it.
+    /// solution, and the next phase may use it. The probe is explicit: of a stiff system it may tell next to nothing,
+    /// so the result is never so small that an integrator would not try it.
     /// </remarks>
     /// <param name="system">The right-hand side.</param>
     /// <param name="scale">The tolerances.</param>
@@ -53,9 +55,10 @@ internal static class FirstStep
         double d2 = scale.Distance(probeSlope, slope, y) / h;
         if (!double.IsFinite(d2))
             return Cautious * h;
+        double least = FewRoundings * Math.Max(Math.Abs(t), Math.Min(remaining, longest));
         double naturalTime = Math.Min(d0 / d1, Math.Sqrt(d0 / d2));
         return double.IsFinite(naturalTime)
-            ? Math.Min(naturalTime * Math.Pow(AimedError / d0, 1.0 / order), longest)
+            ? Math.Clamp(naturalTime * Math.Pow(AimedError / d0, 1.0 / order), Math.Min(least, longest), longest)
             : Cautious * Math.Min(longest, remaining);
     }
 }
