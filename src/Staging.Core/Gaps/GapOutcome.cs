@@ -82,6 +82,9 @@ public abstract class GapOutcome
         /// </summary>
         public Duration? MarginToSeparation { get; internal init; }
 
+        /// <summary>Which way the heat came that lit it.</summary>
+        public IgnitionPath Path { get; internal init; }
+
         /// <summary>How far the surface would have gone above ignition temperature by the end of the run.</summary>
         public TemperatureDelta SurfaceMargin { get; internal init; }
     }

@@ -7,7 +7,8 @@ namespace Staging.Core.Reviews;
 /// <summary>What a review says of one gap.</summary>
 public sealed class GapReview
 {
-    internal GapReview(StagingReport staging, GapRun run, VentAdvice advice) => (Staging, Run, Advice) = (staging, run, advice);
+    internal GapReview(StagingReport staging, GapRun run, VentAdvice advice, GapBracket bracket) =>
+        (Staging, Run, Advice, Bracket) = (staging, run, advice, bracket);
 
     /// <summary>The staging in flight: state at burn-through, and what came of it.</summary>
     public StagingReport Staging { get; }
@@ -17,6 +18,9 @@ public sealed class GapReview
 
     /// <summary>The vent areas that would light at that state.</summary>
     public VentAdvice Advice { get; }
+
+    /// <summary>The same gap over what is unknown: whether the joint holds, whether fire arrives, which vents.</summary>
+    public GapBracket Bracket { get; }
 
     /// <summary>The gap in plain text: vents asked and given, what happens when, and what decided.</summary>
     /// <returns>Lines of at most 100 characters.</returns>

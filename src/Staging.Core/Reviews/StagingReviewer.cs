@@ -70,6 +70,7 @@ public static partial class StagingReviewer
         if (upper.Gap() is not { } gap)
             return null;
         GapRun run = staging.GapRun();
-        return new GapReview(staging, run, run.Problem.SizeVents(gap.Layout, gap.Model, gap.Solver, cancel));
+        return new GapReview(staging, run, run.Problem.SizeVents(gap.Layout, gap.Model, gap.Solver, cancel),
+            run.Problem.Bracket(gap.Layout, gap.Model, gap.Solver, cancel));
     }
 }

@@ -53,9 +53,12 @@ internal readonly struct GrainHeating
     {
         if (!(other.MassFlux > 0))
             return this;
-        var instead = new GrainHeating(other, gas, emittance, p);
+        var instead = new GrainHeating(other, gas, emittance, p) { IsByJet = true };
         return instead.Brings(p.Grain.Initial) > Brings(p.Grain.Initial) ? instead : this;
     }
+
+    /// <summary>Whether the jet out of a chamber brings it.</summary>
+    public bool IsByJet { get; private init; }
 
     /// <summary>Coefficient of convection [W/(m2 K)].</summary>
     public double Convective { get; }

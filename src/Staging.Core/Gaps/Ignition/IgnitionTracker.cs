@@ -31,6 +31,9 @@ internal sealed class IgnitionTracker(GapParameters p)
     /// <summary>When the surface passed its ignition temperature [s]; not a number while it has not.</summary>
     public double LitTime { get; private set; } = double.NaN;
 
+    /// <summary>Whether the jet out of a chamber did it.</summary>
+    public bool LitByJet { get; private set; }
+
     /// <summary>Highest surface temperature while something guided the gas [K].</summary>
     public double PeakSurface { get; private set; } = p.Grain.Initial;
 
@@ -77,6 +80,7 @@ internal sealed class IgnitionTracker(GapParameters p)
         if (guided && double.IsNaN(LitTime) && after >= p.Grain.Ignition)
         {
             var crossing = new Crossing(surface, p.Grain.Ignition - p.Grain.Initial, flux);
+            LitByJet = heating.IsByJet;
             LitTime = time - Interval + crossing.Find(before - p.Grain.Ignition, after - p.Grain.Ignition);
             surface.Settle(Interval);
         }

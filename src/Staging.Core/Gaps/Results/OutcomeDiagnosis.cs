@@ -65,9 +65,10 @@ internal sealed class OutcomeDiagnosis(
         {
             Time = Duration.FromSeconds(ignition.LitTime),
             MarginToSeparation = margin is double m ? Duration.FromSeconds(m) : null,
+            Path = Path,
             SurfaceMargin = TemperatureDelta.FromKelvins(ignition.PeakSurface - p.Grain.Ignition),
-            Cause = Invariant.Text($"The grain surface passed {p.Grain.Ignition:F0} K {ignition.LitTime * 1e3:F2} ms after burn-through; "
-                + $"the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{parted}"),
+            Cause = Invariant.Text($"The grain surface passed {p.Grain.Ignition:F0} K {ignition.LitTime * 1e3:F2} ms after burn-through, "
+                + $"{Way()}; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{parted}"),
             Remedy = margin < 0
                 ? "Tape or a joint that holds until the grain is lit: what a jet lights across an open gap hangs on its aim."
                 : margin is double left
@@ -76,6 +77,17 @@ internal sealed class OutcomeDiagnosis(
                 : Invariant.Text($"The joint had not opened by {end * 1e3:F1} ms; the upper motor must push it apart itself."),
         };
     }
+
+    private IgnitionPath Path => ignition.LitByJet ? IgnitionPath.Jet
+        : TimeOf(GapEventKind.PiecesAtNozzle) < ignition.LitTime ? IgnitionPath.Pieces
+        : IgnitionPath.Gas;
+
+    private string Way() => Path switch
+    {
+        IgnitionPath.Jet => "by the jet out of the booster",
+        IgnitionPath.Pieces => "by burning pieces before the nozzle",
+        _ => "by gas and particles behind the front",
+    };
 
     private string Holding() => p.Film is { } film
         ? Invariant.Text($"a joint of {p.Breakaway:F1} N and tape of {film.Strength:F1} N")

@@ -14,7 +14,14 @@ internal static class GapText
         sheet.Heading(Invariant.Text($"Gap from {gap.Staging.LowerStage} to {gap.Staging.UpperStage}: "
             + $"{design.Tube.Length.Millimeters:F0} mm long, bore {design.Tube.Bore.Millimeters:F1} mm"));
         Vents(design, gap.Advice, sheet);
+        sheet.Row("over what is unknown", gap.Bracket.Verdict);
+        sheet.Row("  does the joint hold", BracketText.Joint(gap.Bracket));
+        sheet.Row("  does fire arrive", BracketText.Fire(gap.Bracket));
+        if (BracketText.Vents(gap.Bracket) is { Length: > 0 } vents)
+            sheet.Row("  which vents", vents);
         Moment("front at the last vent", run, GapEventKind.FrontAtLastVent, sheet);
+        if (run.TimeOf(GapEventKind.PiecesAtNozzle) is not null)
+            Moment("pieces at the nozzle", run, GapEventKind.PiecesAtNozzle, sheet);
         Moment("products at the nozzle", run, GapEventKind.ProductsAtNozzle, sheet);
         Moment("grain lit", run, GapEventKind.Lit, sheet);
         Moment("joint starts to slide", run, GapEventKind.JointMoves, sheet);

@@ -3,6 +3,7 @@ using Staging.Core.Discharge;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
+using Staging.Core.Sizing;
 
 namespace Staging.Core.Reviews;
 
@@ -61,6 +62,33 @@ internal static class ReviewJson
             w.WriteBoolean("reachesScanEnd", v.ReachesScanEnd);
         });
         WriteHoles(w, gap.Advice.Holes);
+        WriteBracket(w, gap.Bracket);
+    }
+
+    private static void WriteBracket(Utf8JsonWriter w, GapBracket bracket)
+    {
+        w.WriteStartObject("bracket");
+        w.WriteString("verdict", bracket.Verdict);
+        w.WriteString("lights", JsonNamingPolicy.CamelCase.ConvertName(bracket.Lights.ToString()));
+        w.WriteString("jointHolds", JsonNamingPolicy.CamelCase.ConvertName(bracket.JointHolds.ToString()));
+        w.WriteString("decides", bracket.Decides);
+        w.WriteString("gasAlone", bracket.GasAlone is { } alone ? JsonNamingPolicy.CamelCase.ConvertName(alone.GetType().Name) : null);
+        Number(w, "piecesArriveFast_s", bracket.Arrival?.Fast.Seconds);
+        Number(w, "piecesArriveSlow_s", bracket.Arrival?.Slow.Seconds);
+        Number(w, "contactDelay_s", bracket.ContactDelay?.Seconds);
+        Number(w, "leastVentOldFaces_m2", bracket.OldFacesVent?.SquareMeters);
+        Number(w, "leastVentAllFaces_m2", bracket.AllFacesVent?.SquareMeters);
+        Number(w, "steadyVentOldFaces_m2", bracket.OldFacesSteadyVent?.SquareMeters);
+        Number(w, "steadyVentAllFaces_m2", bracket.AllFacesSteadyVent?.SquareMeters);
+        List(w, "corners", bracket.Cases, static (w, c) =>
+        {
+            w.WriteString("ends", string.Join(", ", c.Ends));
+            w.WriteString("outcome", JsonNamingPolicy.CamelCase.ConvertName(c.Outcome.GetType().Name));
+            Number(w, "decidedAt_s", c.Outcome.Time.Seconds);
+            Number(w, "peakGaugePressure_Pa", c.PeakGaugePressure.Pascals);
+            Number(w, "jointOpens_s", c.JointOpens?.Seconds);
+        });
+        w.WriteEndObject();
     }
 
     /// <summary>
