@@ -16,11 +16,17 @@ internal static class Inputs
         yield return "| input | nominal | range | at the low end | at the high end |";
         yield return "|---|---|---|---|---|";
         yield return $"| nothing changed | | | {Words.InShort(Nominal)} | |";
-        yield return Row("fragment mass", 0.19, 0.10, 0.30, "g", m => Source(s => s with { Web = s.Web with { Mass = Mass.FromGrams(m) } }));
-        yield return Row("fragment burn time", 25, 15, 40, "ms",
-            ms => Source(s => s with { Web = (WebBurn.OverTime)s.Web with { Time = Duration.FromMilliseconds(ms) } }));
-        yield return Row("opening diameter", 10, 6, 12, "mm", d => Source(s => s with { OpeningDiameter = Length.FromMillimeters(d) }));
-        yield return Row("opening time", 1, 0.3, 3, "ms", ms => Source(s => s with { OpeningTime = Duration.FromMilliseconds(ms) }));
+        yield return Row("fresh faces lit after", 20, 0, 10000, "ms", ms => Source(s => s with { FreshFaceDelay = Duration.FromMilliseconds(ms) }));
+        yield return Row("speed of the pieces, slow to fast", 0.5, 0, 1, "-", x => Source(s => s with { SpeedShare = x }));
+        yield return Row("strength of the web", 5, 2, 10, "MPa", x => Source(s => s with { Strength = Pressure.FromMegapascals(x) }));
+        yield return Row("radial cracks", 4, 3, 6, "-", n => Source(s => s with { RadialCracks = n }));
+        yield return Row("burning rate at one atmosphere", 12.1, 12.1, 17.2, "mm/s",
+            r => Source(s => s with { Rate = s.Rate with { RateAtOneAtmosphere = Speed.FromMillimetersPerSecond(r) } }));
+        yield return Row("retention of the joint", 20, 10, 60, "N", n => Nominal.With(breakaway: Force.FromNewtons(n)));
+        yield return Row("leak past the joint", 0, 0, 20, "mm2", a => Nominal.With(d => d with
+        {
+            Joint = d.Joint with { Coupler = d.Joint.Coupler with { LeakArea = Area.FromSquareMillimeters(a) } },
+        }));
         yield return Row(BlackPowderProducts.GasMassFraction, f => Products(p => p with { GasMassFraction = f }));
         yield return Row(BlackPowderProducts.FlameTemperature, k => Source(s => s with { FlameTemperature = Temperature.FromKelvins(k) }));
         yield return Row(BlackPowderProducts.GasMolarMass,
@@ -29,7 +35,7 @@ internal static class Inputs
             g => Products(p => p with { Gas = Gas(BlackPowderProducts.GasMolarMass.Nominal, g) }));
         yield return Row(BlackPowderProducts.ParticleHeatCapacity,
             c => Products(p => p with { ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(c) }));
-        yield return Row("grain ignition temperature", 773, 723, 823, "K",
+        yield return Row("grain ignition temperature", 773, 650, 920, "K",
             k => Grain(g => g with { IgnitionTemperature = Temperature.FromKelvins(k) }));
         yield return Row("grain conductivity", 0.3, 0.15, 0.7, "W/(m K)",
             k => Grain(g => g with { Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(k) }));
@@ -43,8 +49,8 @@ internal static class Inputs
         yield return Row("front thickness", 1, 0.5, 3, "bores", x => Closures(c => c with { FrontThicknessInBores = x }));
     }
 
-    private static GapProblem Source(Func<GapSource.Booster, GapSource.Booster> change) =>
-        Nominal.With(d => d with { Source = change((GapSource.Booster)d.Source) });
+    private static GapProblem Source(Func<GapSource.EndBurner, GapSource.EndBurner> change) =>
+        Nominal.With(source: change((GapSource.EndBurner)Nominal.Design.Source));
 
     private static GapProblem Products(Func<DustyGas, DustyGas> change) => Source(s => s with { Products = change(s.Products) });
 

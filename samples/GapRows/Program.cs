@@ -8,6 +8,7 @@ using Samples;
 return Page.Answer(args, new Dictionary<string, string[]>
 {
     ["rows"] = [.. Rows.Table()],
+    ["odds"] = [.. OddsByLength.Table()],
     ["inputs"] = [.. Inputs.Table()],
     ["choices"] = [.. Choices.Table()],
     ["nested"] = [.. Nested.Table()],

@@ -30,7 +30,9 @@ internal static class PlanChecks
     {
         try
         {
-            findings.AddRange(gap.OnGround(below, ahead, AirAt(site)).Check().Select(f => f with { Path = $"{path}.{Short(f.Path)}" }));
+            AirSample air = AirAt(site);
+            findings.AddRange(gap.OnGround(below, ahead, air).Check().Select(f => f with { Path = $"{path}.{Short(f.Path)}" }));
+            findings.AddRange(MotorConsistency.Of(below.Motor, gap.Design.Source, air.Pressure_Pa, $"{path}.Source"));
         }
         catch (ArgumentException refusal)
         {

@@ -1,0 +1,62 @@
+using Staging.Core.Flight;
+using Staging.Core.Gaps;
+
+namespace Staging.Core.Plans;
+
+/// <summary>
+/// Whether what a plan says of one booster in two places agrees: the motor that flies, and the source that burns
+/// through.
+/// </summary>
+/// <remarks>
+/// Three balances of an end burner. Its web is burnt in its burn time; its grain weighs what its propellant does; its
+/// thrust before the end is a thrust coefficient times pressure times throat area. Coefficients of simple nozzles lie
+/// near 0.8 to 1.3 (G. P. Sutton and O. Biblarz, Rocket Propulsion Elements, from memory); the bounds are wider, since
+/// a cavity at the start and a tail at the end move the means.
+/// </remarks>
+internal static class MotorConsistency
+{
+    private const double MinRatio = 0.6, MaxRatio = 1.6, MinCoefficient = 0.5, MaxCoefficient = 1.7;
+
+    /// <summary>Part of the burn time over which the thrust before the end is taken [-].</summary>
+    private const double From = 0.7, To = 0.95;
+
+    /// <summary>What does not agree.</summary>
+    public static IEnumerable<ModelFinding> Of(Motor motor, GapSource source, double outside, string path) =>
+        source.Match(
+            booster => OfThrust(motor, booster.ChamberPressure.Pascals, booster, path),
+            _ => [],
+            cluster => cluster.Motors.SelectMany((m, i) => Of(motor, m, outside, $"{path}.Motors[{i}]")),
+            endBurner => OfGrain(motor, endBurner, outside, path));
+
+    private static IEnumerable<ModelFinding> OfGrain(Motor motor, GapSource.EndBurner grain, double outside, string path)
+    {
+        if (EndBurnerChecks.OfPressure(grain, outside, path).Length > 0)
+            yield break;
+        double pressure = BurnThroughEstimate.PressureOf(grain, outside), burnt = grain.BurntLength.Meters, diameter = grain.GrainDiameter.Meters;
+        double rate = grain.Rate.At(UnitsNet.Pressure.FromPascals(pressure)).MetersPerSecond, asked = burnt / motor.Thrust.BurnTime.Seconds;
+        if (asked / rate is < MinRatio or > MaxRatio)
+            yield return Finding("PLN010", $"{path}.BurntLength", Invariant.Text(
+                $"{burnt * 1e3:F0} mm in the {motor.Thrust.BurnTime.Seconds:F2} s of '{motor.Name}' burn at {asked * 1e3:F1} mm/s, but the rate "
+                + $"at the {pressure / 1e3:F0} kPa that follow from face and throat is {rate * 1e3:F1} mm/s."));
+        double mass = grain.Density.KilogramsPerCubicMeter * Math.PI / 4 * diameter * diameter * burnt, stated = motor.PropellantMass.Kilograms;
+        if (mass / stated is < MinRatio or > MaxRatio)
+            yield return Finding("PLN011", $"{path}.GrainDiameter", Invariant.Text(
+                $"The grain weighs {mass * 1e3:F1} g by its size, the propellant of '{motor.Name}' {stated * 1e3:F1} g."));
+        foreach (ModelFinding finding in OfThrust(motor, pressure, grain, path))
+            yield return finding;
+    }
+
+    private static IEnumerable<ModelFinding> OfThrust(Motor motor, double pressure, GapSource.Motor source, string path)
+    {
+        double throat = source.NozzleThroatDiameter.Meters, force = pressure * Math.PI / 4 * throat * throat;
+        UnitsNet.Duration burn = motor.Thrust.BurnTime;
+        double thrust = (motor.Thrust.ImpulseUntil(To * burn) - motor.Thrust.ImpulseUntil(From * burn)).NewtonSeconds / ((To - From) * burn.Seconds);
+        if (throat > 0 && thrust / force is < MinCoefficient or > MaxCoefficient)
+            yield return Finding("PLN012", $"{path}.NozzleThroatDiameter", Invariant.Text(
+                $"'{motor.Name}' pushes with {thrust:F1} N before its end; {pressure / 1e3:F0} kPa over a throat of {throat * 1e3:F1} mm give "
+                + $"{force:F1} N times a thrust coefficient of about 1."));
+    }
+
+    private static ModelFinding Finding(string code, string path, string message) => new(FindingSeverity.Warning, code, path,
+        message + " One of the numbers is wrong, and so is the gas that the gap is computed with.");
+}
