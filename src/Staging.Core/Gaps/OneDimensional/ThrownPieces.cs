@@ -12,8 +12,9 @@ namespace Staging.Core.Gaps.OneDimensional;
 /// </para>
 /// <para>
 /// A step is split where the source changes abruptly: at burn-through, where the fresh faces take fire, where openings
-/// have lost their share, and at the nozzle plane. Each part is a midpoint rule in place and pressure. Stations are those
-/// of the tube, as in the lumped models: when the joint slides they leave with the forward body, and so do the pieces.
+/// have lost their share, and at the nozzle plane. Each part is a midpoint rule in place and pressure. Stations are
+/// those of the tube, as in the lumped models: when the joint slides they leave with the forward body, and so do the
+/// pieces.
 /// </para>
 /// </remarks>
 internal sealed class ThrownPieces

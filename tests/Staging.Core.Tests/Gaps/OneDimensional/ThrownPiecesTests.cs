@@ -33,7 +33,7 @@ public class ThrownPiecesTests
 
     /// <summary>
     /// Second order in grid and step, as the scheme is on smooth flow: in the mass burnt, which follows the pressure where the pieces are, and in the
-    /// pressure along the tube. Observed here: 1.9 and 2.4.
+    /// pressure along the tube. Observed here: 2.0 and 2.4.
     /// </summary>
     [Fact]
     public void A_flying_source_converges_with_second_order()

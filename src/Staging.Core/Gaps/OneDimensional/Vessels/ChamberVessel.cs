@@ -12,7 +12,9 @@ internal sealed class ChamberVessel
     private readonly GapParameters p;
     private Parcel gas;
 
-    /// <summary>Share that is left of the plates' mass or of the ring's growth: a chamber has one or none of them [-].</summary>
+    /// <summary>
+    /// Share that is left of the plates' mass or of the ring's growth: a chamber has one or none of them [-].
+    /// </summary>
     private double left;
 
     public ChamberVessel(ChamberParameters c, GapParameters p)
