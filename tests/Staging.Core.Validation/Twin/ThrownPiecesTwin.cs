@@ -23,7 +23,7 @@ public class ThrownPiecesTwin
     private const double Step = 2e-6;
 
     private static readonly Provenance Invented = new() { Source = "Invented for this test", How = Evidence.Invented };
-    private static readonly double GasR = 8.31446261815324 / 0.0355;
+    private const double GasR = 8.31446261815324 / 0.0355;
 
     private static GapSource.EndBurner Motor(bool airLike, double speed, double fresh_ms) => new()
     {

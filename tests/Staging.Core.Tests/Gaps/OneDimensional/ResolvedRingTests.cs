@@ -1,6 +1,5 @@
 using Staging.Core.Gaps;
 using Staging.Core.Gaps.OneDimensional;
-using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps.OneDimensional;
 

@@ -1,7 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Gaps.OneDimensional;
-using Staging.Core.Gases;
 
 namespace Staging.Core.Tests.Gaps.OneDimensional;
 
