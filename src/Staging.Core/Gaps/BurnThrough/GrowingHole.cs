@@ -18,6 +18,10 @@ internal sealed class GrowingHole(double grainRadius, double burnt, double faceD
     /// <summary>Volume of the ring at rupture [m3].</summary>
     public double Volume { get; } = RingVolume(grainRadius, burnt, faceDistance, capRadius);
 
+    /// <summary>Volume of what is left of the ring [m3].</summary>
+    public double VolumeAt(double growth) =>
+        RingVolume(grainRadius, burnt + growth, faceDistance, Math.Max(capRadius, Opened(growth) * grainRadius));
+
     /// <summary>Radius of the hole that the growing sphere makes, over that of the grain [-].</summary>
     public double Opened(double growth)
     {

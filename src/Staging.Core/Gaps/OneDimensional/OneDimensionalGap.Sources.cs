@@ -2,7 +2,7 @@ using Staging.Core.Discharge;
 
 namespace Staging.Core.Gaps.OneDimensional;
 
-/// <summary>The source step: fragments, nozzles, vents, jackets, dead end, tape, walls.</summary>
+/// <summary>The source step: fragments, pieces, nozzles, vents, jackets, dead end, tape, walls.</summary>
 internal sealed partial class OneDimensionalGap
 {
     /// <summary>
@@ -20,6 +20,8 @@ internal sealed partial class OneDimensionalGap
             Left += chamber.Exhaust(from, to);
         }
 
+        foreach (ThrownPieces thrown in pieces)
+            Given += thrown.Burn(from, to);
         sourceTime = to;
 
         double volume = 0;

@@ -12,6 +12,7 @@ internal sealed partial class OneDimensionalGap : IGapView
     private readonly GapParameters p;
     private readonly double courant;
     private readonly ChamberVessel[] chambers;
+    private readonly ThrownPieces[] pieces;
     private readonly ReservoirEnd booster;
 
     /// <summary>The outside, seen through the annulus between bodies that have parted.</summary>
@@ -46,6 +47,7 @@ internal sealed partial class OneDimensionalGap : IGapView
         Tube.Look();
 
         chambers = [.. p.Chambers.Select(c => new ChamberVessel(c, p))];
+        pieces = [.. p.Chambers.Where(c => c.Pieces is not null).Select(c => new ThrownPieces(c, p, Tube, origin))];
         annulus = new ChamberOpening(p.Law) { Chamber = new OrificeSide(p.OutsidePressure, p.OutsideTemperature, p.Air) };
         booster = new ReservoirEnd(p.Profile.FirstArea, [.. chambers.Select(c => c.Mouth), annulus]);
         feed = p.Feed is { } table ? new FeedHistory(table, p.Products.Cp) : null;
@@ -85,7 +87,21 @@ internal sealed partial class OneDimensionalGap : IGapView
             double end = p.KnownSourceEnd;
             foreach (ChamberVessel chamber in chambers)
                 end = Math.Max(end, chamber.BurntAt);
+            foreach (ThrownPieces thrown in pieces)
+                end = Math.Max(end, thrown.BurntAt);
             return end;
+        }
+    }
+
+    /// <summary>When pieces first came to the nozzle plane, still burning [s]; infinite while none have.</summary>
+    public double PiecesAtNozzle
+    {
+        get
+        {
+            double first = double.PositiveInfinity;
+            foreach (ThrownPieces thrown in pieces)
+                first = Math.Min(first, thrown.AtNozzleAt);
+            return first;
         }
     }
 

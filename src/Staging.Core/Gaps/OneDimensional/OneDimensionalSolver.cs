@@ -118,6 +118,8 @@ internal sealed class OneDimensionalSolver
         double vent = gap.ProductsAtLastVent, nozzle = gap.Nozzle.ProductFraction;
         Reached(GapEventKind.FrontAtLastVent, atVent, vent, before, time);
         Reached(GapEventKind.ProductsAtNozzle, atNozzle, nozzle, before, time);
+        if (time >= gap.PiecesAtNozzle)
+            events.Reach(GapEventKind.PiecesAtNozzle, gap.PiecesAtNozzle);
         if (time >= gap.SourceEnd)
             events.EndSource(gap.SourceEnd);
 
