@@ -24,7 +24,10 @@ internal sealed class GapParameters
     public required double ParticleHeatCapacity { get; init; }
 
     /// <summary>Chambers that open into the tube.</summary>
-    public required ChamberParameters[] Chambers { get; init; }
+    public required ChamberParameters[] Chambers { get; init => (field, ThrowsPieces) = (value, value.Any(c => c.Pieces is not null)); }
+
+    /// <summary>Whether a chamber throws burning pieces up the tube.</summary>
+    public bool ThrowsPieces { get; private init; }
 
     /// <summary>What is fed into the tube at station 0 as known beforehand; null where nothing is.</summary>
     public required FeedParameters? Feed { get; init; }

@@ -58,8 +58,8 @@ internal static partial class GapBalance
     }
 
     /// <summary>
-    /// Pieces on their way, whose gas comes to the products behind them, or before the nozzle, where it comes to the
-    /// gas there.
+    /// Pieces on their way, whose gas comes to the products as far as those have followed and mixes with the air ahead
+    /// of them otherwise, or before the nozzle, where it comes to the gas there.
     /// </summary>
     private static void Pieces(GapParameters p, in GapState now, in GapRates rates, PieceParameters pieces, double flame, double from,
         ReadOnlySpan<double> y, Span<double> slope)
@@ -70,6 +70,16 @@ internal static partial class GapBalance
             return;
         double burning = pieces.Burning(now.Pressure, from);
         slope[pieces.Unburnt] = -burning / pieces.Mass;
-        rates.Burn(now.IsAtNozzle(pieces) ? StateLayout.DeadEnd : StateLayout.Hot, pieces.KeptFrom(from) * burning, flame);
+        double inTube = pieces.KeptFrom(from) * burning;
+        if (now.IsAtNozzle(pieces))
+        {
+            rates.Burn(StateLayout.DeadEnd, inTube, flame);
+            return;
+        }
+
+        double behind = now.ShareBehindFront(pieces);
+        rates.Burn(StateLayout.Hot, behind * inTube, flame);
+        if (behind < 1)
+            rates.Burn(StateLayout.Cold, (1 - behind) * inTube, flame);
     }
 }

@@ -106,11 +106,17 @@ internal static partial class GapBalance
         }
     }
 
+    /// <summary>
+    /// Heat that the walls take up: behind the front, beyond the last vent, and ahead of the front where pieces burn
+    /// there; air that is just pushed stays as warm as it was.
+    /// </summary>
     private static void WallHeat(GapParameters p, in GapState now, in GapRates rates)
     {
         double reach = p.Stirred ? p.LastVent : now.Reach;
         double wall = p.Profile.WallTo(reach) + Math.PI * p.Profile.FirstBore * now.Stretch;
         rates.Cool(StateLayout.Hot, p.Walls.Heat(now.Hot, wall));
+        if (p.ThrowsPieces && !p.Stirred)
+            rates.Cool(StateLayout.Cold, p.Walls.Heat(now.Cold, p.Profile.WallTo(p.LastVent) - p.Profile.WallTo(reach)));
         rates.Cool(StateLayout.DeadEnd, p.Walls.Heat(now.DeadEnd, p.DeadEndWall));
     }
 
