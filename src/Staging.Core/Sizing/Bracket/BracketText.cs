@@ -50,8 +50,9 @@ internal static class BracketText
         string alone = bracket.GasAlone!.IsLitBeforeParting
             ? "gas alone would light it too"
             : "gas alone does not light it";
-        return Invariant.Text($"Burning pieces come after {arrival.Fast.Milliseconds:F1} to {arrival.Slow.Milliseconds:F1} ms; {alone}. {lit} A "
-            + $"piece lodged in the throat would light it {bracket.ContactDelay!.Value.Milliseconds:F1} ms after it came, at best. "
+        return Invariant.Text(
+            $"Burning pieces come after {arrival.Fast.Milliseconds:F1} to {arrival.Slow.Milliseconds:F1} ms; {alone}. {lit} "
+            + $"A piece lodged in the throat would light it {bracket.ContactDelay!.Value.Milliseconds:F1} ms after it came, at best. "
             + $"{bracket.Droplets}");
     }
 
