@@ -1,3 +1,4 @@
+using Samples;
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
 using UnitsNet;
@@ -5,11 +6,12 @@ using UnitsNet;
 namespace GapRows;
 
 /// <summary>
-/// One uncertain input at a time, at either end of its published or judged range, for 250 mm and one 6 mm hole.
+/// One uncertain input at a time, at either end of its published or judged range, for 250 mm and one 6 mm hole, of a
+/// motor whose pulse is stated.
 /// </summary>
 internal static class Inputs
 {
-    private static readonly GapProblem Nominal = Rows.OneHole(250, 6);
+    private static readonly GapProblem Nominal = Rows.OneHole(250, 6).With(d => d with { Source = StatedPulse.Booster });
 
     public static IEnumerable<string> Table()
     {
