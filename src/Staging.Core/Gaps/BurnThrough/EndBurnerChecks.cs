@@ -32,8 +32,10 @@ internal static class EndBurnerChecks
     /// </summary>
     public static IEnumerable<ModelFinding> Of(GapSource.EndBurner motor, double outside, string path)
     {
+        if (motor.Products.Check().Any(f => f.Severity == FindingSeverity.Error))
+            return [];
         ImmutableArray<ModelFinding> ofPressure = OfPressure(motor, outside, path);
-        if (ofPressure.Length > 0 || motor.Products.Check().Any(f => f.Severity == FindingSeverity.Error))
+        if (ofPressure.Length > 0)
             return ofPressure;
         WebRupture web = new BurnThroughEstimate(motor, outside).Rupture;
         return web.Edge <= ThickPlate * web.Radius
