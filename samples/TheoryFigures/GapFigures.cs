@@ -7,7 +7,8 @@ using UnitsNet;
 namespace TheoryFigures;
 
 /// <summary>
-/// The two lumped models beside each other, and what an open side costs: the invented starting gap, its joint held.
+/// The two lumped models beside each other, and what an open side costs: the invented starting gap with a stated pulse,
+/// its joint held.
 /// </summary>
 internal static class GapFigures
 {
@@ -82,6 +83,7 @@ internal static class GapFigures
             Design = start.Design with
             {
                 Tube = tube,
+                Source = StatedPulse.Booster,
                 Joint = start.Design.Joint.Coupler with
                 {
                     BreakawayForce = Force.FromNewtons(2000),

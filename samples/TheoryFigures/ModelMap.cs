@@ -5,10 +5,7 @@ using UnitsNet;
 
 namespace TheoryFigures;
 
-/// <summary>
-/// Front arrival and peak pressure of the three models over gap length and vent area, otherwise the starting gap, its
-/// joint holding.
-/// </summary>
+/// <summary>Front arrival and peak pressure of the three models over gap length and vent area, otherwise the starting gap with a stated pulse, its joint holding.</summary>
 internal static class ModelMap
 {
     /// <summary>Relative difference from which the two-zone and the one-dimensional model count as apart [-].</summary>
@@ -97,6 +94,7 @@ internal static class ModelMap
             Design = StartingGaps.Bore18mm.Design with
             {
                 Tube = tube,
+                Source = StatedPulse.Booster,
                 Vents = area > 0 ? [Vent.BelowNozzle(tube, Holes(area), Length.FromMillimeters(1))] : [],
                 Joint = StartingGaps.Bore18mm.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(2000), SlidingForce = Force.FromNewtons(2000) },
             },
