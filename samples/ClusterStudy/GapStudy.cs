@@ -29,7 +29,11 @@ internal static class GapStudy
         var holes = new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
         return start with
         {
-            Design = start.Design with { Source = StatedPulse.Booster, Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))] },
+            Design = start.Design with
+            {
+                Source = StatedPulse.Booster,
+                Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))],
+            },
         };
     }
 }
