@@ -28,7 +28,7 @@ Console.WriteLine();
 // The same with an input and measures of one's own.
 #region reliability-study
 StudyInput<StagingPlan> structure = PlanInputs.OfStage(
-    "sustainer", "sustainer.structure", "g", Distribution.Normal(38, 1.5), (s, v) => s with { StructureMass = Mass.FromGrams(v) });
+    "sustainer", "sustainer.structure", "g", Distribution.Normal(29, 1.5), (s, v) => s with { StructureMass = Mass.FromGrams(v) });
 
 var study = new ReliabilityStudy<StagingPlan, FlightRun>
 {

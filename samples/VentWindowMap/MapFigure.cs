@@ -27,7 +27,8 @@ internal static class MapFigure
         Axis areas = nominal.Results[0].Axis;
         double[] ticks = [5, 10, 20, 50, 100, 200, 500];
         plot.Axes.Left.SetTicks([.. ticks.Select(Log)], [.. ticks.Select(t => $"{t:F0}")]);
-        plot.Axes.SetLimits(nominal.Axis.Low - 15, nominal.Axis.High + 15, Log(areas.Low) - 0.45, Log(areas.High) + 0.05);
+        double half = 0.5 * (nominal.Axis.Values[1] - nominal.Axis.Values[0]);
+        plot.Axes.SetLimits(nominal.Axis.Low - half, nominal.Axis.High + half, Log(areas.Low) - 0.45, Log(areas.High) + 0.05);
         plot.Legend(Alignment.LowerLeft);
         return plot;
     }

@@ -49,9 +49,9 @@ internal static class EngagementSearch
     };
 
     /// <summary>
-    /// Shortest engagement that keeps the joint closed until the margin has passed [m]; null where the longest does
-    /// not. A shorter joint rubs less and less long, so it opens earlier: the engagements that hold are those above one
-    /// length, which is bisected.
+    /// Shortest engagement that keeps the joint closed until the margin has passed [m]; null where even the longest
+    /// does not. A shorter joint rubs less and less long, so it opens earlier: the engagements that hold are those
+    /// above one length, which is bisected.
     /// </summary>
     private static double? Min(GapRun longest, CancellationToken stop)
     {
