@@ -69,7 +69,8 @@ public class DuhamelTwin
 
     private static GapProblem Problem(double length, double diameter, int count)
     {
-        GapProblem start = StartingGaps.Bore18mm;
+        // A pulse: pieces that arrive, and faces that take fire, make corners in the flux that no march of marks can follow to second order.
+        GapProblem start = StartingGaps.Bore18mm.With(source: GapRk4Twin.Booster);
         GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(length) };
         var holes = new VentHoles { Diameter = Length.FromMillimeters(diameter), WallThickness = Length.FromMillimeters(0.5), Count = count };
         return start with { Design = start.Design with { Tube = tube, Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))] } };

@@ -73,7 +73,7 @@ public class GapRk4Twin
         Near(101325 + 42642.33787, 101325 + Run.PeakGaugePressure.Pascals);
     }
 
-    private static GapSource.Booster Booster => new()
+    internal static GapSource.Booster Booster => new()
     {
         Products = BlackPowderProducts.Nominal,
         FlameTemperature = BlackPowderProducts.NominalTemperature,

@@ -142,9 +142,11 @@ internal readonly ref partial struct GapState : IGapView
     public bool IsAtNozzle(PieceParameters? pieces) => pieces is not null && y[pieces.Way] <= 0 && y[pieces.Unburnt] > 0;
 
     /// <summary>Share of pieces on their way that burns behind the front [-]; all that stays at the booster.</summary>
-    public double ShareBehindFront(PieceParameters pieces) => pieces.Speed > 0
-        ? PassedAt(Math.Min(p.TubeLength * (1 - y[pieces.Way]), p.LastVent), p.FrontThickness, Reach)
-        : 1;
+    public double ShareBehindFront(PieceParameters pieces)
+    {
+        double station = Math.Min(p.TubeLength * (1 - y[pieces.Way]), p.LastVent);
+        return station > 2 * p.FirstReach ? PassedAt(station, p.FrontThickness, Reach) : 1;
+    }
 
     /// <summary>
     /// Share of what flows out at the booster's end that the hot parcel gives [-]: all but where there is none.

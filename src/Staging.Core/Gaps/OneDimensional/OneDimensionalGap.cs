@@ -143,6 +143,8 @@ internal sealed partial class OneDimensionalGap : IGapView
             Given += fed;
         }
 
+        if (pieces.Length > 0)
+            KeepMixtures();
         JointTravel += taken * speed;
         lengthened += taken * receding;
         SlideSpeed = joint == JointPhase.Held ? 0 : SlideSpeed + taken * acceleration;

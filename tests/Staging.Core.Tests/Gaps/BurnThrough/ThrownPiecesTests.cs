@@ -149,7 +149,7 @@ public class ThrownPiecesTests
         // Areas and volumes double, lengths along the tube stay; no wall, whose share would change. What is left is the slab of air that the first products
         // of the two-zone model mix into: a thousandth of a bore, so 3e-5 more of the tube.
         double root = Math.Sqrt(2);
-        GapProblem one = Grains.Of(Grains.Capped.At(60)).With(d => d with { MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero } });
+        GapProblem one = Grains.Of(Grains.Capped.At(60)).With(d => d with { MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, Emissivity = 0 } });
         GapProblem two = one.With(d => d with
         {
             Tube = d.Tube with { Bore = root * d.Tube.Bore },

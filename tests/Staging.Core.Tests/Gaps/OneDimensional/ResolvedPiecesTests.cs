@@ -145,7 +145,7 @@ public class ResolvedPiecesTests
                 PieceSpeed = Speed.FromMetersPerSecond(speed),
                 FreshFaceDelay = Duration.FromMilliseconds(6),
             },
-            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, FrontThicknessInBores = 0.05 },
+            MixingAndHeat = d.MixingAndHeat with { WallHeatTransfer = HeatTransferCoefficient.Zero, Emissivity = 0, FrontThicknessInBores = 0.05 },
         });
         GapRun resolved = gap.Solve(Coarse), lumped = gap.Solve();
         Assert.Equal(1, resolved.PeakGaugePressure / lumped.PeakGaugePressure, 0.01);
