@@ -117,8 +117,8 @@ internal static class BurnThroughFigures
     {
         Plot plot = Figure.New("The race over what is unknown: 250 mm, one 6 mm hole", "time since burn-through [ms]", "grain surface [K]");
         BracketUnknown[] unknowns = [.. BracketUnknown.Of(Gap())];
-        double[] ignition = [.. new[] { unknowns[3].AtLow, unknowns[3].AtHigh }.Select(at => at(Gap()).Design.Grain.IgnitionTemperature.Kelvins)];
-        plot.Band([(0, ignition[0], ignition[1]), (End_ms, ignition[0], ignition[1])], Figure.Grey);
+        double low = Ignition(unknowns[3].AtLow(Gap())), nominalIgnition = Ignition(Gap()), high = Ignition(unknowns[3].AtHigh(Gap()));
+        plot.Band([(0, low, high), (End_ms, low, high)], Figure.Grey);
         GapRun[] runs = [.. Enumerable.Range(0, 8).Select(k => Corner(unknowns, k).Solve())];
         plot.Band([.. Envelope([.. runs.Where((_, k) => (k & 1) == 0)])], Figure.Blue);
         plot.Band([.. Envelope([.. runs.Where((_, k) => (k & 1) == 1)])], Figure.Red);
@@ -127,18 +127,20 @@ internal static class BurnThroughFigures
         plot.Course(nominal, Colors.Black, 3);
         for (int k = 0; k < runs.Length; k++)
             plot.Course(runs[k], (k & 1) == 0 ? Figure.Blue : Figure.Red, 1.2f);
-        double at = Gap().Design.Grain.IgnitionTemperature.Kelvins;
-        plot.Line([(0, at), (End_ms, at)], Figure.Grey).LinePattern = LinePattern.Dashed;
-        plot.Note(FormattableString.Invariant($"ignition: {ignition[0]:F0} to {ignition[1]:F0} K, nominal {at:F0} K"), End_ms, ignition[1],
-            Figure.Grey, Alignment.LowerRight);
+        plot.Line([(0, nominalIgnition), (End_ms, nominalIgnition)], Figure.Grey).LinePattern = LinePattern.Dashed;
+        plot.Note(FormattableString.Invariant($"ignition: {low:F0} to {high:F0} K, nominal {nominalIgnition:F0} K"),
+            End_ms, high, Figure.Grey, Alignment.LowerRight);
         plot.Add.HorizontalSpan(opens.Min(), opens.Max(), Figure.Red.WithAlpha(0.08)).LineStyle.Width = 0;
-        plot.Note(FormattableString.Invariant($"fresh faces lit at once:\nthe joint opens (x) after {opens.Min():F1} to {opens.Max():F1} ms"), 0.3, 1010,
-            Figure.Red);
+        plot.Note(FormattableString.Invariant($"fresh faces lit at once:\nthe joint opens (x), {opens.Min():F1} to {opens.Max():F1} ms"),
+            0.3, 1010, Figure.Red);
         plot.Note("fresh faces never lit: the joint holds", 14, 310, Figure.Blue);
-        double lit = nominal.TimeOf(GapEventKind.Lit)!.Value.Milliseconds, open = nominal.TimeOf(GapEventKind.JointOpens)!.Value.Milliseconds;
+        double lit = nominal.TimeOf(GapEventKind.Lit)!.Value.Milliseconds;
+        double open = nominal.TimeOf(GapEventKind.JointOpens)!.Value.Milliseconds;
         plot.Note(FormattableString.Invariant($"nominal: lit at {lit:F1} ms,\nthe joint opens at {open:F1} ms"), 21.7, 560, Colors.Black);
         return plot.Limits(0, End_ms, 250, 1100);
     }
+
+    private static double Ignition(GapProblem gap) => gap.Design.Grain.IgnitionTemperature.Kelvins;
 
     private static GapProblem Corner(BracketUnknown[] unknowns, int k)
     {
@@ -151,9 +153,11 @@ internal static class BurnThroughFigures
     /// <summary>Lowest and highest surface of those runs whose joint still holds.</summary>
     private static IEnumerable<(double X, double Low, double High)> Envelope(GapRun[] runs)
     {
-        for (double t = 0; t <= End_ms; t += 0.05)
+        for (int i = 0; i <= 300; i++)
         {
-            double[] surface = [.. runs.Where(r => r.End.Milliseconds >= t).Select(r => r.At(Duration.FromMilliseconds(t)).GrainSurface.Kelvins)];
+            double t = End_ms * i / 300;
+            var time = Duration.FromMilliseconds(t);
+            double[] surface = [.. runs.Where(r => r.End >= time).Select(r => r.At(time).GrainSurface.Kelvins)];
             if (surface.Length > 0)
                 yield return (t, surface.Min(), surface.Max());
         }
@@ -161,7 +165,8 @@ internal static class BurnThroughFigures
 
     private static void Band(this Plot plot, (double X, double Low, double High)[] points, Color colour)
     {
-        FillY band = plot.Add.FillY(points.Select(p => p.X).ToArray(), points.Select(p => p.Low).ToArray(), points.Select(p => p.High).ToArray());
+        double[] x = [.. points.Select(p => p.X)], low = [.. points.Select(p => p.Low)], high = [.. points.Select(p => p.High)];
+        FillY band = plot.Add.FillY(x, low, high);
         (band.FillColor, band.LineWidth, band.MarkerSize) = (colour.WithAlpha(0.15), 0, 0);
     }
 
@@ -184,7 +189,8 @@ internal static class BurnThroughFigures
     /// <summary>Probability of lighting with its interval, and what common practice says (no source).</summary>
     private static Plot Odds()
     {
-        Plot plot = Figure.New("How often one 6 mm hole lights, over all judged inputs", "length of the gap [mm]", "probability of lighting [-]");
+        Plot plot = Figure.New("How often one 6 mm hole lights, over all judged inputs", "length of the gap [mm]",
+            "probability of lighting [-]");
         foreach (double length in (ReadOnlySpan<double>)[50, 85, 120, 180, 250, 350, 460, 600, 750, 900])
         {
             ReliabilityRun run = OddsByLength.Of(length);
@@ -193,7 +199,8 @@ internal static class BurnThroughFigures
             plot.Add.Marker(length, (double)run.Outcomes.GetValueOrDefault("lit") / run.Cases, MarkerShape.FilledCircle, 12, Figure.Blue);
         }
 
-        foreach ((double length, string says) in (ReadOnlySpan<(double, string)>)[(250, "dependable"), (460, "has been flown"), (900, "doubtful")])
+        foreach ((double length, string says) in (ReadOnlySpan<(double, string)>)
+            [(250, "dependable"), (460, "has been flown"), (900, "doubtful")])
         {
             plot.Line([(length, 0.85), (length, 0.93)], Figure.Red).LineWidth = 1.5f;
             plot.Note(says, length, 0.94, 1, Alignment.LowerCenter);
