@@ -1,5 +1,5 @@
 // Draws the figures of the theory pages from the library itself.
-//   dotnet run --project samples/TheoryFigures [-- DIR [GROUP]]     (default: figures, all groups; some take minutes)
+//   dotnet run --project samples/TheoryFigures [-- DIR [GROUP]]     (default: figures, all groups but odds, which takes minutes)
 //   dotnet run --project samples/TheoryFigures -- --tables prints the tables of the page that compares the models
 //   dotnet run --project samples/TheoryFigures -- --check FILE tells whether that page still holds them; 0 yes, 1 no
 //   dotnet run --project samples/TheoryFigures -- --write FILE brings it up to date
@@ -9,6 +9,7 @@ using TheoryFigures;
 if (args is ["--tables"] or ["--check" or "--write", _])
     return Page.Answer(args[0] == "--tables" ? [] : args, ModelTables.All());
 
+const string Slow = "odds"; // drawn only where it is asked for
 string folder = args.Length > 0 ? args[0] : "figures";
 var groups = new Dictionary<string, Func<IEnumerable<(string Name, ScottPlot.Plot Plot)>>>
 {
@@ -23,6 +24,7 @@ var groups = new Dictionary<string, Func<IEnumerable<(string Name, ScottPlot.Plo
     ["models"] = ModelFigures.All,
     ["ignition"] = IgnitionFigures.All,
     ["burn-through"] = BurnThroughFigures.All,
+    [Slow] = BurnThroughFigures.Slow,
     ["flight"] = FlightFigures.All,
 };
 if (args is [_, string only] && !groups.ContainsKey(only))
@@ -32,7 +34,7 @@ if (args is [_, string only] && !groups.ContainsKey(only))
 }
 
 Directory.CreateDirectory(folder);
-foreach ((string name, ScottPlot.Plot plot) in groups.Where(g => args.Length < 2 || g.Key == args[1]).SelectMany(g => g.Value()))
+foreach ((string name, ScottPlot.Plot plot) in groups.Where(g => args.Length > 1 ? g.Key == args[1] : g.Key != Slow).SelectMany(g => g.Value()))
 {
     plot.Save(folder, name);
     Console.WriteLine($"figure: {name}");
