@@ -11,8 +11,8 @@ using UnitsNet;
 namespace TheoryFigures;
 
 /// <summary>
-/// A gap of 250 mm with one 6 mm hole, the customary one, in space and time and over what is unknown; and how often such
-/// a hole lights, against the length.
+/// A gap of 250 mm with one 6 mm hole, the customary one, in space and time and over what is unknown; and how often
+/// such a hole lights, against the length.
 /// </summary>
 internal static class BurnThroughFigures
 {
@@ -30,7 +30,7 @@ internal static class BurnThroughFigures
         yield return ("odds-length", Odds());
     }
 
-    /// <summary>Pressure along the tube over time, where half of the gas is products, and the pieces on their way.</summary>
+    /// <summary>Pressure along the tube over time, where half of the gas is products, and the flying pieces.</summary>
     private static Plot SpaceTime()
     {
         const double step = 0.05;
@@ -115,8 +115,8 @@ internal static class BurnThroughFigures
     }
 
     /// <summary>
-    /// The grain surface until the joint opens, in all corners of fresh faces, speed and particle efficiency; the fourth
-    /// unknown of a bracket, the ignition temperature, is the band to reach.
+    /// The grain surface until the joint opens, in all corners of fresh faces, speed and particle efficiency; the
+    /// fourth unknown of a bracket, the ignition temperature, is the band to reach.
     /// </summary>
     private static Plot Race()
     {

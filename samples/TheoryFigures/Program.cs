@@ -1,5 +1,5 @@
 // Draws the figures of the theory pages from the library itself.
-//   dotnet run --project samples/TheoryFigures [-- DIR [GROUP]]     (default: figures, all groups but odds, which takes minutes)
+//   dotnet run --project samples/TheoryFigures [-- DIR [GROUP]]     (default: figures, all groups but odds: minutes)
 //   dotnet run --project samples/TheoryFigures -- --tables prints the tables of the page that compares the models
 //   dotnet run --project samples/TheoryFigures -- --check FILE tells whether that page still holds them; 0 yes, 1 no
 //   dotnet run --project samples/TheoryFigures -- --write FILE brings it up to date
