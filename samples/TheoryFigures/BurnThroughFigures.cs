@@ -85,6 +85,7 @@ internal static class BurnThroughFigures
         bar.Axis.TickLabelStyle.FontSize = Figure.Text - 2;
     }
 
+#pragma warning disable CA1814 // rectangular arrays are what maps and contours are drawn from
     /// <summary>A column of the profiles as a map, the nozzle's end of the tube on top.</summary>
     private static double[,] Rows(GapRun run, Func<GapProfile, ReadOnlyMemory<double>> column, Func<double, double> scale)
     {
@@ -113,6 +114,7 @@ internal static class BurnThroughFigures
 
         return map;
     }
+#pragma warning restore CA1814
 
     /// <summary>
     /// The grain surface until the joint opens, in all corners of fresh faces, speed and particle efficiency; the
