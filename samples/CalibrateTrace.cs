@@ -9,6 +9,7 @@ using System.Globalization;
 using Staging.Core;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Gases;
 using Staging.Core.Reviews;
 using Staging.Core.Sizing;
 using Staging.Core.Solving;
@@ -19,10 +20,23 @@ CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 const double plantedMass_g = 0.21, plantedBurn_ms = 22, plantedWall = 250, noise_Pa = 1500;
 SolverOptions solver = new() { RelativeTolerance = 1e-7, ScaledAbsoluteTolerance = 1e-9 };
 GapProblem start = StartingGaps.Bore18mm; // invented
+var pulse = new GapSource.Booster // invented: what a gauge can tell of a motor, without its grain
+{
+    Products = BlackPowderProducts.Nominal,
+    FlameTemperature = BlackPowderProducts.NominalTemperature,
+    ChamberVolume = Volume.FromCubicCentimeters(6.2),
+    ChamberPressure = Pressure.FromKilopascals(800),
+    OpeningDiameter = Length.FromMillimeters(10),
+    OpeningTime = Duration.FromMilliseconds(1),
+    OpeningCoefficient = 0.8,
+    NozzleThroatDiameter = Length.FromMillimeters(3.5),
+    Web = new WebBurn.OverTime { Mass = Mass.FromGrams(0.19), Time = Duration.FromMilliseconds(25) },
+    Provenance = new Provenance { Source = "Invented; mass, pressure and time stated", How = Evidence.Invented },
+};
 var holes = new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
 GapProblem bench = start with
 {
-    Design = start.Design with { Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))] },
+    Design = start.Design with { Source = pulse, Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))] },
     Horizon = Duration.FromMilliseconds(30),
 };
 

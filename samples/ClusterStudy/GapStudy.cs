@@ -1,3 +1,4 @@
+using Samples;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
@@ -7,13 +8,14 @@ using UnitsNet;
 namespace ClusterStudy;
 
 /// <summary>
-/// The study that every silo knows: the invented gap with four 6 mm holes, all judged inputs uncertain.
+/// The study that every silo knows: the invented gap with four 6 mm holes and a stated pulse, all judged inputs
+/// uncertain.
 /// </summary>
 internal static class GapStudy
 {
     public static ReliabilityStudy<GapProblem, GapRun> Study { get; } = new()
     {
-        Inputs = new(Gap(), GapInputs.Judged),
+        Inputs = new(Gap(), GapInputs.JudgedFor(Gap().Design)),
         Model = (p, stop) => p.Solve(cancellationToken: stop),
         Outcome = run => run.Outcome.GetType().Name,
         Measures = [new Measure<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
@@ -27,7 +29,11 @@ internal static class GapStudy
         var holes = new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
         return start with
         {
-            Design = start.Design with { Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))] },
+            Design = start.Design with
+            {
+                Source = StatedPulse.Booster,
+                Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))],
+            },
         };
     }
 }

@@ -4,7 +4,9 @@ using Staging.Core.Studies;
 
 namespace GapRows;
 
-/// <summary>How often one 6 mm hole lights the demo's upper motor, against the length of the gap, over all judged inputs.</summary>
+/// <summary>
+/// How often one 6 mm hole lights the demo's upper motor, against the length of the gap, over all judged inputs.
+/// </summary>
 internal static class OddsByLength
 {
     private const int Cases = 128;

@@ -4,7 +4,9 @@ using static GapRows.DemoGap;
 
 namespace GapRows;
 
-/// <summary>The gaps that common practice speaks of: under the stated pulse, from the grain, and over what is unknown.</summary>
+/// <summary>
+/// The gaps that common practice speaks of: under the stated pulse, from the grain, and over what is unknown.
+/// </summary>
 internal static class Rows
 {
     private static readonly VentLayout Layout = new() { HoleCount = 2 };

@@ -29,8 +29,8 @@ internal static class RaceFigure
         {
             GapRun closest = built.Problem.WithVents(gap.Advice.Layout, window.Min).Solve(built.Model, built.Options);
             end = Math.Max(end, Course(plot, closest, asBuilt: false));
-            plot.Beside($"dotted: with {window.Min.SquareMillimeters:F0} mm\u00b2 of vents,\nthe least that light", end, cold + 0.35 * rise,
-                Figure.Grey, Alignment.LowerRight);
+            plot.Beside($"dotted: with {window.Min.SquareMillimeters:F0} mm\u00b2 of vents, the least that light", 0, cold + 1.1 * rise,
+                Figure.Grey, Alignment.LowerLeft);
         }
 
         plot.Level(cold + rise, $"finish: grain lit at {cold + rise:F0} K, joint open at {engagement:F0} mm", 0, Alignment.LowerLeft,
@@ -69,7 +69,7 @@ internal static class RaceFigure
             if (far < 0)
                 plot.Beside("joint as built", end, 0, Figure.Red, Alignment.LowerRight, onRight: true);
             else
-                plot.Beside("joint as built", t[far], joint[far], Figure.Red, Alignment.UpperLeft, onRight: true);
+                plot.Beside("joint as built", t[far], joint[far], Figure.Red, Alignment.LowerRight, onRight: true);
         }
 
         return end;

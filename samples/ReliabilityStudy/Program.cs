@@ -1,6 +1,6 @@
 // How likely is the upper stage of the demo to light, how high does it go, and what matters most? Motors and rocket are
 // invented.
-//   dotnet run --project samples/ReliabilityStudy [-- DIR [CASES]]     (default: figures, 400 cases)
+//   dotnet run --project samples/ReliabilityStudy [-- DIR [CASES]]     (default: figures, 160 cases)
 using System.Collections.Immutable;
 using System.Globalization;
 using ReliabilityStudy;
@@ -14,7 +14,7 @@ using UnitsNet;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 string folder = args.Length > 0 ? args[0] : "figures";
-int cases = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 400;
+int cases = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 160;
 Directory.CreateDirectory(folder);
 StagingPlan plan = StagingPlan.Read(Path.Combine(AppContext.BaseDirectory, "demo", "plan.json"));
 
@@ -28,7 +28,7 @@ Console.WriteLine();
 // The same with an input and measures of one's own.
 #region reliability-study
 StudyInput<StagingPlan> structure = PlanInputs.OfStage(
-    "sustainer", "sustainer.structure", "g", Distribution.Normal(38, 1.5), (s, v) => s with { StructureMass = Mass.FromGrams(v) });
+    "sustainer", "sustainer.structure", "g", Distribution.Normal(29, 1.5), (s, v) => s with { StructureMass = Mass.FromGrams(v) });
 
 var study = new ReliabilityStudy<StagingPlan, FlightRun>
 {

@@ -7,7 +7,8 @@ using UnitsNet;
 namespace TheoryFigures;
 
 /// <summary>
-/// The two lumped models beside each other, and what an open side costs: the invented starting gap, its joint held.
+/// The two lumped models beside each other, and what an open side costs: the invented starting gap with a stated pulse,
+/// its joint held.
 /// </summary>
 internal static class GapFigures
 {
@@ -54,12 +55,12 @@ internal static class GapFigures
     private static Plot OpenSide()
     {
         double[] areas = [.. Enumerable.Range(0, 60).Select(i => 10 * Math.Pow(10, i * 2.85 / 59))];
-        Plot plot = Figure.New("A side cut open, gap 200 mm, bore 18 mm", "total vent area [mm2], logarithm to ten",
+        Plot plot = Figure.New("A side cut open, gap 200 mm, bore 18 mm, 0.25 g of fragments", "total vent area [mm2], logarithm to ten",
             "peak grain surface [K]");
         foreach ((double core, string label, int colour, bool dashed) in (ReadOnlySpan<(double, string, int, bool)>)[(5.5,
             "with the loss of a free jet", 1, false), (100, "without", 3, true)])
         {
-            double[] peak = [.. areas.Select(a => Held(200, a, core).Solve().PeakGrainSurface.Kelvins)];
+            double[] peak = [.. areas.Select(a => Held(200, a, core, grams: 0.25).Solve().PeakGrainSurface.Kelvins)];
             ScottPlot.Plottables.Scatter line = plot.Add.ScatterLine(areas.Select(Math.Log10).ToArray(), peak, Curves.Colours[colour]);
             line.LineWidth = 3;
             line.LinePattern = dashed ? LinePattern.Dashed : LinePattern.Solid;
@@ -73,7 +74,7 @@ internal static class GapFigures
         return plot.Curve(_ => 773, 1, 3.9, "ignition", 0, 0.02, dashed: true).Limits(1, 3.9, 280, 900);
     }
 
-    private static GapProblem Held(double length_mm, double area_mm2, double core = 5.5)
+    private static GapProblem Held(double length_mm, double area_mm2, double core = 5.5, double grams = 0.19)
     {
         GapProblem start = StartingGaps.Bore18mm;
         GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(length_mm) };
@@ -82,6 +83,10 @@ internal static class GapFigures
             Design = start.Design with
             {
                 Tube = tube,
+                Source = StatedPulse.Booster with
+                {
+                    Web = new WebBurn.OverTime { Mass = Mass.FromGrams(grams), Time = Duration.FromMilliseconds(25) },
+                },
                 Joint = start.Design.Joint.Coupler with
                 {
                     BreakawayForce = Force.FromNewtons(2000),

@@ -17,19 +17,19 @@ internal static class IgnitionFigures
         yield return ("ignition-surface",
             Figure.New("Grain surface in a gap of 100 mm with four holes of 4 mm", "time since burn-through [ms]", "temperature [K]")
             .Curve(t => run.At(Ms(t)).GrainSurface.Kelvins, 0, end, "", 1)
-            .Note("grain surface", 12.3, 650, 1)
+            .Note("grain surface", 28, 940, 1)
             .Curve(t => run.At(Ms(t)).NozzleTemperature.Kelvins, 0, end, "", 0)
-            .Note("gas at the nozzle", 13, 1500, 0)
+            .Note("gas at the nozzle", 13, 1690, 0)
             .Curve(_ => ignition, 0, end, "", 3, dashed: true)
-            .Note(FormattableString.Invariant($"lit after {lit:F1} ms"), 4.6, ignition + 15, 3)
-            .Limits(0, end, 200, 1800));
+            .Note(FormattableString.Invariant($"lit after {lit:F1} ms"), lit + 2, ignition - 75, 3)
+            .Limits(0, end, 200, 2000));
         yield return ("ignition-fluxes", Figure.New("What heats it: the three fluxes", "time since burn-through [ms]", "heat flux [MW/m2]")
             .Curve(t => run.At(Ms(t)).Particles.WattsPerSquareMeter / 1e6, 0, end, "", 1)
-            .Note("particles", 13.5, 2.9, 1)
+            .Note("particles", 13, 1.25, 1)
             .Curve(t => run.At(Ms(t)).Convection.WattsPerSquareMeter / 1e6, 0, end, "", 0)
-            .Note("convection", 13.5, 0.7, 0)
+            .Note("convection", 13, 0.55, 0)
             .Curve(t => run.At(Ms(t)).Radiation.WattsPerSquareMeter / 1e6, 0, end, "", 2)
-            .Note("radiation", 13.5, 0.25, 2)
+            .Note("radiation", 13, 0.1, 2)
             .Limits(0, end, 0, 3.5));
         yield return ("tape-softening", Figure.New("How long a tape holds: until its far face is soft", "gas temperature [K]", "time [ms]")
             .Curve(T => JointTape.ThinPlasticFilm.TimeToSoften(Kelvins(T), Kelvins(288))!.Value.Milliseconds, 700, 2100,

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace TheoryFigures;
 
-/// <summary>Front arrival and peak pressure of the three models over gap length and vent area, otherwise the starting gap, its joint holding.</summary>
+/// <summary>Front arrival and peak pressure of the three models over gap length and vent area, otherwise the starting gap with a stated pulse, its joint holding.</summary>
 internal static class ModelMap
 {
     /// <summary>Relative difference from which the two-zone and the one-dimensional model count as apart [-].</summary>
@@ -94,6 +94,7 @@ internal static class ModelMap
             Design = StartingGaps.Bore18mm.Design with
             {
                 Tube = tube,
+                Source = StatedPulse.Booster,
                 Vents = area > 0 ? [Vent.BelowNozzle(tube, Holes(area), Length.FromMillimeters(1))] : [],
                 Joint = StartingGaps.Bore18mm.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(2000), SlidingForce = Force.FromNewtons(2000) },
             },
@@ -116,10 +117,16 @@ internal static class ModelMap
         WallThickness = Length.FromMillimeters(0.5),
     };
 
-    /// <summary>One length and area, with its runs; the still ones are those with a thin front and no exchange with the dead end.</summary>
+    /// <summary>
+    /// One length and area, with its runs; the still ones are those with a thin front and no exchange with the dead
+    /// end.
+    /// </summary>
     internal sealed record Spot(double Length_mm, double Area, GapRun Displaced, GapRun Stirred, GapRun Resolved, GapRun Still, GapRun StillResolved)
     {
-        /// <summary>Arrival of the front in the one-dimensional model over that in the two-zone model, less 1; null where one does not arrive.</summary>
+        /// <summary>
+        /// Arrival of the front in the one-dimensional model over that in the two-zone model, less 1; null where one
+        /// does not arrive.
+        /// </summary>
         public double? Arrival => Later(Displaced, Resolved);
 
         /// <summary>The same with a thin front, and no exchange with the dead end in either model.</summary>

@@ -1,3 +1,4 @@
+using Samples;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Solving;
@@ -32,7 +33,7 @@ internal static class Refinement
             $"| {name} | {run.Statistics.AcceptedSteps} | {run.PeakGaugePressure.Kilopascals:F3} | {run.At(Duration.FromMilliseconds(3)).Front.Millimeters:F2} | {At(GapEventKind.FrontAtLastVent)} | {At(GapEventKind.ProductsAtNozzle)} | {At(GapEventKind.Lit)} | {run.PeakGrainSurface.Kelvins:F2} |");
     }
 
-    /// <summary>150 mm of 18 mm bore, four holes of 5 mm, a joint of 40 N.</summary>
+    /// <summary>150 mm of 18 mm bore, four holes of 5 mm, a joint of 40 N, and 0.25 g of fragments: enough to light.</summary>
     private static GapProblem Case()
     {
         GuideTube tube = StartingGaps.Bore18mm.Design.Tube with { Length = Length.FromMillimeters(150) };
@@ -43,6 +44,7 @@ internal static class Refinement
             Design = StartingGaps.Bore18mm.Design with
             {
                 Tube = tube,
+                Source = StatedPulse.Booster with { Web = new WebBurn.OverTime { Mass = Mass.FromGrams(0.25), Time = Duration.FromMilliseconds(25) } },
                 Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))],
                 Joint = StartingGaps.Bore18mm.Design.Joint.Coupler with
                 {

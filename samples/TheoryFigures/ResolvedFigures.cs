@@ -17,7 +17,7 @@ internal static class ResolvedFigures
         GapRun run = Run();
         Plot products = Figure.New("Products along a gap of 250 mm", "distance from the booster motor [mm]",
             "mass fraction of products [%]");
-        foreach ((int k, double x) in (ReadOnlySpan<(int, double)>)[(0, 25), (2, 82), (3, 107), (4, 164), (5, 205)])
+        foreach ((int k, double x) in (ReadOnlySpan<(int, double)>)[(0, 25), (2, 57), (3, 107), (4, 164), (5, 205)])
             products.Profile(run.Profiles[k], p => p.Products, 100).Note($"{run.Profiles[k].Time.Milliseconds:F1} ms", x, k == 5 ? 101 : 50,
                 Colour(k));
         yield return ("resolved-products", products.Limits(0, 255, 0, 110));
@@ -74,6 +74,7 @@ internal static class ResolvedFigures
             Design = start.Design with
             {
                 Tube = tube,
+                Source = StatedPulse.Booster,
                 Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))],
                 Joint = start.Design.Joint.Coupler with { BreakawayForce = Force.FromNewtons(40), SlidingForce = Force.FromNewtons(32) },
             },

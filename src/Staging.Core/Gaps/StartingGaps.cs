@@ -32,15 +32,16 @@ public static class StartingGaps
     /// <summary>
     /// A bore of 18 mm, 120 mm long, closed, at burn-through near the ground: vents are for the builder to choose.
     /// Products: <see cref="BlackPowderProducts.Nominal"/> at <see cref="BlackPowderProducts.NominalTemperature"/>.
-    /// Booster: an end burner of 15 mm by 40 mm, 12.0 g at 1700 kg/m3 (published 1.7 to 1.8 g/cm3), throat 3.4 mm; rate of
-    /// <see cref="BurnRateLaw.Shidlovskiy"/>, which with face and throat gives 498 kPa and 17.7 mm/s, so 2.3 s of
+    /// Booster: an end burner of 15 mm by 40 mm, 12.0 g at 1700 kg/m3 (published 1.7 to 1.8 g/cm3), throat 3.4 mm; rate
+    /// of <see cref="BurnRateLaw.Shidlovskiy"/>, which with face and throat gives 498 kPa and 17.7 mm/s, so 2.3 s of
     /// burning. The web breaks at 5 MPa (2 to 10 MPa: bounded, no measurement found) into 4 pieces (3 to 6), which fly
     /// half-way between the bounds of their speed; their fresh faces are lit after 20 ms (5 to 80 ms: the time that the
     /// grain's own law gives in products of 1000 to 1800 K). Opening coefficient 0.8 (ragged short opening).
     /// Joint: 20 N to break away (10 to 60 N; retention is not published), 80 % of that sliding, 20 mm engaged,
     /// pressure on the bore. Grain: throat 3.4 mm, recess 0.3 cm3, conductivity 0.3 W/(m K) (0.15 to 0.7, no
-    /// measurement found), 1150 J/(kg K) (920 of the ingredients by mass, and a quarter more for what sulfur and nitrate
-    /// take to melt and to change up to 773 K; from memory), 1700 kg/m3, lit at 773 K (650 to 920 K within milliseconds).
+    /// measurement found), 1150 J/(kg K) (920 of the ingredients by mass, and a quarter more for what sulfur and
+    /// nitrate take to melt and to change up to 773 K; from memory), 1700 kg/m3, lit at 773 K (650 to 920 K within
+    /// milliseconds).
     /// Bodies: 58.5 g ahead, 30 g behind (the burnt booster), pressed together at 16 m/s2: the drag of two bodies at
     /// about 80 m/s.
     /// </summary>
@@ -87,7 +88,8 @@ public static class StartingGaps
         IgnitionTemperature = Temperature.FromKelvins(773),
         InitialTemperature = Temperature.FromKelvins(288.15),
         Provenance = Judged("Conductivity 0.15 to 0.7 W/(m K), no measurement found; heat capacity of the ingredients by mass and "
-            + "a quarter more for latent heats; density 1.7 to 1.8 g/cm3; lit at 773 K (650 to 920 within milliseconds, by one-step kinetics)"),
+            + "a quarter more for latent heats; density 1.7 to 1.8 g/cm3; lit at 773 K (650 to 920 within milliseconds, by one-step "
+            + "kinetics)"),
     };
 
     private static Provenance Judged(string reason) => new() { Source = reason, How = Evidence.Judgement };

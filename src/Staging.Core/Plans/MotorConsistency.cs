@@ -32,13 +32,15 @@ internal static class MotorConsistency
     {
         if (EndBurnerChecks.OfPressure(grain, outside, path).Length > 0)
             yield break;
-        double pressure = BurnThroughEstimate.PressureOf(grain, outside), burnt = grain.BurntLength.Meters, diameter = grain.GrainDiameter.Meters;
+        double pressure = BurnThroughEstimate.PressureOf(grain, outside);
+        double burnt = grain.BurntLength.Meters, diameter = grain.GrainDiameter.Meters;
         double rate = grain.Rate.At(UnitsNet.Pressure.FromPascals(pressure)).MetersPerSecond, asked = burnt / motor.Thrust.BurnTime.Seconds;
         if (asked / rate is < MinRatio or > MaxRatio)
             yield return Finding("PLN010", $"{path}.BurntLength", Invariant.Text(
-                $"{burnt * 1e3:F0} mm in the {motor.Thrust.BurnTime.Seconds:F2} s of '{motor.Name}' burn at {asked * 1e3:F1} mm/s, but the rate "
-                + $"at the {pressure / 1e3:F0} kPa that follow from face and throat is {rate * 1e3:F1} mm/s."));
-        double mass = grain.Density.KilogramsPerCubicMeter * Math.PI / 4 * diameter * diameter * burnt, stated = motor.PropellantMass.Kilograms;
+                $"{burnt * 1e3:F0} mm in the {motor.Thrust.BurnTime.Seconds:F2} s of '{motor.Name}' burn at {asked * 1e3:F1} mm/s, but "
+                + $"the rate at the {pressure / 1e3:F0} kPa that follow from face and throat is {rate * 1e3:F1} mm/s."));
+        double mass = grain.Density.KilogramsPerCubicMeter * Math.PI / 4 * diameter * diameter * burnt;
+        double stated = motor.PropellantMass.Kilograms;
         if (mass / stated is < MinRatio or > MaxRatio)
             yield return Finding("PLN011", $"{path}.GrainDiameter", Invariant.Text(
                 $"The grain weighs {mass * 1e3:F1} g by its size, the propellant of '{motor.Name}' {stated * 1e3:F1} g."));
@@ -50,11 +52,12 @@ internal static class MotorConsistency
     {
         double throat = source.NozzleThroatDiameter.Meters, force = pressure * Math.PI / 4 * throat * throat;
         UnitsNet.Duration burn = motor.Thrust.BurnTime;
-        double thrust = (motor.Thrust.ImpulseUntil(To * burn) - motor.Thrust.ImpulseUntil(From * burn)).NewtonSeconds / ((To - From) * burn.Seconds);
+        double impulse = (motor.Thrust.ImpulseUntil(To * burn) - motor.Thrust.ImpulseUntil(From * burn)).NewtonSeconds;
+        double thrust = impulse / ((To - From) * burn.Seconds);
         if (throat > 0 && thrust / force is < MinCoefficient or > MaxCoefficient)
             yield return Finding("PLN012", $"{path}.NozzleThroatDiameter", Invariant.Text(
-                $"'{motor.Name}' pushes with {thrust:F1} N before its end; {pressure / 1e3:F0} kPa over a throat of {throat * 1e3:F1} mm give "
-                + $"{force:F1} N times a thrust coefficient of about 1."));
+                $"'{motor.Name}' pushes with {thrust:F1} N before its end; {pressure / 1e3:F0} kPa over a throat of {throat * 1e3:F1} mm "
+                + $"give {force:F1} N times a thrust coefficient of about 1."));
     }
 
     private static ModelFinding Finding(string code, string path, string message) => new(FindingSeverity.Warning, code, path,

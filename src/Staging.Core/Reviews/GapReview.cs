@@ -19,7 +19,9 @@ public sealed class GapReview
     /// <summary>The vent areas that would light at that state.</summary>
     public VentAdvice Advice { get; }
 
-    /// <summary>The same gap over what is unknown: whether the joint holds, whether fire arrives, which vents.</summary>
+    /// <summary>
+    /// The same gap over what is unknown: whether the joint holds, whether fire arrives, which vents.
+    /// </summary>
     public GapBracket Bracket { get; }
 
     /// <summary>The gap in plain text: vents asked and given, what happens when, and what decided.</summary>

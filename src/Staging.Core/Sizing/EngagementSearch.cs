@@ -25,9 +25,9 @@ internal static class EngagementSearch
     /// <summary>The advice for the longest engagement, with the shortest that leaves the margin.</summary>
     public static VentAdvice Add(VentAdvice advice, GapRun longest, CancellationToken stop)
     {
-        if (longest.Outcome is not GapOutcome.Lit lit || longest.Outcome.Lights() is not true)
+        if (longest.Outcome is not GapOutcome.Lit || longest.Outcome.Lights() is not true)
             return advice;
-        if (Min(longest, (1 + MarginShare) * lit.Time.Seconds, stop) is not { } length)
+        if (Min(longest, stop) is not { } length)
             return advice.WithJoint(longest, null, Invariant.Text($"No engagement up to "
                 + $"{longest.Problem.Design.Joint.Coupler.Engagement.Millimeters:F0} mm keeps the joint closed for half as long again as "
                 + $"the grain needs: it must hold more force."));
@@ -49,11 +49,11 @@ internal static class EngagementSearch
     };
 
     /// <summary>
-    /// Shortest engagement that keeps the joint closed until a time [m]; null where even the longest does not. A
-    /// shorter joint rubs less and less long, so it opens earlier: the engagements that hold are those above one
-    /// length, which is bisected.
+    /// Shortest engagement that keeps the joint closed until the margin has passed [m]; null where even the longest
+    /// does not. A shorter joint rubs less and less long, so it opens earlier: the engagements that hold are those
+    /// above one length, which is bisected.
     /// </summary>
-    private static double? Min(GapRun longest, double until, CancellationToken stop)
+    private static double? Min(GapRun longest, CancellationToken stop)
     {
         if (!Holds(longest))
             return null;
@@ -69,8 +69,8 @@ internal static class EngagementSearch
 
         return high * Step;
 
-        // A run that was not solved says nothing of the joint: such an engagement is not recommended.
-        bool Holds(GapRun run) => run.Outcome is not GapOutcome.NotSolved
-            && (run.TimeOf(GapEventKind.JointOpens) is not { } opens || opens.Seconds >= until);
+        // The light of the same run counts: a joint that moves before it makes room, and delays it.
+        static bool Holds(GapRun run) => run.Outcome is GapOutcome.Lit lit
+            && (run.TimeOf(GapEventKind.JointOpens) is not { } opens || opens.Seconds >= (1 + MarginShare) * lit.Time.Seconds);
     }
 }

@@ -99,7 +99,9 @@ public static partial class GapInputs
             GapSource.Booster booster =>
             [
                 FragmentMass(Distribution.Triangular(0.1, 0.19, 0.3)),
-                .. booster.Web is WebBurn.OverTime ? [FragmentBurnTime(Distribution.Triangular(15, 25, 40))] : Array.Empty<StudyInput<GapProblem>>(),
+                .. booster.Web is WebBurn.OverTime
+                    ? [FragmentBurnTime(Distribution.Triangular(15, 25, 40))]
+                    : Array.Empty<StudyInput<GapProblem>>(),
                 OpeningDiameter(Distribution.Triangular(6, 10, 12)),
                 OpeningTime(Distribution.Triangular(0.3, 1, 3)),
                 gas,

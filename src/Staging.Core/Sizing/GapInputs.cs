@@ -29,19 +29,22 @@ public static partial class GapInputs
     /// <summary>Why those ranges.</summary>
     public static Provenance JudgedSource { get; } = new()
     {
-        Source = "Retention 10 to 60 N: not published; leak 0 to 20 mm2: a guess; strength 2 to 10 MPa: bounded, no measurement found; speed of the pieces: anywhere "
-            + "between its two bounds; fresh faces lit after 5 to 80 ms: time to light a grain in products of 1000 to 1800 K; burning rate "
-            + "12.1 to 17.2 mm/s: the two published laws; cracks 3 to 6: a guess; of a motor with a stated pulse, fragments: published burn "
-            + "rates differ by 40 %, the last web by as much, opening 6 to 12 mm within 0.3 to 3 ms: most of the grain, at once; gas "
-            + "fraction 0.55 to 0.7: hot products by equilibrium; ignition 650 to 920 K: within milliseconds by one-step kinetics fitted to "
-            + "hot-bath tests; conductivity 0.15 to 0.7 W/(m K): no measurement found; particle efficiency: a guess over its whole range; "
-            + "wall, emissivity, front, dead end and free jet: the ranges of MixingAndHeat.Judged",
+        Source = "Retention 10 to 60 N: not published; leak 0 to 20 mm2: a guess; strength 2 to 10 MPa: bounded, no measurement found; "
+            + "speed of the pieces: anywhere between its two bounds; fresh faces lit after 5 to 80 ms: time to light a grain in "
+            + "products of 1000 to 1800 K; burning rate 12.1 to 17.2 mm/s: the two published laws; cracks 3 to 6: a guess; of a motor "
+            + "with a stated pulse, fragments: published burn rates differ by 40 %, the last web by as much, opening 6 to 12 mm "
+            + "within 0.3 to 3 ms: most of the grain, at once; gas fraction 0.55 to 0.7: hot products by equilibrium; ignition 650 to "
+            + "920 K: within milliseconds by one-step kinetics fitted to hot-bath tests; conductivity 0.15 to 0.7 W/(m K): no "
+            + "measurement found; particle efficiency: a guess over its whole range; wall, emissivity, front, dead end and free jet: "
+            + "the ranges of MixingAndHeat.Judged",
         How = Evidence.Judgement,
     };
 
     /// <summary>The judged inputs that a gap has: those of its kind of source, and those that every gap has.</summary>
     /// <param name="design">The gap.</param>
-    /// <returns>The inputs, each over its judged range. A known history and a cluster have none of the source.</returns>
+    /// <returns>
+    /// The inputs, each over its judged range. Of the source a known history and a cluster have the gas fraction only.
+    /// </returns>
     public static ImmutableArray<StudyInput<GapProblem>> JudgedFor(GapDesign design)
     {
         ArgumentNullException.ThrowIfNull(design);
@@ -149,7 +152,7 @@ public static partial class GapInputs
     /// <param name="problem">The gap; it must light.</param>
     /// <param name="share">Half the width of the range of each factor [-], 0.005 to 0.5; 0.1 is a good start, smaller
     /// ones meet the tolerance of the runs.</param>
-    /// <param name="model">How the gas is modelled; null for the displacement model.</param>
+    /// <param name="model">How the gas is modelled; null for the two-zone model.</param>
     /// <param name="options">How to integrate; null for the defaults.</param>
     /// <param name="cancellationToken">Stops the runs.</param>
     /// <returns>The study, with one input for each quantity that can be varied.</returns>

@@ -52,7 +52,12 @@ internal static class VentDrilling
         if (!VentRange.IsDrillable(factor * narrowest) || !VentRange.IsDrillable(factor * widest))
             return null;
         ImmutableArray<JacketOpening> openings =
-            [.. jacket.Openings.Select(o => o with { Holes = o.Holes with { Diameter = factor * o.Holes.Diameter } })];
+        [
+            .. jacket.Openings.Select(o => o with
+            {
+                Holes = o.Holes with { Diameter = Length.FromMeters(factor * o.Holes.Diameter.Meters) },
+            }),
+        ];
         return openings.All(o => FitsWall(o.Holes, limit)) ? openings : null;
     }
 

@@ -50,7 +50,7 @@ public static class VentSizing
     /// <param name="problem">The gap; of its own vents only the place they lead to is used, of its jackets all but the
     /// size of the holes.</param>
     /// <param name="layout">How the area is drilled.</param>
-    /// <param name="model">How the gas is modelled; null for the displacement model.</param>
+    /// <param name="model">How the gas is modelled; null for the two-zone model.</param>
     /// <param name="options">How to integrate; null for the defaults.</param>
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The advice; it says so when no area lights, or none can be drilled.</returns>
@@ -96,7 +96,7 @@ public static class VentSizing
     /// <param name="problem">The gap; the sizes of its own holes and the engagement of its joint are not used.</param>
     /// <param name="layout">How the holes of the tube are drilled; those of jackets keep their number and
     /// walls.</param>
-    /// <param name="model">How the gas is modelled; null for the displacement model.</param>
+    /// <param name="model">How the gas is modelled; null for the two-zone model.</param>
     /// <param name="options">How to integrate; null for the defaults.</param>
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The advice; it says so when no area lights, or none can be drilled.</returns>

@@ -141,8 +141,8 @@ public class DirectStagingTests
         Assert.InRange(t1 / limit, 0.9, 1.1);
     }
 
-    /// <summary>The motors of the starting gap in contact under thin plastic film, with an efficiency of the particles.</summary>
+    /// <summary>The upper motor of the starting gap and a booster with a stated pulse in contact under thin plastic film, with an efficiency of the particles.</summary>
     private static GapProblem In(double particleEfficiency) => StartingGaps.Bore18mm
-        .With(d => d with { MixingAndHeat = d.MixingAndHeat with { ParticleEfficiency = particleEfficiency } })
+        .With(d => d with { Source = Bench.Design.Source, MixingAndHeat = d.MixingAndHeat with { ParticleEfficiency = particleEfficiency } })
         .InContact(JointTape.ThinPlasticFilm);
 }

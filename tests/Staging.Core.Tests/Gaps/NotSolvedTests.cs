@@ -40,6 +40,7 @@ public class NotSolvedTests
     {
         GapProblem start = StartingGaps.Bore18mm, gap = start.With(d => d with
         {
+            Source = Bench.Design.Motor() with { Web = Bench.Design.Web() with { Mass = Mass.FromGrams(0.25) } },
             Vents = [Vent.BelowNozzle(d.Tube, new VentHoles { Count = 4, Diameter = Length.FromMillimeters(4), WallThickness = Length.FromMillimeters(0.5) }, Length.FromMillimeters(1))],
             Joint = d.Joint.Coupler with { BreakawayForce = Force.FromNewtons(18), SlidingForce = Force.FromNewtons(9), Engagement = Length.FromMillimeters(40) },
         });

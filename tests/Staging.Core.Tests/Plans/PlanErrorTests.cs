@@ -14,13 +14,13 @@ public class PlanErrorTests
     public static TheoryData<string, string, string, string> SingleErrors => new()
     {
         // passage of the demo plan, what stands there instead, where it is reported, in what words
-        { "\"unit\": \"kPa\"", "\"unit\": \"furlong\"", Gap + ".design.source.chamberPressure.unit", "'furlong' is not an accepted unit of pressure; accepted: Pa, hPa, kPa, MPa, bar, psi." },
-        { "{ \"value\": 800, \"unit\": \"kPa\" }", "800", Gap + ".design.source.chamberPressure", "the number 800 has no unit; write { \"value\": ..., \"unit\": \"Pa\" } with one of Pa, hPa, kPa, MPa, bar, psi." },
-        { "{ \"value\": 800, \"unit\": \"kPa\" }", "{ \"value\": 800 }", Gap + ".design.source.chamberPressure.unit", "the key is missing; wanted: one of Pa, hPa, kPa, MPa, bar, psi" },
-        { "{ \"value\": 800, \"unit\": \"kPa\" }", "{ \"value\": \"800\", \"unit\": \"kPa\" }", Gap + ".design.source.chamberPressure.value", "a number is wanted here; this is a text." },
-        { "{ \"value\": 800, \"unit\": \"kPa\" }", "{ \"value\": 1e999, \"unit\": \"kPa\" }", Gap + ".design.source.chamberPressure.value", "1e999 is too large a number." },
-        { "{ \"value\": 800, \"unit\": \"kPa\" }", "{ \"value\": 0.5, \"unit\": \"psi\" }", Gap + ".design.source.chamberPressure", "0.5 psi is outside the range; it must be between 1.45038 and 2900.75 psi." },
-        { "{ \"value\": 800, \"unit\": \"kPa\" }", "null", Gap + ".design.source.chamberPressure", "null is not accepted; pressure with its unit, { \"value\": ..., \"unit\": \"Pa\" }, is wanted here, and what does not apply is left out." },
+        { "\"unit\": \"MPa\"", "\"unit\": \"furlong\"", Gap + ".design.source.strength.unit", "'furlong' is not an accepted unit of pressure; accepted: Pa, hPa, kPa, MPa, bar, psi." },
+        { "{ \"value\": 5, \"unit\": \"MPa\" }", "5", Gap + ".design.source.strength", "the number 5 has no unit; write { \"value\": ..., \"unit\": \"Pa\" } with one of Pa, hPa, kPa, MPa, bar, psi." },
+        { "{ \"value\": 5, \"unit\": \"MPa\" }", "{ \"value\": 5 }", Gap + ".design.source.strength.unit", "the key is missing; wanted: one of Pa, hPa, kPa, MPa, bar, psi" },
+        { "{ \"value\": 5, \"unit\": \"MPa\" }", "{ \"value\": \"5\", \"unit\": \"MPa\" }", Gap + ".design.source.strength.value", "a number is wanted here; this is a text." },
+        { "{ \"value\": 5, \"unit\": \"MPa\" }", "{ \"value\": 1e999, \"unit\": \"MPa\" }", Gap + ".design.source.strength.value", "1e999 is too large a number." },
+        { "{ \"value\": 5, \"unit\": \"MPa\" }", "{ \"value\": 0.5, \"unit\": \"psi\" }", Gap + ".design.source.strength", "0.5 psi is outside the range; it must be between 29.0075 and 14503.8 psi." },
+        { "{ \"value\": 5, \"unit\": \"MPa\" }", "null", Gap + ".design.source.strength", "null is not accepted; pressure with its unit, { \"value\": ..., \"unit\": \"Pa\" }, is wanted here, and what does not apply is left out." },
         { "{ \"value\": 1890, \"unit\": \"K\" }", "{ \"value\": 5000, \"unit\": \"degC\" }", Gap + ".design.source.flameTemperature", "5000 degC is outside the range; it must be between 526.85 and 3226.85 degC." },
         { "\"particleEfficiency\": 0.25", "\"particleEfficiency\": 1.5", Gap + ".design.mixingAndHeat.particleEfficiency", "1.5 is outside the range; it must be between 0 and 1." },
         { "\"motorCount\": 1,", "\"motorCount\": 1.5,", "$.flight.stages[0].motorCount", "1.5 is not a count; a whole number is wanted here." },
@@ -96,17 +96,17 @@ public class PlanErrorTests
     public void All_errors_of_a_record_come_together_even_where_a_part_of_it_is_missing()
     {
         string text = DemoPlan.With("\"openingCoefficient\": 0.8", "\"openingCoefficient\": 8")
-            .Replace("\"unit\": \"kPa\"", "\"unit\": \"bar\"", StringComparison.Ordinal)
+            .Replace("\"unit\": \"MPa\"", "\"unit\": \"Pa\"", StringComparison.Ordinal)
             .Replace("\"flameTemperature\"", "\"flame\"", StringComparison.Ordinal);
         Assert.Equal(
-            ["chamberPressure", "flame", "flameTemperature", "openingCoefficient"],
+            ["flame", "flameTemperature", "openingCoefficient", "strength"],
             DemoPlan.ProblemsOf(text).Select(p => p.JsonPath.Split('.')[^1]).Order());
     }
 
     [Fact]
     public void Several_errors_are_counted_and_told_a_line_each()
     {
-        string text = DemoPlan.With("\"motorCount\": 1", "\"motorCount\": 0").Replace("\"unit\": \"kPa\"", "\"unit\": \"lbf\"", StringComparison.Ordinal);
+        string text = DemoPlan.With("\"motorCount\": 1", "\"motorCount\": 0").Replace("\"unit\": \"MPa\"", "\"unit\": \"lbf\"", StringComparison.Ordinal);
         string[] lines = Assert.Throws<PlanFormatException>(() => DemoPlan.Parse(text)).Message.Split('\n');
         Assert.Equal("2 problems", lines[0]);
         Assert.StartsWith("  $.flight.stages[0].motorCount: 0 is outside the range", lines[1], StringComparison.Ordinal);

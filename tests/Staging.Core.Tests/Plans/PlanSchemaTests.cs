@@ -24,8 +24,8 @@ public class PlanSchemaTests
 
     [Theory]
     [InlineData("\"bore\"", "\"boer\"")]
-    [InlineData("\"unit\": \"kPa\"", "\"unit\": \"furlong\"")]
-    [InlineData("{ \"value\": 800, \"unit\": \"kPa\" }", "800")]
+    [InlineData("\"unit\": \"MPa\"", "\"unit\": \"furlong\"")]
+    [InlineData("{ \"value\": 5, \"unit\": \"MPa\" }", "5")]
     [InlineData("\"kind\": \"atLaunch\"", "\"kind\": \"byMagic\"")]
     [InlineData("\"kind\": \"sharpEdged\"", "\"kind\": \"sharpEdge\"")]
     [InlineData("\"motorCount\": 1,", "")]

@@ -53,17 +53,17 @@ public class PlanTextTests
     }
 
     [Theory]
-    [InlineData("\"unit\": \"kPa\"", "\"unit\": \"furlong\"")]
-    [InlineData("{ \"value\": 800, \"unit\": \"kPa\" }", "800")]
-    [InlineData("{ \"value\": 800, \"unit\": \"kPa\" }", "{ \"value\": 800 }")]
-    [InlineData("{ \"value\": 800, \"unit\": \"kPa\" }", "{ \"value\": \"800\", \"unit\": \"kPa\" }")]
+    [InlineData("\"unit\": \"MPa\"", "\"unit\": \"furlong\"")]
+    [InlineData("{ \"value\": 5, \"unit\": \"MPa\" }", "5")]
+    [InlineData("{ \"value\": 5, \"unit\": \"MPa\" }", "{ \"value\": 5 }")]
+    [InlineData("{ \"value\": 5, \"unit\": \"MPa\" }", "{ \"value\": \"5\", \"unit\": \"MPa\" }")]
     public void A_quantity_without_a_unit_of_its_kind_is_refused(string passage, string instead) =>
-        Assert.All(DemoPlan.ProblemsOf(DemoPlan.With(passage, instead)), p => Assert.Contains("chamberPressure", p.JsonPath, StringComparison.Ordinal));
+        Assert.All(DemoPlan.ProblemsOf(DemoPlan.With(passage, instead)), p => Assert.Contains("strength", p.JsonPath, StringComparison.Ordinal));
 
     [Fact]
     public void Every_problem_is_reported_at_once()
     {
-        string text = DemoPlan.With("\"motorCount\": 1", "\"motorCount\": 0").Replace("\"unit\": \"kPa\"", "\"unit\": \"lbf\"", StringComparison.Ordinal);
+        string text = DemoPlan.With("\"motorCount\": 1", "\"motorCount\": 0").Replace("\"unit\": \"MPa\"", "\"unit\": \"lbf\"", StringComparison.Ordinal);
         Assert.True(DemoPlan.ProblemsOf(text).Count >= 2);
     }
 

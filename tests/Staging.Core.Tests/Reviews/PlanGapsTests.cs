@@ -72,7 +72,7 @@ public class PlanGapsTests
     [InlineData(7)]
     public void Windows_over_lengths_in_parts_are_those_of_the_whole(int count)
     {
-        StagingPlan plan = Demo;
+        StagingPlan plan = TestPlans.Through(TestPlans.Lighting); // a stated pulse, which a long gap cools too far
         #region plan-windows-parts
         GapQuestion question = plan.QuestionBelow("sustainer") with
         {

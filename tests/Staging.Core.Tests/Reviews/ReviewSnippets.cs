@@ -40,7 +40,7 @@ public class ReviewSnippets
         VentHoles flown = run.Problem.Design.Vents[0].Holes;                     // the same hole; GapToSi makes it SI numbers
         GapOutcome outcome = run.Outcome;                                        // LumpedSolver, RunEvents, OutcomeDiagnosis
         #endregion
-        Assert.Equal(Length.FromMillimeters(6), drilled.Diameter);
+        Assert.Equal(Length.FromMillimeters(5), drilled.Diameter);
         Assert.Equal(drilled, flown);
         Assert.True(outcome.IsLit);
         Assert.Equal(Length.FromMillimeters(2), Narrowed(2).Vents[0].Holes.Diameter);

@@ -47,7 +47,7 @@ public class RecommendationTests
         double until = 1.5 * run.Outcome.Time.Seconds;
         Assert.True((run.TimeOf(GapEventKind.JointOpens)?.Seconds ?? double.PositiveInfinity) >= until * (1 - 1e-9));
         GapRun shorter = run.Problem.With(d => d with { Joint = d.Joint.Coupler with { Engagement = weak.Engagement!.Value - Length.FromMillimeters(0.5) } }).Solve();
-        Assert.True(shorter.TimeOf(GapEventKind.JointOpens)!.Value.Seconds < until);
+        Assert.True(!shorter.Outcome.IsLit || shorter.TimeOf(GapEventKind.JointOpens)!.Value < 1.5 * shorter.Outcome.Time);
         Assert.Contains("should engage", weak.ToString().ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 

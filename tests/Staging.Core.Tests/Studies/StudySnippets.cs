@@ -160,7 +160,7 @@ public class StudySnippets
         GapProblem gap = Start;
         using var csv = new StringWriter();
         csv.WriteLine("time_s,gauge_Pa");
-        GapRun truth = Strength.With(gap, 0.23).Solve();
+        GapRun truth = Strength.With(gap, 6.5).Solve();
         foreach (double t in Enumerable.Range(1, 40).Select(i => 5e-4 * i))
             csv.WriteLine(FormattableString.Invariant($"{t:R},{Gauge(truth, [t])[0]:R}"));
         using var file = new StringReader(csv.ToString());
@@ -172,7 +172,7 @@ public class StudySnippets
         foreach (ModelFinding doubt in fit.Findings)
             Console.WriteLine(doubt);
         #endregion
-        Assert.Equal(0.23, fit.Inputs[0].Value, 0.001);
+        Assert.Equal(6.5, fit.Inputs[0].Value, 0.02);
     }
 
     private static ImmutableArray<double> Gauge(GapRun run, ImmutableArray<double> times) =>

@@ -1,5 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Gases;
 using Staging.Core.Solving;
 using UnitsNet;
 
@@ -7,7 +8,8 @@ namespace Staging.Core.Validation.Twin;
 
 /// <summary>
 /// The displacement model by tests/twins/gap_rk4.py: other state variables, other algebra, fixed-step Runge-Kutta at 1 us, finite
-/// differences in the grain. It was written by a reviewer from the equations, not from this code. <see cref="StartingGaps.Bore18mm"/> with four 6 mm holes.
+/// differences in the grain. It was written by a reviewer from the equations, not from this code. <see cref="StartingGaps.Bore18mm"/> with four 6 mm holes,
+/// a stated pulse, and throat and heat capacity of the grain as the twin has them.
 /// </summary>
 public class GapRk4Twin
 {
@@ -71,12 +73,38 @@ public class GapRk4Twin
         Near(101325 + 42642.33787, 101325 + Run.PeakGaugePressure.Pascals);
     }
 
+    private static GapSource.Booster Booster => new()
+    {
+        Products = BlackPowderProducts.Nominal,
+        FlameTemperature = BlackPowderProducts.NominalTemperature,
+        ChamberVolume = Volume.FromCubicCentimeters(6.2),
+        ChamberPressure = Pressure.FromKilopascals(800),
+        OpeningDiameter = Length.FromMillimeters(10),
+        OpeningTime = Duration.FromMilliseconds(1),
+        OpeningCoefficient = 0.8,
+        NozzleThroatDiameter = Length.FromMillimeters(3.5),
+        Web = new WebBurn.OverTime { Mass = Mass.FromGrams(0.19), Time = Duration.FromMilliseconds(25) },
+        Provenance = new Provenance { Source = "As in the twin", How = Evidence.Invented },
+    };
+
     private static void Near(double twin, double ours) => Assert.Equal(1, ours / twin, Gas);
 
     private static GapProblem Problem()
     {
         GapProblem start = StartingGaps.Bore18mm;
         var holes = new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
-        return start with { Design = start.Design with { Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))] } };
+        return start with
+        {
+            Design = start.Design with
+            {
+                Source = Booster,
+                Vents = [Vent.BelowNozzle(start.Design.Tube, holes, Length.FromMillimeters(1))],
+                Grain = start.Design.Grain with
+                {
+                    NozzleThroatDiameter = Length.FromMillimeters(3.5),
+                    HeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(920),
+                },
+            },
+        };
     }
 }

@@ -26,10 +26,13 @@ internal static class EndBurnerChecks
                 + $"{pressure / 1e6:F0} MPa, above {MaxPressure / 1e6:F0} MPa; give a wider throat or a slower rate."))];
     }
 
-    /// <summary>Everything that is to be said of a motor in a gap.</summary>
+    /// <summary>
+    /// Everything that is to be said of a motor in a gap. Products that make no gas break no web; they have findings of
+    /// their own.
+    /// </summary>
     public static IEnumerable<ModelFinding> Of(GapSource.EndBurner motor, double outside, string path)
     {
-        if (motor.Products.Check().Length > 0)
+        if (motor.Products.Check().Any(f => f.Severity == FindingSeverity.Error))
             return [];
         ImmutableArray<ModelFinding> ofPressure = OfPressure(motor, outside, path);
         if (ofPressure.Length > 0)

@@ -4,8 +4,8 @@ using Staging.Core.Discharge;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// No hole of a gap may be so long, in its own diameters, that the discharge law has no answer: the run would end in an
-/// exception.
+/// No hole of a gap may be so long, in its own diameters, that the discharge law is not defined: the run would end in
+/// an exception.
 /// </summary>
 internal static class WallChecks
 {
@@ -28,7 +28,7 @@ internal static class WallChecks
             double slenderness = holes.WallThickness.Meters / holes.Diameter.Meters, limit = design.DischargeLaw.ThicknessToDiameterLimit;
             if (slenderness > limit)
                 GapChecks.Add(findings, FindingSeverity.Error, "GAP012", path,
-                    $"Wall over diameter is {slenderness:G3}; the discharge law has no answer beyond {limit:G3}.");
+                    $"Wall over diameter is {slenderness:G3}; the discharge law is not defined beyond {limit:G3}.");
         }
     }
 }

@@ -3,8 +3,8 @@ namespace Staging.Core.Gaps;
 /// <summary>Derivatives of the right-hand side of a lumped gap by one-sided differences, for implicit steps.</summary>
 /// <remarks>
 /// Differences carry the noise of rounding, some 1e-6 of what they measure, and an implicit step would put that into
-/// the ledgers. So the rows of what has left are not measured: they are what closes the balance of mass and of energy,
-/// and the ledgers stay exact to round-off.
+/// the ledgers. So every column is made to close the balances of mass and of energy, by its largest entry: the ledgers
+/// stay exact to round-off, and where nothing leaves nothing has left.
 /// </remarks>
 internal static class GapJacobian
 {
@@ -76,19 +76,29 @@ internal static class GapJacobian
         };
     }
 
-    /// <summary>Makes the rows of what has left close the balance of a column.</summary>
+    /// <summary>
+    /// Closes the balances of mass and of energy in a column: what rounding leaves over goes to its largest entry.
+    /// </summary>
     private static void Close(GapParameters p, Span<double> columns, int stride, int column)
     {
-        double mass = columns[StateLayout.Burnt * stride + column], energy = columns[StateLayout.BurntEnergy * stride + column];
+        double mass = columns[StateLayout.Burnt * stride + column] - columns[StateLayout.MassOut * stride + column];
+        double energy = columns[StateLayout.BurntEnergy * stride + column] - columns[StateLayout.EnergyOut * stride + column];
+        int heaviest = column, hottest = 2 * stride + column;
         for (int at = 0; at < p.FirstShare; at = at + StateLayout.Parcel == StateLayout.Slide
             ? StateLayout.Fixed
             : at + StateLayout.Parcel)
         {
-            mass -= columns[at * stride + column] + columns[(at + 1) * stride + column];
-            energy -= columns[(at + 2) * stride + column];
+            int products = at * stride + column, air = products + stride, content = air + stride;
+            mass -= columns[products] + columns[air];
+            energy -= columns[content];
+            heaviest = Larger(columns, Larger(columns, heaviest, products), air);
+            hottest = Larger(columns, hottest, content);
         }
 
-        columns[StateLayout.MassOut * stride + column] = mass;
-        columns[StateLayout.EnergyOut * stride + column] = energy;
+        columns[heaviest] += mass;
+        columns[hottest] += energy;
     }
+
+    private static int Larger(ReadOnlySpan<double> columns, int one, int other) =>
+        Math.Abs(columns[other]) > Math.Abs(columns[one]) ? other : one;
 }

@@ -9,6 +9,8 @@ public enum IgnitionPath
     /// <summary>The flame of burning pieces that had been thrown before the nozzle.</summary>
     Pieces,
 
-    /// <summary>The jet out of a booster's opening, which reached the throat: motors in contact, or nearly so.</summary>
+    /// <summary>
+    /// The jet out of a booster's opening, which reached the throat: motors in contact, or nearly so.
+    /// </summary>
     Jet,
 }

@@ -27,5 +27,6 @@ public sealed class BracketCase
 
     /// <summary>Ends and outcome on one line.</summary>
     /// <returns>For example <c>never lit, slow, 0.6, 650 K: lit at 17.9 ms</c>.</returns>
-    public override string ToString() => Invariant.Text($"{string.Join(", ", Ends)}: {Outcome.GetType().Name}, {Outcome.Time.Milliseconds:F1} ms");
+    public override string ToString() =>
+        Invariant.Text($"{string.Join(", ", Ends)}: {Outcome.GetType().Name}, {Outcome.Time.Milliseconds:F1} ms");
 }

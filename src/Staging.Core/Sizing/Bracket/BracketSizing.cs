@@ -28,10 +28,13 @@ public static class BracketSizing
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(layout);
         GapRun Solve(GapProblem p) => p.Solve(model, options, cancellationToken: cancellationToken);
-        ImmutableArray<BracketUnknown> unknowns = BracketUnknown.Of(problem);
-        ImmutableArray<BracketCase> corners = [.. Enumerable.Range(0, 1 << unknowns.Length).Select(k => Corner(problem, unknowns, k, Solve))];
-        BracketAnswers answers = BracketUnknown.HasPieces(problem.Design.Source) ? OfPieces(problem, layout, Solve) : new BracketAnswers();
-        return new GapBracket(problem, [.. unknowns.Select(u => u.Name)], corners, answers);
+        ImmutableArray<BracketUnknown> unknowns = BracketEnds.Of(problem);
+        ImmutableArray<BracketCase> corners =
+            [.. Enumerable.Range(0, 1 << unknowns.Length).Select(k => Corner(problem, unknowns, k, Solve))];
+        ImmutableArray<string> names = [.. unknowns.Select(u => u.Name)];
+        return BracketEnds.HasPieces(problem.Design.Source)
+            ? OfPieces(problem, layout, Solve, names, corners)
+            : new GapBracket(problem, names, corners);
     }
 
     /// <summary>Corner number k: bit i of it puts unknown i at its high end.</summary>
@@ -43,14 +46,15 @@ public static class BracketSizing
         return new BracketCase([.. unknowns.Select((u, i) => (k >> i & 1) == 0 ? u.Low : u.High)], solve(at));
     }
 
-    private static BracketAnswers OfPieces(GapProblem problem, VentLayout layout, Func<GapProblem, GapRun> solve)
+    private static GapBracket OfPieces(GapProblem problem, VentLayout layout, Func<GapProblem, GapRun> solve,
+        ImmutableArray<string> unknowns, ImmutableArray<BracketCase> corners)
     {
-        GapSource.EndBurner motor = BracketUnknown.Motors(problem.Design.Source).First();
+        GapSource.EndBurner motor = BracketEnds.Motors(problem.Design.Source).First();
         BurnThroughEstimate estimate = motor.BurnThrough(problem.Surroundings.Pressure);
         UpperGrain grain = problem.Design.Grain;
         double length = problem.Design.Tube.Length.Meters, old = 0, all = 0;
         double borne = PressureBorne(problem);
-        foreach (GapSource.EndBurner each in BracketUnknown.Motors(problem.Design.Source))
+        foreach (GapSource.EndBurner each in BracketEnds.Motors(problem.Design.Source))
         {
             BurnThroughEstimate broken = each.BurnThrough(problem.Surroundings.Pressure);
             double made = each.Density.KilogramsPerCubicMeter * each.Rate.At(Pressure.FromPascals(borne)).MetersPerSecond;
@@ -61,13 +65,13 @@ public static class BracketSizing
         double steadyOld = Steady(problem, layout, motor, borne, old), steadyAll = Steady(problem, layout, motor, borne, all);
         double diffusivity = grain.Conductivity.WattsPerMeterKelvin
             / (grain.Density.KilogramsPerCubicMeter * grain.HeatCapacity.JoulesPerKilogramKelvin);
-        return new BracketAnswers
+        return new GapBracket(problem, unknowns, corners)
         {
-            GasAlone = solve(BracketUnknown.GasAlone(problem)).Outcome,
+            GasAlone = solve(BracketEnds.GasAlone(problem)).Outcome,
             OldFacesSteadyVent = Area.FromSquareMeters(steadyOld),
             AllFacesSteadyVent = Area.FromSquareMeters(steadyAll),
-            OldFacesVent = LowerEdge.Of(BracketUnknown.OldFaces(problem), layout, steadyOld, solve),
-            AllFacesVent = LowerEdge.Of(BracketUnknown.FreshFaces(problem, 0), layout, steadyAll, solve),
+            OldFacesVent = LowerEdge.Of(BracketEnds.OldFaces(problem), layout, steadyOld, solve),
+            AllFacesVent = LowerEdge.Of(BracketEnds.FreshFaces(problem, 0), layout, steadyAll, solve),
             Arrival = (Duration.FromSeconds(length / estimate.FastSpeed.MetersPerSecond),
                 Duration.FromSeconds(length / estimate.SlowSpeed.MetersPerSecond)),
             ContactDelay = Duration.FromSeconds(
@@ -80,12 +84,15 @@ public static class BracketSizing
     private static double PressureBorne(GapProblem problem)
     {
         FrictionJoint coupler = problem.Design.Joint.Coupler;
-        double pressed = JointToSi.ReducedMass(problem.Design.Joint, problem.Bodies) * problem.Bodies.ClosingAcceleration.MetersPerSecondSquared;
+        double pressed = JointToSi.ReducedMass(problem.Design.Joint, problem.Bodies)
+            * problem.Bodies.ClosingAcceleration.MetersPerSecondSquared;
         return SteadyVent.PressureBorne(problem.Surroundings.Pressure.Pascals,
             Math.Max(0, coupler.BreakawayForce.Newtons + pressed), coupler.PressureArea.SquareMeters);
     }
 
-    /// <summary>Vent area of a steady flow [m2], in holes as deep as the layout's wall and wide as one of 6 mm.</summary>
+    /// <summary>
+    /// Vent area of a steady flow [m2], in holes as deep as the layout's wall and wide as one of 6 mm.
+    /// </summary>
     private static double Steady(GapProblem problem, VentLayout layout, GapSource.EndBurner motor, double pressure, double made)
     {
         Gases.GasConstants gas = motor.Products.Equivalent().Constants;

@@ -28,13 +28,14 @@ internal static class BracketText
     {
         FrictionJoint joint = bracket.Problem.Design.Joint.Coupler;
         double area = joint.PressureArea.SquareMeters;
-        double min = area * bracket.Cases.Min(c => c.PeakGaugePressure.Pascals), max = area * bracket.Cases.Max(c => c.PeakGaugePressure.Pascals);
+        double min = area * bracket.Cases.Min(c => c.PeakGaugePressure.Pascals);
+        double max = area * bracket.Cases.Max(c => c.PeakGaugePressure.Pascals);
         string when = bracket.JointHolds switch
         {
             BracketVerdict.Throughout => "it holds throughout",
             BracketVerdict.Nowhere => Invariant.Text($"it opens throughout, first at {First(bracket):F1} ms"),
-            _ => Invariant.Text($"it opens in {bracket.Cases.Count(c => c.JointOpens is not null)} of {bracket.Cases.Length} corners, first at "
-                + $"{First(bracket):F1} ms"),
+            _ => Invariant.Text($"it opens in {bracket.Cases.Count(c => c.JointOpens is not null)} of {bracket.Cases.Length} corners, "
+                + $"first at {First(bracket):F1} ms"),
         };
         return Invariant.Text($"Joint of {joint.BreakawayForce.Newtons:F0} N: the gap pushes with {min:F0} to {max:F0} N; {when}.");
     }
@@ -48,10 +49,11 @@ internal static class BracketText
             return lit;
         string alone = bracket.GasAlone!.IsLitBeforeParting
             ? "gas alone would light it too"
-            : Invariant.Text($"gas alone does not light it");
-        return Invariant.Text($"Burning pieces come after {arrival.Fast.Milliseconds:F1} to {arrival.Slow.Milliseconds:F1} ms; {alone}. ") + lit
-            + Invariant.Text($" A piece lodged in the throat would light it {bracket.ContactDelay!.Value.Milliseconds:F1} ms after it came, at best. ")
-            + bracket.Droplets;
+            : "gas alone does not light it";
+        return Invariant.Text(
+            $"Burning pieces come after {arrival.Fast.Milliseconds:F1} to {arrival.Slow.Milliseconds:F1} ms; {alone}. {lit} "
+            + $"A piece lodged in the throat would light it {bracket.ContactDelay!.Value.Milliseconds:F1} ms after it came, at best. "
+            + $"{bracket.Droplets}");
     }
 
     /// <summary>Which vent area.</summary>

@@ -31,7 +31,8 @@ internal readonly struct DropletBracket
     }
 
     public override string ToString() => arrival is { } a
-        ? Invariant.Text($"Droplets of 0.1 mm, if there are any, come after {a.Time * 1e3:F1} ms at {a.Temperature:F0} K; at least one strikes the "
-            + $"grain with {min:P0} to {max:P0}. Whether one lights it is not known, so they count for nothing here.")
+        ? Invariant.Text($"Droplets of 0.1 mm, if there are any, come after {a.Time * 1e3:F1} ms at {a.Temperature:F0} K; at least one "
+            + $"strikes the grain with {100 * min:F0} % to {100 * max:F0} %. "
+            + $"Whether one lights it is not known, so they count for nothing here.")
         : "Droplets of 0.1 mm come to rest on the way.";
 }

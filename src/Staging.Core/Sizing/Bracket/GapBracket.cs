@@ -15,12 +15,9 @@ namespace Staging.Core.Sizing;
 /// </remarks>
 public sealed class GapBracket
 {
-    internal GapBracket(GapProblem problem, ImmutableArray<string> unknowns, ImmutableArray<BracketCase> cases, BracketAnswers answers)
+    internal GapBracket(GapProblem problem, ImmutableArray<string> unknowns, ImmutableArray<BracketCase> cases)
     {
         (Problem, Unknowns, Cases) = (problem, unknowns, cases);
-        (GasAlone, OldFacesVent, AllFacesVent, OldFacesSteadyVent, AllFacesSteadyVent) =
-            (answers.GasAlone, answers.OldFacesVent, answers.AllFacesVent, answers.OldFacesSteadyVent, answers.AllFacesSteadyVent);
-        (Arrival, ContactDelay, Droplets) = (answers.Arrival, answers.ContactDelay, answers.Droplets);
         Lights = Over(cases.Count(c => c.Outcome.IsLitBeforeParting));
         JointHolds = Over(cases.Count(c => c.JointOpens is null));
     }
@@ -44,35 +41,35 @@ public sealed class GapBracket
     /// The gap with pieces that stay at the booster, all else as given: whether gas alone would light it. Null for a
     /// source without pieces.
     /// </summary>
-    public GapOutcome? GasAlone { get; }
+    public GapOutcome? GasAlone { get; internal init; }
 
     /// <summary>
     /// Least vent area that lights where fresh faces are never lit; null where none does, or there are no pieces.
     /// </summary>
-    public Area? OldFacesVent { get; }
+    public Area? OldFacesVent { get; internal init; }
 
     /// <summary>
     /// Least vent area that lights where fresh faces are lit at once; null where none does, or there are no pieces.
     /// </summary>
-    public Area? AllFacesVent { get; }
+    public Area? AllFacesVent { get; internal init; }
 
     /// <summary>
     /// Vent area by which a steady flow from the old faces leaves the joint just closed, whatever the length of the
     /// gap; null for a source without pieces.
     /// </summary>
-    public Area? OldFacesSteadyVent { get; }
+    public Area? OldFacesSteadyVent { get; internal init; }
 
     /// <summary>The same for the flow from all faces.</summary>
-    public Area? AllFacesSteadyVent { get; }
+    public Area? AllFacesSteadyVent { get; internal init; }
 
     /// <summary>When the pieces come to the nozzle, fast and slow; null without pieces.</summary>
-    public (Duration Fast, Duration Slow)? Arrival { get; }
+    public (Duration Fast, Duration Slow)? Arrival { get; internal init; }
 
     /// <summary>
     /// How soon after its arrival a piece lodged against the throat lights the grain at the earliest: an optimistic
     /// bound; null without pieces.
     /// </summary>
-    public Duration? ContactDelay { get; }
+    public Duration? ContactDelay { get; internal init; }
 
     /// <summary>Name of the unknown on which the outcome hangs most; null where it hangs on none.</summary>
     public string? Decides => Lights == BracketVerdict.InPart ? Unknowns.MaxBy(Turns) : null;
@@ -81,7 +78,7 @@ public sealed class GapBracket
     public string Verdict => BracketText.Verdict(this);
 
     /// <summary>What droplets might do, in words.</summary>
-    internal string Droplets { get; }
+    internal string Droplets { get; init; } = "";
 
     /// <summary>How many pairs of corners that differ in one unknown alone differ in the outcome.</summary>
     internal int Turns(string unknown)

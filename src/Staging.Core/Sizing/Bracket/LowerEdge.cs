@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Staging.Core.Sizing;
 
-/// <summary>The least vent area that lights, searched from a guess: for a bracket, where a whole scan costs too much.</summary>
+/// <summary>
+/// The least vent area that lights, searched from a guess: for a bracket, where a whole scan costs too much.
+/// </summary>
 internal static class LowerEdge
 {
     /// <summary>Factor between the areas by which the edge is bracketed [-].</summary>

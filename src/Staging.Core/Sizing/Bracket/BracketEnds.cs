@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using Staging.Core.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Sizing;
+
+/// <summary>What is unknown of a gap, and the gap at either end of it.</summary>
+internal static class BracketEnds
+{
+    /// <summary>Ends of the particle efficiency [-] and of the ignition temperature [K], as judged.</summary>
+    private const double MinEfficiency = 0.03, MaxEfficiency = 0.6, MinIgnition = 650, MaxIgnition = 920;
+
+    /// <summary>Fresh faces that are never lit, for any run [s].</summary>
+    private const double Never = 10;
+
+    /// <summary>What is unknown of a gap: how its pieces burn and fly, and how easily the grain is lit.</summary>
+    public static ImmutableArray<BracketUnknown> Of(GapProblem problem)
+    {
+        BracketUnknown[] heat =
+        [
+            new("particle efficiency", "0.03", "0.6", p => Efficiency(p, MinEfficiency), p => Efficiency(p, MaxEfficiency)),
+            new("ignition temperature", "650 K", "920 K", p => Ignition(p, MinIgnition), p => Ignition(p, MaxIgnition)),
+        ];
+        return HasPieces(problem.Design.Source)
+            ?
+            [
+                new("fresh faces of the pieces", "never lit", "lit at once", p => FreshFaces(p, Never), p => FreshFaces(p, 0)),
+                new("speed of the pieces", "slow", "fast", p => Speed(p, 0), p => Speed(p, 1)),
+                .. heat,
+            ]
+            : [.. heat];
+    }
+
+    /// <summary>The gap with fresh faces lit after a time [s].</summary>
+    public static GapProblem FreshFaces(GapProblem problem, double delay) =>
+        WithPieces(problem, m => m with { FreshFaceDelay = Duration.FromSeconds(delay) });
+
+    /// <summary>The gap with fresh faces never lit: the least gas that can be made.</summary>
+    public static GapProblem OldFaces(GapProblem problem) => FreshFaces(problem, Never);
+
+    /// <summary>The gap with pieces that stay at the booster: gas alone.</summary>
+    public static GapProblem GasAlone(GapProblem problem) => WithPieces(problem, m => m with { PieceSpeed = UnitsNet.Speed.Zero });
+
+    /// <summary>Whether a source throws pieces.</summary>
+    public static bool HasPieces(GapSource source) => source.Match(
+        _ => false, _ => false, cluster => cluster.Motors.Any(m => m is GapSource.EndBurner), _ => true);
+
+    /// <summary>The motors of a source that throw pieces.</summary>
+    public static IEnumerable<GapSource.EndBurner> Motors(GapSource source) => source.Match<IEnumerable<GapSource.EndBurner>>(
+        _ => [], _ => [], cluster => cluster.Motors.OfType<GapSource.EndBurner>(), motor => [motor]);
+
+    private static GapProblem Speed(GapProblem problem, double share) =>
+        WithPieces(problem, m => m with { SpeedShare = share, PieceSpeed = null });
+
+    private static GapProblem WithPieces(GapProblem problem, Func<GapSource.EndBurner, GapSource.EndBurner> change) =>
+        problem.With(source: problem.Design.Source.Match(
+            booster => booster,
+            tabulated => tabulated,
+            cluster => cluster with { Motors = [.. cluster.Motors.Select(m => m is GapSource.EndBurner grain ? change(grain) : m)] },
+            GapSource (motor) => change(motor)));
+
+    private static GapProblem Efficiency(GapProblem problem, double share) => problem with
+    {
+        Design = problem.Design with { MixingAndHeat = problem.Design.MixingAndHeat with { ParticleEfficiency = share } },
+    };
+
+    private static GapProblem Ignition(GapProblem problem, double kelvins) => problem with
+    {
+        Design = problem.Design with { Grain = problem.Design.Grain with { IgnitionTemperature = Temperature.FromKelvins(kelvins) } },
+    };
+}
