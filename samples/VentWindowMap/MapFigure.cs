@@ -49,7 +49,7 @@ internal static class MapFigure
         (double x, Window window) = lights[lights.Length / 2];
         plot.Note("too cool", x, Log(1.25 * window.High), Figure.Grey, Alignment.LowerCenter);
         plot.Note("lights", x, 0.5 * (Log(window.Low) + Log(window.High)), Figure.Blue, Alignment.MiddleCenter);
-        plot.Note("pushed apart", x, Log(0.9 * window.Low), Figure.Grey, Alignment.UpperCenter);
+        plot.Note("pushed apart", x, Log(0.7 * window.Low), Figure.Grey, Alignment.UpperCenter);
     }
 
     /// <summary>The widest window of each length that has one.</summary>
