@@ -27,7 +27,7 @@ internal static class OddsByLength
         }
     }
 
-    private static ReliabilityRun Of(double length)
+    public static ReliabilityRun Of(double length)
     {
         GapProblem gap = Rows.OneHole(length, 6);
         return new ReliabilityStudy<GapProblem, GapRun>

@@ -1,12 +1,13 @@
 using Samples;
 using ScottPlot;
 using ScottPlot.Plottables;
+using Staging.Core.Sizing;
 using Staging.Core.Studies;
 
 namespace VentWindowMap;
 
 /// <summary>
-/// Windows of vent area against gap length, with what common practice says beside them.
+/// Both edges of the vent areas that light against gap length, the area to drill, and what common practice drills.
 /// </summary>
 internal static class MapFigure
 {
@@ -17,42 +18,56 @@ internal static class MapFigure
     {
         Plot plot = Figure.New("Vent areas that light the upper motor (18 mm bore, 20 N joint, invented motor)",
             "gap between the motors [mm]", "total vent area [mm2]");
-        Bars(plot, nominal, Figure.Blue, 0.32, "lights at the nominal numbers");
-        Bars(plot, assured, Figure.Orange, 0.16, "lights in half of the cases or more, judged inputs uncertain");
-        double[] from40 = [nominal.Axis.Low, PracticeGap], level = [Log(PracticeArea), Log(PracticeArea)];
-        Scatter practice = plot.Add.ScatterLine(from40, level, Figure.Red);
-        practice.LineWidth = 3;
-        practice.LinePattern = LinePattern.Dashed;
+        (double X, Window Window)[] lights = Widest(nominal), inHalf = Widest(assured);
+        FillY band = plot.Add.FillY(Xs(lights), Logs(lights, w => w.Low), Logs(lights, w => w.High));
+        (band.FillColor, band.LineWidth, band.MarkerSize, band.LegendText) = (Figure.Blue.WithAlpha(0.15), 0, 0, "");
+        plot.Line(lights, w => w.Low, Figure.Blue, LinePattern.Solid).LegendText = "edges of what lights at the nominal numbers";
+        plot.Line(lights, w => w.High, Figure.Blue, LinePattern.Solid);
+        plot.Line(inHalf, w => w.Low, Figure.Orange, LinePattern.Dashed).LegendText =
+            "edges of what lights in half of the cases, judged inputs uncertain";
+        plot.Line(inHalf, w => w.High, Figure.Orange, LinePattern.Dashed);
+        plot.Line(lights, w => Math.Min(VentAdvice.Margin * w.Low, w.High), Figure.Green, LinePattern.Solid).LegendText =
+            FormattableString.Invariant($"area to drill: the lower edge times {VentAdvice.Margin}");
+        double[] customary = [nominal.Axis.Low, PracticeGap], level = [Log(PracticeArea), Log(PracticeArea)];
+        Scatter practice = plot.Add.ScatterLine(customary, level, Figure.Red);
+        practice.LineWidth = 4;
+        practice.LinePattern = LinePattern.Dotted;
         practice.LegendText = "common practice: the area of one 6 mm hole, to about 250 mm";
+        if (lights.Length > 0)
+            Words(plot, lights);
         Axis areas = nominal.Results[0].Axis;
-        double[] ticks = [5, 10, 20, 50, 100, 200, 500];
+        double[] ticks = [5, 10, 20, 50, 100, 200, 500, 1000];
         plot.Axes.Left.SetTicks([.. ticks.Select(Log)], [.. ticks.Select(t => $"{t:F0}")]);
-        double half = 0.5 * (nominal.Axis.Values[1] - nominal.Axis.Values[0]);
-        plot.Axes.SetLimits(nominal.Axis.Low - half, nominal.Axis.High + half, Log(areas.Low) - 0.45, Log(areas.High) + 0.05);
-        plot.Legend(Alignment.LowerLeft);
+        plot.Axes.SetLimits(nominal.Axis.Low - 15, nominal.Axis.High + 15, Log(areas.Low) - 0.25, Log(areas.High) + 0.05);
+        plot.Legend(Alignment.LowerRight);
         return plot;
     }
 
-    private static void Bars(Plot plot, SweepLine<WindowResult> line, Color colour, double share, string label)
+    /// <summary>What is inside the window and on either side of it.</summary>
+    private static void Words(Plot plot, (double X, Window Window)[] lights)
     {
-        double half = share * (line.Axis.Values[1] - line.Axis.Values[0]);
-        bool named = false;
-        for (int i = 0; i < line.Results.Length; i++)
-        {
-            foreach (Window window in line.Results[i].Windows)
-            {
-                double x = line.Axis.Values[i];
-                Rectangle bar = plot.Add.Rectangle(x - half, x + half, Log(window.Low), Log(window.High));
-                (bar.FillStyle.Color, bar.LineStyle.Width) = (colour.WithAlpha(0.75), 0);
-                if (!named)
-                    bar.LegendText = label;
-                named = true;
-            }
-        }
-
-        if (!named)
-            plot.Add.Rectangle(-1000, -1000, -1000, -1000).LegendText = label + ": nowhere";
+        (double x, Window window) = lights[lights.Length / 2];
+        plot.Note("too cool", x, Log(1.25 * window.High), Figure.Grey, Alignment.LowerCenter);
+        plot.Note("lights", x, 0.5 * (Log(window.Low) + Log(window.High)), Figure.Blue, Alignment.MiddleCenter);
+        plot.Note("pushed apart", x, Log(0.7 * window.Low), Figure.Grey, Alignment.UpperCenter);
     }
+
+    /// <summary>The widest window of each length that has one.</summary>
+    private static (double X, Window Window)[] Widest(SweepLine<WindowResult> line) =>
+        [.. line.Axis.Values.Zip(line.Results).Where(p => p.Second.Widest is not null).Select(p => (p.First, p.Second.Widest!))];
+
+    private static Scatter Line(this Plot plot, (double X, Window Window)[] points, Func<Window, double> edge, Color colour,
+        LinePattern pattern)
+    {
+        Scatter line = plot.Add.ScatterLine(Xs(points), Logs(points, edge), colour);
+        (line.LineWidth, line.LinePattern) = (3, pattern);
+        return line;
+    }
+
+    private static double[] Xs((double X, Window Window)[] points) => [.. points.Select(p => p.X)];
+
+    private static double[] Logs((double X, Window Window)[] points, Func<Window, double> edge) =>
+        [.. points.Select(p => Log(edge(p.Window)))];
 
     private static double Log(double area) => Math.Log10(area);
 }
