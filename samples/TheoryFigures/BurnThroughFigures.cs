@@ -123,7 +123,7 @@ internal static class BurnThroughFigures
     private static Plot Race()
     {
         Plot plot = Figure.New("The race over what is unknown: 250 mm, one 6 mm hole", "time since burn-through [ms]", "grain surface [K]");
-        BracketUnknown[] unknowns = [.. BracketUnknown.Of(Gap())];
+        BracketUnknown[] unknowns = [.. BracketEnds.Of(Gap())];
         double low = Ignition(unknowns[3].AtLow(Gap())), nominalIgnition = Ignition(Gap()), high = Ignition(unknowns[3].AtHigh(Gap()));
         plot.Band([(0, low, high), (End_ms, low, high)], Figure.Grey);
         GapRun[] runs = [.. Enumerable.Range(0, 8).Select(k => Corner(unknowns, k).Solve())];
