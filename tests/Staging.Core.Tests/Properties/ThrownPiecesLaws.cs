@@ -68,7 +68,8 @@ public static class ThrownGap
             Tube = Bench.Tube(length),
             Vents = [Bench.Hole(Bench.Tube(300), hole) with { Station = Length.FromMillimeters(station * length) }],
             Joint = Bench.Joint(holds),
-        }) with { Horizon = Duration.FromMilliseconds(20), AfterOpening = Duration.FromMilliseconds(2) }
+        }) with
+        { Horizon = Duration.FromMilliseconds(20), AfterOpening = Duration.FromMilliseconds(2) }
         where gap.Check().All(f => f.Severity != FindingSeverity.Error)
         select gap).ToArbitrary();
 }

@@ -88,7 +88,8 @@ public class ResolvedPiecesTests
             {
                 Tube = Bench.Tube(length),
                 Vents = [Bench.Hole(Bench.Tube(80), 2) with { Station = Length.FromMillimeters(0.5 * length) }],
-            }) with { Horizon = Duration.FromMilliseconds(15) };
+            }) with
+            { Horizon = Duration.FromMilliseconds(15) };
             var twenty = new GapModel.OneDimensional { Cells = 20 };
             GapRun slow = Short(15).Solve(twenty), fast = Short(120).Solve(twenty);
             double difference = Enumerable.Range(2, 13).Max(t =>
