@@ -32,7 +32,7 @@ internal static class GapChecks
         if (ignition is < 650 or > 920)
             Add(findings, FindingSeverity.Note, "GAP007", "Grain.IgnitionTemperature",
                 $"{ignition:F0} K lies outside 650 to 920 K, the range of one-step kinetics fitted to hot-bath data for heating within "
-                + "milliseconds.");
+                + $"milliseconds.");
         return findings.ToImmutable();
     }
 

@@ -59,7 +59,10 @@ internal sealed partial class OneDimensionalGap
     {
         TubeArrays a = Tube.Cells;
         for (int i = a.First; i < a.End; i++)
+        {
             a.Products[i] = Math.Clamp(a.Products[i], 0, a.Density[i]);
+            a.Fraction[i] = Math.Clamp(a.Fraction[i], 0, 1);
+        }
     }
 
     /// <summary>
