@@ -12,8 +12,8 @@ public sealed partial record GapProblem
     /// Runs a gap from burn-through until the joint opens, the gap is spent or the horizon is reached.
     /// </summary>
     /// <param name="model">How the gas is modelled; null for <see cref="GapModel.TwoZone"/>.</param>
-    /// <param name="options">How to integrate; null for the defaults. The one-dimensional model takes the number of
-    /// steps allowed from it, nothing else.</param>
+    /// <param name="options">How to integrate; null for <see cref="SolverOptions.ForGaps"/>. The one-dimensional model
+    /// takes the number of steps allowed from it, nothing else.</param>
     /// <param name="progress">Gets how far the run has come, in order, on the calling thread; null for no
     /// report.</param>
     /// <param name="cancellationToken">Stops the run.</param>
@@ -28,7 +28,7 @@ public sealed partial record GapProblem
     {
         GapModel how = model ?? Usual;
         InvalidModelException.ThrowOnError(Check());
-        SolverOptions steps = options ?? SolverOptions.Default;
+        SolverOptions steps = options ?? SolverOptions.ForGaps;
         return how.Match(Lumped, Lumped, flow => new OneDimensionalSolver(this, flow, steps, progress).Run(cancellationToken));
 
         GapRun Lumped(GapModel lumped) => new LumpedSolver(this, lumped, steps, progress).Run(cancellationToken);

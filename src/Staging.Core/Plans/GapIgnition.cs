@@ -44,7 +44,7 @@ public sealed record GapIgnition : IGapIgnition
     public GapModel Model { get; init => field = Guard.NotNull(value); } = new GapModel.TwoZone();
 
     /// <summary>How the gap is integrated.</summary>
-    public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.Default;
+    public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.ForGaps;
 
     /// <summary>The gap at a given burn-through.</summary>
     /// <param name="state">Air, flight and masses at that moment.</param>

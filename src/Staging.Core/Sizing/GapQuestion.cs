@@ -41,7 +41,7 @@ public sealed record GapQuestion
     public GapModel Model { get; init => field = Guard.NotNull(value); } = new GapModel.TwoZone();
 
     /// <summary>How the gap is integrated.</summary>
-    public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.Default;
+    public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.ForGaps;
 
     /// <summary>
     /// The smallest and largest total vent area that lights a gap of given length; edges are found within 2 %.

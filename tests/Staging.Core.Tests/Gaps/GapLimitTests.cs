@@ -31,7 +31,7 @@ public class GapLimitTests
     public void Two_zones_of_one_gas_are_one_zone_at_every_moment()
     {
         GapProblem gap = Bench.Adiabatic.With(d => d with { Vents = [], Joint = Unyielding });
-        GapRun run = gap.Solve();
+        GapRun run = gap.Solve(options: SolverOptions.Default);
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
         double chamber = gap.Motor().ChamberVolume.CubicMeters;
         double air = gap.Design.Tube.Volume.CubicMeters + gap.Design.Grain.RecessVolume.CubicMeters;

@@ -1,5 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Sizing;
 using Staging.Core.Solving;
 using UnitsNet;
 
@@ -27,6 +28,24 @@ public class GapWorkTests
     {
         Assert.Equal(new SolverStatistics(1174, 37, 7273, 7930), StartingGaps.Bore18mm.Solve().Statistics);
         Assert.Equal(new SolverStatistics(5583, 452, 59171, 42155) { JacobianCalls = 1461, Factorisations = 1883 }, Vented.Solve().Statistics);
+    }
+
+    [Theory]
+    [InlineData(10)]
+    [InlineData(40)]
+    [InlineData(100)]
+    [InlineData(400)]
+    [InlineData(1400)]
+    public void The_usual_tolerances_move_nothing_by_more_than_two_parts_in_100_000(double area)
+    {
+        GapProblem gap = StartingGaps.Bore18mm.WithVents(new VentLayout { HoleCount = 2 }, Area.FromSquareMillimeters(area));
+        GapRun usual = gap.Solve(), fine = gap.Solve(options: new() { RelativeTolerance = 1e-9, ScaledAbsoluteTolerance = 1e-11 });
+        Assert.Equal(fine.Outcome.GetType(), usual.Outcome.GetType());
+        Assert.Equal(fine.Events.Select(e => e.Kind), usual.Events.Select(e => e.Kind));
+        foreach ((GapEvent one, GapEvent other) in fine.Events.Zip(usual.Events))
+            Assert.InRange(other.Time / one.Time - 1, -2e-5, 2e-5);
+        Assert.InRange(usual.PeakGaugePressure / fine.PeakGaugePressure - 1, -2e-5, 2e-5);
+        Assert.InRange(usual.PeakGrainSurface.Kelvins / fine.PeakGrainSurface.Kelvins - 1, -2e-5, 2e-5);
     }
 
     [Fact]

@@ -143,7 +143,7 @@ internal static class GapCodecs
             "Pressure coefficient of the body side at the holes; near 0 on a long cylinder.");
         var model = f.Optional("model", GapModelCodec.Codec, x => x.Model, new GapModel.TwoZone(),
             "How the gas in the gap is modelled; displacement when left out.");
-        var solver = f.Optional("solver", SolverCodec.Codec, x => x.Solver, SolverOptions.Default,
+        var solver = f.Optional("solver", SolverCodec.Codec, x => x.Solver, SolverOptions.ForGaps,
             "How the gap is integrated; the defaults when left out.");
         return v => new GapIgnition
         {

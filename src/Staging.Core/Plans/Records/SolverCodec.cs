@@ -8,14 +8,14 @@ namespace Staging.Core.Plans.Records;
 /// </summary>
 internal static class SolverCodec
 {
-    private static readonly SolverOptions Standard = SolverOptions.Default;
+    private static readonly SolverOptions Standard = SolverOptions.ForGaps;
 
     public static readonly RecordCodec<SolverOptions> Codec = new("solver", "How the gap is integrated.", f =>
     {
         var relative = f.Optional("relativeTolerance", NumberCodec.Ratio, x => x.RelativeTolerance, Standard.RelativeTolerance,
-            "Local error per step relative to the state; 1e-8 when left out.");
+            "Local error per step relative to the state; 1e-6 when left out.");
         var absolute = f.Optional("scaledAbsoluteTolerance", NumberCodec.Ratio, x => x.ScaledAbsoluteTolerance,
-            Standard.ScaledAbsoluteTolerance, "Local error per step as a fraction of the natural scale; 1e-10 when left out.");
+            Standard.ScaledAbsoluteTolerance, "Local error per step as a fraction of the natural scale; 1e-8 when left out.");
         var parts = f.Optional("eventScanParts", CountCodec.Whole, x => x.EventScanParts, Standard.EventScanParts,
             "Parts into which each step is cut in the search for events; 4 when left out.");
         var width = f.Optional("eventTimeTolerance", Quantities.Duration, x => x.EventTimeTolerance, Standard.EventTimeTolerance,

@@ -1,5 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps.BurnThrough;
@@ -64,7 +65,8 @@ public class ThrownPiecesTests
     {
         foreach (GapModel model in Models)
         {
-            GapRun still = Grains.Of(Grains.Whole.At(0)).Solve(model), almost = Grains.Of(Grains.Whole.At(1e-3)).Solve(model);
+            GapRun still = Grains.Of(Grains.Whole.At(0)).Solve(model, SolverOptions.Default),
+                almost = Grains.Of(Grains.Whole.At(1e-3)).Solve(model, SolverOptions.Default);
             Assert.Null(still.TimeOf(GapEventKind.PiecesAtNozzle));
             Assert.InRange(almost.PeakGaugePressure / still.PeakGaugePressure - 1, -1e-7, 1e-7);
             Assert.InRange(almost.PeakGrainSurface.Kelvins / still.PeakGrainSurface.Kelvins - 1, -1e-6, 1e-6);
