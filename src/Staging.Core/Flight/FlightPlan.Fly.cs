@@ -87,7 +87,7 @@ public sealed partial record FlightPlan
         foreach ((BodyState start, FailureScenario scenario) in scenarios)
         {
             ImmutableArray<BodyFlight> bodies = FromSi(parameters, simulation.FlyFailure(start, scenario));
-            failureCases.Add(new FailureCase(Stages[scenario.Stage].Name, scenario.Kind, bodies));
+            failureCases.Add(new FailureCase(Stages[scenario.Stage].Name, scenario.Kind, scenario.Delay, bodies));
             Report(progress, bodies, 1 + failureCases.Count, 1 + scenarios.Count);
         }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
@@ -7,8 +8,8 @@ namespace Staging.Core.Reviews;
 /// <summary>What a review says of one gap.</summary>
 public sealed class GapReview
 {
-    internal GapReview(StagingReport staging, GapRun run, VentAdvice advice, GapBracket bracket) =>
-        (Staging, Run, Advice, Bracket) = (staging, run, advice, bracket);
+    internal GapReview(StagingReport staging, GapRun run, VentAdvice advice, GapBracket bracket, ImmutableArray<TriedChange> tried) =>
+        (Staging, Run, Advice, Bracket, Tried) = (staging, run, advice, bracket, tried);
 
     /// <summary>The staging in flight: state at burn-through, and what came of it.</summary>
     public StagingReport Staging { get; }
@@ -23,6 +24,9 @@ public sealed class GapReview
     /// The same gap over what is unknown: whether the joint holds, whether fire arrives, which vents.
     /// </summary>
     public GapBracket Bracket { get; }
+
+    /// <summary>Changes that were run for a gap that stays cold: <see cref="StageVerdict.Tried"/>.</summary>
+    internal ImmutableArray<TriedChange> Tried { get; }
 
     /// <summary>The gap in plain text: vents asked and given, what happens when, and what decided.</summary>
     /// <returns>Lines of at most 100 characters.</returns>

@@ -8,11 +8,24 @@ namespace Staging.Core.Reviews;
 /// <remarks>It informs. Local codes, the range safety officer and licensed practice decide.</remarks>
 public sealed class StagingReview
 {
-    internal StagingReview(StagingPlan plan, ImmutableArray<ModelFinding> findings, FlightRun flight, ImmutableArray<GapReview> gaps)
+    internal StagingReview(
+        StagingPlan plan, ImmutableArray<ModelFinding> findings, FlightRun flight, ImmutableArray<GapReview> gaps, Odds? odds)
     {
-        (Plan, Findings, Flight, Gaps) = (plan, findings, flight, gaps);
+        (Plan, Findings, Flight, Gaps, Odds) = (plan, findings, flight, gaps, odds);
         Cautions = CautionRules.For(plan, flight, gaps);
+        Stages = [.. StageVerdicts.Of(plan, flight, gaps, odds)];
     }
+
+    /// <summary>Whether the stages light: the least sure of <see cref="Stages"/>.</summary>
+    public Verdict Verdict => StageVerdicts.Worst(Stages);
+
+    /// <summary>Each stage above the lowest: whether it lights, what decides it, and what was tried where it stays cold.</summary>
+    public ImmutableArray<StageVerdict> Stages { get; }
+
+    /// <summary>
+    /// How often every stage lights over what is judged; null where none were asked for, or nothing is judged.
+    /// </summary>
+    public Odds? Odds { get; }
 
     /// <summary>What was reviewed.</summary>
     public StagingPlan Plan { get; }
@@ -29,11 +42,11 @@ public sealed class StagingReview
     /// <summary>Findings of the check that did not stop the review.</summary>
     public ImmutableArray<ModelFinding> Findings { get; }
 
-    /// <summary>Whether every staging of the plan came about and lit.</summary>
+    /// <summary>Whether every staging of the plan came about and lit in the nominal case.</summary>
     public bool EveryStageLights =>
         Flight.Stagings.Length == Plan.Flight.Stages.Length - 1 && Flight.Stagings.All(s => s.Lit);
 
-    /// <summary>The review in plain text: gaps, flight, what comes down, cautions, result.</summary>
+    /// <summary>The review in plain text: the verdict, gaps, flight, what comes down, findings and cautions.</summary>
     /// <returns>Lines of at most 100 characters, where names are short.</returns>
     public override string ToString() => ToString(100);
 

@@ -17,19 +17,27 @@ public static partial class StagingReviewer
     /// <param name="plan">The plan.</param>
     /// <param name="options">How the flight is computed; null for the defaults. Its scope is not asked: a review
     /// follows every body and every failure.</param>
+    /// <param name="cases">Cases of a quick study of the odds over what is judged, 1 to 1 million; 0 for none. See
+    /// <see cref="Odds"/>.</param>
     /// <param name="cancellationToken">Stops the review.</param>
     /// <returns>The review. A stage that does not light is a result, not an exception.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The number of cases is outside its range.</exception>
     /// <exception cref="InvalidModelException"><see cref="StagingPlan.Check"/> reports errors.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public static StagingReview Review(this StagingPlan plan, FlightOptions? options = null, CancellationToken cancellationToken = default)
+    public static StagingReview Review(this StagingPlan plan, FlightOptions? options = null, int cases = 60,
+        CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        Guard.In(cases, 0, 1_000_000, nameof(cases));
         ImmutableArray<ModelFinding> findings = plan.Check();
         InvalidModelException.ThrowOnError(findings);
         FlightRun flight = plan.Flight.Fly((options ?? FlightOptions.Default) with { Scope = FlightScope.Everything },
             cancellationToken: cancellationToken);
         ImmutableArray<GapReview> gaps = [.. flight.Stagings.Select(s => ReviewGap(plan, s, cancellationToken)).OfType<GapReview>()];
-        return new StagingReview(plan, findings, flight, gaps);
+        Odds? odds = cases > 0 && new OddsStudy(plan) is { HasInputs: true } study
+            ? study.Run(cases, seed: 0, options: null, progress: null, cancellationToken)
+            : null;
+        return new StagingReview(plan, findings, flight, gaps, odds);
     }
 
     /// <summary>
@@ -70,7 +78,8 @@ public static partial class StagingReviewer
         if (upper.Gap() is not { } gap)
             return null;
         GapRun run = staging.GapRun();
-        return new GapReview(staging, run, run.Problem.SizeVents(gap.Layout, gap.Model, gap.Solver, cancel),
-            run.Problem.Bracket(gap.Layout, gap.Model, gap.Solver, cancel));
+        VentAdvice advice = run.Problem.SizeVents(gap.Layout, gap.Model, gap.Solver, cancel);
+        return new GapReview(staging, run, advice, run.Problem.Bracket(gap.Layout, gap.Model, gap.Solver, cancel),
+            [.. ChangeTrials.Of(run, gap, advice, cancel)]);
     }
 }

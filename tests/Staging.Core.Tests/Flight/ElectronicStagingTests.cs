@@ -45,7 +45,7 @@ public class ElectronicStagingTests
             Assert.True(cold.Bodies.Max(b => b.Apogee?.Meters ?? 0) < 0.7 * run.Apogee!.Value.Meters);
         }
 
-        Assert.True(TestPlans.Of(TwoStages(Timer(timer, from: TimerStart.LiftOff))).Review().EveryStageLights);
+        Assert.True(TestPlans.Of(TwoStages(Timer(timer, from: TimerStart.LiftOff))).Review(cases: 0).EveryStageLights);
     }
 
     [Fact]
@@ -95,8 +95,8 @@ public class ElectronicStagingTests
     public void A_review_follows_every_failure_whatever_the_scope()
     {
         var plan = TestPlans.Of(TwoStages());
-        StagingReview review = plan.Review(new FlightOptions { Scope = FlightScope.UppermostStage });
-        Assert.Equal(plan.Review().Cautions.Select(c => c.Code), review.Cautions.Select(c => c.Code));
+        StagingReview review = plan.Review(new FlightOptions { Scope = FlightScope.UppermostStage }, cases: 0);
+        Assert.Equal(plan.Review(cases: 0).Cautions.Select(c => c.Code), review.Cautions.Select(c => c.Code));
     }
 
     /// <summary>A record that begins on the way down and burns there: thrust pushes towards the ground and its work counts.</summary>

@@ -75,7 +75,7 @@ public class CautionRuleTests
     [Fact]
     public void A_surface_that_just_lights_is_no_margin()
     {
-        double peak = TestPlans.Through(TestPlans.Lighting).Review().Gaps[0].Run.PeakGrainSurface.Kelvins;
+        double peak = TestPlans.Through(TestPlans.Lighting).Review(cases: 0).Gaps[0].Run.PeakGrainSurface.Kelvins;
         Assert.False(Gap("CAU023", Igniting(peak - 51)).OutsideRule);
         Assert.True(Gap("CAU023", Igniting(peak - 49)).OutsideRule);
         Assert.True(Gap("CAU023", Igniting(peak + 1)).OutsideRule);
@@ -86,7 +86,7 @@ public class CautionRuleTests
     {
         // 11 ft lbf by the definitions of foot and pound: 0.3048 m x 0.45359237 kg x 9.80665 m/s2.
         const double limit = 11 * 0.3048 * 0.45359237 * 9.80665;
-        StagingReview review = TestPlans.Of(Two with { Payload = Mass.FromGrams(300) }).Review();
+        StagingReview review = TestPlans.Of(Two with { Payload = Mass.FromGrams(300) }).Review(cases: 0);
         foreach ((Caution caution, BodyFlight body) in review.Cautions.Where(c => c.Code == "CAU030").Zip(review.Flight.Bodies))
             Assert.Equal(((FlightOutcome.Landed)body.Outcome).KineticEnergy.Joules >= limit, caution.OutsideRule);
         foreach ((Caution caution, FailureCase failure) in review.Cautions.Where(c => c.Code == "CAU024").Zip(review.Flight.FailureCases))
@@ -98,13 +98,13 @@ public class CautionRuleTests
     [Fact]
     public void Electronics_and_gaps_of_another_model_get_their_word()
     {
-        Assert.Contains(TestPlans.Of(TestFlights.TwoStages(TestFlights.Timer(0.2))).Review().Cautions, c => c.Code == "CAU027");
+        Assert.Contains(TestPlans.Of(TestFlights.TwoStages(TestFlights.Timer(0.2))).Review(cases: 0).Cautions, c => c.Code == "CAU027");
         StagingReview foreign = TestPlans.Of(TestFlights.TwoStages(TestFlights.Gap(_ => new GapIgnitionResult.Lit
         {
             Reason = "a test says so",
             IgnitionLag = Duration.FromMilliseconds(10),
             SeparationLag = Duration.FromMilliseconds(10),
-        }))).Review();
+        }))).Review(cases: 0);
         Assert.Contains(foreign.Cautions, c => c.Code == "CAU026");
         Assert.Empty(foreign.Gaps);
     }
@@ -123,7 +123,7 @@ public class CautionRuleTests
             _ => Motors(m => m with { Thrust = Scaled(value * weight / TestFlights.Curve.AverageThrust.Newtons) }),
         };
         StagingPlan review = TestPlans.Of(plan) with { SiteSize = Length.FromMeters(code == "CAU013" ? value : 300) };
-        return Assert.Single(review.Review().Cautions, c => c.Code == code);
+        return Assert.Single(review.Review(cases: 0).Cautions, c => c.Code == code);
     }
 
     private static FlightPlan Motors(Func<Motor, Motor> change) =>
@@ -134,12 +134,12 @@ public class CautionRuleTests
 
     private static Caution GuideExit(double length, out Speed? exit)
     {
-        StagingReview review = TestPlans.Of(Two with { Guide = LaunchGuide.Vertical(Length.FromMeters(length)) }).Review();
+        StagingReview review = TestPlans.Of(Two with { Guide = LaunchGuide.Vertical(Length.FromMeters(length)) }).Review(cases: 0);
         exit = review.Flight.GuideExitSpeed;
         return Assert.Single(review.Cautions, c => c.Code == "CAU017");
     }
 
-    private static Caution Gap(string code, GapDesign design) => Assert.Single(TestPlans.Through(design).Review().Cautions, c => c.Code == code);
+    private static Caution Gap(string code, GapDesign design) => Assert.Single(TestPlans.Through(design).Review(cases: 0).Cautions, c => c.Code == code);
 
     private static GapDesign Long(double length) => TestPlans.Lighting with { Tube = Bench.Tube(length), Vents = [Bench.Hole(Bench.Tube(length), 5, 4)] };
 

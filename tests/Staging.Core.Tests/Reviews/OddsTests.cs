@@ -41,7 +41,7 @@ public class OddsTests
             StagingPlan plan = Demo;
             for (int i = 0; i < GapInputs.Judged.Length; i++)
                 plan = GapInputs.Judged[i].Below("sustainer").With(plan, columns.Inputs[i].Values.Span[row]);
-            StagingReview review = plan.Review();
+            StagingReview review = plan.Review(cases: 0);
             GapRun run = Assert.Single(review.Gaps).Run;
             Assert.Equal(run.PeakGrainSurface.Kelvins - run.Problem.Design.Grain.IgnitionTemperature.Kelvins, margin.At(row));
             Assert.Equal(review.Flight.Apogee!.Value.Meters, apogee.At(row));

@@ -22,7 +22,7 @@ public class PlanGapsTests
     [Fact]
     public void The_gap_of_a_plan_is_the_one_that_its_review_runs()
     {
-        GapProblem reviewed = Assert.Single(Demo.Review().Gaps).Run.Problem;
+        GapProblem reviewed = Assert.Single(Demo.Review(cases: 0).Gaps).Run.Problem;
         Assert.Equal(reviewed, Demo.GapBelow());
         Assert.Equal(reviewed, Demo.Flight.Fly().GapRunBelow("sustainer").Problem);
         GapQuestion question = Demo.QuestionBelow("sustainer");
@@ -55,8 +55,8 @@ public class PlanGapsTests
         Length gap = question.Problem.Design.Tube.Length;
         Window window = question.VentWindow(gap, Axis.Factors("vent area", "mm2", 10, 400, 6)).Widest!;
         Assert.False(window.LowIsEndOfSearch);
-        Assert.True(WithVents(window.Low).Review().EveryStageLights);
-        Assert.False(WithVents(window.Low / 1.03).Review().EveryStageLights);
+        Assert.True(WithVents(window.Low).Review(cases: 0).EveryStageLights);
+        Assert.False(WithVents(window.Low / 1.03).Review(cases: 0).EveryStageLights);
 
         StagingPlan WithVents(double mm2)
         {

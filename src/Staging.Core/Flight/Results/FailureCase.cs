@@ -5,8 +5,13 @@ namespace Staging.Core.Flight;
 /// <summary>The flight from a staging that fails to the ground.</summary>
 public sealed class FailureCase
 {
-    internal FailureCase(string stage, FailureKind kind, ImmutableArray<BodyFlight> bodies) =>
+    private readonly double delay;
+
+    internal FailureCase(string stage, FailureKind kind, double delay, ImmutableArray<BodyFlight> bodies)
+    {
         (Stage, Kind, Bodies) = (stage, kind, bodies);
+        this.delay = delay;
+    }
 
     /// <summary>Name of the stage that fails.</summary>
     public string Stage { get; }
@@ -22,7 +27,7 @@ public sealed class FailureCase
     {
         FailureKind.UnlitAndJoined => $"{Stage} stays cold, stages stay joined",
         FailureKind.UnlitAndParted => $"{Stage} stays cold, stages part",
-        FailureKind.LitLate => $"{Stage} lights late",
+        FailureKind.LitLate => Invariant.Text($"{Stage} lights {delay:G3} s late"),
         _ => $"nothing comes out of {Stage}",
     };
 

@@ -11,7 +11,7 @@ namespace Staging.Core.Reviews;
 internal sealed class JudgedInputs
 {
     /// <summary>Inputs of the model itself: the same in every gap.</summary>
-    private const string OfTheModel = "closures.";
+    public const string OfTheModel = "closures.";
 
     public JudgedInputs(StagingPlan plan)
     {

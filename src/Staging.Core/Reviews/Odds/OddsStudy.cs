@@ -16,11 +16,15 @@ internal sealed class OddsStudy(StagingPlan plan)
     /// <summary>Nothing is kept that the odds do not ask for.</summary>
     private static readonly FlightOptions Lean = new() { Scope = FlightScope.UppermostStage, KeepTracks = false };
 
+    private readonly JudgedInputs judged = new(plan);
+
+    /// <summary>Whether anything is judged, so that there are odds.</summary>
+    public bool HasInputs => !judged.Inputs.IsEmpty;
+
     public Odds Run(int cases, ulong seed, StudyOptions? options, IProgress<StudyProgress>? progress, CancellationToken cancel)
     {
         PointEvaluator.RefusePart(options);
-        var judged = new JudgedInputs(plan);
-        if (judged.Inputs.IsEmpty)
+        if (!HasInputs)
         {
             throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU001", "Flight.Stages",
                 "No stage is lit through a gap whose inputs are judged, so there is nothing to vary; a ReliabilityStudy takes inputs "

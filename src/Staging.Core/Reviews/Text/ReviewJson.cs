@@ -18,6 +18,7 @@ internal static class ReviewJson
         w.WriteStartObject();
         w.WriteString("plan", review.Plan.Name);
         w.WriteBoolean("everyStageLights", review.EveryStageLights);
+        VerdictJson.Write(w, review);
         List(w, "gaps", review.Gaps, WriteGap);
         List(w, "stagings", review.Flight.Stagings, WriteStaging);
         Number(w, "apogee_m", review.Flight.Apogee?.Meters);
@@ -168,7 +169,7 @@ internal static class ReviewJson
         w.WriteString("message", f.Message);
     }
 
-    private static void List<T>(Utf8JsonWriter w, string key, IEnumerable<T> items, Action<Utf8JsonWriter, T> write)
+    internal static void List<T>(Utf8JsonWriter w, string key, IEnumerable<T> items, Action<Utf8JsonWriter, T> write)
     {
         w.WriteStartArray(key);
         foreach (T item in items)
@@ -189,7 +190,7 @@ internal static class ReviewJson
     }
 
     /// <summary>A number, or null where there is none; infinity and not-a-number have no place in JSON.</summary>
-    private static void Number(Utf8JsonWriter w, string key, double? value)
+    internal static void Number(Utf8JsonWriter w, string key, double? value)
     {
         if (value is { } number && double.IsFinite(number))
             w.WriteNumber(key, number);

@@ -3,7 +3,7 @@ using Staging.Core.Flight;
 namespace Staging.Core.Reviews;
 
 /// <summary>
-/// A review as text in plain sections: the gaps, the flight, what comes down, what to mind, the result.
+/// A review as text in plain sections: the verdict, the gaps, the flight, what comes down, what to mind.
 /// </summary>
 internal static class ReviewText
 {
@@ -13,21 +13,14 @@ internal static class ReviewText
     {
         var sheet = new TextSheet(width);
         sheet.Line($"Staging review: {review.Plan.Name}");
+        VerdictText.Write(review, sheet);
         foreach (GapReview gap in review.Gaps)
             GapText.Write(gap, sheet);
         Flight(review.Flight, sheet);
         DescentText.Write(review.Flight, sheet);
+        Findings(review, sheet);
         Cautions(review, sheet);
-        sheet.Heading(Result(review));
         return sheet.ToString();
-    }
-
-    private static string Result(StagingReview review)
-    {
-        if (review.EveryStageLights)
-            return "result: every stage lights";
-        StagingReport? cold = review.Flight.Stagings.FirstOrDefault(s => !s.Lit);
-        return $"result: stage {cold?.UpperStage ?? review.Plan.Flight.Stages[review.Flight.Stagings.Length + 1].Name} stays cold";
     }
 
     private static void Flight(FlightRun flight, TextSheet sheet)
@@ -61,12 +54,19 @@ internal static class ReviewText
                 Invariant.Text($"at {ejection.Before.Height.Meters:F0} m, {ejection.Time.Seconds:F1} s"));
     }
 
+    private static void Findings(StagingReview review, TextSheet sheet)
+    {
+        if (review.Findings.IsEmpty)
+            return;
+        sheet.Heading("Findings about the model (! marks one that casts doubt on the numbers above)");
+        foreach (ModelFinding f in review.Findings.OrderByDescending(f => f.Severity))
+            sheet.Wrapped(f.Severity == FindingSeverity.Note ? "  " : "! ", f.ToString(), CautionIndent);
+    }
+
     private static void Cautions(StagingReview review, TextSheet sheet)
     {
         sheet.Heading("Cautions (! marks a rule that the plan stands outside of)");
         foreach (Caution c in review.Cautions.OrderByDescending(c => c.OutsideRule))
             sheet.Wrapped(c.OutsideRule ? "! " : "  ", $"{c.Subject}: {c.Text}", CautionIndent);
-        foreach (ModelFinding f in review.Findings)
-            sheet.Wrapped("  ", f.ToString(), CautionIndent);
     }
 }

@@ -1,0 +1,71 @@
+using Staging.Core.Gaps;
+using Staging.Core.Plans;
+using Staging.Core.Sizing;
+using UnitsNet;
+
+namespace Staging.Core.Reviews;
+
+/// <summary>Changes that a builder could make to a gap that stays cold: each is run.</summary>
+internal static class ChangeTrials
+{
+    /// <summary>Factor on the force of a joint that opens too early, and on the length of a gap [-].</summary>
+    private const double Firmer = 2, Shorter = 0.5;
+
+    /// <summary>Strongest joint that can be described [N].</summary>
+    private const double MaxForce = 2000;
+
+    public static IEnumerable<TriedChange> Of(GapRun run, GapIgnition gap, VentAdvice advice, CancellationToken cancel)
+    {
+        if (run.Outcome.IsLitBeforeParting)
+            yield break;
+        GapProblem problem = run.Problem;
+        if (OuterHoles(problem) is { } opened)
+            yield return Try(opened.Change, opened.Problem);
+        if (advice.Run is { } drilled)
+            yield return new TriedChange($"the vents asked for ({string.Join("; ", advice.Walls)})", drilled);
+        double force = problem.Design.Joint.Coupler.BreakawayForce.Newtons;
+        if (run.TimeOf(GapEventKind.JointOpens) is not null && force is > 0 and <= MaxForce / Firmer)
+            yield return Try(Invariant.Text($"a joint of {Firmer * force:G4} N instead of {force:G4} N"),
+                problem.With(breakaway: Force.FromNewtons(Firmer * force)));
+        if (HalfAsLong(problem, gap, advice) is { } shorter)
+            yield return Try(Invariant.Text($"a gap of {shorter.Design.Tube.Length.Millimeters:G4} mm instead of "
+                + $"{problem.Design.Tube.Length.Millimeters:G4} mm with {shorter.Design.TotalVentArea.SquareMillimeters:F1} mm2 of vents"), shorter);
+
+        TriedChange Try(string change, GapProblem changed) => new(change, changed.Solve(gap.Model, gap.Solver, cancellationToken: cancel));
+    }
+
+    /// <summary>The gap with the holes of its tube repeated in the outer wall of every pocket that they lead into.</summary>
+    private static (string Change, GapProblem Problem)? OuterHoles(GapProblem problem)
+    {
+        GapDesign design = problem.Design;
+        Jacket[] pockets =
+            [.. design.Jackets.Where(j => j.Openings.IsEmpty && design.Vents.Any(v => v.To.Jacket == j.Name))];
+        if (pockets.Length == 0)
+            return null;
+        GapDesign opened = design with { Jackets = [.. design.Jackets.Select(j => pockets.Contains(j) ? j with { Openings = Into(j) } : j)] };
+        return ($"the same holes in the outer wall ({string.Join(", ", pockets.Select(j => j.Name))})", problem with { Design = opened });
+
+        EquatableArray<JacketOpening> Into(Jacket jacket) =>
+            [.. design.Vents.Where(v => v.To.Jacket == jacket.Name).Select(v => new JacketOpening { Holes = v.Holes, To = VentTarget.Air })];
+    }
+
+    /// <summary>
+    /// Half the gap, its vents below the nozzle with the area asked for, or else the area it has; null where it has no
+    /// layout, or that area cannot be drilled there.
+    /// </summary>
+    private static GapProblem? HalfAsLong(GapProblem problem, GapIgnition gap, VentAdvice advice)
+    {
+        GapDesign design = problem.Design;
+        Area area = advice.Recommended ?? design.TotalVentArea;
+        Length half = Shorter * design.Tube.Length;
+        if (area.SquareMeters <= 0 || half.Meters < MinLength || !design.Tube.Steps.IsEmpty)
+            return null;
+        GapProblem shorter = problem.With(length: half, vents: [.. design.Vents.Take(1).Select(v => v with { Station = Shorter * v.Station })]);
+        return gap.Layout.Check(shorter.Design).IsEmpty && VentRange.Of(gap.Layout, shorter.Design).Holds(area.SquareMeters)
+            ? shorter.WithVents(gap.Layout, area)
+            : null;
+    }
+
+    /// <summary>Shortest gap that is worth halving to [m]: below, motors are as good as in contact.</summary>
+    private const double MinLength = 5e-3;
+}

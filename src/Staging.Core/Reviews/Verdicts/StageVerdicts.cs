@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using Staging.Core.Flight;
+using Staging.Core.Plans;
+using Staging.Core.Studies;
+
+namespace Staging.Core.Reviews;
+
+/// <summary>Judges every stage above the lowest: by the odds where they were asked for, by the nominal case otherwise.</summary>
+internal static class StageVerdicts
+{
+    public static IEnumerable<StageVerdict> Of(StagingPlan plan, FlightRun flight, ImmutableArray<GapReview> gaps, Odds? odds)
+    {
+        for (int i = 1; i < plan.Flight.Stages.Length; i++)
+        {
+            Stage stage = plan.Flight.Stages[i];
+            StagingReport? staging = flight.Stagings.FirstOrDefault(s => s.UpperStage == stage.Name);
+            bool lit = staging is { Lit: true };
+            bool assumed = lit && stage.Gap() is null;
+            Proportion? share = odds?.Stages.First(s => s.Stage == stage.Name).Lights;
+            Verdict verdict = share is null ? lit ? Verdict.Lights : Verdict.StaysCold
+                : lit ? share.Hits == share.Cases ? Verdict.Lights : Verdict.MayLight
+                : share.Hits == 0 ? Verdict.StaysCold : Verdict.MayLight;
+            string reason = staging is null
+                ? $"its turn does not come: the stages below it stay cold, or the flight ends before {plan.Flight.Stages[i - 1].Name} burns out."
+                : assumed ? $"{Assumption(stage.Ignition)} {staging.Reason}" : staging.Reason;
+            GapReview? gap = gaps.FirstOrDefault(g => g.Staging == staging);
+            yield return new StageVerdict(stage.Name, verdict, assumed, reason, gap?.Tried ?? []);
+        }
+    }
+
+    /// <summary>The least sure of the stages; a stack of one stage has nothing to light.</summary>
+    public static Verdict Worst(ImmutableArray<StageVerdict> stages) =>
+        stages.IsEmpty ? Verdict.Lights : stages.Max(s => s.Verdict);
+
+    private static string Assumption(StageIgnition ignition) => ignition.Match(
+        _ => "The launch igniter is taken to work.",
+        contact => Invariant.Text(
+            $"Motors in contact are taken to light {contact.Lag.Seconds:G3} s after burn-through; no gap is computed."),
+        _ => "The gap model of this stage is not one of this library.",
+        electronics => Invariant.Text($"The igniter is taken to light the motor {electronics.IgniterLag.Seconds:G3} s after it fires."));
+}
