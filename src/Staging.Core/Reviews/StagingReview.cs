@@ -19,7 +19,9 @@ public sealed class StagingReview
     /// <summary>Whether the stages light: the least sure of <see cref="Stages"/>.</summary>
     public Verdict Verdict => StageVerdicts.Worst(Stages);
 
-    /// <summary>Each stage above the lowest: whether it lights, what decides it, and what was tried where it stays cold.</summary>
+    /// <summary>
+    /// Each stage above the lowest: whether it lights, what decides it, and what was tried where it stays cold.
+    /// </summary>
     public ImmutableArray<StageVerdict> Stages { get; }
 
     /// <summary>

@@ -20,7 +20,7 @@ public class FailureCaseTests
         Assert.Equal(0.87, late.The(FlightEventKind.Separation).Time.Seconds);
         Assert.Equal(1.87, late.The(FlightEventKind.Ignition).Time.Seconds, 12);
         Assert.NotEqual(Run.Apogee, late.Apogee);
-        Assert.Equal("sustainer lights late", Run.FailureCases[2].Description);
+        Assert.Equal("sustainer lights 1 s late", Run.FailureCases[2].Description);
     }
 
     [Fact]

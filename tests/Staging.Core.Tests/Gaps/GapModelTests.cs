@@ -1,5 +1,6 @@
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
+using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps;
@@ -21,7 +22,7 @@ public class GapModelTests
     public void In_a_closed_gap_of_one_gamma_both_have_one_pressure()
     {
         // One gamma and no heat loss: p V = 0.4 U whatever mixes with what. The tolerance is the integrator's.
-        GapRun apart = Closed.Solve(), mixed = Closed.Solve(Stirred);
+        GapRun apart = Closed.Solve(options: SolverOptions.Default), mixed = Closed.Solve(Stirred, SolverOptions.Default);
         for (double ms = 0.5; ms < 60; ms += 3.1)
         {
             Pressure a = apart.At(Duration.FromMilliseconds(ms)).GapPressure, b = mixed.At(Duration.FromMilliseconds(ms)).GapPressure;

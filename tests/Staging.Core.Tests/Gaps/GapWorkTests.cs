@@ -26,8 +26,8 @@ public class GapWorkTests
     [Fact]
     public void Work_of_the_starting_gap_is_pinned()
     {
-        Assert.Equal(new SolverStatistics(1174, 37, 7273, 7930), StartingGaps.Bore18mm.Solve().Statistics);
-        Assert.Equal(new SolverStatistics(5583, 452, 59171, 42155) { JacobianCalls = 1461, Factorisations = 1883 }, Vented.Solve().Statistics);
+        Assert.Equal(new SolverStatistics(360, 54, 5280, 2086) { JacobianCalls = 157, Factorisations = 193 }, StartingGaps.Bore18mm.Solve().Statistics);
+        Assert.Equal(new SolverStatistics(782, 87, 9861, 4326) { JacobianCalls = 294, Factorisations = 357 }, Vented.Solve().Statistics);
     }
 
     [Theory]
@@ -36,16 +36,16 @@ public class GapWorkTests
     [InlineData(100)]
     [InlineData(400)]
     [InlineData(1400)]
-    public void The_usual_tolerances_move_nothing_by_more_than_two_parts_in_100_000(double area)
+    public void The_usual_tolerances_move_nothing_by_more_than_one_part_in_20_000(double area)
     {
         GapProblem gap = StartingGaps.Bore18mm.WithVents(new VentLayout { HoleCount = 2 }, Area.FromSquareMillimeters(area));
         GapRun usual = gap.Solve(), fine = gap.Solve(options: new() { RelativeTolerance = 1e-9, ScaledAbsoluteTolerance = 1e-11 });
         Assert.Equal(fine.Outcome.GetType(), usual.Outcome.GetType());
         Assert.Equal(fine.Events.Select(e => e.Kind), usual.Events.Select(e => e.Kind));
         foreach ((GapEvent one, GapEvent other) in fine.Events.Zip(usual.Events))
-            Assert.InRange(other.Time / one.Time - 1, -2e-5, 2e-5);
-        Assert.InRange(usual.PeakGaugePressure / fine.PeakGaugePressure - 1, -2e-5, 2e-5);
-        Assert.InRange(usual.PeakGrainSurface.Kelvins / fine.PeakGrainSurface.Kelvins - 1, -2e-5, 2e-5);
+            Assert.InRange((other.Time - one.Time).Seconds, -5e-5 * one.Time.Seconds, 5e-5 * one.Time.Seconds);
+        Assert.InRange(usual.PeakGaugePressure / fine.PeakGaugePressure - 1, -5e-5, 5e-5);
+        Assert.InRange(usual.PeakGrainSurface.Kelvins / fine.PeakGrainSurface.Kelvins - 1, -5e-5, 5e-5);
     }
 
     [Fact]

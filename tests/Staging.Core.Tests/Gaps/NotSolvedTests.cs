@@ -44,7 +44,7 @@ public class NotSolvedTests
             Vents = [Vent.BelowNozzle(d.Tube, new VentHoles { Count = 4, Diameter = Length.FromMillimeters(4), WallThickness = Length.FromMillimeters(0.5) }, Length.FromMillimeters(1))],
             Joint = d.Joint.Coupler with { BreakawayForce = Force.FromNewtons(18), SlidingForce = Force.FromNewtons(9), Engagement = Length.FromMillimeters(40) },
         });
-        GapRun whole = gap.Solve(model);
+        GapRun whole = gap.Solve(model, SolverOptions.Default);
         var lit = Assert.IsType<GapOutcome.Lit>(whole.Outcome);
         Assert.InRange(lit.MarginToSeparation!.Value.Milliseconds, 1, 7);
         Assert.Null(whole.Failure);

@@ -1,4 +1,5 @@
 using Staging.Core.Gaps;
+using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps;
@@ -10,7 +11,7 @@ public class SteppedBoreTests
     public void Steps_of_the_same_bore_change_nothing()
     {
         GapProblem stepped = Bench.Gap.With(d => d with { Tube = d.Tube with { Steps = [Step(60, 18), Step(130, 18)] } });
-        GapRun a = Bench.Gap.Solve(), b = stepped.Solve();
+        GapRun a = Bench.Gap.Solve(options: SolverOptions.Default), b = stepped.Solve(options: SolverOptions.Default);
         Assert.InRange(b.PeakGaugePressure / a.PeakGaugePressure - 1, -1e-9, 1e-9);
         Assert.InRange(b.TimeOf(GapEventKind.FrontAtLastVent)!.Value / a.TimeOf(GapEventKind.FrontAtLastVent)!.Value - 1, -1e-8, 1e-8);
     }

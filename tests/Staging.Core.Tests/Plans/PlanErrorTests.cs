@@ -3,6 +3,7 @@ using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
 using Staging.Core.Plans;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Tests.Plans;
 
@@ -157,7 +158,7 @@ public class PlanErrorTests
         string named = DemoPlan.With("\"holePressureCoefficient\"", "\"solver\": { \"maxSteps\": 1234 }, \"holePressureCoefficient\"");
         GapIgnition gap = GapOf(DemoPlan.Parse(named));
         Assert.Equal(1234, gap.Solver.MaxSteps);
-        Assert.Equal(1e-8, gap.Solver.RelativeTolerance);
+        Assert.Equal(SolverOptions.ForGaps.RelativeTolerance, gap.Solver.RelativeTolerance);
     }
 
     [Fact]

@@ -114,7 +114,7 @@ internal static class StagingCautions
             code: "CAU023",
             subject: "ignition race",
             outsideRule: !outcome.IsLit || thin,
-            text: $"{gap.Staging.UpperStage}: {outcome.Cause} {outcome.Remedy}{Heat(gap)} Source, retention and ignition temperature "
+            text: $"{gap.Staging.UpperStage}: {Race(outcome)}{Heat(gap)} Source, retention and ignition temperature "
                 + $"are uncertain by tens of per cent: one nominal answer is not a probability.",
             rule: new Provenance
             {
@@ -123,6 +123,15 @@ internal static class StagingCautions
                 How = Evidence.Judgement,
             });
     }
+
+    private static string Race(GapOutcome outcome) => outcome switch
+    {
+        GapOutcome.Lit { MarginToSeparation: { Seconds: >= 0 } margin } lit => Invariant.Text(
+            $"lit {margin.Milliseconds:F1} ms before the joint opens, the surface {lit.SurfaceMargin.Kelvins:F0} K above ignition."),
+        GapOutcome.Lit { MarginToSeparation: null } lit => Invariant.Text(
+            $"lit while the joint holds, the surface {lit.SurfaceMargin.Kelvins:F0} K above ignition."),
+        _ => $"{outcome.Cause} {outcome.Remedy}",
+    };
 
     /// <summary>How much of the heat at the grain rests on the least known number.</summary>
     private static string Heat(GapReview gap)

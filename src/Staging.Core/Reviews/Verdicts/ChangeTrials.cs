@@ -29,12 +29,15 @@ internal static class ChangeTrials
                 problem.With(breakaway: Force.FromNewtons(Firmer * force)));
         if (HalfAsLong(problem, gap, advice) is { } shorter)
             yield return Try(Invariant.Text($"a gap of {shorter.Design.Tube.Length.Millimeters:G4} mm instead of "
-                + $"{problem.Design.Tube.Length.Millimeters:G4} mm with {shorter.Design.TotalVentArea.SquareMillimeters:F1} mm2 of vents"), shorter);
+                + $"{problem.Design.Tube.Length.Millimeters:G4} mm, vents of {shorter.Design.TotalVentArea.SquareMillimeters:F1} mm2"),
+                shorter);
 
         TriedChange Try(string change, GapProblem changed) => new(change, changed.Solve(gap.Model, gap.Solver, cancellationToken: cancel));
     }
 
-    /// <summary>The gap with the holes of its tube repeated in the outer wall of every pocket that they lead into.</summary>
+    /// <summary>
+    /// The gap with the holes of its tube repeated in the outer wall of every pocket that they lead into.
+    /// </summary>
     private static (string Change, GapProblem Problem)? OuterHoles(GapProblem problem)
     {
         GapDesign design = problem.Design;
@@ -42,8 +45,12 @@ internal static class ChangeTrials
             [.. design.Jackets.Where(j => j.Openings.IsEmpty && design.Vents.Any(v => v.To.Jacket == j.Name))];
         if (pockets.Length == 0)
             return null;
-        GapDesign opened = design with { Jackets = [.. design.Jackets.Select(j => pockets.Contains(j) ? j with { Openings = Into(j) } : j)] };
-        return ($"the same holes in the outer wall ({string.Join(", ", pockets.Select(j => j.Name))})", problem with { Design = opened });
+        GapDesign opened = design with
+        {
+            Jackets = [.. design.Jackets.Select(j => pockets.Contains(j) ? j with { Openings = Into(j) } : j)],
+        };
+        string walls = string.Join(", ", pockets.Select(j => j.Name));
+        return ($"the same holes in the outer wall ({walls})", problem with { Design = opened });
 
         EquatableArray<JacketOpening> Into(Jacket jacket) =>
             [.. design.Vents.Where(v => v.To.Jacket == jacket.Name).Select(v => new JacketOpening { Holes = v.Holes, To = VentTarget.Air })];
@@ -60,7 +67,8 @@ internal static class ChangeTrials
         Length half = Shorter * design.Tube.Length;
         if (area.SquareMeters <= 0 || half.Meters < MinLength || !design.Tube.Steps.IsEmpty)
             return null;
-        GapProblem shorter = problem.With(length: half, vents: [.. design.Vents.Take(1).Select(v => v with { Station = Shorter * v.Station })]);
+        EquatableArray<Vent> nearer = [.. design.Vents.Take(1).Select(v => v with { Station = Shorter * v.Station })];
+        GapProblem shorter = problem.With(length: half, vents: nearer);
         return gap.Layout.Check(shorter.Design).IsEmpty && VentRange.Of(gap.Layout, shorter.Design).Holds(area.SquareMeters)
             ? shorter.WithVents(gap.Layout, area)
             : null;

@@ -5,7 +5,9 @@ using Staging.Core.Studies;
 
 namespace Staging.Core.Reviews;
 
-/// <summary>Judges every stage above the lowest: by the odds where they were asked for, by the nominal case otherwise.</summary>
+/// <summary>
+/// Judges every stage above the lowest: by the odds where they were asked for, by the nominal case otherwise.
+/// </summary>
 internal static class StageVerdicts
 {
     public static IEnumerable<StageVerdict> Of(StagingPlan plan, FlightRun flight, ImmutableArray<GapReview> gaps, Odds? odds)
@@ -21,7 +23,7 @@ internal static class StageVerdicts
                 : lit ? share.Hits == share.Cases ? Verdict.Lights : Verdict.MayLight
                 : share.Hits == 0 ? Verdict.StaysCold : Verdict.MayLight;
             string reason = staging is null
-                ? $"its turn does not come: the stages below it stay cold, or the flight ends before {plan.Flight.Stages[i - 1].Name} burns out."
+                ? "its turn does not come: a stage below it stays cold, or the flight ends before its burnout."
                 : assumed ? $"{Assumption(stage.Ignition)} {staging.Reason}" : staging.Reason;
             GapReview? gap = gaps.FirstOrDefault(g => g.Staging == staging);
             yield return new StageVerdict(stage.Name, verdict, assumed, reason, gap?.Tried ?? []);

@@ -3,7 +3,9 @@ using Staging.Core.Gaps;
 namespace Staging.Core.Reviews;
 
 /// <summary>A change to a gap that stays cold, and what the changed gap did.</summary>
-/// <remarks>It was run with nominal numbers, as the gap itself was: it says where to look, not that it will do.</remarks>
+/// <remarks>
+/// It was run with nominal numbers, as the gap itself was: it says where to look, not that it will do.
+/// </remarks>
 public sealed class TriedChange
 {
     internal TriedChange(string change, GapRun run) => (Change, Run) = (change, run);

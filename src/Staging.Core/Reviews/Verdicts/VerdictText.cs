@@ -22,7 +22,8 @@ internal static class VerdictText
                 : "";
             bool nominal = review.Gaps.FirstOrDefault(g => g.Staging.UpperStage == stage.Stage) is { Run.Outcome.IsLit: true };
             string kind = stage.Verdict == Verdict.MayLight ? $"; nominally it {(nominal ? "lights" : "stays cold")}" : "";
-            sheet.Wrapped("  ", $"{stage.Stage} {Words(stage.Verdict)}{odds}{kind}{(stage.IsAssumed ? ", assumed" : "")}: {stage.Reason}", Indent);
+            string assumed = stage.IsAssumed ? ", assumed" : "";
+            sheet.Wrapped("  ", $"{stage.Stage} {Words(stage.Verdict)}{odds}{kind}{assumed}: {stage.Reason}", Indent);
             foreach (TriedChange change in stage.Tried)
                 sheet.Wrapped("  ", $"tried, {change}", Indent);
         }
@@ -66,6 +67,6 @@ internal static class VerdictText
     private static string Name(string input)
     {
         string name = input.StartsWith(JudgedInputs.OfTheModel, StringComparison.Ordinal) ? input[JudgedInputs.OfTheModel.Length..] : input;
-        return string.Concat(name.Select(c => char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : c is '.' ? " " : $"{c}"));
+        return string.Concat(name.Select(c => char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : c is '.' or '-' ? " " : $"{c}"));
     }
 }
