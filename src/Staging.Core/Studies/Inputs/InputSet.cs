@@ -8,9 +8,10 @@ namespace Staging.Core.Studies;
 /// </summary>
 /// <typeparam name="T">The model.</typeparam>
 /// <remarks>
-/// Immutable; may be read from any thread. Inputs are taken as independent of one another.
+/// Immutable; may be read from any thread. Inputs are taken as independent of one another. Equality of two sets
+/// compares the functions of their inputs by reference.
 /// </remarks>
-public sealed class InputSet<T>
+public sealed record InputSet<T>
 {
     /// <summary>A model with its uncertain inputs.</summary>
     /// <param name="nominal">The model whose inputs vary.</param>

@@ -5,7 +5,7 @@ namespace Staging.Core.Studies;
 /// thread, in any part. There is no state: the same call always gives the same number.
 /// </summary>
 /// <remarks>Philox 4x32-10, a counter-based generator (J. K. Salmon et al., SC'11, 2011). Not for secrets.</remarks>
-public readonly record struct CaseDraws
+public readonly struct CaseDraws
 {
     /// <summary>
     /// Keeps a user's own draws separate from those that a study makes for its inputs under the same seed.
