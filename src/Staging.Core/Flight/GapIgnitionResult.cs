@@ -13,7 +13,9 @@ public sealed class GapIgnitionResult
         Details = details;
     }
 
-    /// <summary>Time from burn-through to the start of the upper thrust history; null where the motor stays cold.</summary>
+    /// <summary>
+    /// Time from burn-through to the start of the upper thrust history; null where the motor stays cold.
+    /// </summary>
     public Duration? IgnitionLag { get; }
 
     /// <summary>Time from burn-through until the stages have parted; null where they stay joined.</summary>
@@ -29,7 +31,8 @@ public sealed class GapIgnitionResult
     public object? Details { get; }
 
     /// <summary>The upper motor lights.</summary>
-    /// <param name="ignitionLag">Time from burn-through to the start of the upper thrust history [s], 0 to 10 s.</param>
+    /// <param name="ignitionLag">Time from burn-through to the start of the upper thrust history [s], 0 to 10
+    /// s.</param>
     /// <param name="separationLag">Time from burn-through until the stages have parted [s], 0 to 10 s.</param>
     /// <param name="reason">The reason in words, with the deciding numbers.</param>
     /// <param name="details">The calculation behind it, if any.</param>

@@ -1,9 +1,13 @@
 namespace Staging.Core.Gaps;
 
-/// <summary>The ranges that can be defended for how a grain is lit, in one place for notes, inputs and brackets.</summary>
+/// <summary>
+/// The ranges that can be defended for how a grain is lit, in one place for notes, inputs and brackets.
+/// </summary>
 internal static class JudgedRanges
 {
-    /// <summary>Particle efficiency [-]: a guess over its whole range, see <see cref="MixingAndHeat.Judged"/>.</summary>
+    /// <summary>
+    /// Particle efficiency [-]: a guess over its whole range, see <see cref="MixingAndHeat.Judged"/>.
+    /// </summary>
     public const double MinParticleEfficiency = 0.03, MaxParticleEfficiency = 0.6;
 
     /// <summary>
