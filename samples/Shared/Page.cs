@@ -6,8 +6,8 @@ namespace Samples;
 internal static class Page
 {
     /// <summary>
-    /// Answers a command line: nothing prints the tables, <c>--check FILE</c> tells whether the page holds them (0 yes,
-    /// 1 no), <c>--write FILE</c> brings it up to date.
+    /// Answers a command line: nothing prints the tables, <c>--check FILE...</c> tells whether the pages hold them (0
+    /// yes, 1 no), <c>--write FILE</c> brings a page up to date.
     /// </summary>
     /// <returns>The exit code; 2 for a command line that is none of these, or a page that is not there.</returns>
     public static int Answer(string[] args, IReadOnlyDictionary<string, string[]> tables)
@@ -17,13 +17,14 @@ internal static class Page
             case []:
                 Console.WriteLine(string.Join("\n\n", tables.Values.Select(t => string.Join('\n', t))));
                 return 0;
-            case ["--check", string path] when File.Exists(path):
-                return Check(path, tables) ? 0 : 1;
+            case ["--check", _, ..] when args.Skip(1).All(File.Exists):
+                bool[] held = [.. args.Skip(1).Select(path => Check(path, tables))];
+                return held.All(h => h) ? 0 : 1;
             case ["--write", string path] when File.Exists(path):
                 File.WriteAllText(path, With(File.ReadAllText(path), tables));
                 return 0;
             default:
-                Console.Error.WriteLine("error: [--check FILE | --write FILE] is what can be asked, and the file must exist.");
+                Console.Error.WriteLine("error: [--check FILE... | --write FILE] is what can be asked, and the files must exist.");
                 return 2;
         }
     }

@@ -1,8 +1,8 @@
 // The vent-window map: which total vent areas light the upper motor, for a range of gap lengths, at the nominal numbers
 // and at a probability.
 //   dotnet run --project samples/VentWindowMap [-- DIR [full]]     (default: figures, coarse)
-//   dotnet run --project samples/VentWindowMap -- --check FILE (the table in FILE still holds: all of its nominal
-//   column, the first and last row of the other, and what is asked of the demo plan)
+//   dotnet run --project samples/VentWindowMap -- --check FILE [DIR] (does the table in FILE still hold: all of its
+//   nominal column, the first and last row of the other, and what is asked of the demo plan; 0 yes, 1 no)
 using System.Globalization;
 using Samples;
 using Staging.Core.Gaps;
@@ -14,8 +14,14 @@ using Staging.Core.Studies;
 using UnitsNet;
 using VentWindowMap;
 
-bool check = args is ["--check", _];
-string folder = args.Length > 0 ? args[0] : "figures";
+bool check = args is ["--check", _] or ["--check", _, _];
+if (!check && args.Any(a => a.StartsWith('-')))
+{
+    Console.Error.WriteLine("error: [DIR [full] | --check FILE [DIR]] is what can be asked.");
+    return 2;
+}
+
+string folder = args.Length == 0 ? "figures" : check ? args.ElementAtOrDefault(2) ?? "figures" : args[0];
 bool full = check || (args.Length > 1 && args[1] == "full");
 int lengths = full ? 9 : 5, assuredLengths = check ? 2 : lengths;
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
@@ -52,8 +58,7 @@ WindowResult hold = inFlight.MinRetention(built, Area.FromSquareMillimeters(28),
     ("gap length with 113 mm2 [mm]", longest), ("breakaway force with 28 mm2 [N]", hold),
 ];
 
-if (check)
-    return TableCheck.Of(args[1], map, sure, asked);
+int wrong = check ? TableCheck.Of(args[1], map, sure, asked) : 0;
 Directory.CreateDirectory(folder);
 Console.WriteLine("| gap [mm] | lights, nominal [mm2] | lights in half of the cases or more, judged inputs uncertain [mm2] |");
 Console.WriteLine("|---|---|---|");
@@ -88,4 +93,4 @@ margins.Save(folder, "gap-margin");
 using ScottPlot.Plot plot = MapFigure.Draw(map, sure);
 plot.Save(folder, "vent-window");
 Console.WriteLine($"written to {folder}: vent-window.svg, gap-margin.svg, gap-map.csv");
-return 0;
+return wrong == 0 ? 0 : 1;

@@ -11,7 +11,7 @@ internal static class TableCheck
     /// <summary>
     /// Compares the rows of a page with two maps, of which the second may have fewer lengths, and with single answers.
     /// </summary>
-    /// <returns>0 where all agree, 1 otherwise.</returns>
+    /// <returns>Number of cells that differ.</returns>
     public static int Of(string file, SweepLine<WindowResult> nominal, SweepLine<WindowResult> assured,
         (string Question, WindowResult Answer)[] asked)
     {
@@ -19,7 +19,7 @@ internal static class TableCheck
             .Select(l => l.Split('|', StringSplitOptions.TrimEntries)).ToLookup(c => c[1]);
         int wrong = Compare(rows, nominal, 2) + Compare(rows, assured, 3) + asked.Count(a => Differs(rows, a.Question, 2, Say(a.Answer)));
         Console.WriteLine(wrong == 0 ? $"{file} holds the map" : $"{file}: {wrong} cells differ");
-        return wrong == 0 ? 0 : 1;
+        return wrong;
     }
 
     private static int Compare(ILookup<string, string[]> rows, SweepLine<WindowResult> map, int column)

@@ -1,13 +1,30 @@
 namespace Staging.Core;
 
 /// <summary>One thing wrong, or doubtful, about a model, found without running it.</summary>
-/// <param name="Severity">How much it matters.</param>
-/// <param name="Code">A stable code, for example <c>GAP004</c>; texts may improve, codes stay.</param>
-/// <param name="Path">Where in the model, for example <c>Vents[1].Station</c>.</param>
-/// <param name="Message">What is wrong, with value and unit, and what would fit.</param>
-public sealed record ModelFinding(FindingSeverity Severity, string Code, string Path, string Message)
+public sealed class ModelFinding
 {
+    internal ModelFinding(FindingSeverity severity, string code, string path, string message) =>
+        (Severity, Code, Path, Message) = (severity, code, path, message);
+
+    /// <summary>How much it matters.</summary>
+    public FindingSeverity Severity { get; }
+
+    /// <summary>A stable code, for example <c>GAP004</c>; texts may improve, codes stay.</summary>
+    public string Code { get; }
+
+    /// <summary>Where in the model, for example <c>Vents[1].Station</c>.</summary>
+    public string Path { get; }
+
+    /// <summary>What is wrong, with value and unit, and what would fit.</summary>
+    public string Message { get; }
+
     /// <summary>The finding on one line.</summary>
     /// <returns>Code, path and message.</returns>
     public override string ToString() => $"{Code} {Path}: {Message}";
+
+    /// <summary>The same finding, where another model holds this one.</summary>
+    internal ModelFinding At(string path) => new(Severity, Code, path, Message);
+
+    /// <summary>The same finding in other words.</summary>
+    internal ModelFinding Saying(string message) => new(Severity, Code, Path, message);
 }

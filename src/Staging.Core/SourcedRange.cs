@@ -1,28 +1,36 @@
 namespace Staging.Core;
 
 /// <summary>A starting value with the range that its sources allow.</summary>
-public sealed record SourcedRange
+public sealed class SourcedRange
 {
+    internal SourcedRange(
+        string quantity, string unit, double min, double nominal, double max, Provenance nominalSource, Provenance rangeSource)
+    {
+        (Quantity, Unit) = (quantity, unit);
+        (Min, Nominal, Max) = (min, nominal, max);
+        (NominalSource, RangeSource) = (nominalSource, rangeSource);
+    }
+
     /// <summary>What it is.</summary>
-    public required string Quantity { get; init => field = Guard.NotBlank(value); }
+    public string Quantity { get; }
 
     /// <summary>Unit of the three numbers; <c>-</c> where there is none.</summary>
-    public required string Unit { get; init => field = Guard.NotBlank(value); }
+    public string Unit { get; }
 
     /// <summary>Least value that can be defended, in [Unit].</summary>
-    public required double Min { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
+    public double Min { get; }
 
     /// <summary>The starting value, in [Unit].</summary>
-    public required double Nominal { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
+    public double Nominal { get; }
 
     /// <summary>Greatest value that can be defended, in [Unit].</summary>
-    public required double Max { get; init => field = Guard.In(value, double.MinValue, double.MaxValue); }
+    public double Max { get; }
 
     /// <summary>Where the starting value comes from.</summary>
-    public required Provenance NominalSource { get; init => field = Guard.NotNull(value); }
+    public Provenance NominalSource { get; }
 
     /// <summary>Where the range comes from.</summary>
-    public required Provenance RangeSource { get; init => field = Guard.NotNull(value); }
+    public Provenance RangeSource { get; }
 
     /// <summary>Whether a value lies inside the range, ends included.</summary>
     /// <param name="value">A value in [Unit].</param>

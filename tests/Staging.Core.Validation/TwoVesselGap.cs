@@ -50,7 +50,7 @@ internal sealed class TwoVesselGap
     public ReadOnlySpan<double> Last => last;
 
     /// <summary>Work of all runs so far.</summary>
-    public SolverStatistics Statistics => stuck.Statistics + slides.Statistics + parted.Statistics + coasts.Statistics;
+    public SolverWork Statistics => stuck.Statistics + slides.Statistics + parted.Statistics + coasts.Statistics;
 
     /// <summary>Runs from burn-through to the end.</summary>
     public void Run()

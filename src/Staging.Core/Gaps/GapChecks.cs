@@ -29,10 +29,10 @@ internal static class GapChecks
             Add(findings, FindingSeverity.Warning, "GAP011", "Horizon",
                 $"The gap is watched for {watched * 1e3:G4} ms, its source lasts {lasts * 1e3:G4} ms: what happens later is not seen.");
         double ignition = design.Grain.IgnitionTemperature.Kelvins;
-        if (ignition is < 650 or > 920)
+        if (ignition is < JudgedRanges.MinIgnition or > JudgedRanges.MaxIgnition)
             Add(findings, FindingSeverity.Note, "GAP007", "Grain.IgnitionTemperature",
-                $"{ignition:F0} K lies outside 650 to 920 K, the range of one-step kinetics fitted to hot-bath data for heating within "
-                + $"milliseconds.");
+                $"{ignition:F0} K lies outside {JudgedRanges.MinIgnition} to {JudgedRanges.MaxIgnition} K, the range of one-step kinetics "
+                + $"fitted to hot-bath data for heating within milliseconds.");
         return findings.ToImmutable();
     }
 

@@ -11,8 +11,9 @@ public sealed class GapRun
 {
     internal GapRun(in GapRunData data)
     {
-        (Problem, Model, Options, Ledger, Statistics, Failure) =
-            (data.Problem, data.Model, data.Options, data.Ledger, data.Statistics, data.Failure);
+        (Problem, Model, Options, Ledger, Failure) =
+            (data.Problem, data.Model, data.Options, data.Ledger, data.Failure);
+        Statistics = new SolverStatistics(data.Statistics);
         (GapParameters p, IgnitionTracker ignition) = (data.Parameters, data.Ignition);
         Course = data.Course;
         Events = [.. data.Events.InOrder.Select(e => new GapEvent(e.Kind, e.Time))];

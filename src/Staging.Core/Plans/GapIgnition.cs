@@ -96,13 +96,8 @@ public sealed record GapIgnition : IGapIgnition
     {
         GapRun run = ProblemAt(state).Solve(Model, Solver, cancellationToken: cancellationToken);
         return run.Outcome is GapOutcome.Lit lit
-            ? new GapIgnitionResult.Lit { Reason = lit.Cause, IgnitionLag = lit.Time, SeparationLag = lit.Time, Details = run }
-            : new GapIgnitionResult.NotLit
-            {
-                Reason = run.Outcome.Cause,
-                SeparationLag = run.TimeOf(GapEventKind.JointOpens),
-                Details = run,
-            };
+            ? GapIgnitionResult.Lit(ignitionLag: lit.Time, separationLag: lit.Time, lit.Cause, run)
+            : GapIgnitionResult.NotLit(run.TimeOf(GapEventKind.JointOpens), run.Outcome.Cause, run);
     }
 
     /// <summary>The gap at rest on the ground, to check what does not depend on the flight.</summary>

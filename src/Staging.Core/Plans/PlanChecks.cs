@@ -10,7 +10,7 @@ internal static class PlanChecks
     public static ImmutableArray<ModelFinding> Of(StagingPlan plan)
     {
         var findings = ImmutableArray.CreateBuilder<ModelFinding>();
-        findings.AddRange(plan.Flight.Check().Select(f => f with { Path = "Flight." + f.Path }));
+        findings.AddRange(plan.Flight.Check().Select(f => f.At("Flight." + f.Path)));
         ImmutableArray<Stage> stages = plan.Flight.Stages.Items;
         for (int i = 1; i < stages.Length; i++)
         {
@@ -31,7 +31,7 @@ internal static class PlanChecks
         try
         {
             AirSample air = AirAt(site);
-            findings.AddRange(gap.OnGround(below, ahead, air).Check().Select(f => f with { Path = $"{path}.{Short(f.Path)}" }));
+            findings.AddRange(gap.OnGround(below, ahead, air).Check().Select(f => f.At($"{path}.{Short(f.Path)}")));
             findings.AddRange(MotorConsistency.Of(below.Motor, gap.Design.Source, air.Pressure_Pa, $"{path}.Source"));
         }
         catch (ArgumentException refusal)

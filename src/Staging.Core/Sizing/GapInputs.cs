@@ -53,9 +53,10 @@ public static partial class GapInputs
             Breakaway(Distribution.Triangular(10, 20, 60)),
             Leak(Distribution.Triangular(0, 2, 20)),
             .. JudgedOf(design.Source),
-            IgnitionTemperature(Distribution.Uniform(650, 920)),
+            IgnitionTemperature(Distribution.Uniform(JudgedRanges.MinIgnition, JudgedRanges.MaxIgnition)),
             Conductivity(Distribution.Triangular(0.15, 0.3, 0.7)),
-            ParticleEfficiency(Distribution.Triangular(0.03, 0.25, 0.6)),
+            ParticleEfficiency(Distribution.Triangular(
+                JudgedRanges.MinParticleEfficiency, MixingAndHeat.Judged.ParticleEfficiency, JudgedRanges.MaxParticleEfficiency)),
             WallHeatTransfer(Distribution.Triangular(100, 200, 500)),
             Emissivity(Distribution.Triangular(0.2, 0.5, 0.9)),
             FrontThickness(Distribution.Triangular(0.5, 1, 3)),

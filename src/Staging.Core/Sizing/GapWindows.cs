@@ -84,7 +84,7 @@ internal static class GapWindows
         }
         catch (InvalidModelException refusal)
         {
-            throw new InvalidModelException([.. refusal.Findings.Select(f => f with { Message = $"{InWords(at)}: {f.Message}" })]);
+            throw new InvalidModelException([.. refusal.Findings.Select(f => f.Saying($"{InWords(at)}: {f.Message}"))]);
         }
     }
 

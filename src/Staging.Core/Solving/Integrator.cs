@@ -46,7 +46,7 @@ internal sealed class Integrator<TMethod>
     private readonly double longest;
     private TMethod method;
     private StepControl control = new(TMethod.Order, TMethod.ErrorMemory);
-    private SolverStatistics statistics;
+    private SolverWork statistics;
 
     /// <summary>Prepares an integration.</summary>
     /// <param name="options">Tolerances and limits.</param>
@@ -78,7 +78,7 @@ internal sealed class Integrator<TMethod>
     public ReadOnlySpan<FiredEvent> Fired => events.Fired;
 
     /// <summary>Work done so far.</summary>
-    public SolverStatistics Statistics => statistics;
+    public SolverWork Statistics => statistics;
 
     /// <summary>Why the last phase failed; null when it did not.</summary>
     public SolverFailure? Failure { get; private set; }

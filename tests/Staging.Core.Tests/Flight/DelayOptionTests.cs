@@ -51,6 +51,6 @@ public class DelayOptionTests
 
     [Fact]
     public void A_stage_that_never_lights_has_no_delay() => Assert.Empty(
-        TwoStages(Gap(_ => new GapIgnitionResult.NotLit { SeparationLag = null, Reason = "cold" }))
+        TwoStages(Gap(_ => GapIgnitionResult.NotLit(null, "cold")))
             .ChooseDelay([Seconds(3)], cancellationToken: TestContext.Current.CancellationToken));
 }

@@ -14,7 +14,7 @@ public class FlightStagingTests
         FlightRun run = TwoStages(Gap(s =>
         {
             asked = s;
-            return new GapIgnitionResult.Lit { IgnitionLag = Seconds(0.015), SeparationLag = Seconds(0.018), Reason = "lit" };
+            return GapIgnitionResult.Lit(Seconds(0.015), Seconds(0.018), "lit");
         })).Flown();
         FlightEvent burnThrough = run.Main.The(FlightEventKind.BurnThrough);
         Assert.NotNull(asked);
@@ -42,7 +42,7 @@ public class FlightStagingTests
         FlightRun run = TwoStages(Gap(_ =>
         {
             times++;
-            return new GapIgnitionResult.Lit { IgnitionLag = Seconds(0.015), SeparationLag = Seconds(0.018), Reason = "lit", Details = details };
+            return GapIgnitionResult.Lit(Seconds(0.015), Seconds(0.018), "lit", details);
         })).Fly(new FlightOptions { Scope = FlightScope.Everything, LateIgnition = Seconds(0.3) }, cancellationToken: TestContext.Current.CancellationToken);
         FailureCase late = Assert.Single(run.FailureCases, f => f.Kind == FailureKind.LitLate);
         Assert.Equal(run.Stagings[0].Ignition!.Value.Seconds + 0.3, late.Bodies[0].The(FlightEventKind.Ignition, "sustainer").Time.Seconds, 1e-12);
@@ -58,7 +58,7 @@ public class FlightStagingTests
         FlightRun run = Plan(booster, Sustainer(Gap(s =>
         {
             asked = s;
-            return new GapIgnitionResult.Lit { IgnitionLag = Seconds(0.01), SeparationLag = Seconds(0.02), Reason = "lit" };
+            return GapIgnitionResult.Lit(Seconds(0.01), Seconds(0.02), "lit");
         }))).Flown();
         Assert.Equal(8, asked!.ThrustBehind.Newtons, 9);
         Assert.Contains(run.Bodies[1].Events, e => e.Kind == FlightEventKind.Burnout);
@@ -68,7 +68,7 @@ public class FlightStagingTests
     [Fact]
     public void A_cold_gap_that_stays_joined_brings_down_the_whole_stack()
     {
-        FlightRun run = TwoStages(Gap(_ => new GapIgnitionResult.NotLit { SeparationLag = null, Reason = "too cool" })).Flown();
+        FlightRun run = TwoStages(Gap(_ => GapIgnitionResult.NotLit(null, "too cool"))).Flown();
         BodyFlight only = Assert.Single(run.Bodies);
         Assert.Equal("booster + sustainer", only.Name);
         Assert.Equal("too cool", only.The(FlightEventKind.IgnitionRefused).Note);
@@ -81,7 +81,7 @@ public class FlightStagingTests
     [Fact]
     public void A_cold_gap_that_parts_brings_down_two_pieces()
     {
-        FlightRun run = TwoStages(Gap(_ => new GapIgnitionResult.NotLit { SeparationLag = Seconds(0.004), Reason = "pushed apart first" })).Flown();
+        FlightRun run = TwoStages(Gap(_ => GapIgnitionResult.NotLit(Seconds(0.004), "pushed apart first"))).Flown();
         Assert.Equal(["sustainer", "booster"], run.Bodies.Select(b => b.Name));
         Assert.Null(run.Main.Find(FlightEventKind.Ignition, "sustainer"));
         Assert.Equal(0.854, run.Stagings[0].Separation!.Value.Seconds, 12);

@@ -29,7 +29,7 @@ public class FlightTextTests
     [Fact]
     public void A_cold_stage_and_a_stack_that_stays_say_so()
     {
-        FlightRun cold = TwoStages(Gap(_ => new GapIgnitionResult.NotLit { SeparationLag = null, Reason = "Too cold." })).Flown();
+        FlightRun cold = TwoStages(Gap(_ => GapIgnitionResult.NotLit(null, "Too cold."))).Flown();
         Assert.Equal("sustainer stays cold. Too cold.", Assert.Single(cold.Stagings).ToString());
         FlightPlan weak = Plan(Sustainer(new StageIgnition.AtLaunch()) with { StructureMass = Mass.FromKilograms(50) });
         Assert.StartsWith("No apogee, greatest speed 0.0 m/s.\nsustainer: never leaves the guide", weak.Flown().ToString(), StringComparison.Ordinal);

@@ -15,7 +15,7 @@ public class FreeJetTests
         // To the last bit: the core of the jet does not enter the run.
         GapRun a = Held.Solve(), b = Held.With(d => d with { MixingAndHeat = d.MixingAndHeat with { FreeJetCoreInBores = 1 } }).Solve();
         Assert.Equal(a.PeakGrainSurface, b.PeakGrainSurface);
-        Assert.Equal(a.Statistics, b.Statistics);
+        Assert.Equal(a.Statistics.Work, b.Statistics.Work);
     }
 
     [Theory]

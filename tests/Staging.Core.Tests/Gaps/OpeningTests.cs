@@ -19,6 +19,9 @@ public class OpeningTests
 
     public static TheoryData<GapModel> Models => [new GapModel.TwoZone(), new GapModel.WellStirred(), new GapModel.OneDimensional { Cells = 60 }];
 
+    /// <summary>For an open side: its many cells of hole cost most of a run.</summary>
+    public static TheoryData<GapModel> Coarse => [new GapModel.TwoZone(), new GapModel.WellStirred(), new GapModel.OneDimensional { Cells = 30 }];
+
     /// <summary>A hole of 0.5 mm has a four-hundredth of the area of the slot; where it begins must not decide where the dead end is.</summary>
     [Theory]
     [MemberData(nameof(Models))]
@@ -59,7 +62,7 @@ public class OpeningTests
 
     /// <summary>Cut into parts that lie end to end, an open side leaves the grain as cold as it does whole: some 500 K, where the same holes without the jet light it.</summary>
     [Theory]
-    [MemberData(nameof(Models))]
+    [MemberData(nameof(Coarse))]
     public void An_open_side_stays_open_however_it_is_cut_into_vents(GapModel model)
     {
         GapProblem shorter = Held.With(d => d with { Tube = Bench.Tube(200), Source = d.Motor() with { Web = d.Web() with { Mass = Mass.FromGrams(0.3) } } });
@@ -85,12 +88,15 @@ public class OpeningTests
         static double Arrival(GapModel model) => Held.With(d => d with { Vents = [Slot] }).Solve(model).TimeOf(GapEventKind.FrontAtLastVent)!.Value.Milliseconds;
     }
 
-    /// <summary>Nothing leaves a sealed gap, and no outside air gets in through holes that lead into a jacket.</summary>
+    /// <summary>
+    /// Nothing leaves a sealed gap, and no outside air gets in through holes that lead into a jacket. Within 12 ms the chamber has blown down into
+    /// gap and jacket; cells exchange with the jacket at every step, so fewer cells and a shorter time make it cheap.
+    /// </summary>
     [Theory]
-    [MemberData(nameof(Models))]
+    [MemberData(nameof(Coarse))]
     public void A_sealed_gap_with_an_open_side_into_a_jacket_stays_sealed(GapModel model)
     {
-        GapProblem gap = Sealed();
+        GapProblem gap = Sealed() with { Horizon = Duration.FromMilliseconds(12) };
         GapRun run = gap.Solve(model);
         Assert.Equal(0, run.Ledger.Left.Kilograms, 1e-15);
         double volume = gap.Design.Tube.Volume.CubicMeters + gap.Design.Grain.RecessVolume.CubicMeters + 60e-6, chamber = gap.Motor().ChamberVolume.CubicMeters;

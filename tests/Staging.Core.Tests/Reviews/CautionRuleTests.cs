@@ -99,12 +99,8 @@ public class CautionRuleTests
     public void Electronics_and_gaps_of_another_model_get_their_word()
     {
         Assert.Contains(TestPlans.Of(TestFlights.TwoStages(TestFlights.Timer(0.2))).Review(cases: 0).Cautions, c => c.Code == "CAU027");
-        StagingReview foreign = TestPlans.Of(TestFlights.TwoStages(TestFlights.Gap(_ => new GapIgnitionResult.Lit
-        {
-            Reason = "a test says so",
-            IgnitionLag = Duration.FromMilliseconds(10),
-            SeparationLag = Duration.FromMilliseconds(10),
-        }))).Review(cases: 0);
+        StagingReview foreign = TestPlans.Of(TestFlights.TwoStages(TestFlights.Gap(_ => GapIgnitionResult.Lit(
+            ignitionLag: Duration.FromMilliseconds(10), separationLag: Duration.FromMilliseconds(10), "a test says so")))).Review(cases: 0);
         Assert.Contains(foreign.Cautions, c => c.Code == "CAU026");
         Assert.Empty(foreign.Gaps);
     }

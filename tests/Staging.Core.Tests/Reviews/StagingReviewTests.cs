@@ -33,7 +33,7 @@ public class StagingReviewTests
         Assert.Same(Assert.Single(Lit.Flight.Stagings).Details, gap.Run);
         Assert.Same(gap.Run, Lit.Flight.GapRunBelow());
         GapRun fresh = gap.Run.Problem.Solve(gap.Run.Model, gap.Run.Options);
-        Assert.Equal(fresh.Statistics, gap.Run.Statistics);
+        Assert.Equal(fresh.Statistics.Work, gap.Run.Statistics.Work);
         Assert.Equal(fresh.Outcome.Time, gap.Run.Outcome.Time);
         Assert.Equal((fresh.PeakGaugePressure, fresh.PeakGrainSurface, fresh.End), (gap.Run.PeakGaugePressure, gap.Run.PeakGrainSurface, gap.Run.End));
         Assert.Equal(fresh.Events.Select(e => (e.Kind, e.Time)), gap.Run.Events.Select(e => (e.Kind, e.Time)));
@@ -240,8 +240,8 @@ public class StagingReviewTests
         foreach (GapModel model in (GapModel[])[new GapModel.TwoZone(), stirred, resolved])
         {
             GapIgnition with = gap with { Model = model };
-            var lit = Assert.IsType<GapIgnitionResult.Lit>(with.Ignite(state, TestContext.Current.CancellationToken));
-            Assert.Equal(with.ProblemAt(state).Solve(model).TimeOf(GapEventKind.Lit)!.Value, lit.IgnitionLag);
+            Duration? lag = with.Ignite(state, TestContext.Current.CancellationToken).IgnitionLag;
+            Assert.Equal(with.ProblemAt(state).Solve(model).TimeOf(GapEventKind.Lit)!.Value, lag);
         }
 
         GapReview reviewed = Assert.Single(TestPlans.Through(gap with { Model = stirred }).Review(cases: 0).Gaps);

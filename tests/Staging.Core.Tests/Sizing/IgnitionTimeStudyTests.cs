@@ -37,7 +37,7 @@ public class IgnitionTimeStudyTests
         ImmutableArray<TornadoBar> wide = Lighting.IgnitionTimeStudy(0.1).Bars(tail: 0.4), narrow = Lighting.IgnitionTimeStudy(0.05).Bars(tail: 0.4);
         foreach (TornadoBar bar in wide)
         {
-            TornadoBar other = Assert.Single(narrow, b => b.Input == bar.Input);
+            TornadoBar other = Assert.Single(narrow, b => b.Input.Name == bar.Input.Name);
             // Each errs by its own step. A time to ignition is good to 1e-6 (flux linear over 20 microseconds, wherever within them it
             // falls), which half the narrow step, 0.005, makes 2e-4 of slope, and the estimates of the errors 1e-4 more.
             Assert.Equal(bar.Slope!.Value, other.Slope!.Value, bar.SlopeError!.Value + other.SlopeError!.Value + 3e-4);

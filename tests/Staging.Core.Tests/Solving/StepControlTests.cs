@@ -176,6 +176,6 @@ public class StepControlTests
         Assert.Equal(4, track.Count);
         Assert.Equal([0.3, 0.3, 0.3, 0.1], Enumerable.Range(0, 4).Select(i => Math.Round(track.LengthOf(i), 12)));
         Assert.Equal(1, integrator.Time);
-        Assert.Equal(new SolverStatistics(4, 0, 25, 0), integrator.Statistics);
+        Assert.Equal(new SolverWork(4, 0, 25, 0), integrator.Statistics);
     }
 }

@@ -34,14 +34,14 @@ public class StiffTests
     [Fact]
     public void Work_is_counted()
     {
-        SolverStatistics analytic = Solve<KapsProblem>(SolverOptions.Default).Statistics;
+        SolverWork analytic = Solve<KapsProblem>(SolverOptions.Default).Statistics;
         int tries = analytic.AcceptedSteps + analytic.RejectedSteps;
         Assert.Equal(analytic.AcceptedSteps, analytic.JacobianCalls);
         Assert.Equal(tries, analytic.Factorisations);
         // Five a try, one a step for the slope, one for the first step.
         Assert.Equal(5 * tries + analytic.AcceptedSteps + 1, analytic.DerivativeCalls);
 
-        SolverStatistics differences = Solve<WithoutJacobian<KapsProblem>>(SolverOptions.Default).Statistics;
+        SolverWork differences = Solve<WithoutJacobian<KapsProblem>>(SolverOptions.Default).Statistics;
         tries = differences.AcceptedSteps + differences.RejectedSteps;
         // And by differences one a state and one in time a Jacobian.
         Assert.Equal(5 * tries + (1 + 2 + 1) * differences.AcceptedSteps + 1, differences.DerivativeCalls);
@@ -51,8 +51,8 @@ public class StiffTests
     public void Work_of_reference_problems_is_pinned()
     {
         // Moves only when the method or its control is changed on purpose.
-        Assert.Equal(new SolverStatistics(56, 2, 347, 0) { JacobianCalls = 56, Factorisations = 58 }, Solve<ProtheroRobinson.Stiff>(SolverOptions.Default).Statistics);
-        Assert.Equal(new SolverStatistics(105, 0, 631, 0) { JacobianCalls = 105, Factorisations = 105 }, Solve<KapsProblem>(SolverOptions.Default).Statistics);
+        Assert.Equal(new SolverWork(56, 2, 347, 0) { JacobianCalls = 56, Factorisations = 58 }, Solve<ProtheroRobinson.Stiff>(SolverOptions.Default).Statistics);
+        Assert.Equal(new SolverWork(105, 0, 631, 0) { JacobianCalls = 105, Factorisations = 105 }, Solve<KapsProblem>(SolverOptions.Default).Statistics);
     }
 
     [Fact]

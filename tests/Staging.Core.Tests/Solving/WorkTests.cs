@@ -10,16 +10,16 @@ public class WorkTests
     public void Work_of_reference_problems_is_pinned()
     {
         // Moves only when the method or its control is changed on purpose.
-        Assert.Equal(new SolverStatistics(57, 0, 344, 0), Work<CosineGrowth>());
-        Assert.Equal(new SolverStatistics(55, 0, 332, 0), Work<LorentzCurve>());
-        Assert.Equal(new SolverStatistics(73, 0, 440, 0), Work<ForcedOscillator>());
-        Assert.Equal(new SolverStatistics(116, 0, 698, 0), Work<KeplerOrbit>());
+        Assert.Equal(new SolverWork(57, 0, 344, 0), Work<CosineGrowth>());
+        Assert.Equal(new SolverWork(55, 0, 332, 0), Work<LorentzCurve>());
+        Assert.Equal(new SolverWork(73, 0, 440, 0), Work<ForcedOscillator>());
+        Assert.Equal(new SolverWork(116, 0, 698, 0), Work<KeplerOrbit>());
     }
 
     [Fact]
     public void Derivative_calls_are_six_a_try_and_two_a_start()
     {
-        SolverStatistics work = Work<KeplerOrbit>();
+        SolverWork work = Work<KeplerOrbit>();
         Assert.Equal(2 + 6 * (work.AcceptedSteps + work.RejectedSteps), work.DerivativeCalls);
     }
 
@@ -97,7 +97,7 @@ public class WorkTests
         return allocated;
     }
 
-    private static SolverStatistics Work<TProblem>()
+    private static SolverWork Work<TProblem>()
         where TProblem : struct, ITestProblem
     {
         var integrator = new Integrator<Tsitouras54>(SolverOptions.Default, TProblem.Scales) { Time = TProblem.Start };

@@ -77,7 +77,7 @@ public class DistributionTests
     public void A_sourced_range_becomes_least_likeliest_and_greatest()
     {
         var judged = new Provenance { Source = "invented", How = Evidence.Invented };
-        var range = new SourcedRange { Quantity = "x", Unit = "N", Min = 10, Nominal = 20, Max = 60, NominalSource = judged, RangeSource = judged };
+        var range = new SourcedRange("x", "N", min: 10, nominal: 20, max: 60, judged, judged);
         Assert.Equal(Distribution.Triangular(10, 20, 60), Distribution.Of(range));
     }
 

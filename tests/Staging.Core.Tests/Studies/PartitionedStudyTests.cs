@@ -210,9 +210,9 @@ public class PartitionedStudyTests
 
     private static object Numbers(object result) => result switch
     {
-        MorrisEffect e => (e.Input, e.Mean, e.MeanAbsolute, e.StandardDeviation, e.MeanAbsoluteInterval.Low, e.MeanAbsoluteInterval.High),
-        SobolIndex s => (s.Input, s.First, s.FirstInterval.Low, s.FirstInterval.High, s.Total, s.TotalInterval.Low, s.TotalInterval.High),
-        TornadoBar b => (b.Input, b.Low, b.High, b.AtLow, b.AtCentre, b.AtHigh, b.Slope),
+        MorrisEffect e => (e.Input.ToString(), e.Mean, e.MeanAbsolute, e.StandardDeviation, e.MeanAbsoluteInterval.Low, e.MeanAbsoluteInterval.High),
+        SobolIndex s => (s.Input.ToString(), s.First, s.FirstInterval.Low, s.FirstInterval.High, s.Total, s.TotalInterval.Low, s.TotalInterval.High),
+        TornadoBar b => (b.Input.ToString(), b.Low, b.High, b.AtLow, b.AtCentre, b.AtHigh, b.Slope),
         _ => result,
     };
 

@@ -26,7 +26,7 @@ public class TwoVesselTwin
     {
         var gap = TwoVesselGap.Timed();
         gap.Run();
-        Assert.Equal(new SolverStatistics(268, 10, 1805, 0) { JacobianCalls = 22, Factorisations = 24 }, gap.Statistics with { EventCalls = 0 });
+        Assert.Equal(new SolverWork(268, 10, 1805, 0) { JacobianCalls = 22, Factorisations = 24 }, gap.Statistics with { EventCalls = 0 });
     }
 
     [Fact]

@@ -13,14 +13,14 @@ public sealed class FlightRun
         ImmutableArray<BodyFlight> bodies,
         ImmutableArray<StagingReport> stagings,
         ImmutableArray<FailureCase> failureCases,
-        SolverStatistics statistics)
+        SolverWork statistics)
     {
         Plan = plan;
         Options = options;
         Bodies = bodies;
         Stagings = stagings;
         FailureCases = failureCases;
-        Statistics = statistics;
+        Statistics = new SolverStatistics(statistics);
     }
 
     /// <summary>The plan that was flown.</summary>

@@ -11,9 +11,8 @@ internal static class FlightFromSi
         new(kind, Duration.FromSeconds(time), message);
 
     /// <summary>Ignition lag and separation lag [s]; not-a-number where there is none.</summary>
-    public static (double Ignition, double Separation) Times(GapIgnitionResult answer) => answer.Match(
-        lit => (lit.IgnitionLag.Seconds, lit.SeparationLag.Seconds),
-        cold => (double.NaN, cold.SeparationLag?.Seconds ?? double.NaN));
+    public static (double Ignition, double Separation) Times(GapIgnitionResult answer) =>
+        (answer.IgnitionLag?.Seconds ?? double.NaN, answer.SeparationLag?.Seconds ?? double.NaN);
 
     public static BurnThroughState BurnThrough(
         string lower, string upper, double time, double height, double velocity, double mach, in AirSample air,

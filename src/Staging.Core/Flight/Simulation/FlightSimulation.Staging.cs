@@ -56,7 +56,7 @@ internal sealed partial class FlightSimulation
 
         GapIgnitionResult answer = Ask(((StageIgnition.ByGap)ignition.Case).Gap, body, k);
         (double lag, double parting) = FlightFromSi.Times(answer);
-        if (answer is GapIgnitionResult.Lit)
+        if (!double.IsNaN(lag))
         {
             Light(body, k + 1, time + lag + scenario.Late(k + 1), time + parting, answer.Reason);
             return;

@@ -40,7 +40,7 @@ internal sealed partial class FlightSimulation
     public BodyState? BeforeRelease { get; private set; }
 
     /// <summary>Work done so far.</summary>
-    public SolverStatistics Statistics => stepper.Statistics + new SolverStatistics(0, 0, otherCalls, 0);
+    public SolverWork Statistics => stepper.Statistics + new SolverWork(0, 0, otherCalls, 0);
 
     /// <summary>The nominal flight: the uppermost stage first, then what it dropped.</summary>
     public List<BodyRecorder> FlyNominal()

@@ -40,7 +40,7 @@ internal sealed class FlightStepper
     private readonly double[] dense = new double[2 * Tsitouras54.DenseDegree];
     private FlightStep step;
     private StepControl control = new(Tsitouras54.Order, Tsitouras54.ErrorMemory);
-    private SolverStatistics eventWork;
+    private SolverWork eventWork;
     private double lastClimb, lastAcceleration;
     private int accepted, rejected, calls;
 
@@ -67,7 +67,7 @@ internal sealed class FlightStepper
 
     public SolverFailure? Failure { get; private set; }
 
-    public SolverStatistics Statistics => new(accepted, rejected, calls, eventWork.EventCalls);
+    public SolverWork Statistics => new(accepted, rejected, calls, eventWork.EventCalls);
 
     /// <summary>Flies from <see cref="Time"/> to <paramref name="stop"/> [s] or to the first event.</summary>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>

@@ -28,9 +28,9 @@ internal sealed class GapStepper(SolverOptions options, double[] scales)
     public bool RanStiff { get; private set; }
 
     /// <summary>Work of both, the evaluations of Jacobians included.</summary>
-    public SolverStatistics Statistics => stiff is null
+    public SolverWork Statistics => stiff is null
         ? quick.Statistics
-        : quick.Statistics + stiff.Statistics + new SolverStatistics(0, 0, callsForJacobians, 0);
+        : quick.Statistics + stiff.Statistics + new SolverWork(0, 0, callsForJacobians, 0);
 
     /// <summary>Runs one phase.</summary>
     public PhaseEnd Run(ref GapSystem system, double stop, bool implicitly, IStepObserver sink, CancellationToken cancel)

@@ -82,7 +82,7 @@ internal sealed class OneDimensionalSolver
             Events = events,
             End = lastSound.Time,
             Ledger = lastSound.Ledger,
-            Statistics = new SolverStatistics(tube.Steps, tube.Repeats, tube.Steps + tube.Repeats, tube.Steps),
+            Statistics = new SolverWork(tube.Steps, tube.Repeats, tube.Steps + tube.Repeats, tube.Steps),
             Failure = failure,
         });
     }

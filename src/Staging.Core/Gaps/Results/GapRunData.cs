@@ -24,7 +24,7 @@ internal readonly record struct GapRunData
 
     public required GapLedger Ledger { get; init; }
 
-    public required SolverStatistics Statistics { get; init; }
+    public required SolverWork Statistics { get; init; }
 
     public required SolverFailure? Failure { get; init; }
 }

@@ -8,7 +8,7 @@ internal static class SourceChecks
     /// <summary>Adds the findings.</summary>
     public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem)
     {
-        findings.AddRange(problem.Design.Source.Products.Check().Select(f => f with { Path = "Source.Products." + f.Path }));
+        findings.AddRange(problem.Design.Source.Products.Check().Select(f => f.At("Source.Products." + f.Path)));
         switch (problem.Design.Source)
         {
             case GapSource.Motor motor:

@@ -43,95 +43,81 @@ public static class BlackPowderProducts
     };
 
     /// <summary>Share of the gas in the mass of the products f [-].</summary>
-    public static SourcedRange GasMassFraction { get; } = new()
-    {
-        Quantity = "gas mass fraction",
-        Unit = "-",
-        Min = 0.40,
-        Nominal = 0.65,
-        Max = 0.70,
-        NominalSource = Equilibrium,
-        RangeSource = CooledToFlame,
-    };
+    public static SourcedRange GasMassFraction { get; } = new(
+        quantity: "gas mass fraction",
+        unit: "-",
+        min: 0.40,
+        nominal: 0.65,
+        max: 0.70,
+        nominalSource: Equilibrium,
+        rangeSource: CooledToFlame);
 
     /// <summary>Temperature of the products in the chamber [K].</summary>
-    public static SourcedRange FlameTemperature { get; } = new()
-    {
-        Quantity = "flame temperature",
-        Unit = "K",
-        Min = 1600,
-        Nominal = 1890,
-        Max = 2300,
-        NominalSource = Equilibrium,
-        RangeSource = EquilibriumSpread,
-    };
+    public static SourcedRange FlameTemperature { get; } = new(
+        quantity: "flame temperature",
+        unit: "K",
+        min: 1600,
+        nominal: 1890,
+        max: 2300,
+        nominalSource: Equilibrium,
+        rangeSource: EquilibriumSpread);
 
     /// <summary>Mean molar mass of the gas alone [g/mol].</summary>
-    public static SourcedRange GasMolarMass { get; } = new()
-    {
-        Quantity = "molar mass of the gas",
-        Unit = "g/mol",
-        Min = 33,
-        Nominal = 35.6,
-        Max = 37,
-        NominalSource = Equilibrium,
-        RangeSource = EquilibriumSpread,
-    };
+    public static SourcedRange GasMolarMass { get; } = new(
+        quantity: "molar mass of the gas",
+        unit: "g/mol",
+        min: 33,
+        nominal: 35.6,
+        max: 37,
+        nominalSource: Equilibrium,
+        rangeSource: EquilibriumSpread);
 
     /// <summary>Ratio of heat capacities of the gas alone, composition frozen [-].</summary>
-    public static SourcedRange GasHeatCapacityRatio { get; } = new()
-    {
-        Quantity = "ratio of heat capacities of the gas",
-        Unit = "-",
-        Min = 1.20,
-        Nominal = 1.21,
-        Max = 1.25,
-        NominalSource = Equilibrium,
-        RangeSource = EquilibriumSpread,
-    };
+    public static SourcedRange GasHeatCapacityRatio { get; } = new(
+        quantity: "ratio of heat capacities of the gas",
+        unit: "-",
+        min: 1.20,
+        nominal: 1.21,
+        max: 1.25,
+        nominalSource: Equilibrium,
+        rangeSource: EquilibriumSpread);
 
     /// <summary>Heat capacity of the liquid and solid products [J/(kg K)].</summary>
-    public static SourcedRange ParticleHeatCapacity { get; } = new()
-    {
-        Quantity = "heat capacity of the particles",
-        Unit = "J/(kg K)",
-        Min = 900,
-        Nominal = 1010,
-        Max = 1400,
-        NominalSource = Equilibrium,
-        RangeSource = new Provenance
+    public static SourcedRange ParticleHeatCapacity { get; } = new(
+        quantity: "heat capacity of the particles",
+        unit: "J/(kg K)",
+        min: 900,
+        nominal: 1010,
+        max: 1400,
+        nominalSource: Equilibrium,
+        rangeSource: new Provenance
         {
             Source = "From a melt of mostly potassium sulfide (about 900) to one of mostly carbonate (about 1500), NASA polynomials by "
                 + "mass",
             How = Evidence.Judgement,
-        },
-    };
+        });
 
     /// <summary>
     /// Ratio of heat capacities that gas and particles together should have at flame temperature [-].
     /// </summary>
-    public static SourcedRange MixtureHeatCapacityRatio { get; } = new()
-    {
-        Quantity = "ratio of heat capacities of gas and particles",
-        Unit = "-",
-        Min = 1.12,
-        Nominal = 1.14,
-        Max = 1.16,
-        NominalSource = Equilibrium,
-        RangeSource = EquilibriumSpread,
-    };
+    public static SourcedRange MixtureHeatCapacityRatio { get; } = new(
+        quantity: "ratio of heat capacities of gas and particles",
+        unit: "-",
+        min: 1.12,
+        nominal: 1.14,
+        max: 1.16,
+        nominalSource: Equilibrium,
+        rangeSource: EquilibriumSpread);
 
     /// <summary>Impetus f R T that the products should have [MJ/kg].</summary>
-    public static SourcedRange Impetus { get; } = new()
-    {
-        Quantity = "impetus",
-        Unit = "MJ/kg",
-        Min = 0.27,
-        Nominal = 0.287,
-        Max = 0.32,
-        NominalSource = Equilibrium,
-        RangeSource = EquilibriumSpread,
-    };
+    public static SourcedRange Impetus { get; } = new(
+        quantity: "impetus",
+        unit: "MJ/kg",
+        min: 0.27,
+        nominal: 0.287,
+        max: 0.32,
+        nominalSource: Equilibrium,
+        rangeSource: EquilibriumSpread);
 
     /// <summary>The nominal products: gas and particles in equilibrium.</summary>
     /// <remarks>A changed copy is <c>Nominal with { GasMassFraction = 0.55 }</c>.</remarks>

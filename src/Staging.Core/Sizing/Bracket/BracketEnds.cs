@@ -7,9 +7,6 @@ namespace Staging.Core.Sizing;
 /// <summary>What is unknown of a gap, and the gap at either end of it.</summary>
 internal static class BracketEnds
 {
-    /// <summary>Ends of the particle efficiency [-] and of the ignition temperature [K], as judged.</summary>
-    private const double MinEfficiency = 0.03, MaxEfficiency = 0.6, MinIgnition = 650, MaxIgnition = 920;
-
     /// <summary>Fresh faces that are never lit, for any run [s].</summary>
     private const double Never = 10;
 
@@ -18,8 +15,8 @@ internal static class BracketEnds
     {
         BracketUnknown[] heat =
         [
-            new("particle efficiency", "0.03", "0.6", p => Efficiency(p, MinEfficiency), p => Efficiency(p, MaxEfficiency)),
-            new("ignition temperature", "650 K", "920 K", p => Ignition(p, MinIgnition), p => Ignition(p, MaxIgnition)),
+            Between("particle efficiency", "", JudgedRanges.MinParticleEfficiency, JudgedRanges.MaxParticleEfficiency, Efficiency),
+            Between("ignition temperature", " K", JudgedRanges.MinIgnition, JudgedRanges.MaxIgnition, Ignition),
         ];
         return HasPieces(problem.Design.Source)
             ?
@@ -58,6 +55,9 @@ internal static class BracketEnds
             tabulated => tabulated,
             cluster => cluster with { Motors = [.. cluster.Motors.Select(m => m is GapSource.EndBurner grain ? change(grain) : m)] },
             GapSource (motor) => change(motor)));
+
+    private static BracketUnknown Between(string name, string unit, double low, double high, Func<GapProblem, double, GapProblem> with) =>
+        new(name, Invariant.Text($"{low}{unit}"), Invariant.Text($"{high}{unit}"), p => with(p, low), p => with(p, high));
 
     private static GapProblem Efficiency(GapProblem problem, double share) => problem with
     {

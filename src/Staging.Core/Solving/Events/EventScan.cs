@@ -40,7 +40,7 @@ internal sealed class EventScan(SolverOptions options, int dimension)
 
     /// <summary>Starts a phase: records the sign of each event function.</summary>
     /// <returns>False where an event function is not a number.</returns>
-    public bool Begin<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> state, ref SolverStatistics count)
+    public bool Begin<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> state, ref SolverWork count)
         where TSystem : IOdeSystem
     {
         int events = system.EventCount;
@@ -74,7 +74,7 @@ internal sealed class EventScan(SolverOptions options, int dimension)
     /// is set.
     /// </returns>
     public double Scan<TSystem>(
-        ref TSystem system, in DenseStep step, double end, ReadOnlySpan<double> yEnd, bool atStop, ref SolverStatistics count)
+        ref TSystem system, in DenseStep step, double end, ReadOnlySpan<double> yEnd, bool atStop, ref SolverWork count)
         where TSystem : IOdeSystem
     {
         double from = step.Start;
@@ -99,7 +99,7 @@ internal sealed class EventScan(SolverOptions options, int dimension)
     }
 
     private double ScanPart<TSystem>(
-        ref TSystem system, in DenseStep step, double from, double to, double end, bool toStop, ref SolverStatistics count)
+        ref TSystem system, in DenseStep step, double from, double to, double end, bool toStop, ref SolverWork count)
         where TSystem : IOdeSystem
     {
         double ending = double.NaN;
@@ -145,7 +145,7 @@ internal sealed class EventScan(SolverOptions options, int dimension)
 
     /// <summary>Fires what changes side behind the part, but within the tolerance of its ending event.</summary>
     private void FireJustAfter<TSystem>(
-        ref TSystem system, in DenseStep step, double to, double window, ref double ending, ref SolverStatistics count)
+        ref TSystem system, in DenseStep step, double to, double window, ref double ending, ref SolverWork count)
         where TSystem : IOdeSystem
     {
         if (window > to && !ValuesOn(ref system, step, window, later, ref count))
@@ -182,7 +182,7 @@ internal sealed class EventScan(SolverOptions options, int dimension)
     }
 
     private double Locate<TSystem>(
-        ref TSystem system, in DenseStep step, int i, double from, double fromValue, double to, double toValue, ref SolverStatistics count)
+        ref TSystem system, in DenseStep step, int i, double from, double fromValue, double to, double toValue, ref SolverWork count)
         where TSystem : IOdeSystem
     {
         var function = new EventOnStep<TSystem>(ref system, step, i, y, work);
@@ -193,14 +193,14 @@ internal sealed class EventScan(SolverOptions options, int dimension)
         return time;
     }
 
-    private bool ValuesOn<TSystem>(ref TSystem system, in DenseStep step, double t, Span<double> values, ref SolverStatistics count)
+    private bool ValuesOn<TSystem>(ref TSystem system, in DenseStep step, double t, Span<double> values, ref SolverWork count)
         where TSystem : IOdeSystem
     {
         step.At(t, y);
         return Values(ref system, t, y, values, ref count);
     }
 
-    private bool Values<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> state, Span<double> values, ref SolverStatistics count)
+    private bool Values<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> state, Span<double> values, ref SolverWork count)
         where TSystem : IOdeSystem
     {
         system.EventValues(t, state, values);

@@ -33,7 +33,7 @@ internal static class FiniteDifferences
         Span<double> moved,
         Span<double> movedSlope,
         Span<double> jacobian,
-        ref SolverStatistics work)
+        ref SolverWork work)
         where TSystem : IOdeSystem
     {
         int n = y.Length;
@@ -64,7 +64,7 @@ internal static class FiniteDifferences
     /// </summary>
     public static void ByTime<TSystem>(
         ref TSystem system, double t, double h, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> timeSlope,
-        ref SolverStatistics work)
+        ref SolverWork work)
         where TSystem : IOdeSystem
     {
         double spacing = Math.BitIncrement(Math.Abs(t)) - Math.Abs(t);

@@ -28,12 +28,12 @@ internal interface IOneStepMethod
     void Allocate(ReadOnlySpan<double> scales);
 
     /// <summary>Starts a phase: nothing evaluated earlier is reused.</summary>
-    void Begin<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> y, ref SolverStatistics work)
+    void Begin<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> y, ref SolverWork work)
         where TSystem : IOdeSystem;
 
     /// <summary>Takes one step of size <paramref name="h"/> and estimates its local error.</summary>
     void Step<TSystem>(
-        ref TSystem system, double t, double h, ReadOnlySpan<double> y, Span<double> yNew, Span<double> error, ref SolverStatistics work)
+        ref TSystem system, double t, double h, ReadOnlySpan<double> y, Span<double> yNew, Span<double> error, ref SolverWork work)
         where TSystem : IOdeSystem;
 
     /// <summary>

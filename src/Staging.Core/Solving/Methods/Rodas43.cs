@@ -103,7 +103,7 @@ internal struct Rodas43 : IOneStepMethod
     }
 
     /// <inheritdoc/>
-    public void Begin<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> y, ref SolverStatistics work)
+    public void Begin<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> y, ref SolverWork work)
         where TSystem : IOdeSystem
     {
         system.Derivative(t, y, slope);
@@ -114,7 +114,7 @@ internal struct Rodas43 : IOneStepMethod
 
     /// <inheritdoc/>
     public void Step<TSystem>(
-        ref TSystem system, double t, double h, ReadOnlySpan<double> y, Span<double> yNew, Span<double> error, ref SolverStatistics work)
+        ref TSystem system, double t, double h, ReadOnlySpan<double> y, Span<double> yNew, Span<double> error, ref SolverWork work)
         where TSystem : IOdeSystem
     {
         if (!linearised)
@@ -179,7 +179,7 @@ internal struct Rodas43 : IOneStepMethod
         linearised = false;
     }
 
-    private void Linearise<TSystem>(ref TSystem system, double t, double h, ReadOnlySpan<double> y, ref SolverStatistics work)
+    private void Linearise<TSystem>(ref TSystem system, double t, double h, ReadOnlySpan<double> y, ref SolverWork work)
         where TSystem : IOdeSystem
     {
         if (!slopeKnown)
@@ -202,7 +202,7 @@ internal struct Rodas43 : IOneStepMethod
     }
 
     /// <summary>Factorises I/(gamma h) - J.</summary>
-    private readonly bool FactoriseFor(double h, ref SolverStatistics work)
+    private readonly bool FactoriseFor(double h, ref SolverWork work)
     {
         double diagonal = 1 / (Gamma * h);
         for (int i = 0; i < matrix.Length; i++)

@@ -76,7 +76,7 @@ internal struct Tsitouras54 : IOneStepMethod
     }
 
     /// <inheritdoc/>
-    public readonly void Begin<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> y, ref SolverStatistics work)
+    public readonly void Begin<TSystem>(ref TSystem system, double t, ReadOnlySpan<double> y, ref SolverWork work)
         where TSystem : IOdeSystem
     {
         system.Derivative(t, y, slopes.AsSpan(0, n));
@@ -85,7 +85,7 @@ internal struct Tsitouras54 : IOneStepMethod
 
     /// <inheritdoc/>
     public readonly void Step<TSystem>(
-        ref TSystem system, double t, double h, ReadOnlySpan<double> y, Span<double> yNew, Span<double> error, ref SolverStatistics work)
+        ref TSystem system, double t, double h, ReadOnlySpan<double> y, Span<double> yNew, Span<double> error, ref SolverWork work)
         where TSystem : IOdeSystem
     {
         Span<double> k = slopes;

@@ -2,16 +2,6 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>Name and unit of a column.</summary>
-/// <param name="Name">Name.</param>
-/// <param name="Unit">Unit; <c>-</c> where there is none.</param>
-public sealed record ColumnName(string Name, string Unit)
-{
-    /// <summary>Name and unit as the head of a column.</summary>
-    /// <returns>For example <c>joint.breakaway [N]</c>.</returns>
-    public override string ToString() => $"{Name} [{Unit}]";
-}
-
 /// <summary>
 /// The properties that parts of one study share, with the design and the distribution of each drawn input as
 /// text.
@@ -33,11 +23,11 @@ internal sealed record StudyHeading(
             return $"seeds {Seed} and {other.Seed}";
         if (Design != other.Design)
             return $"designs \"{Design}\" and \"{other.Design}\"";
-        if (!Inputs.SequenceEqual(other.Inputs))
+        if (!ColumnName.Same(Inputs, other.Inputs))
             return $"inputs {string.Join(", ", Inputs)} and {string.Join(", ", other.Inputs)}";
         if (!Spreads.SequenceEqual(other.Spreads))
             return Unlike(Spreads, other.Spreads);
-        return Measures.SequenceEqual(other.Measures)
+        return ColumnName.Same(Measures, other.Measures)
             ? ""
             : $"measures {string.Join(", ", Measures)} and {string.Join(", ", other.Measures)}";
     }
