@@ -62,6 +62,7 @@ internal static class ReviewJson
             w.WriteBoolean("reachesScanEnd", v.ReachesScanEnd);
         });
         WriteHoles(w, gap.Advice.Holes);
+        BuildJson.Write(w, gap);
         WriteBracket(w, gap.Bracket);
     }
 
@@ -160,7 +161,7 @@ internal static class ReviewJson
         w.WriteString("locator", c.Rule.Locator);
     }
 
-    private static void WriteFinding(Utf8JsonWriter w, ModelFinding f)
+    internal static void WriteFinding(Utf8JsonWriter w, ModelFinding f)
     {
         w.WriteString("severity", JsonNamingPolicy.CamelCase.ConvertName(f.Severity.ToString()));
         w.WriteString("code", f.Code);
@@ -168,7 +169,7 @@ internal static class ReviewJson
         w.WriteString("message", f.Message);
     }
 
-    private static void List<T>(Utf8JsonWriter w, string key, IEnumerable<T> items, Action<Utf8JsonWriter, T> write)
+    internal static void List<T>(Utf8JsonWriter w, string key, IEnumerable<T> items, Action<Utf8JsonWriter, T> write)
     {
         w.WriteStartArray(key);
         foreach (T item in items)
@@ -189,7 +190,7 @@ internal static class ReviewJson
     }
 
     /// <summary>A number, or null where there is none; infinity and not-a-number have no place in JSON.</summary>
-    private static void Number(Utf8JsonWriter w, string key, double? value)
+    internal static void Number(Utf8JsonWriter w, string key, double? value)
     {
         if (value is { } number && double.IsFinite(number))
             w.WriteNumber(key, number);

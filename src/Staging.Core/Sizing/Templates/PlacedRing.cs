@@ -1,0 +1,42 @@
+using Staging.Core.Discharge;
+
+namespace Staging.Core.Sizing;
+
+/// <summary>A ring of holes with its place on the unrolled outside of a tube.</summary>
+/// <param name="Holes">The holes.</param>
+/// <param name="Station">Station of their centres [m].</param>
+/// <param name="First">Angle of the first hole [rad].</param>
+internal readonly record struct PlacedRing(VentHoles Holes, double Station, double First)
+{
+    private double Radius => 0.5 * Holes.Diameter.Meters;
+
+    /// <summary>Least wall between neighbours of the ring itself [m], on a tube of an outer radius [m].</summary>
+    public double LandAround(double outer) => 2 * Math.PI * outer / Holes.Count - 2 * HalfWidth(outer);
+
+    /// <summary>Least wall between a hole of this ring and one of another [m], on a tube of an outer radius [m].</summary>
+    public double LandTo(PlacedRing other, double outer)
+    {
+        double least = double.PositiveInfinity, up = other.Station - Station;
+        for (int i = 0; i < Holes.Count; i++)
+        {
+            for (int k = 0; k < other.Holes.Count; k++)
+            {
+                double turn = First + 2 * Math.PI * i / Holes.Count - other.First - 2 * Math.PI * k / other.Holes.Count;
+                double across = outer * Math.IEEERemainder(turn, 2 * Math.PI);
+                least = Math.Min(least, Math.Sqrt(across * across + up * up) - Reach(across, up, outer) - other.Reach(across, up, outer));
+            }
+        }
+
+        return least;
+    }
+
+    /// <summary>Half of the width of a hole along the outside [m]: on a curved wall more than its radius.</summary>
+    private double HalfWidth(double outer) => outer * Math.Asin(Math.Min(1, Radius / outer));
+
+    /// <summary>From the centre of a hole to its edge in a direction [m]; the edge is taken as an ellipse.</summary>
+    private double Reach(double across, double up, double outer)
+    {
+        double distance = Math.Sqrt(across * across + up * up), wide = across / HalfWidth(outer), high = up / Radius;
+        return distance > 0 ? distance / Math.Sqrt(wide * wide + high * high) : Radius;
+    }
+}
