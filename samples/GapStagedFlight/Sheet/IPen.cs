@@ -23,5 +23,5 @@ internal interface IPen
 /// <summary>A kind of line: its width and, for a dashed one, the length of a dash [mm].</summary>
 internal sealed record Stroke(double Width, double Dash = 0)
 {
-    public static readonly Stroke Cut = new(0.3), Mark = new(0.2), Fine = new(0.1), Fold = new(0.2, 2), Station = new(0.08, 1);
+    public static readonly Stroke Cut = new(0.3), Mark = new(0.2), Fine = new(0.1), Fold = new(0.2, 2), Join = new(0.2, 5), Station = new(0.08, 1);
 }

@@ -13,6 +13,9 @@ internal sealed class SheetPages
     /// <summary>What lines at the edge of a window may be wide [mm].</summary>
     private const double Edge = 0.3;
 
+    /// <summary>What half of a number beside the strip may be high [mm].</summary>
+    private const double Beside = 1.5;
+
     private const string Caution = "A computed margin is no permission to fly. Test the gap on the ground, at a distance, behind cover. "
         + "Local codes and the range safety officer decide.";
 
@@ -47,7 +50,7 @@ internal sealed class SheetPages
         var drawing = new StripDrawing(pen, strip, left, zero);
         if (window.Left == 0)
         {
-            pen.BeginClip(new Box(0, Upper - 1, edge, Upper + window.Lower - window.Upper + 1));
+            pen.BeginClip(new Box(0, Upper - Beside, edge, Upper + window.Lower - window.Upper + Beside));
             drawing.Stations();
             pen.EndClip();
         }
@@ -65,7 +68,7 @@ internal sealed class SheetPages
     {
         double diameter = template.OuterDiameter!.Value.Millimeters;
         yield return FormattableString.Invariant($"{template.Wall}: outside diameter {diameter:0.0#} mm, {Math.PI * diameter:F2} mm round. ")
-            + "Stations in mm, from the forward face of the booster motor (station 0).";
+            + "Stations are measured from the forward face of the booster motor.";
         foreach (HoleRing ring in template.Rings.Take(MostRings))
             yield return FormattableString.Invariant(
                 $"{ring}; {(template.GapLength - ring.Station!.Value).Millimeters:0.0#} mm below the upper nozzle plane");
@@ -83,7 +86,7 @@ internal sealed class SheetPages
         for (int i = 0; i <= 5; i++)
             pen.Line(Stroke.Mark, x + 10 * i, y - (i % 5 == 0 ? 3 : 1.5), x + 10 * i, y);
         pen.Text(x + 53, y, Text, "50 mm. Print at 100 %, not fitted to the page; measure this bar before you cut.");
-        string split = Count == 1 ? "" : "; cut along the dashed line, lay the register marks on those of the next page";
+        string split = Count == 1 ? "" : "; cut along the long dashes, lay the register marks on those of the next page";
         pen.Text(x, y + 6, Text, string.Create(CultureInfo.InvariantCulture, $"{title}, page {page + 1} of {Count}, {paper.Name}{split}"));
         double at = y + 11;
         foreach (string line in Letters.Lines(Caution, Text, paper.Inside))

@@ -63,8 +63,8 @@ internal sealed class StripWords
         + StripHole.Label(ring);
 
     private static string Edge(Strip strip, double station) => station == 0
-        ? "level with the forward face of the booster motor (station 0)"
+        ? "level with the forward face of the booster motor (station\u00a00)"
         : station == strip.Top && strip.EndsAtNozzle
-            ? FormattableString.Invariant($"level with the upper nozzle plane (station {station:0.0#} mm)")
-            : FormattableString.Invariant($"{station:0.0#} mm forward of the forward face of the booster motor");
+            ? FormattableString.Invariant($"level with the upper nozzle plane (station\u00a0{station:0.0#}\u00a0mm)")
+            : FormattableString.Invariant($"{station:0.0#}\u00a0mm forward of the forward face of the booster motor");
 }

@@ -46,14 +46,14 @@ internal sealed class Tiles
     {
         foreach (double x in columns.Skip(1).Select(c => c + 0.5 * Rim))
         {
-            pen.Line(Stroke.Fold, left + x, upper, left + x, upper + height);
+            pen.Line(Stroke.Join, left + x, upper, left + x, upper + height);
             foreach ((double from, double to) in Ends(rows, Tall, height))
                 Marks(pen, from, to, at => (left + x, upper + at), holes);
         }
 
         foreach (double y in rows.Skip(1).Select(r => r + 0.5 * Rim))
         {
-            pen.Line(Stroke.Fold, left, upper + y, left + width, upper + y);
+            pen.Line(Stroke.Join, left, upper + y, left + width, upper + y);
             foreach ((double from, double to) in Ends(columns, Wide, width))
                 Marks(pen, from, to, at => (left + at, upper + y), holes);
         }
