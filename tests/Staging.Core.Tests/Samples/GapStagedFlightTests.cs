@@ -63,7 +63,7 @@ public sealed class GapStagedFlightTests : IDisposable
     {
         Ran ran = await Run("--help");
         Assert.Equal((0, ""), (ran.Code, ran.Error));
-        Assert.All(["PLAN.json", "--figures DIR", "--no-figures", "--help"], option => Assert.Contains(option, ran.Output, StringComparison.Ordinal));
+        Assert.All(["PLAN.json", "--figures DIR", "--no-figures", "--sheet DIR", "--paper NAME", "--help"], option => Assert.Contains(option, ran.Output, StringComparison.Ordinal));
     }
 
     [Fact]
