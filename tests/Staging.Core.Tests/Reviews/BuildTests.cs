@@ -2,6 +2,7 @@ using System.Text.Json;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Reviews;
+using Staging.Core.Sizing;
 using Staging.Core.Tests.Plans;
 using UnitsNet;
 
@@ -64,6 +65,26 @@ public class BuildTests
         Assert.Equal(60, build.GetProperty("joint").GetProperty("breakawayForce_N").GetDouble(), 1e-9);
         JsonElement[] advised = [.. build.GetProperty("advised").EnumerateArray()];
         Assert.Equal(Nested.Gaps[0].Advice.Walls[1].Drilled!.Drill.Label, advised[1].GetProperty("rings")[0].GetProperty("drill").GetString());
+    }
+
+    [Fact]
+    public void Every_hole_of_every_wall_can_be_marked_from_a_few_lines()
+    {
+        StagingReview review = Nested;
+        var marks = new List<string>();
+        #region drill-every-wall
+        foreach (HoleTemplate wall in HoleTemplate.Of(review.Gaps[0].Advice)) // or of Run.Problem.Design: the holes as drawn
+        {
+            Console.WriteLine(wall);
+            foreach (HoleRing ring in wall.Rings)
+            {
+                foreach (Length arc in ring.Arcs)
+                    marks.Add($"{wall.Wall}: drill {ring.Drill}, {ring.Station} forward, {arc.Millimeters:F2} mm round");
+            }
+        }
+        #endregion
+        Assert.Equal(8, marks.Count);
+        Assert.Equal($"outer tube: drill {review.Gaps[0].Advice.Walls[1].Drilled!.Drill}, 200 mm forward, 19.63 mm round", marks[5]);
     }
 
     private static string[] Section(StagingReview review) =>

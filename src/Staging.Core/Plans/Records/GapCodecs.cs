@@ -58,7 +58,7 @@ internal static class GapCodecs
         var holes = f.Required("holes", DischargeCodecs.Holes, x => x.Holes, "The holes.");
         var target = f.Required("to", Target, x => x.To, "Where they lead.");
         var station = f.Optional("station", Quantities.Length, x => x.Station,
-            "Distance of the hole centres from the booster motor's forward end, for the builder; through a ring, or not stated, when left out.");
+            "Distance of the hole centres from the booster motor's forward end, for the builder; not stated when left out.");
         return v => new JacketOpening { Holes = holes[v], To = target[v], Station = station[v] };
     });
 

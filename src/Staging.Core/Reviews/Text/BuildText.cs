@@ -6,7 +6,9 @@ using UnitsNet;
 
 namespace Staging.Core.Reviews;
 
-/// <summary>What a review tells the builder of one gap: holes in every wall, as advised and as drawn, and the joint.</summary>
+/// <summary>
+/// What a review tells the builder of one gap: holes in every wall, as advised and as drawn, and the joint.
+/// </summary>
 internal static class BuildText
 {
     /// <summary>Two lengths that differ by less are drilled alike [m]: nobody marks a tenth of a millimetre.</summary>
@@ -32,7 +34,8 @@ internal static class BuildText
     private static void Areas(GapDesign design, VentAdvice advice, TextSheet sheet)
     {
         string light = string.Join("", advice.Windows.Select(w => Invariant.Text(
-            $"; {w.Min.SquareMillimeters:F1} to {w.Max.SquareMillimeters:F1} mm2 light{(w.ReachesScanEnd ? " (the most that fits)" : "")}")));
+            $"; {w.Min.SquareMillimeters:F1} to {w.Max.SquareMillimeters:F1} mm2 light")
+            + (w.ReachesScanEnd ? " (the most that fits)" : "")));
         if (advice.Recommended is { } asked)
             sheet.Row("vent area asked", asked.SquareMillimeters, "F1", "mm2", "in " + Joined(advice.Walls.Select(w => Name(w.Wall)))
                 + (advice.Walls.Length > 1 ? ", each" : "") + light);
@@ -43,8 +46,8 @@ internal static class BuildText
         foreach (Jacket jacket in design.Jackets.Where(j => !j.Openings.IsEmpty))
         {
             Area area = Area.FromSquareMeters(jacket.Openings.Sum(o => o.Holes.TotalArea.SquareMeters));
-            bool isAsked = advice.Walls.Any(w => w.Wall == jacket.Name);
-            sheet.Row("", area.SquareMillimeters, "F1", "mm2", $"out of {Name(jacket.Name)}" + Against(area, isAsked ? advice.Recommended : null));
+            Area? asks = advice.Walls.Any(w => w.Wall == jacket.Name) ? advice.Recommended : null;
+            sheet.Row("", area.SquareMillimeters, "F1", "mm2", $"out of {Name(jacket.Name)}{Against(area, asks)}");
         }
     }
 
@@ -111,15 +114,17 @@ internal static class BuildText
     {
         FrictionJoint coupler = joint.Coupler;
         double hold = coupler.BreakawayForce.Newtons, push = gap.Run.PeakGaugePressure.Pascals * coupler.PressureArea.SquareMeters;
-        sheet.Row("joint, starts to slide", hold, "F1", "N", Invariant.Text($"{hold / Gravity:F2} kg hung on it; then {coupler.SlidingForce.Newtons:F1} N; "
-            + $"the gap pushes {push:F1} N at most"));
+        sheet.Row("joint, starts to slide", hold, "F1", "N", Invariant.Text($"{hold / Gravity:F2} kg hung on it; then "
+            + $"{coupler.SlidingForce.Newtons:F1} N; the gap pushes {push:F1} N at most"));
         if (joint.Tape is { } tape)
             sheet.Row("joint, tape", tape.Strength.Newtons, "F0", "N", "more, cold, round the whole seam");
+        if (joint.MovingMass is { } moving)
+            sheet.Row("joint, what slides", moving.Grams, "F0", "g", "motor tube and motor, rearwards");
         if (joint.RearPassages is { } rear)
             sheet.Row("centring rings", Invariant.Text($"{rear.Count} holes of {rear.Diameter.Millimeters:F1} mm, rearwards"));
         string advised = gap.Advice.Engagement is { } least ? Invariant.Text($"; advised: {least.Millimeters:F1} mm or more") : "";
-        sheet.Row("joint, engagement", coupler.Engagement.Millimeters, "F1", "mm",
-            Invariant.Text($"of travel until it opens; pressed on over {coupler.PressureDiameter.Millimeters:F1} mm diameter{advised}"));
+        sheet.Row("joint, engagement", coupler.Engagement.Millimeters, "F1", "mm", Invariant.Text(
+            $"of travel until it opens; pressed on over {coupler.PressureDiameter.Millimeters:F1} mm diameter{advised}"));
     }
 
     private static double Squares(IEnumerable<HoleRing> rings) => rings.Sum(r => r.Count * r.Diameter.Meters * r.Diameter.Meters);

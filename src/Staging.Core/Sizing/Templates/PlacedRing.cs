@@ -13,7 +13,7 @@ internal readonly record struct PlacedRing(VentHoles Holes, double Station, doub
     /// <summary>Least wall between neighbours of the ring itself [m], on a tube of an outer radius [m].</summary>
     public double LandAround(double outer) => 2 * Math.PI * outer / Holes.Count - 2 * HalfWidth(outer);
 
-    /// <summary>Least wall between a hole of this ring and one of another [m], on a tube of an outer radius [m].</summary>
+    /// <summary>Least wall to a hole of another ring [m], on a tube of an outer radius [m].</summary>
     public double LandTo(PlacedRing other, double outer)
     {
         double least = double.PositiveInfinity, up = other.Station - Station;

@@ -25,8 +25,9 @@ internal static class TemplateChecks
     {
         if (ring.Land is not { } land)
         {
-            GapChecks.Add(findings, FindingSeverity.Note, "SIZ012", path, $"Where {ring.Count} holes of '{template.Wall}' are is not stated: "
-                + $"holes through its outer wall need its OuterBore and their Station, holes through a ring have none.");
+            GapChecks.Add(findings, FindingSeverity.Note, "SIZ012", path,
+                $"Where {ring.Count} holes of '{template.Wall}' are is not stated: holes through its outer "
+                    + $"wall need its OuterBore and their Station, holes through a ring have none.");
             return;
         }
 
@@ -41,5 +42,6 @@ internal static class TemplateChecks
                 + $"{least * 1e3:F1} mm should stand, the more of a quarter of the hole and 1 mm.");
     }
 
-    private static string Holes(HoleRing ring) => Invariant.Text($"{ring.Count} holes of {ring.Diameter.Millimeters:F1} mm");
+    private static string Holes(HoleRing ring) =>
+        Invariant.Text($"{ring.Count} hole{(ring.Count > 1 ? "s" : "")} of {ring.Diameter.Millimeters:F1} mm");
 }
