@@ -52,6 +52,39 @@ public class HoleTemplateTests
     }
 
     [Theory]
+    [InlineData(4, 6, 3)]
+    [InlineData(5, 7, 4)]
+    [InlineData(1, 9, 6)]
+    [InlineData(8, 8, 5)]
+    public void Land_is_the_least_over_all_pairs_of_holes(int lower, int upper, double apart)
+    {
+        HoleTemplate tube = Assert.Single(HoleTemplate.Of(Design(Ring(230, lower, 2.5), Ring(230 + apart, upper, 2))));
+        (double Arc, double Up, double Radius)[] holes =
+            [.. tube.Rings.SelectMany(r => r.Arcs.Select(a => (a.Millimeters, r.Station!.Value.Millimeters, 0.5 * r.Diameter.Millimeters)))];
+        foreach (HoleRing ring in tube.Rings)
+        {
+            double least = double.PositiveInfinity;
+            foreach (var one in holes.Where(h => h.Up == ring.Station!.Value.Millimeters))
+            {
+                foreach (var other in holes.Where(h => h != one))
+                {
+                    double x = Math.IEEERemainder(one.Arc - other.Arc, Around), y = one.Up - other.Up;
+                    least = Math.Min(least, Math.Sqrt(x * x + y * y) - Reach(x, y, one.Radius) - Reach(x, y, other.Radius));
+                }
+            }
+
+            Assert.Equal(least, ring.Land!.Value.Millimeters, 1e-9);
+        }
+
+        // The outline of a hole on the unrolled tube, as an ellipse with half axes R asin(r/R) and r.
+        static double Reach(double x, double y, double r)
+        {
+            double angle = Math.Atan2(y / r, x / (9.5 * Math.Asin(r / 9.5)));
+            return Math.Sqrt(Math.Pow(9.5 * Math.Asin(r / 9.5) * Math.Cos(angle), 2) + Math.Pow(r * Math.Sin(angle), 2));
+        }
+    }
+
+    [Theory]
     [InlineData(12, 5, "SIZ010")]
     [InlineData(12, 4, "SIZ011")]
     [InlineData(12, 3.5, null)]

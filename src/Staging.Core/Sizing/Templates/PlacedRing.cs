@@ -13,21 +13,23 @@ internal readonly record struct PlacedRing(VentHoles Holes, double Station, doub
     /// <summary>Least wall between neighbours of the ring itself [m], on a tube of an outer radius [m].</summary>
     public double LandAround(double outer) => 2 * Math.PI * outer / Holes.Count - 2 * HalfWidth(outer);
 
-    /// <summary>Least wall to a hole of another ring [m], on a tube of an outer radius [m].</summary>
+    /// <summary>
+    /// Least wall to a hole of another ring [m], on a tube of an outer radius [m]. The angles between the holes of both
+    /// are one of them and whole steps, so the smallest that occurs is a remainder.
+    /// </summary>
     public double LandTo(PlacedRing other, double outer)
     {
-        double least = double.PositiveInfinity, up = other.Station - Station;
-        for (int i = 0; i < Holes.Count; i++)
-        {
-            for (int k = 0; k < other.Holes.Count; k++)
-            {
-                double turn = First + 2 * Math.PI * i / Holes.Count - other.First - 2 * Math.PI * k / other.Holes.Count;
-                double across = outer * Math.IEEERemainder(turn, 2 * Math.PI);
-                least = Math.Min(least, Math.Sqrt(across * across + up * up) - Reach(across, up, outer) - other.Reach(across, up, outer));
-            }
-        }
+        double across = outer * Math.IEEERemainder(First - other.First, StepTo(other)), up = other.Station - Station;
+        return Math.Sqrt(across * across + up * up) - Reach(across, up, outer) - other.Reach(across, up, outer);
+    }
 
-        return least;
+    /// <summary>The least angle by which both rings can be turned against each other and look the same [rad].</summary>
+    public double StepTo(PlacedRing other)
+    {
+        int x = Holes.Count, y = other.Holes.Count;
+        while (y != 0)
+            (x, y) = (y, x % y);
+        return 2 * Math.PI * x / ((double)Holes.Count * other.Holes.Count);
     }
 
     /// <summary>Half of the width of a hole along the outside [m]: on a curved wall more than its radius.</summary>

@@ -38,7 +38,7 @@ internal static class RingLayout
             if (placed is [.., var below])
             {
                 straight = ring with { First = below.First };
-                turned = ring with { First = below.First + Math.PI / LeastCommonMultiple(below.Holes.Count, ring.Holes.Count) };
+                turned = ring with { First = below.First + 0.5 * ring.StepTo(below) };
             }
 
             placed.Add(Above(turned) > Above(straight) ? turned : straight);
@@ -52,12 +52,4 @@ internal static class RingLayout
     /// <summary>Least wall that a ring leaves to its own holes and to the other rings [m].</summary>
     public static double Land(PlacedRing ring, ImmutableArray<PlacedRing> all, double outer) =>
         all.Remove(ring).Select(other => ring.LandTo(other, outer)).Append(ring.LandAround(outer)).Min();
-
-    private static int LeastCommonMultiple(int a, int b)
-    {
-        (int x, int y) = (a, b);
-        while (y != 0)
-            (x, y) = (y, x % y);
-        return a / x * b;
-    }
 }
