@@ -1,4 +1,5 @@
 using GapStagedFlight;
+using GapStagedFlight.Sheet;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
 
@@ -16,6 +17,14 @@ try
     Console.WriteLine(review);
     if (asked.Figures is { } directory)
         Console.WriteLine($"\nfigures (SVG and PNG): {string.Join(", ", Figures.Write(review, directory))}");
+    if (asked.Sheet is { } folder)
+    {
+        (IReadOnlyList<string> files, IReadOnlyList<string> notDrawn) = Sheets.Write(review, folder, asked.Paper);
+        Console.WriteLine($"\nbuilder's sheets, to print at 100 %: {(files.Count == 0 ? "none, no holes" : string.Join(", ", files))}");
+        foreach (string wall in notDrawn)
+            Console.WriteLine($"not drawn: {wall}");
+    }
+
     return review.EveryStageLights ? Lights : StaysCold;
 }
 catch (Exception e) when (e is ArgumentException or FormatException or IOException or UnauthorizedAccessException)

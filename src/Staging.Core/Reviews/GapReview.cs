@@ -28,7 +28,7 @@ public sealed class GapReview
     /// <summary>Changes that were run for a gap that stays cold: <see cref="StageVerdict.Tried"/>.</summary>
     internal ImmutableArray<TriedChange> Tried { get; }
 
-    /// <summary>The gap in plain text: vents asked and given, what happens when, and what decided.</summary>
+    /// <summary>The gap in plain text: what happens when, what decided, and what to build.</summary>
     /// <returns>Lines of at most 100 characters.</returns>
     public override string ToString()
     {

@@ -100,6 +100,7 @@ public class JacketTests
     [InlineData("GAP025")]
     [InlineData("GAP026")]
     [InlineData("GAP027")]
+    [InlineData("GAP028")]
     public void What_does_not_hang_together_is_found(string code)
     {
         Jacket good = new() { Name = "jacket", Volume = Volume.FromCubicCentimeters(5), WallArea = Area.Zero, Openings = [To(4, VentTarget.Air)] };
@@ -109,10 +110,21 @@ public class JacketTests
             "GAP024" => [good with { Openings = [To(4, VentTarget.Air), To(4, VentTarget.IntoJacket("nowhere"))] }],
             "GAP025" => [good with { Openings = [] }],
             "GAP026" => [good, good with { Name = "forgotten" }],
-            _ => [good with { Openings = [To(4, VentTarget.Air), To(4, VentTarget.IntoJacket("jacket"))] }],
+            "GAP027" => [good with { Openings = [To(4, VentTarget.Air), To(4, VentTarget.IntoJacket("jacket"))] }],
+            _ => [good with { Openings = [To(4, VentTarget.Air) with { Station = Bench.Design.Tube.Length + Length.FromMillimeters(1) }] }],
         };
         GapProblem gap = Bench.Gap.With(d => d with { Jackets = jackets, Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("jacket") }] });
         Assert.Equal(code, Assert.Single(gap.Check()).Code);
+    }
+
+    [Theory]
+    [InlineData(18, 1)]
+    [InlineData(19.5, 0)]
+    public void An_outer_wall_is_wider_than_the_guide_tube(double bore, int findings)
+    {
+        Jacket jacket = new() { Name = "jacket", Volume = Volume.FromCubicCentimeters(5), WallArea = Area.Zero, OuterBore = Length.FromMillimeters(bore), Openings = [To(4, VentTarget.Air)] };
+        GapProblem gap = Bench.Gap.With(d => d with { Jackets = [jacket], Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("jacket") }] });
+        Assert.Equal(findings, gap.Check().Count(f => f.Path == "Jackets[0].OuterBore"));
     }
 
     private static GapProblem Nested(double cubicMetres, double? millimetres) => Held.With(d => d with

@@ -201,7 +201,16 @@ internal static class GapCases
         from volume in Volumes(1e-9, 1)
         from wall in Areas(0, 10)
         from vents in Vents.ListOf(2)
-        select new Jacket { Name = name, Volume = volume, WallArea = wall, Openings = [.. vents.Select(v => new JacketOpening { Holes = v.Holes, To = v.To })] };
+        from bore in Gen.OneOf(Gen.Constant<Length?>(null), Lengths(0.002, 0.5).Select(x => (Length?)x))
+        from placed in Gen.Elements(false, true)
+        select new Jacket
+        {
+            Name = name,
+            Volume = volume,
+            WallArea = wall,
+            OuterBore = bore,
+            Openings = [.. vents.Select(v => new JacketOpening { Holes = v.Holes, To = v.To, Station = placed ? v.Station : null })],
+        };
 
     private static readonly Gen<GapDesign> Designs =
         from bore in Lengths(0.002, 0.2)

@@ -25,10 +25,10 @@ public sealed class GapStagedFlightTests : IDisposable
     }
 
     [Fact]
-    public async Task A_review_fits_a_page_and_carries_no_control_codes()
+    public async Task A_review_fits_two_pages_of_60_lines_and_carries_no_control_codes()
     {
         Ran ran = await Run("--no-figures");
-        Assert.InRange(Ran.Lines(ran.Output).Length, 30, 100);
+        Assert.InRange(Ran.Lines(ran.Output).Length, 30, 120);
         Assert.All(Ran.Lines(ran.Output), l => Assert.InRange(l.Length, 0, 100));
         Assert.DoesNotContain('\u001b', ran.Output);
         Assert.False(Directory.Exists(Path.Combine(scratch.Folder, "figures")));
@@ -65,7 +65,7 @@ public sealed class GapStagedFlightTests : IDisposable
     {
         Ran ran = await Run("--help");
         Assert.Equal((0, ""), (ran.Code, ran.Error));
-        Assert.All(["PLAN.json", "--figures DIR", "--no-figures", "--help"], option => Assert.Contains(option, ran.Output, StringComparison.Ordinal));
+        Assert.All(["PLAN.json", "--figures DIR", "--no-figures", "--sheet DIR", "--paper NAME", "--help"], option => Assert.Contains(option, ran.Output, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -33,6 +33,10 @@ public sealed class DrillSize
         _ => Fractions,
     };
 
+    /// <summary>The drill of a diameter, metric where a metric one has it; null where no series has one.</summary>
+    internal static DrillSize? Of(Length diameter) =>
+        Halves.Concat(Tenths).Concat(Fractions).FirstOrDefault(s => Math.Abs(s.Diameter.Meters - diameter.Meters) < Same);
+
     /// <summary>The largest drill that is not larger than a diameter.</summary>
     /// <param name="series">The series.</param>
     /// <param name="diameter">Wanted diameter [m], 0 to 1 m.</param>

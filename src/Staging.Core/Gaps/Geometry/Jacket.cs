@@ -20,6 +20,17 @@ public sealed record Jacket
     public required Area WallArea { get; init => field = Guard.In(value, 0, 10); }
 
     /// <summary>
+    /// Bore of the tube that is its outer wall [m], 2 mm to 500 mm: where holes of that wall are marked depends on it,
+    /// what the gas does does not. Null, the default, where it is not stated.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Length? OuterBore
+    {
+        get;
+        init => field = value is { } bore ? Guard.In(bore, 0.002, 0.5) : null;
+    }
+
+    /// <summary>
     /// Holes out of it: through its outer wall, or rearwards through a centring ring; an empty list is a pocket without
     /// a way out.
     /// </summary>
@@ -45,6 +56,7 @@ public sealed record Jacket
             Name = name,
             Volume = Volume.FromCubicMeters(ring * along),
             WallArea = Area.FromSquareMeters(Math.PI * (inner + outer) * along + 2 * ring),
+            OuterBore = outerBore,
             Openings = [.. openings],
         };
     }

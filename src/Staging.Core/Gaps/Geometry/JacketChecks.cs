@@ -24,6 +24,8 @@ internal static class JacketChecks
                 CheckTarget(findings, jackets, jackets[i].Openings[k].To, $"Jackets[{i}].Openings[{k}].To", jackets[i].Name);
         }
 
+        for (int i = 0; i < jackets.Length; i++)
+            CheckPlaces(findings, design.Tube, jackets[i], $"Jackets[{i}]");
         HashSet<string> vented = Vented(jackets), fed = Fed(design);
         for (int i = 0; i < jackets.Length; i++)
         {
@@ -33,6 +35,21 @@ internal static class JacketChecks
             if (!fed.Contains(jackets[i].Name))
                 GapChecks.Add(findings, FindingSeverity.Warning, "GAP026", $"Jackets[{i}]", $"No hole of the tube leads into the jacket "
                     + $"'{jackets[i].Name}', directly or through another: nested tubes need holes in both walls.");
+        }
+    }
+
+    /// <summary>What is stated for the builder has to fit the tube.</summary>
+    private static void CheckPlaces(ImmutableArray<ModelFinding>.Builder findings, GuideTube tube, Jacket jacket, string path)
+    {
+        double bore = tube.Profile.BoreBelow(tube.Length.Meters), length = tube.Length.Meters;
+        if (jacket.OuterBore is { } outer && outer.Meters <= bore)
+            GapChecks.Add(findings, FindingSeverity.Warning, "GAP028", $"{path}.OuterBore", $"The outer wall of '{jacket.Name}' has a bore "
+                + $"of {outer.Millimeters:G4} mm; round a guide tube of {bore * 1e3:G4} mm bore it must be wider.");
+        for (int k = 0; k < jacket.Openings.Length; k++)
+        {
+            if (jacket.Openings[k].Station is { } station && station.Meters > length)
+                GapChecks.Add(findings, FindingSeverity.Warning, "GAP028", $"{path}.Openings[{k}].Station",
+                    $"{station.Millimeters:G4} mm lies above the upper nozzle plane, which is at {length * 1e3:G4} mm.");
         }
     }
 

@@ -57,7 +57,9 @@ internal static class GapCodecs
     {
         var holes = f.Required("holes", DischargeCodecs.Holes, x => x.Holes, "The holes.");
         var target = f.Required("to", Target, x => x.To, "Where they lead.");
-        return v => new JacketOpening { Holes = holes[v], To = target[v] };
+        var station = f.Optional("station", Quantities.Length, x => x.Station,
+            "Distance of the hole centres from the booster motor's forward end, for the builder; not stated when left out.");
+        return v => new JacketOpening { Holes = holes[v], To = target[v], Station = station[v] };
     });
 
     public static readonly RecordCodec<Jacket> Jacket = new("jacket", "A volume round the guide tube.", f =>
@@ -67,7 +69,16 @@ internal static class GapCodecs
         var wall = f.Required("wallArea", Quantities.Area, x => x.WallArea, "Wall that takes up heat.");
         var openings = f.Required("openings", new ListCodec<JacketOpening>(JacketOpening), x => x.Openings,
             "Holes out of it, through its outer wall or rearwards through a centring ring.");
-        return v => new Jacket { Name = name[v], Volume = volume[v], WallArea = wall[v], Openings = openings[v] };
+        var bore = f.Optional("outerBore", Quantities.Length, x => x.OuterBore,
+            "Bore of the tube that is its outer wall, for the builder; not stated when left out.");
+        return v => new Jacket
+        {
+            Name = name[v],
+            Volume = volume[v],
+            WallArea = wall[v],
+            Openings = openings[v],
+            OuterBore = bore[v],
+        };
     });
 
     public static readonly RecordCodec<MixingAndHeat> Closures = new("mixingAndHeat",

@@ -1,10 +1,9 @@
-using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
 
 namespace Staging.Core.Reviews;
 
-/// <summary>What a review says of one gap: vents asked and given, and the race.</summary>
+/// <summary>What a review says of one gap: the race, and what to build.</summary>
 internal static class GapText
 {
     public static void Write(GapReview gap, TextSheet sheet)
@@ -13,7 +12,6 @@ internal static class GapText
         GapDesign design = run.Problem.Design;
         sheet.Heading(Invariant.Text($"Gap from {gap.Staging.LowerStage} to {gap.Staging.UpperStage}: "
             + $"{design.Tube.Length.Millimeters:F0} mm long, bore {design.Tube.Bore.Millimeters:F1} mm"));
-        Vents(design, gap.Advice, sheet);
         sheet.Row("over what is unknown", gap.Bracket.Verdict);
         sheet.Row("  does the joint hold", BracketText.Joint(gap.Bracket));
         sheet.Row("  does fire arrive", BracketText.Fire(gap.Bracket));
@@ -39,31 +37,7 @@ internal static class GapText
             Invariant.Text($"{Math.Abs(spare):F0} K {(spare < 0 ? "short of" : "above")} ignition at {ignition:F0} K"));
         sheet.Row("cause", run.Outcome.Cause);
         sheet.Row(run.Outcome.IsLit ? "what keeps the margin" : "what would help", run.Outcome.Remedy);
-    }
-
-    private static void Vents(GapDesign design, VentAdvice advice, TextSheet sheet)
-    {
-        if (advice is { Recommended: { } asked, Holes: { } holes })
-        {
-            IEnumerable<string> drills = new[] { holes.Below, holes.Above }.OfType<DrilledHoles>().DistinctBy(d => d.Drill)
-                .Select(d => Invariant.Text($"{d.Drill.Label} ({d.AreaError:+0%;-0%;0%} of area)"));
-            sheet.Row("vent area asked", asked.SquareMillimeters, "F1", "mm2",
-                Invariant.Text($"{holes.Exact.Count} holes, drill {string.Join(" or ", drills)}"));
-        }
-        else
-        {
-            sheet.Row("vent area asked", advice.Reason);
-        }
-
-        foreach (VentWindow w in advice.Windows)
-            sheet.Row("vent area that lights", w.Min.SquareMillimeters, "F1", "mm2",
-                Invariant.Text($"to {w.Max.SquareMillimeters:F1} mm2{(w.ReachesScanEnd ? ", the most that fits" : "")}"));
-        string given = design.Vents.IsEmpty
-            ? "closed"
-            : string.Join(", ", design.Vents.Select(v => Invariant.Text(
-                $"{v.Holes.Count} x {v.Holes.Diameter.Millimeters:F1} mm at station {v.Station.Millimeters:F0} mm")));
-        string against = advice.Recommended is { } area ? Invariant.Text($"; {design.TotalVentArea / area:F2} of what is asked") : "";
-        sheet.Row("vent area given", design.TotalVentArea.SquareMillimeters, "F1", "mm2", given + against);
+        BuildText.Write(gap, sheet);
     }
 
     private static void Moment(string name, GapRun run, GapEventKind kind, TextSheet sheet)

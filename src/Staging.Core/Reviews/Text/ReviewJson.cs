@@ -63,6 +63,7 @@ internal static class ReviewJson
             w.WriteBoolean("reachesScanEnd", v.ReachesScanEnd);
         });
         WriteHoles(w, gap.Advice.Holes);
+        BuildJson.Write(w, gap);
         WriteBracket(w, gap.Bracket);
     }
 
@@ -161,7 +162,7 @@ internal static class ReviewJson
         w.WriteString("locator", c.Rule.Locator);
     }
 
-    private static void WriteFinding(Utf8JsonWriter w, ModelFinding f)
+    internal static void WriteFinding(Utf8JsonWriter w, ModelFinding f)
     {
         w.WriteString("severity", JsonNamingPolicy.CamelCase.ConvertName(f.Severity.ToString()));
         w.WriteString("code", f.Code);

@@ -1,0 +1,112 @@
+using System.Text.Json;
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using Staging.Core.Reviews;
+using Staging.Core.Sizing;
+using Staging.Core.Tests.Plans;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Reviews;
+
+/// <summary>What a review tells the builder: every wall with its holes, and the joint, in words and as JSON.</summary>
+public class BuildTests
+{
+    private static readonly StagingReview Demo = DemoPlan.Plan.Review(), Nested = TestPlans.Through(TwoWalls()).Review();
+
+    [Fact]
+    public void The_demo_is_drawn_as_advised_and_says_it_once()
+    {
+        string[] lines = Section(Demo);
+        Assert.Contains("  station 0                  forward face of the booster motor; upper nozzle plane at 120.0 mm", lines);
+        string drill = Assert.Single(lines, l => l.Contains(" x drill ", StringComparison.Ordinal));
+        Assert.Equal("    drill, drawn as advised  2 x drill 5.0 mm at station 116.5 mm (3.5 mm below the nozzle plane),", drill);
+        Assert.Contains(lines, l => l.StartsWith("  joint, starts to slide        20.0 N    2.04 kg", StringComparison.Ordinal));
+        Assert.Contains(lines, l => l.StartsWith("  joint, engagement             20.0 mm ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Nested_walls_are_both_asked_and_both_compared_with_what_is_drawn()
+    {
+        string text = string.Join('\n', Section(Nested));
+        Assert.Matches(@"vent area asked +[0-9.]+ mm2  in the guide tube and 'outer tube', each", text);
+        Assert.Contains("\n  guide tube                 outside diameter 19.0 mm\n    drill, as advised", text, StringComparison.Ordinal);
+        Assert.Contains("\n  outer tube                 outside diameter 25.0 mm\n    drill, as advised", text, StringComparison.Ordinal);
+        Assert.Equal(2, text.Split("    as drawn").Length - 1);
+        Assert.Matches(@"drawn, not advised +[0-9.]+ of the advised area", text);
+        Assert.Contains("of 'outer tube'; ", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void When_nothing_lights_only_what_is_drawn_is_said()
+    {
+        StagingReview cold = TestPlans.Through(TestPlans.Lighting with { Grain = TestPlans.Lighting.Grain with { IgnitionTemperature = Temperature.FromKelvins(1200) } }).Review();
+        Assert.Null(cold.Gaps[0].Advice.Recommended);
+        string text = string.Join('\n', Section(cold));
+        Assert.Contains("drill, as drawn", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("as advised", text, StringComparison.Ordinal);
+        Assert.Empty(Build(cold).GetProperty("advised").EnumerateArray());
+        Assert.Single(Build(cold).GetProperty("drawn").EnumerateArray());
+    }
+
+    [Fact]
+    public void The_JSON_holds_the_same_places_in_metres_and_degrees()
+    {
+        JsonElement build = Build(Nested);
+        Assert.Equal(["guide tube", "outer tube"], build.GetProperty("ventAreaAskedIn").EnumerateArray().Select(w => w.GetString()));
+        Assert.Equal(0.25, build.GetProperty("upperNozzlePlane_m").GetDouble(), 1e-12);
+        JsonElement[] drawn = [.. build.GetProperty("drawn").EnumerateArray()];
+        JsonElement outer = drawn[1], ring = outer.GetProperty("rings")[0];
+        Assert.Equal("outer tube", outer.GetProperty("wall").GetString());
+        Assert.Equal(0.025, outer.GetProperty("outerDiameter_m").GetDouble(), 1e-9);
+        Assert.Equal(0.2, ring.GetProperty("station_m").GetDouble(), 1e-12);
+        Assert.Equal(0.05, ring.GetProperty("belowUpperNozzle_m").GetDouble(), 1e-12);
+        Assert.Equal([0, 90, 180, 270], ring.GetProperty("angles_deg").EnumerateArray().Select(a => a.GetDouble()));
+        Assert.Equal(Math.PI * 0.025 / 4, ring.GetProperty("arcs_m")[1].GetDouble(), 1e-12);
+        Assert.Equal(60, build.GetProperty("joint").GetProperty("breakawayForce_N").GetDouble(), 1e-9);
+        JsonElement[] advised = [.. build.GetProperty("advised").EnumerateArray()];
+        Assert.Equal(Nested.Gaps[0].Advice.Walls[1].Drilled!.Drill.Label, advised[1].GetProperty("rings")[0].GetProperty("drill").GetString());
+    }
+
+    [Fact]
+    public void Every_hole_of_every_wall_can_be_marked_from_a_few_lines()
+    {
+        StagingReview review = Nested;
+        var marks = new List<string>();
+        #region drill-every-wall
+        foreach (HoleTemplate wall in HoleTemplate.Of(review.Gaps[0].Advice)) // or of Run.Problem.Design: the holes as drawn
+        {
+            Console.WriteLine(wall);
+            foreach (HoleRing ring in wall.Rings)
+            {
+                foreach (Length arc in ring.Arcs)
+                    marks.Add($"{wall.Wall}: drill {ring.Drill}, {ring.Station} forward, {arc.Millimeters:F2} mm round");
+            }
+        }
+        #endregion
+        Assert.Equal(8, marks.Count);
+        Assert.Equal($"outer tube: drill {review.Gaps[0].Advice.Walls[1].Drilled!.Drill}, 200 mm forward, 19.63 mm round", marks[5]);
+    }
+
+    private static string[] Section(StagingReview review) =>
+        [.. review.ToString().Split('\n').SkipWhile(l => !l.StartsWith("What to build, ", StringComparison.Ordinal)).TakeWhile(l => l.Length > 0)];
+
+    private static JsonElement Build(StagingReview review)
+    {
+        using JsonDocument document = JsonDocument.Parse(review.ToJson());
+        return document.RootElement.GetProperty("gaps")[0].GetProperty("build").Clone();
+    }
+
+    private static GapDesign TwoWalls() => TestPlans.Lighting with
+    {
+        Vents = [TestPlans.Lighting.Vents[0] with { To = VentTarget.IntoJacket("outer tube") }],
+        Jackets =
+        [
+            Jacket.Between("outer tube", Length.FromMillimeters(19), Length.FromMillimeters(24), Length.FromMillimeters(100), new JacketOpening
+            {
+                Holes = new VentHoles { Diameter = Length.FromMillimeters(8), WallThickness = Length.FromMillimeters(0.5), Count = 4 },
+                To = VentTarget.Air,
+                Station = Length.FromMillimeters(200),
+            }),
+        ],
+    };
+}
