@@ -53,7 +53,10 @@ internal static class ChangeTrials
         return ($"the same holes in the outer wall ({walls})", problem with { Design = opened });
 
         EquatableArray<JacketOpening> Into(Jacket jacket) =>
-            [.. design.Vents.Where(v => v.To.Jacket == jacket.Name).Select(v => new JacketOpening { Holes = v.Holes, To = VentTarget.Air })];
+        [
+            .. design.Vents.Where(v => v.To.Jacket == jacket.Name)
+                .Select(v => new JacketOpening { Holes = v.Holes, To = VentTarget.Air }),
+        ];
     }
 
     /// <summary>
