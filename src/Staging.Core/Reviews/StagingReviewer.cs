@@ -70,7 +70,9 @@ public static partial class StagingReviewer
         if (upper.Gap() is not { } gap)
             return null;
         GapRun run = staging.GapRun();
-        return new GapReview(staging, run, run.Problem.SizeVents(gap.Layout, gap.Model, gap.Solver, cancel),
-            run.Problem.Bracket(gap.Layout, gap.Model, gap.Solver, cancel));
+        if (gap.Layout is not { } layout)
+            return new GapReview(staging, run, null, null);
+        return new GapReview(staging, run, run.Problem.SizeVents(layout, gap.Model, gap.Solver, cancel),
+            run.Problem.Bracket(layout, gap.Model, gap.Solver, cancel));
     }
 }

@@ -14,11 +14,8 @@ internal static class GapText
         sheet.Heading(Invariant.Text($"Gap from {gap.Staging.LowerStage} to {gap.Staging.UpperStage}: "
             + $"{design.Tube.Length.Millimeters:F0} mm long, bore {design.Tube.Bore.Millimeters:F1} mm"));
         Vents(design, gap.Advice, sheet);
-        sheet.Row("over what is unknown", gap.Bracket.Verdict);
-        sheet.Row("  does the joint hold", BracketText.Joint(gap.Bracket));
-        sheet.Row("  does fire arrive", BracketText.Fire(gap.Bracket));
-        if (BracketText.Vents(gap.Bracket) is { Length: > 0 } vents)
-            sheet.Row("  which vents", vents);
+        if (gap.Bracket is { } bracket)
+            Unknown(bracket, sheet);
         Moment("front at the last vent", run, GapEventKind.FrontAtLastVent, sheet);
         if (run.TimeOf(GapEventKind.PiecesAtNozzle) is not null)
             Moment("pieces at the nozzle", run, GapEventKind.PiecesAtNozzle, sheet);
@@ -41,7 +38,16 @@ internal static class GapText
         sheet.Row(run.Outcome.IsLit ? "what keeps the margin" : "what would help", run.Outcome.Remedy);
     }
 
-    private static void Vents(GapDesign design, VentAdvice advice, TextSheet sheet)
+    private static void Unknown(GapBracket bracket, TextSheet sheet)
+    {
+        sheet.Row("over what is unknown", bracket.Verdict);
+        sheet.Row("  does the joint hold", BracketText.Joint(bracket));
+        sheet.Row("  does fire arrive", BracketText.Fire(bracket));
+        if (BracketText.Vents(bracket) is { Length: > 0 } vents)
+            sheet.Row("  which vents", vents);
+    }
+
+    private static void Vents(GapDesign design, VentAdvice? advice, TextSheet sheet)
     {
         if (advice is { Recommended: { } asked, Holes: { } holes })
         {
@@ -52,17 +58,17 @@ internal static class GapText
         }
         else
         {
-            sheet.Row("vent area asked", advice.Reason);
+            sheet.Row("vent area asked", advice?.Reason ?? "not asked: the plan has no layout of new vents");
         }
 
-        foreach (VentWindow w in advice.Windows)
+        foreach (VentWindow w in advice?.Windows ?? [])
             sheet.Row("vent area that lights", w.Min.SquareMillimeters, "F1", "mm2",
                 Invariant.Text($"to {w.Max.SquareMillimeters:F1} mm2{(w.ReachesScanEnd ? ", the most that fits" : "")}"));
         string given = design.Vents.IsEmpty
             ? "closed"
             : string.Join(", ", design.Vents.Select(v => Invariant.Text(
                 $"{v.Holes.Count} x {v.Holes.Diameter.Millimeters:F1} mm at station {v.Station.Millimeters:F0} mm")));
-        string against = advice.Recommended is { } area ? Invariant.Text($"; {design.TotalVentArea / area:F2} of what is asked") : "";
+        string against = advice?.Recommended is { } area ? Invariant.Text($"; {design.TotalVentArea / area:F2} of what is asked") : "";
         sheet.Row("vent area given", design.TotalVentArea.SquareMillimeters, "F1", "mm2", given + against);
     }
 

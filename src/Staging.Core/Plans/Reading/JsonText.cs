@@ -2,9 +2,8 @@ using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Staging.Core.Plans.Codecs;
 
-namespace Staging.Core.Plans;
+namespace Staging.Core.Plans.Reading;
 
 /// <summary>From text to JSON values and back.</summary>
 internal static class JsonText
