@@ -75,8 +75,8 @@ public sealed partial record StagingPlan
 
     /// <summary>The plan as text.</summary>
     /// <param name="form">
-    /// <see cref="PlanForm.Long"/>, the default, says everything; <see cref="PlanForm.Short"/> leaves out what stands in
-    /// the library. Thrust histories are written with their columns in both.
+    /// <see cref="PlanForm.Long"/>, the default, says everything; <see cref="PlanForm.Short"/> leaves out what stands
+    /// in the library. Thrust histories are written with their columns in both.
     /// </param>
     /// <returns>The text; <see cref="Parse(string, Func{string, TextReader})"/> makes an equal plan of it.</returns>
     /// <exception cref="ArgumentException">The plan holds an atmosphere, a discharge law or a gap ignition of a type

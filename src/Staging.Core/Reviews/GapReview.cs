@@ -16,7 +16,9 @@ public sealed class GapReview
     /// <summary>The gap run at that state, with the vents as built.</summary>
     public GapRun Run { get; }
 
-    /// <summary>The vent areas that would light at that state; null where the plan has no layout of new vents.</summary>
+    /// <summary>
+    /// The vent areas that would light at that state; null where the plan has no layout of new vents.
+    /// </summary>
     public VentAdvice? Advice { get; }
 
     /// <summary>

@@ -119,7 +119,8 @@ internal sealed class QuantityCodec<T, TUnit>(
             return false;
         string excerpt = JsonCursor.Excerpt(text);
         if (!QuantityText.TrySplit(text, out double number, out string? symbol))
-            place.Report($"'{excerpt}' is not a number with its unit; wanted: a number and one of {Accepted}, for example \"1 {BaseUnit}\".");
+            place.Report($"'{excerpt}' is not a number with its unit; wanted: a number and one of {Accepted}, for example "
+                + $"\"1 {BaseUnit}\".");
         else if (symbol.Length == 0)
             place.Report($"'{excerpt}' has no unit; write \"{excerpt} {BaseUnit}\", with one of {Accepted}.");
         else if (Math.Abs(number) > JsonCursor.LargestNumber)

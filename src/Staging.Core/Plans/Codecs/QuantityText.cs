@@ -4,7 +4,9 @@ using System.Text.RegularExpressions;
 
 namespace Staging.Core.Plans.Codecs;
 
-/// <summary>A quantity as one text, <c>18 mm</c>: a number as JSON writes it, then its unit, a blank between them or none.</summary>
+/// <summary>
+/// A quantity as one text, <c>18 mm</c>: a number as JSON writes it, then its unit, a blank between them or none.
+/// </summary>
 internal static partial class QuantityText
 {
     /// <summary>A number as JSON writes it, for the pattern in a schema.</summary>

@@ -13,7 +13,8 @@ namespace Staging.Core.Plans.Codecs;
 /// <param name="takesOwn">Whether the plan may have sets of its own of this kind.</param>
 /// <param name="sets">Those of the library.</param>
 /// <param name="write">Writes one in full.</param>
-internal sealed class StartingSets<T>(string of, bool takesOwn, ImmutableArray<StartingSet<T>> sets, Func<T, JsonNode> write) : IStartingSets
+internal sealed class StartingSets<T>(string of, bool takesOwn, ImmutableArray<StartingSet<T>> sets, Func<T, JsonNode> write)
+    : IStartingSets
 {
     private readonly Lazy<ImmutableArray<(string, string, JsonObject)>> whole =
         new(() => [.. sets.Select(s => (s.Name, s.Meaning, write(s.Make()).AsObject()))]);
@@ -76,7 +77,7 @@ internal sealed class StartingSets<T>(string of, bool takesOwn, ImmutableArray<S
         JsonCursor? own = null;
         bool isOwn = takesOwn && place.Reading.OwnGaps is { } gaps && gaps.Has(name, out own);
         if (isOwn && trail.Contains(name))
-            start.Report($"the gap starts from itself: {string.Join(", from ", trail.SkipWhile(t => t != name).Append(name).Select(JsonCursor.Excerpt))}.");
+            start.Report($"the gap starts from itself: {string.Join(", from ", Circle(trail, name))}.");
         else if (trail.Length >= InputLimits.MaxSets)
             start.Report($"more than {InputLimits.MaxSets} starting sets stand one upon the other.");
         else if (isOwn)
@@ -87,6 +88,9 @@ internal sealed class StartingSets<T>(string of, bool takesOwn, ImmutableArray<S
             start.Report(Spelling.NotOneOf("starting set", name, Known(place.Reading)));
         return null;
     }
+
+    private static IEnumerable<string> Circle(ImmutableArray<string> trail, string name) =>
+        trail.SkipWhile(t => t != name).Append(name).Select(JsonCursor.Excerpt);
 
     private ImmutableArray<string> Known(ReadContext reading) =>
         [.. takesOwn ? reading.OwnGaps?.KeysInShort() ?? [] : [], .. sets.Select(s => s.Name)];

@@ -1,6 +1,8 @@
 namespace Staging.Core.Plans.Reading;
 
-/// <summary>How much a plan may hold, so that no text takes much time or memory. Stated in the guide to the plan file.</summary>
+/// <summary>
+/// How much a plan may hold, so that no text takes much time or memory. Stated in the guide to the plan file.
+/// </summary>
 internal static class InputLimits
 {
     /// <summary>Characters of a plan, and of one thrust history: 4 million.</summary>

@@ -43,7 +43,8 @@ internal sealed class ReadContext(Func<string, TextReader>? openThrustHistory)
     public void CountValue()
     {
         if (++values > InputLimits.MaxValues)
-            throw new TooLargeException(Invariant.Text($"the plan holds more than {InputLimits.MaxValues} values, starting sets filled in."));
+            throw new TooLargeException(
+                Invariant.Text($"the plan holds more than {InputLimits.MaxValues} values, starting sets filled in."));
     }
 
     private static string OneLine(string text) =>

@@ -26,7 +26,7 @@ internal static class DischargeCodecs
             new("constantCoefficient", "A coefficient that does not change times ideal flow.", f =>
         {
             var coefficient = f.Required("coefficient", NumberCodec.Ratio, x => x.Coefficient, "Discharge coefficient.");
-            var provenance = f.Optional("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.NotStated, ProvenanceCodec.Meaning);
+            var provenance = ProvenanceCodec.In(f, x => x.Provenance);
             return v => new ConstantCoefficientLaw { Coefficient = coefficient[v], Provenance = provenance[v] };
         })),
         new UnionCase<IDischargeLaw, JobsonLaw>("jobson",
@@ -46,7 +46,7 @@ internal static class DischargeCodecs
             var critical = f.Required("criticalRatio", NumberCodec.Ratio, x => x.CriticalRatio, "Critical pressure ratio b.");
             var index = f.Required("subsonicIndex", NumberCodec.Ratio, x => x.SubsonicIndex, "Subsonic index m; 0.5 in most catalogues.");
             var area = f.Required("referenceArea", Quantities.Area, x => x.ReferenceArea, "Hole area that stands for one such component.");
-            var provenance = f.Optional("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.NotStated, ProvenanceCodec.Meaning);
+            var provenance = ProvenanceCodec.In(f, x => x.Provenance);
             return v => new SonicConductanceLaw { SonicConductance_m3_per_sPa = conductance[v], CriticalRatio = critical[v],
                 SubsonicIndex = index[v], ReferenceArea = area[v], Provenance = provenance[v] };
         })),

@@ -89,7 +89,7 @@ internal static class GapCodecs
             "Emissivity of the products, towards grain and walls.");
         var particles = f.Required("particleEfficiency", NumberCodec.Ratio, x => x.ParticleEfficiency,
             "Share of the heat of impinging particles that the grain takes up.");
-        var provenance = f.Optional("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.NotStated, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new MixingAndHeat
         {
             FrontThicknessInBores = front[v],
@@ -168,8 +168,8 @@ internal static class GapCodecs
         };
     })
     {
-        StartsFromOwn = ("a gap", [new("bore18mm", "A closed gap of 18 mm bore and 120 mm length behind a long cylinder, invented and judged; "
-            + "vents are for the builder to choose.", () => Bore18mm)]),
+        StartsFromOwn = ("a gap", [new("bore18mm", "A closed gap of 18 mm bore and 120 mm length behind a long cylinder, "
+            + "invented and judged; vents are for the builder to choose.", () => Bore18mm)]),
     };
 
     private static GapIgnition Bore18mm => new() { Design = StartingGaps.Bore18mm.Design, HolePressureCoefficient = 0 };

@@ -18,7 +18,7 @@ internal static class JointCodecs
         var engagement = f.Required("engagement", Quantities.Length, x => x.Engagement, "Travel after which the joint opens.");
         var leak = f.Optional("leakArea", Quantities.Area, x => x.LeakArea, Area.Zero,
             "Clearance past coupler and motor through which the gap leaks from the start; none when left out.");
-        var provenance = f.Optional("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.NotStated, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new FrictionJoint
         {
             PressureDiameter = diameter[v],
@@ -46,7 +46,7 @@ internal static class JointCodecs
             "Temperature at which it has no strength left: a film melts, paper chars.");
         var contact = f.Required("gasContact", Quantities.HeatTransfer, x => x.GasContact,
             "Heat transfer from the gas at the seam, radiation included.");
-        var provenance = f.Optional("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.NotStated, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new JointTape
         {
             Strength = strength[v],

@@ -36,8 +36,8 @@ internal static class PlanCodecs
     /// <summary>All starting sets of the library, the largest first.</summary>
     public static readonly ImmutableArray<IStartingSets> Starting =
     [
-        GapCodecs.Gap.Starts!, GapCodecs.Design.Starts!, SourceCodecs.Source.Starts!, UpperGrainCodec.Codec.Starts!, JointCodecs.Joint.Starts!,
-        JointCodecs.Coupler.Starts!, JointCodecs.Tape.Starts!, GapCodecs.Closures.Starts!, GasCodecs.Products.Starts!,
-        SourceCodecs.BurnRate.Starts!, DischargeCodecs.Law.Starts!,
+        GapCodecs.Gap.Starts!, GapCodecs.Design.Starts!, SourceCodecs.Source.Starts!, UpperGrainCodec.Codec.Starts!,
+        JointCodecs.Joint.Starts!, JointCodecs.Coupler.Starts!, JointCodecs.Tape.Starts!, GapCodecs.Closures.Starts!,
+        GasCodecs.Products.Starts!, SourceCodecs.BurnRate.Starts!, DischargeCodecs.Law.Starts!,
     ];
 }

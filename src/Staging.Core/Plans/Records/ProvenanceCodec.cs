@@ -11,9 +11,6 @@ namespace Staging.Core.Plans.Records;
 /// <summary>Where numbers come from: a text, <c>judgement: the reason</c>, or an object.</summary>
 internal sealed class ProvenanceCodec : Codec<Provenance>
 {
-    /// <summary>What a key that holds one means.</summary>
-    public const string Meaning = "Where these numbers come from; the plan's own numbers when left out.";
-
     private static readonly RecordCodec<Provenance> Parts = new("provenanceParts", "Where a number comes from.", f =>
     {
         var source = f.Required("source", TextCodec.NotBlank, x => x.Source, "Author, title and year, or the reason for a judgement.");
@@ -34,6 +31,12 @@ internal sealed class ProvenanceCodec : Codec<Provenance>
     /// <inheritdoc/>
     public override Provenance Sample => NotStated;
 
+    /// <summary>The key that says where the numbers of a record come from.</summary>
+    /// <param name="fields">The keys of the record.</param>
+    /// <param name="get">The property.</param>
+    public static Field<T, Provenance> In<T>(FieldList<T> fields, Func<T, Provenance> get) => fields.Optional("provenance", Codec, get,
+        NotStated, "Where these numbers come from; the plan's own numbers when left out.", nameof(Provenance));
+
     /// <inheritdoc/>
     public override bool TryRead(JsonCursor place, [NotNullWhen(true)] out Provenance? value)
     {
@@ -45,8 +48,8 @@ internal sealed class ProvenanceCodec : Codec<Provenance>
         int colon = text.IndexOf(':', StringComparison.Ordinal), known = colon < 0 ? -1 : Words.IndexOf(text[..colon]);
         if (known < 0 || string.IsNullOrWhiteSpace(text[(colon + 1)..]))
         {
-            place.Report($"'{JsonCursor.Excerpt(text)}' does not say how the number was obtained; wanted: one of {string.Join(", ", Words)}, "
-                + "a colon and the source, for example \"judgement: a firm fit\".");
+            place.Report($"'{JsonCursor.Excerpt(text)}' does not say how the number was obtained; wanted: one of "
+                + string.Join(", ", Words) + ", a colon and the source, for example \"judgement: a firm fit\".");
             return false;
         }
 

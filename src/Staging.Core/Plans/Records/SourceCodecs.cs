@@ -13,7 +13,7 @@ internal static class SourceCodecs
     {
         var rate = f.Required("rateAtOneAtmosphere", Quantities.Speed, x => x.RateAtOneAtmosphere, "Rate at 101325 Pa.");
         var exponent = f.Required("pressureExponent", NumberCodec.Ratio, x => x.PressureExponent, "Exponent n of the pressure.");
-        var provenance = f.Optional("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.NotStated, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new BurnRateLaw { RateAtOneAtmosphere = rate[v], PressureExponent = exponent[v], Provenance = provenance[v] };
     })
     {
@@ -61,7 +61,7 @@ internal static class SourceCodecs
         var web = f.Required("web", Web, x => x.Web, "The propellant that is left at burn-through, and how it burns.");
         var delay = f.Optional("delay", Quantities.Duration, x => x.Delay, default(Duration),
             "How long after time zero it burns through; 0 when left out.");
-        var provenance = f.Optional("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.NotStated, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new GapSource.Booster
         {
             Products = products[v],
@@ -105,7 +105,7 @@ internal static class SourceCodecs
             "Discharge coefficient of the forward opening.");
         var delay = f.Optional("delay", Quantities.Duration, x => x.Delay, default(Duration),
             "How long after time zero it burns through; 0 when left out.");
-        var provenance = f.Optional("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.NotStated, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new GapSource.EndBurner
         {
             Products = products[v],
@@ -150,7 +150,7 @@ internal static class SourceCodecs
                 "As many mass flows in kg/s, 0 to 10.");
             var temperature = f.Required("temperature_K", new ColumnCodec([1900, 1900]), x => x.Temperature_K,
                 "As many temperatures in kelvins, 250 to 3500.");
-            var provenance = f.Optional("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.NotStated, ProvenanceCodec.Meaning);
+            var provenance = ProvenanceCodec.In(f, x => x.Provenance);
             return v => GapSource.Tabulated.FromColumns(
                 products[v], time[v].Span, flow[v].Span, temperature[v].Span, provenance[v]);
         })),

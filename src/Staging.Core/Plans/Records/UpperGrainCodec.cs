@@ -20,7 +20,7 @@ internal static class UpperGrainCodec
             "Surface temperature at which the grain counts as lit.");
         var initial = f.Required("initialTemperature", Quantities.Temperature, x => x.InitialTemperature,
             "Temperature of the grain before the gas arrives.");
-        var provenance = f.Optional("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.NotStated, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new UpperGrain
         {
             NozzleThroatDiameter = throat[v],

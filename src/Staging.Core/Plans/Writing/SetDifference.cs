@@ -42,7 +42,9 @@ internal static class SetDifference
         return difference;
     }
 
-    /// <summary>A part: what differs, or the part with a set of its own, or all of it where its kind is another.</summary>
+    /// <summary>
+    /// A part: what differs, or the part with a set of its own, or all of it where its kind is another.
+    /// </summary>
     private static JsonObject? Part(JsonObject whole, JsonObject? @short, JsonObject set)
     {
         bool hasOwnSet = @short?.ContainsKey(JsonCursor.StartKey) == true;

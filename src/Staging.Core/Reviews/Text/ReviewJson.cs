@@ -2,7 +2,7 @@ using System.Text.Json;
 using Staging.Core.Discharge;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
-using Staging.Core.Plans.Reading;
+using Staging.Core.Plans;
 using Staging.Core.Sizing;
 
 namespace Staging.Core.Reviews;

@@ -2,8 +2,9 @@ using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Staging.Core.Plans.Reading;
 
-namespace Staging.Core.Plans.Reading;
+namespace Staging.Core.Plans;
 
 /// <summary>From text to JSON values and back.</summary>
 internal static class JsonText
