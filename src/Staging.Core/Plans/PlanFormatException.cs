@@ -45,6 +45,10 @@ public sealed class PlanFormatException : FormatException
     {
     }
 
+    /// <summary>Makes an exception from the first problems of a file.</summary>
+    /// <param name="file">Name of the file, put before the message; null where there is none.</param>
+    /// <param name="problems">The problems that were kept, in the order in which they were found.</param>
+    /// <param name="moreProblems">How many more there are.</param>
     internal PlanFormatException(string? file, ImmutableArray<PlanProblem> problems, int moreProblems)
         : base(Text(file, problems, moreProblems)) =>
         (Problems, MoreProblems) = (problems, moreProblems);

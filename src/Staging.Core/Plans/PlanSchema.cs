@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using Staging.Core.Plans.Codecs;
-using Staging.Core.Plans.Reading;
 using Staging.Core.Plans.Records;
 
 namespace Staging.Core.Plans;

@@ -75,30 +75,22 @@ public sealed partial record StagingPlan
 
     /// <summary>The plan as text.</summary>
     /// <param name="form">
-    /// <see cref="PlanForm.Long"/>, the default, says everything; <see cref="PlanForm.Short"/> leaves out what stands
+    /// <see cref="PlanForm.Full"/>, the default, says everything; <see cref="PlanForm.Brief"/> leaves out what stands
     /// in the library. Thrust histories are written with their columns in both.
     /// </param>
     /// <returns>The text; <see cref="Parse(string, Func{string, TextReader})"/> makes an equal plan of it.</returns>
     /// <exception cref="ArgumentException">The plan holds an atmosphere, a discharge law or a gap ignition of a type
     /// that a plan file has no words for.</exception>
     /// <exception cref="ArgumentOutOfRangeException">None of the forms.</exception>
-    public string ToJson(PlanForm form = PlanForm.Long) => PlanText.Of(this, Guard.Defined(form, nameof(form)));
+    public string ToJson(PlanForm form = PlanForm.Full) => PlanText.Of(this, Guard.Defined(form, nameof(form)));
 
     private static StagingPlan Parse(string? file, string json, Func<string, TextReader>? openThrustHistory)
     {
-        var reading = new ReadContext(openThrustHistory);
+        var reading = new ReadContext(openThrustHistory, file);
         using JsonDocument? document = JsonText.Parse(json, reading);
-        try
-        {
-            if (document is not null && TryRead(JsonCursor.Root(document.RootElement, reading), out StagingPlan? plan))
-                return plan;
-        }
-        catch (TooLargeException tooLarge)
-        {
-            reading.Report("$", tooLarge.Message);
-        }
-
-        throw new PlanFormatException(file, [.. reading.Problems], reading.NotKept);
+        return document is not null && TryRead(JsonCursor.Root(document.RootElement, reading), out StagingPlan? plan)
+            ? plan
+            : throw reading.Refusal();
     }
 
     /// <summary>Reads the version first: of a later one nothing else can be said.</summary>

@@ -21,7 +21,7 @@ public class PlanSchemaTests
         Assert.True(IsValid(DemoPlan.Short));
         Assert.True(IsValid(DemoPlan.Text));
         Assert.True(IsValid(DemoPlan.Plan.ToJson()));
-        Assert.True(IsValid(DemoPlan.Plan.ToJson(PlanForm.Short)));
+        Assert.True(IsValid(DemoPlan.Plan.ToJson(PlanForm.Brief)));
         Assert.True(IsValid(DemoPlan.TestText("three-stages.json")));
     }
 

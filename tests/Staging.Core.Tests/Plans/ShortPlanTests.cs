@@ -19,7 +19,7 @@ public class ShortPlanTests
     public void Both_written_forms_read_to_the_plan_they_were_written_from()
     {
         StagingPlan plan = DemoPlan.Plan;
-        string whole = plan.ToJson(), brief = plan.ToJson(PlanForm.Short);
+        string whole = plan.ToJson(), brief = plan.ToJson(PlanForm.Brief);
         Assert.Equal(plan, StagingPlan.Parse(whole));
         Assert.Equal(plan, StagingPlan.Parse(brief));
         Assert.Contains("\"startFrom\": \"bore18mm\"", brief, StringComparison.Ordinal);
@@ -130,7 +130,7 @@ public class ShortPlanTests
         {
             Flight = plan.Flight with { Stages = [booster, booster with { Name = "second", Ignition = lights }, upper with { Ignition = lights }] },
         };
-        string text = three.ToJson(PlanForm.Short);
+        string text = three.ToJson(PlanForm.Brief);
         Assert.Equal(three, StagingPlan.Parse(text));
         Assert.Equal(1, text.Split("130 mm").Length - 1);
         Assert.Equal(2, text.Split("\"startFrom\": \"gap\"").Length - 1);
@@ -188,7 +188,7 @@ public class ShortPlanTests
         StagingPlan plan = DemoPlan.Parse(text);
         Assert.DoesNotContain(plan.Check(), f => f.Severity == FindingSeverity.Error);
         Assert.Equal(plan.Flight.Stages[1].Gap(), plan.Flight.Stages[2].Gap());
-        Assert.Equal(plan, StagingPlan.Parse(plan.ToJson(PlanForm.Short)));
+        Assert.Equal(plan, StagingPlan.Parse(plan.ToJson(PlanForm.Brief)));
     }
 
     private static GapIgnition GapOf(string text) => DemoPlan.Parse(text).Flight.Stages[1].Gap()!;

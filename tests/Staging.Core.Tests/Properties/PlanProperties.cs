@@ -23,11 +23,11 @@ public class PlanProperties
     [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 100)]
     public void The_short_text_reads_to_the_plan_of_the_long_one(StagingPlan plan)
     {
-        string text = plan.ToJson(PlanForm.Short);
+        string text = plan.ToJson(PlanForm.Brief);
         StagingPlan again = StagingPlan.Parse(text);
         Assert.Equal(plan, again);
         Assert.Equal(StagingPlan.Parse(plan.ToJson()), again);
-        Assert.Equal(text, again.ToJson(PlanForm.Short));
+        Assert.Equal(text, again.ToJson(PlanForm.Brief));
         Assert.True(Fits(text), text);
     }
 

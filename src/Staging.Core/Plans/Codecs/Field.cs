@@ -88,7 +88,7 @@ internal sealed class Field<TRecord, TValue>(
     public override void Write(JsonObject target, TRecord record, WriteContext context)
     {
         TValue value = get(record);
-        if (value is null || (context.Form == PlanForm.Short && !Required && EqualityComparer<TValue>.Default.Equals(value, absent)))
+        if (value is null || (context.Form == PlanForm.Brief && !Required && EqualityComparer<TValue>.Default.Equals(value, absent)))
             return;
         target.Add(Key, codec.Write(value, context));
     }

@@ -80,7 +80,7 @@ internal sealed class QuantityCodec<T, TUnit>(
     public override JsonNode Write(T value, WriteContext context)
     {
         (string symbol, TUnit unit) = Own(value);
-        return context.Form == PlanForm.Short
+        return context.Form == PlanForm.Brief
             ? Say(value)
             : new JsonObject { [JsonCursor.ValueKey] = numberIn(value, unit), [JsonCursor.UnitKey] = symbol };
     }

@@ -38,13 +38,13 @@ internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
     /// <summary>The sets of the library from which such an object may start, in words what they are of.</summary>
     public (string Of, ImmutableArray<StartingSet<T>> Sets) StartsFrom
     {
-        init => Starts = new(value.Of, false, value.Sets, v => WriteWhole(v, WriteContext.Short.Whole));
+        init => Starts = new(value.Of, false, value.Sets, v => WriteWhole(v, WriteContext.Brief.Whole));
     }
 
     /// <summary>The same where the plan may have sets of its own.</summary>
     public (string Of, ImmutableArray<StartingSet<T>> Sets) StartsFromOwn
     {
-        init => Starts = new(value.Of, true, value.Sets, v => WriteWhole(v, WriteContext.Short.Whole));
+        init => Starts = new(value.Of, true, value.Sets, v => WriteWhole(v, WriteContext.Brief.Whole));
     }
 
     /// <summary>From what such an object may start; null where it says everything itself.</summary>

@@ -20,7 +20,7 @@ internal sealed class StartingSets<T>(string of, bool takesOwn, ImmutableArray<S
         new(() => [.. sets.Select(s => (s.Name, s.Meaning, write(s.Make()).AsObject()))]);
 
     private readonly Lazy<ImmutableDictionary<string, JsonElement>> parsed = new(() =>
-        sets.ToImmutableDictionary(s => s.Name, s => JsonSerializer.SerializeToElement(write(s.Make()))));
+        sets.ToImmutableDictionary(s => s.Name, s => Parsed(write(s.Make()))));
 
     /// <inheritdoc/>
     public string Of => of;
@@ -87,6 +87,12 @@ internal sealed class StartingSets<T>(string of, bool takesOwn, ImmutableArray<S
         else
             start.Report(Spelling.NotOneOf("starting set", name, Known(place.Reading)));
         return null;
+    }
+
+    private static JsonElement Parsed(JsonNode node)
+    {
+        using JsonDocument document = JsonDocument.Parse(node.ToJsonString());
+        return document.RootElement.Clone();
     }
 
     private static IEnumerable<string> Circle(ImmutableArray<string> trail, string name) =>

@@ -18,7 +18,7 @@ internal sealed class UnionCodec<T>(string name, string description, ImmutableAr
     /// <summary>The sets of the library from which such an object may start, in words what they are of.</summary>
     public (string Of, ImmutableArray<StartingSet<T>> Sets) StartsFrom
     {
-        init => Starts = new(value.Of, false, value.Sets, v => WriteWhole(v, WriteContext.Short.Whole));
+        init => Starts = new(value.Of, false, value.Sets, v => WriteWhole(v, WriteContext.Brief.Whole));
     }
 
     /// <summary>From what such an object may start; null where it says everything itself.</summary>

@@ -1,7 +1,9 @@
 namespace Staging.Core.Plans.Reading;
 
 /// <summary>One reading of one text: the problems found so far, and how the files it names are opened.</summary>
-internal sealed class ReadContext(Func<string, TextReader>? openThrustHistory)
+/// <param name="openThrustHistory">Opens a thrust history by the name the plan gives.</param>
+/// <param name="file">Name of the file of the text, for the refusal; null where there is none.</param>
+internal sealed class ReadContext(Func<string, TextReader>? openThrustHistory, string? file = null)
 {
     private readonly List<PlanProblem> problems = [];
     private readonly HashSet<(string, string)> known = [];
@@ -39,13 +41,18 @@ internal sealed class ReadContext(Func<string, TextReader>? openThrustHistory)
     }
 
     /// <summary>Counts a value that is looked at.</summary>
-    /// <exception cref="TooLargeException">They are more than a plan may hold.</exception>
+    /// <exception cref="PlanFormatException">They are more than a plan may hold.</exception>
     public void CountValue()
     {
         if (++values > InputLimits.MaxValues)
-            throw new TooLargeException(
-                Invariant.Text($"the plan holds more than {InputLimits.MaxValues} values, starting sets filled in."));
+        {
+            Report("$", Invariant.Text($"the plan holds more than {InputLimits.MaxValues} values, starting sets filled in."));
+            throw Refusal();
+        }
     }
+
+    /// <summary>The refusal of the text, with all that was found.</summary>
+    public PlanFormatException Refusal() => new(file, [.. problems], NotKept);
 
     private static string OneLine(string text) =>
         text.Any(char.IsControl) ? string.Concat(text.Select(c => char.IsControl(c) ? $"\\u{(int)c:x4}" : c.ToString())) : text;

@@ -60,7 +60,7 @@ internal sealed class ProvenanceCodec : Codec<Provenance>
     /// <inheritdoc/>
     public override JsonNode Write(Provenance value, WriteContext context)
     {
-        bool isText = context.Form == PlanForm.Short && value.Locator is null && value.Source == value.Source.Trim();
+        bool isText = context.Form == PlanForm.Brief && value.Locator is null && value.Source == value.Source.Trim();
         return isText ? $"{EnumCodec<Evidence>.WordFor(value.How)}: {value.Source}" : Parts.Write(value, context);
     }
 

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Diagnostics.CodeAnalysis;
 using System.Text;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using Staging.Core.Flight;
 using Staging.Core.Plans.Codecs;

@@ -49,7 +49,7 @@ internal sealed class JsonLayout
 
     private static string Leaf(JsonNode node) => node.ToJsonString(Plain);
 
-    private static string Quoted(string key) => JsonSerializer.Serialize(key, Plain);
+    private static string Quoted(string key) => $"\"{JsonEncodedText.Encode(key, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\"";
 
     /// <param name="node">The value.</param>
     /// <param name="indent">Blanks before a line of its members' parent.</param>

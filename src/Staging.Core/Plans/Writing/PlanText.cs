@@ -12,17 +12,17 @@ internal static class PlanText
     /// <summary>Writes a plan.</summary>
     public static string Of(StagingPlan plan, PlanForm form)
     {
-        if (form == PlanForm.Long)
-            return JsonLayout.Of(PlanCodecs.Plan.Write(plan, WriteContext.Long));
+        if (form == PlanForm.Full)
+            return JsonLayout.Of(PlanCodecs.Plan.Write(plan, WriteContext.Full));
         GapIgnition[] repeated = [.. plan.Flight.Stages.Select(s => s.Gap()).OfType<GapIgnition>().GroupBy(g => g)
             .Where(g => g.Count() > 1).Select(g => g.Key)];
         ImmutableArray<(string Name, JsonObject Whole)> own =
-            [.. repeated.Select((g, i) => (NameOf(i, repeated.Length), GapCodecs.Gap.Write(g, WriteContext.Short.Whole).AsObject()))];
-        JsonObject text = PlanCodecs.Plan.Write(plan, WriteContext.Short with { OwnGaps = own }).AsObject();
+            [.. repeated.Select((g, i) => (NameOf(i, repeated.Length), GapCodecs.Gap.Write(g, WriteContext.Brief.Whole).AsObject()))];
+        JsonObject text = PlanCodecs.Plan.Write(plan, WriteContext.Brief with { OwnGaps = own }).AsObject();
         if (repeated.Length > 0)
         {
             text.Insert(text.IndexOf(FlightKey), OwnGapsCodec.Key, new JsonObject(repeated.Select((g, i) =>
-                KeyValuePair.Create<string, JsonNode?>(NameOf(i, repeated.Length), GapCodecs.Gap.Write(g, WriteContext.Short)))));
+                KeyValuePair.Create<string, JsonNode?>(NameOf(i, repeated.Length), GapCodecs.Gap.Write(g, WriteContext.Brief)))));
         }
 
         return JsonLayout.Of(text);

@@ -10,10 +10,10 @@ namespace Staging.Core.Plans.Writing;
 internal sealed record WriteContext(PlanForm Form, bool UsesSets, ImmutableArray<(string Name, JsonObject Whole)> OwnGaps)
 {
     /// <summary>Everything in full.</summary>
-    public static WriteContext Long { get; } = new(PlanForm.Long, false, []);
+    public static WriteContext Full { get; } = new(PlanForm.Full, false, []);
 
     /// <summary>Short, with the starting sets of the library.</summary>
-    public static WriteContext Short { get; } = new(PlanForm.Short, true, []);
+    public static WriteContext Brief { get; } = new(PlanForm.Brief, true, []);
 
     /// <summary>The same form without starting sets.</summary>
     public WriteContext Whole => this with { UsesSets = false };
