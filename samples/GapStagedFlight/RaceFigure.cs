@@ -25,9 +25,9 @@ internal static class RaceFigure
         Plot plot = TwoAxes.New(Verdict(built), "time since burn-through [ms]", "grain surface [K]", "joint travel [mm]");
 
         double end = Course(plot, built, asBuilt: true);
-        if (gap.Advice.Widest is { } window && !IsLeast(design, window))
+        if (gap.Advice is { Widest: { } window } advice && !IsLeast(design, window))
         {
-            GapRun closest = built.Problem.WithVents(gap.Advice.Layout, window.Min).Solve(built.Model, built.Options);
+            GapRun closest = built.Problem.WithVents(advice.Layout, window.Min).Solve(built.Model, built.Options);
             end = Math.Max(end, Course(plot, closest, asBuilt: false));
             plot.Beside($"dotted: with {window.Min.SquareMillimeters:F0} mm\u00b2 of vents, the least that light", 0, cold + 1.1 * rise,
                 Figure.Grey, Alignment.LowerLeft);

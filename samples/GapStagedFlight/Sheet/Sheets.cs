@@ -54,7 +54,8 @@ internal static class Sheets
     /// <summary>A wall that is drawn as advised once; otherwise as advised and as drawn.</summary>
     private static IEnumerable<(string How, HoleTemplate Wall)> Walls(GapReview gap)
     {
-        HoleTemplate[] drawn = [.. HoleTemplate.Of(gap.Run.Problem.Design)], advised = [.. HoleTemplate.Of(gap.Advice)];
+        HoleTemplate[] drawn = [.. HoleTemplate.Of(gap.Run.Problem.Design)];
+        HoleTemplate[] advised = gap.Advice is { } sized ? [.. HoleTemplate.Of(sized)] : [];
         string[] plan = [.. drawn.Select(w => w.ToString())], advice = [.. advised.Select(w => w.ToString())];
         return
         [

@@ -14,6 +14,7 @@ internal static class GapChecks
         CheckSteps(findings, design.Tube, length);
         for (int i = 0; i < design.Vents.Length; i++)
             CheckVent(findings, design, i, length);
+        DrillingChecks.Add(findings, design);
         CheckJet(findings, design);
         if (design.Vents.IsEmpty)
             Add(findings, FindingSeverity.Warning, "GAP003", "Vents",
@@ -53,7 +54,6 @@ internal static class GapChecks
     {
         Vent vent = design.Vents[i];
         double station = vent.Station.Meters, diameter = vent.Holes.Diameter.Meters, half = 0.5 * (diameter + vent.Spread);
-        double bore = design.Tube.Profile.BoreBelow(station);
         if (station <= 0 || station > length)
             Add(findings, FindingSeverity.Error, "GAP001", $"Vents[{i}].Station",
                 $"{station * 1e3:G4} mm lies outside the tube; it must be above 0 and at most {length * 1e3:G4} mm.");
@@ -64,10 +64,6 @@ internal static class GapChecks
             Add(findings, FindingSeverity.Error, "GAP021", $"Vents[{i}].AxialLength",
                 $"{axial.Meters * 1e3:G4} mm round {station * 1e3:G4} mm does not hold: an opening is at least as long as its holes, "
                     + $"{diameter * 1e3:G4} mm, and begins within the tube.");
-        if (vent.Holes.TotalArea.SquareMeters > Math.PI * bore * 2 * half * FullRing)
-            Add(findings, FindingSeverity.Warning, "GAP002", $"Vents[{i}].Holes",
-                $"{vent.Holes.Count} holes of {diameter * 1e3:G4} mm do not fit side by side over {2e3 * half:G4} mm of a bore of "
-                    + $"{bore * 1e3:G4} mm; most of the gas leaves before it has passed them, as at an open side.");
         ValidityRange range = design.DischargeLaw.Validity;
         double slenderness = vent.Holes.WallThickness.Meters / diameter;
         if (slenderness <= design.DischargeLaw.ThicknessToDiameterLimit
@@ -88,9 +84,6 @@ internal static class GapChecks
 
     /// <summary>Density of products of 1500 K over that of air [-], to one digit: a third.</summary>
     private const double HotJet = 0.36;
-
-    /// <summary>Share of the wall along a ring of round holes that they take when they touch [-]: pi/4.</summary>
-    private const double FullRing = Math.PI / 4;
 
     internal static void Add(
         ImmutableArray<ModelFinding>.Builder findings, FindingSeverity severity, string code, string path, Invariant.Handler message) =>

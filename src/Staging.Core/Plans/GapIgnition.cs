@@ -25,8 +25,11 @@ public sealed record GapIgnition : IGapIgnition
     /// <summary>The gap as built.</summary>
     public required GapDesign Design { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>How new vents would be drilled, for the advice of a review.</summary>
-    public required VentLayout Layout { get; init => field = Guard.NotNull(value); }
+    /// <summary>
+    /// How new vents would be drilled, for the advice of a review; null, the default, asks for no advice: motors in
+    /// contact have no vents.
+    /// </summary>
+    public VentLayout? Layout { get; init; }
 
     /// <summary>
     /// Pressure coefficient of the body side at the holes [-], -1.5 to 1: (pressure at the hole - static pressure) over

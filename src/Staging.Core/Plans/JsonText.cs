@@ -2,7 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Staging.Core.Plans.Codecs;
+using Staging.Core.Plans.Reading;
 
 namespace Staging.Core.Plans;
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Plans;
 
-/// <summary>Thrown when a text is not a plan. It carries every problem that was found, not the first.</summary>
+/// <summary>Thrown when a text is not a plan. It carries all problems that were found, not the first alone.</summary>
 /// <remarks>
 /// The message of a single problem is one line; of several, a count and a line each, the first twenty at most.
 /// </remarks>
@@ -41,22 +41,36 @@ public sealed class PlanFormatException : FormatException
     /// <param name="file">Name of the file, put before the message; null where there is none.</param>
     /// <param name="problems">All problems, in the order in which they were found.</param>
     public PlanFormatException(string? file, ImmutableArray<PlanProblem> problems)
-        : base(Text(file, problems)) =>
-        Problems = problems;
+        : this(file, problems, 0)
+    {
+    }
+
+    /// <summary>Makes an exception from the first problems of a file.</summary>
+    /// <param name="file">Name of the file, put before the message; null where there is none.</param>
+    /// <param name="problems">The problems that were kept, in the order in which they were found.</param>
+    /// <param name="moreProblems">How many more there are.</param>
+    internal PlanFormatException(string? file, ImmutableArray<PlanProblem> problems, int moreProblems)
+        : base(Text(file, problems, moreProblems)) =>
+        (Problems, MoreProblems) = (problems, moreProblems);
 
     /// <summary>
-    /// All problems, in the order in which they were found; empty when the file could not be read at all.
+    /// The problems, in the order in which they were found, a hundred at most; empty when the file could not be read at
+    /// all.
     /// </summary>
     public ImmutableArray<PlanProblem> Problems { get; } = [];
 
-    private static string Text(string? file, ImmutableArray<PlanProblem> problems)
+    /// <summary>How many more there are.</summary>
+    public int MoreProblems { get; }
+
+    private static string Text(string? file, ImmutableArray<PlanProblem> problems, int more)
     {
         string start = file is null ? "" : file + ": ";
-        if (problems.Length == 1)
+        int all = problems.Length + more;
+        if (all == 1)
             return start + problems[0];
         IEnumerable<string> lines = problems.Take(MaxLines).Select(p => "  " + p);
-        if (problems.Length > MaxLines)
-            lines = lines.Append($"  and {problems.Length - MaxLines} more");
-        return string.Join('\n', lines.Prepend($"{start}{problems.Length} problems"));
+        if (all > MaxLines)
+            lines = lines.Append($"  and {all - MaxLines} more");
+        return string.Join('\n', lines.Prepend($"{start}{all} problems"));
     }
 }

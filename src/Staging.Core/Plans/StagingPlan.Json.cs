@@ -1,7 +1,9 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using System.Text.Json;
-using Staging.Core.Plans.Codecs;
+using Staging.Core.Plans.Reading;
 using Staging.Core.Plans.Records;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans;
 
@@ -71,19 +73,34 @@ public sealed partial record StagingPlan
         return Parse(path, json, name => Open(Path.Combine(folder, name)));
     }
 
-    /// <summary>The plan as text, each quantity in its own unit and each thrust history with its columns.</summary>
+    /// <summary>The plan as text.</summary>
+    /// <param name="form">
+    /// <see cref="PlanForm.Full"/>, the default, says everything; <see cref="PlanForm.Brief"/> leaves out what stands
+    /// in the library. Thrust histories are written with their columns in both.
+    /// </param>
     /// <returns>The text; <see cref="Parse(string, Func{string, TextReader})"/> makes an equal plan of it.</returns>
     /// <exception cref="ArgumentException">The plan holds an atmosphere, a discharge law or a gap ignition of a type
     /// that a plan file has no words for.</exception>
-    public string ToJson() => JsonText.Of(writer => PlanCodecs.Plan.Write(writer, this));
+    /// <exception cref="ArgumentOutOfRangeException">None of the forms.</exception>
+    public string ToJson(PlanForm form = PlanForm.Full) => PlanText.Of(this, Guard.Defined(form, nameof(form)));
 
     private static StagingPlan Parse(string? file, string json, Func<string, TextReader>? openThrustHistory)
     {
-        var reading = new ReadContext(openThrustHistory);
+        var reading = new ReadContext(openThrustHistory, file);
         using JsonDocument? document = JsonText.Parse(json, reading);
-        if (document is not null && PlanCodecs.Plan.TryRead(JsonCursor.Root(document.RootElement, reading), out StagingPlan? plan))
-            return plan;
-        throw new PlanFormatException(file, [.. reading.Problems]);
+        return document is not null && TryRead(JsonCursor.Root(document.RootElement, reading), out StagingPlan? plan)
+            ? plan
+            : throw reading.Refusal();
+    }
+
+    /// <summary>Reads the version first: of a later one nothing else can be said.</summary>
+    private static bool TryRead(JsonCursor root, [NotNullWhen(true)] out StagingPlan? plan)
+    {
+        plan = null;
+        if (root.Has(PlanVersionCodec.Key, out JsonCursor? version) && !PlanVersionCodec.Codec.TryRead(version, out _))
+            return false;
+        root.Reading.OwnGaps = root.Has(OwnGapsCodec.Key, out JsonCursor? gaps) ? gaps : null;
+        return PlanCodecs.Plan.TryRead(root, out plan);
     }
 
     private static StreamReader Open(string path) =>

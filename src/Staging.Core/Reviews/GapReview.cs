@@ -8,7 +8,7 @@ namespace Staging.Core.Reviews;
 /// <summary>What a review says of one gap.</summary>
 public sealed class GapReview
 {
-    internal GapReview(StagingReport staging, GapRun run, VentAdvice advice, GapBracket bracket, ImmutableArray<TriedChange> tried) =>
+    internal GapReview(StagingReport staging, GapRun run, VentAdvice? advice, GapBracket? bracket, ImmutableArray<TriedChange> tried) =>
         (Staging, Run, Advice, Bracket, Tried) = (staging, run, advice, bracket, tried);
 
     /// <summary>The staging in flight: state at burn-through, and what came of it.</summary>
@@ -17,13 +17,16 @@ public sealed class GapReview
     /// <summary>The gap run at that state, with the vents as built.</summary>
     public GapRun Run { get; }
 
-    /// <summary>The vent areas that would light at that state.</summary>
-    public VentAdvice Advice { get; }
+    /// <summary>
+    /// The vent areas that would light at that state; null where the plan has no layout of new vents.
+    /// </summary>
+    public VentAdvice? Advice { get; }
 
     /// <summary>
-    /// The same gap over what is unknown: whether the joint holds, whether fire arrives, which vents.
+    /// The same gap over what is unknown: whether the joint holds, whether fire arrives, which vents; null where the
+    /// plan has no layout of new vents.
     /// </summary>
-    public GapBracket Bracket { get; }
+    public GapBracket? Bracket { get; }
 
     /// <summary>Changes that were run for a gap that stays cold: <see cref="StageVerdict.Tried"/>.</summary>
     internal ImmutableArray<TriedChange> Tried { get; }

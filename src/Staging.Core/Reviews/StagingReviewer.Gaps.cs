@@ -61,7 +61,7 @@ public static partial class StagingReviewer
     /// probability.
     /// </returns>
     /// <exception cref="ArgumentException">No such stage is lit through a gap, or several are and none was
-    /// named.</exception>
+    /// named, or the plan has no layout of new vents there.</exception>
     /// <exception cref="InvalidModelException"><see cref="StagingPlan.Check"/> reports errors, or the flight does not
     /// come to that gap.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
@@ -69,8 +69,11 @@ public static partial class StagingReviewer
         CancellationToken cancellationToken = default)
     {
         GapProblem problem = plan.GapBelow(stage, options, cancellationToken);
-        GapIgnition gap = Named(plan.Flight, stage).Gap()!;
-        return new GapQuestion { Problem = problem, Layout = gap.Layout, Model = gap.Model, Solver = gap.Solver };
+        Stage upper = Named(plan.Flight, stage);
+        GapIgnition gap = upper.Gap()!;
+        VentLayout layout = gap.Layout ?? throw new ArgumentException(
+            $"The gap below \"{upper.Name}\" has no layout of new vents, so nothing can be asked about them.", nameof(plan));
+        return new GapQuestion { Problem = problem, Layout = layout, Model = gap.Model, Solver = gap.Solver };
     }
 
     /// <summary>The gap run that a staging through a gap of this library carries.</summary>

@@ -78,8 +78,8 @@ public static partial class StagingReviewer
         if (upper.Gap() is not { } gap)
             return null;
         GapRun run = staging.GapRun();
-        VentAdvice advice = run.Problem.SizeVents(gap.Layout, gap.Model, gap.Solver, cancel);
-        return new GapReview(staging, run, advice, run.Problem.Bracket(gap.Layout, gap.Model, gap.Solver, cancel),
-            [.. ChangeTrials.Of(run, gap, advice, cancel)]);
+        VentAdvice? advice = gap.Layout is { } layout ? run.Problem.SizeVents(layout, gap.Model, gap.Solver, cancel) : null;
+        GapBracket? bracket = gap.Layout is { } same ? run.Problem.Bracket(same, gap.Model, gap.Solver, cancel) : null;
+        return new GapReview(staging, run, advice, bracket, [.. ChangeTrials.Of(run, gap, advice, cancel)]);
     }
 }

@@ -23,6 +23,11 @@ public sealed record VentLayout
     /// </summary>
     private const double OpenLength = 0.9;
 
+    /// <summary>
+    /// An opening of many holes is longer than one of them [-], if by next to nothing: one ring does not hold them.
+    /// </summary>
+    private const double LongerThanRing = 1 + 1e-6;
+
     /// <summary>Largest hole that can be described [m].</summary>
     private const double MaxDiameter = 0.1;
 
@@ -56,7 +61,8 @@ public sealed record VentLayout
     /// <summary>Whether holes can be drilled this way into every wall on the way out of a design.</summary>
     /// <param name="design">The design; of its own vents only the place they lead to is used.</param>
     /// <returns>
-    /// An error <c>SIZ001</c> when the land leaves nothing of the tube, <c>SIZ002</c> when no total area can be drilled
+    /// An error <c>SIZ001</c> when the land leaves nothing of the tube, <c>SIZ006</c> when the wall is thicker than the
+    /// bore, <c>SIZ002</c> when no total area can be drilled
     /// into all walls; empty when there is a range of areas.
     /// </returns>
     public ImmutableArray<ModelFinding> Check(GapDesign design)
@@ -69,6 +75,16 @@ public sealed record VentLayout
             [
                 new ModelFinding(FindingSeverity.Error, "SIZ001", "Layout.Land", Invariant.Text($"A land of {Land.Millimeters:G4} mm "
                     + $"leaves nothing of a tube of {length * 1e3:G4} mm; it must be at least 0 and below {length * 1e3:G4} mm.")),
+            ];
+        }
+
+        if (WallThickness > design.Tube.BoreBelow(design.Tube.Length))
+        {
+            return
+            [
+                new ModelFinding(FindingSeverity.Error, "SIZ006", "Layout.WallThickness", Invariant.Text($"A wall of "
+                    + $"{WallThickness.Millimeters:G4} mm round a bore of {EndBore(design.Tube) * 1e3:G4} mm is no tube; it may be at "
+                    + $"most as thick as the bore.")),
             ];
         }
 
@@ -91,8 +107,10 @@ public sealed record VentLayout
     {
         VentHoles holes = PatternOf(tube, total).Exact;
         double length = total.SquareMeters / (OpenCircumference * Math.PI * EndBore(tube));
-        if (holes.Count == HoleCount || length <= holes.Diameter.Meters)
+        bool isRing = holes.Count * holes.Diameter.Meters <= Math.PI * EndBore(tube);
+        if (isRing && (holes.Count == HoleCount || length <= holes.Diameter.Meters))
             return Vent.BelowNozzle(tube, holes, Land);
+        length = Math.Max(length, holes.Diameter.Meters * LongerThanRing);
         return new Vent
         {
             Station = tube.Length - Land - Length.FromMeters(0.5 * length),

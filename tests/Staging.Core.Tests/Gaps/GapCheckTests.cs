@@ -84,7 +84,7 @@ public class GapCheckTests
         {
             Grain = d.Grain with { IgnitionTemperature = Temperature.FromKelvins(600) },
             Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(20) },
-            Vents = [Bench.Hole(d.Tube, 10, 8)],
+            Vents = [Bench.Hole(d.Tube, 10, 6) with { AxialLength = Length.FromMillimeters(10.2), Station = Length.FromMillimeters(50) }],
         });
         Assert.Equal(["GAP002", "GAP007", "GAP008"], gap.Check().Select(f => f.Code).Order());
     }

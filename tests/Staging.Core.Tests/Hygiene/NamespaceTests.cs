@@ -3,13 +3,13 @@ using Staging.Core.Tests.Hygiene.Sources;
 namespace Staging.Core.Tests.Hygiene;
 
 /// <summary>
-/// A floor is a folder and a namespace; the drawers within it are folders only, one concept each, and share the namespace of the floor. Three
+/// A floor is a folder and a namespace; the drawers within it are folders only, one concept each, and share the namespace of the floor. Five
 /// drawers are kernels with a namespace of their own. In tests, namespace equals folder. A file is found by the name of a type it declares.
 /// </summary>
 public class NamespaceTests
 {
     /// <summary>Folders below a floor that have a namespace of their own: kernels that nothing but their floor uses.</summary>
-    private static readonly string[] Kernels = ["Gaps/OneDimensional", "Plans/Codecs", "Plans/Records"];
+    private static readonly string[] Kernels = ["Gaps/OneDimensional", "Plans/Codecs", "Plans/Reading", "Plans/Records", "Plans/Writing"];
 
     private const int MaxFilesInFolder = 25;
 

@@ -1,11 +1,16 @@
 using System.Text;
 using System.Text.Json.Nodes;
+using Staging.Core.Plans.Codecs;
+using Staging.Core.Plans.Records;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Tests.Plans;
 
 /// <summary>The page that lists every key of a plan, made from the schema.</summary>
 internal static class KeyPage
 {
+    private const string StartKey = "startFrom", Part = "-part";
+
     private const string Head = """
         # Keys of the plan file
 
@@ -13,7 +18,7 @@ internal static class KeyPage
 
         ## Units
 
-        | quantity | units, each in `{ "value": ..., "unit": "..." }` |
+        | quantity | units, as `"18 mm"` or `{ "value": 18, "unit": "mm" }` |
         |---|---|
 
         """;
@@ -27,15 +32,39 @@ internal static class KeyPage
             page.Append(null, $"| {name.Replace('-', ' ')} | {string.Join(", ", Unit(definition!)!.Select(u => $"`{u}`"))} |\n");
         page.Append("\n## stagingPlan\n");
         Append(page, root.AsObject());
-        foreach ((string name, JsonNode? definition) in definitions.Where(d => Unit(d.Value!) is null))
+        foreach ((string name, JsonNode? definition) in definitions.Where(d => Unit(d.Value!) is null && !d.Key.EndsWith(Part, StringComparison.Ordinal)))
         {
             page.Append(null, $"\n## {name}\n\n{definition!["description"]}\n");
-            JsonArray cases = definition["oneOf"] as JsonArray ?? [definition.DeepClone()];
-            foreach (JsonNode? at in cases)
+            if (Start(definition, definitions) is { } start)
+                page.Append(null, $"\n`{StartKey}`: {start["description"]}\n");
+            JsonNode whole = definition["else"] ?? definition;
+            JsonArray cases = (whole["oneOf"] ?? whole["anyOf"]) as JsonArray ?? [whole.DeepClone()];
+            foreach (JsonNode? at in cases.Where(c => c!["properties"] is not null))
                 Append(page, at!.AsObject());
         }
 
+        AppendSets(page);
+
         return page.ToString();
+    }
+
+    /// <summary>What the schema says of the key that names a starting set; null where there is none.</summary>
+    private static JsonNode? Start(JsonNode definition, JsonObject definitions)
+    {
+        if (definition["then"] is not { } then)
+            return null;
+        JsonNode part = definitions[((string)then["$ref"]!).Split('/')[^1]]!;
+        return ((part["anyOf"] as JsonArray)?[0] ?? part)["properties"]![StartKey];
+    }
+
+    private static void AppendSets(StringBuilder page)
+    {
+        page.Append("\n## Starting sets\n\nAll are invented, judged or recalled, as their sources say. An object that names one says beside it only what differs.\n");
+        foreach (IStartingSets sets in PlanCodecs.Starting)
+        {
+            foreach ((string name, string meaning, JsonObject whole) in sets.All)
+                page.Append(null, $"\n### `{name}`, {sets.Of}\n\n{meaning}\n\n```json\n{JsonLayout.Of(whole)}```\n");
+        }
     }
 
     private static void Append(StringBuilder page, JsonObject record)
@@ -63,16 +92,17 @@ internal static class KeyPage
             "array" => "list of numbers",
             "integer" => "count" + Range(value),
             "number" => "number" + Range(value),
+            "object" => "objects by name, each a part of " + Link((string)value["additionalProperties"]!["$ref"]!),
             _ => "text",
         };
     }
 
-    private static string Link(string reference) => reference[(reference.LastIndexOf('/') + 1)..].Replace('-', ' ');
+    private static string Link(string reference) => reference[(reference.LastIndexOf('/') + 1)..].Replace(Part, "", StringComparison.Ordinal).Replace('-', ' ');
 
     private static string Range(JsonNode value) => value["maximum"] is { } most
         ? $", {value["minimum"] ?? value["exclusiveMinimum"]} to {most}"
         : "";
 
     private static IEnumerable<string>? Unit(JsonNode definition) =>
-        (definition["properties"]?["unit"]?["enum"] as JsonArray)?.Select(u => (string)u!);
+        ((definition["anyOf"] as JsonArray)?[1]?["properties"]?["unit"]?["enum"] as JsonArray)?.Select(u => (string)u!);
 }

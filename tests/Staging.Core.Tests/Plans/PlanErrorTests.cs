@@ -16,18 +16,18 @@ public class PlanErrorTests
     {
         // passage of the demo plan, what stands there instead, where it is reported, in what words
         { "\"unit\": \"MPa\"", "\"unit\": \"furlong\"", Gap + ".design.source.strength.unit", "'furlong' is not an accepted unit of pressure; accepted: Pa, hPa, kPa, MPa, bar, psi." },
-        { "{ \"value\": 5, \"unit\": \"MPa\" }", "5", Gap + ".design.source.strength", "the number 5 has no unit; write { \"value\": ..., \"unit\": \"Pa\" } with one of Pa, hPa, kPa, MPa, bar, psi." },
+        { "{ \"value\": 5, \"unit\": \"MPa\" }", "5", Gap + ".design.source.strength", "the number 5 has no unit; write \"5 Pa\", with one of Pa, hPa, kPa, MPa, bar, psi." },
         { "{ \"value\": 5, \"unit\": \"MPa\" }", "{ \"value\": 5 }", Gap + ".design.source.strength.unit", "the key is missing; wanted: one of Pa, hPa, kPa, MPa, bar, psi" },
         { "{ \"value\": 5, \"unit\": \"MPa\" }", "{ \"value\": \"5\", \"unit\": \"MPa\" }", Gap + ".design.source.strength.value", "a number is wanted here; this is a text." },
         { "{ \"value\": 5, \"unit\": \"MPa\" }", "{ \"value\": 1e999, \"unit\": \"MPa\" }", Gap + ".design.source.strength.value", "1e999 is too large a number." },
         { "{ \"value\": 5, \"unit\": \"MPa\" }", "{ \"value\": 0.5, \"unit\": \"psi\" }", Gap + ".design.source.strength", "0.5 psi is outside the range; it must be between 29.0075 and 14503.8 psi." },
-        { "{ \"value\": 5, \"unit\": \"MPa\" }", "null", Gap + ".design.source.strength", "null is not accepted; pressure with its unit, { \"value\": ..., \"unit\": \"Pa\" }, is wanted here, and what does not apply is left out." },
+        { "{ \"value\": 5, \"unit\": \"MPa\" }", "null", Gap + ".design.source.strength", "null is not accepted; pressure with its unit, \"... Pa\", is wanted here, and what does not apply is left out." },
         { "{ \"value\": 1890, \"unit\": \"K\" }", "{ \"value\": 5000, \"unit\": \"degC\" }", Gap + ".design.source.flameTemperature", "5000 degC is outside the range; it must be between 526.85 and 3226.85 degC." },
         { "\"particleEfficiency\": 0.25", "\"particleEfficiency\": 1.5", Gap + ".design.mixingAndHeat.particleEfficiency", "1.5 is outside the range; it must be between 0 and 1." },
         { "\"motorCount\": 1,", "\"motorCount\": 1.5,", "$.flight.stages[0].motorCount", "1.5 is not a count; a whole number is wanted here." },
         { "\"motorCount\": 1,", "\"motorCount\": 0,", "$.flight.stages[0].motorCount", "0 is outside the range; it must be between 1 and 100." },
         { "\"motorCount\": 1,", "\"motorCount\": 1, \"motorCount\": 1,", "$.flight.stages[0].motorCount", "the key stands here more than once." },
-        { "\"motorCount\": 1,", "", "$.flight.stages[0].motorCount", "the key is missing; wanted: Number of equal motors that burn side by side." },
+        { "\"siteSize\": { \"value\": 400, \"unit\": \"m\" },", "", "$.siteSize", "the key is missing; wanted: Smallest dimension of the launch site" },
         { "\"motorCount\": 1,", "\"motorCount\": 1, \"colour\": \"red\",", "$.flight.stages[0].colour", "'colour' is not a known key here; accepted: name, structureMass, motor, motorCount, parallelMotors, drag, dragWhileBurning, dragWhenDropped, recovery, ignition." },
         { "\"motorCount\": 1,", "\"motorCount\": 1, \"it's\": 1,", "$.flight.stages[0]['it\\'s']", "'it's' is not a known key here" },
         { "\"motorCount\": 1,", "\"motorCount\": 1, \"two\\nlines\": 1,", "$.flight.stages[0]['two\\u000alines']", "'two\\u000alines' is not a known key here" },
@@ -89,8 +89,11 @@ public class PlanErrorTests
         Assert.Contains("depth", Assert.Single(DemoPlan.ProblemsOf(new string('[', 1_000_000))).Message, StringComparison.Ordinal);
         string many = string.Join(',', Enumerable.Range(0, 5_000).Select(i => $"\"k{i}\":0"));
         var refusal = Assert.Throws<PlanFormatException>(() => StagingPlan.Parse($"{{{many}}}"));
-        Assert.Equal(5_003, refusal.Problems.Length);
-        Assert.Equal(22, refusal.Message.Split('\n').Length);
+        Assert.Equal((100, 4_903), (refusal.Problems.Length, refusal.MoreProblems));
+        string[] lines = refusal.Message.Split('\n');
+        Assert.Equal(22, lines.Length);
+        Assert.Equal("5003 problems", lines[0]);
+        Assert.Equal("  and 4983 more", lines[^1]);
     }
 
     [Fact]

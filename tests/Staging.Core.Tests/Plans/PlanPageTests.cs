@@ -22,6 +22,14 @@ public partial class PlanPageTests
     }
 
     [Fact]
+    public void The_short_gap_is_that_of_the_demo()
+    {
+        JsonNode plan = JsonNode.Parse(DemoPlan.Short)!;
+        plan["flight"]!["stages"]![1]!["ignition"]!["gap"] = JsonNode.Parse(Example("gap"));
+        Assert.Equal(DemoPlan.Plan, DemoPlan.Parse(plan.ToJsonString()));
+    }
+
+    [Fact]
     public void Its_estimate_is_what_the_page_shows() =>
         Assert.Equal(Example("estimate"), Assert.IsType<GapSource.EndBurner>(SourceOf(WithSource(Example("source")))).BurnThrough().ToString());
 

@@ -16,10 +16,28 @@ public class PlanSchemaTests
     public void The_published_list_of_keys_is_current() => Published.AssertCurrent("docs/guides/plan-keys.md", KeyPage.Of(StagingPlan.Schema));
 
     [Fact]
-    public void The_demo_plan_and_its_copy_are_valid()
+    public void The_demo_plan_and_its_copies_are_valid()
     {
+        Assert.True(IsValid(DemoPlan.Short));
         Assert.True(IsValid(DemoPlan.Text));
         Assert.True(IsValid(DemoPlan.Plan.ToJson()));
+        Assert.True(IsValid(DemoPlan.Plan.ToJson(PlanForm.Brief)));
+        Assert.True(IsValid(DemoPlan.TestText("three-stages.json")));
+    }
+
+    [Theory]
+    [InlineData("\"startFrom\"", "\"startsFrom\"")]
+    [InlineData("\"18 mm\", \"length\": \"120 mm\"", "\"18 furlong\"")]
+    [InlineData("\"120 mm\"", "\"120\"")]
+    [InlineData("\"invented: ", "\"guessed: ")]
+    [InlineData("\"planVersion\": 1", "\"planVersion\": 2")]
+    [InlineData("\"planVersion\": 1,", "\"planVersion\": 1, \"gaps\": { \"ours\": { \"desing\": {} } },")]
+    public void A_wrong_short_form_is_refused_by_schema_and_reader(string passage, string instead)
+    {
+        Assert.Contains(passage, DemoPlan.Short, StringComparison.Ordinal);
+        string text = DemoPlan.Short.Replace(passage, instead, StringComparison.Ordinal);
+        Assert.False(IsValid(text));
+        Assert.NotEmpty(DemoPlan.ProblemsOf(text));
     }
 
     [Theory]
@@ -28,7 +46,7 @@ public class PlanSchemaTests
     [InlineData("{ \"value\": 5, \"unit\": \"MPa\" }", "5")]
     [InlineData("\"kind\": \"atLaunch\"", "\"kind\": \"byMagic\"")]
     [InlineData("\"kind\": \"sharpEdged\"", "\"kind\": \"sharpEdge\"")]
-    [InlineData("\"motorCount\": 1,", "")]
+    [InlineData("\"siteSize\": { \"value\": 400, \"unit\": \"m\" },", "")]
     [InlineData("\"how\": \"judgement\"", "\"how\": \"guess\"")]
     public void A_wrong_shape_is_refused_by_schema_and_reader(string passage, string instead)
     {

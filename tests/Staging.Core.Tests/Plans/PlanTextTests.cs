@@ -144,7 +144,7 @@ public class PlanTextTests
         Assert.Equal(4, json.RootElement.GetProperty("failureCases").GetArrayLength());
         JsonElement gap = json.RootElement.GetProperty("gaps")[0];
         Assert.Equal(review.Gaps[0].Run.Outcome.Time.Seconds, gap.GetProperty("decidedAt_s").GetDouble());
-        Assert.Equal(review.Gaps[0].Advice.Holes!.Exact.Diameter.Meters, gap.GetProperty("holeDiameter_m").GetDouble());
-        Assert.Equal(review.Gaps[0].Advice.Holes!.Below!.Drill.Label, gap.GetProperty("drills")[0].GetProperty("label").GetString());
+        Assert.Equal(review.Gaps[0].Advice!.Holes!.Exact.Diameter.Meters, gap.GetProperty("holeDiameter_m").GetDouble());
+        Assert.Equal(review.Gaps[0].Advice!.Holes!.Below!.Drill.Label, gap.GetProperty("drills")[0].GetProperty("label").GetString());
     }
 }

@@ -239,8 +239,26 @@ internal static class GapCases
             MixingAndHeat = MixingAndHeat.Judged with { Emissivity = share, ParticleEfficiency = 1 - share, Provenance = source },
         };
 
-    public static readonly Gen<GapIgnition> Gaps =
+    /// <summary>Designs that have some of their parts from the starting gap of the library.</summary>
+    private static readonly Gen<GapDesign> NearTheStartingGap =
         from design in Designs
+        from own in Gen.Elements(true, false).ListOf(6)
+        from conductivity in Number(0.15, 0.7)
+        let start = StartingGaps.Bore18mm.Design
+        select start with
+        {
+            Tube = own[0] ? design.Tube : start.Tube,
+            Vents = own[1] ? design.Vents : [],
+            Jackets = own[1] ? design.Jackets : [],
+            Source = own[2] ? design.Source : start.Source,
+            Joint = own[3] ? design.Joint : start.Joint,
+            Grain = own[4] ? design.Grain : start.Grain with { Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(conductivity) },
+            MixingAndHeat = own[5] ? design.MixingAndHeat : start.MixingAndHeat,
+        };
+
+    public static readonly Gen<GapIgnition> Gaps =
+        from design in Gen.OneOf(Designs, NearTheStartingGap)
+        from hasLayout in Gen.Elements(true, true, false)
         from count in Gen.Choose(1, 100)
         from wall in Lengths(1e-5, 0.05)
         from land in Lengths(0, 1)
@@ -255,7 +273,7 @@ internal static class GapCases
         select new GapIgnition
         {
             Design = design,
-            Layout = new VentLayout { HoleCount = count, WallThickness = wall, Land = land, Drills = drills },
+            Layout = !hasLayout ? null : new VentLayout { HoleCount = count, WallThickness = wall, Land = land, Drills = drills },
             HolePressureCoefficient = coefficient,
             Model = model,
             Solver = solver,

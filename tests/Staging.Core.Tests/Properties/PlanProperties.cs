@@ -20,6 +20,17 @@ public class PlanProperties
         Assert.Equal(text, again.ToJson());
     }
 
+    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 100)]
+    public void The_short_text_reads_to_the_plan_of_the_long_one(StagingPlan plan)
+    {
+        string text = plan.ToJson(PlanForm.Brief);
+        StagingPlan again = StagingPlan.Parse(text);
+        Assert.Equal(plan, again);
+        Assert.Equal(StagingPlan.Parse(plan.ToJson()), again);
+        Assert.Equal(text, again.ToJson(PlanForm.Brief));
+        Assert.True(Fits(text), text);
+    }
+
     [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 40)]
     public bool What_is_written_fits_the_schema(StagingPlan plan) => Fits(plan.ToJson());
 

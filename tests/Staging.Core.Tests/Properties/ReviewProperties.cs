@@ -31,7 +31,7 @@ public class ReviewProperties
     {
         StagingReview review = c.Plan.Review(cases: 0);
         GapReview gap = Assert.Single(review.Gaps);
-        if (gap.Advice.Recommended is not { } area)
+        if (gap.Advice!.Recommended is not { } area)
             return;
         Assert.True(gap.Run.Problem.WithVents(gap.Advice.Layout, area).Solve().Outcome.IsLit);
     }

@@ -11,7 +11,7 @@ namespace Staging.Core.Tests.Reviews;
 /// <summary>What a review tells the builder: every wall with its holes, and the joint, in words and as JSON.</summary>
 public class BuildTests
 {
-    private static readonly StagingReview Demo = DemoPlan.Plan.Review(), Nested = TestPlans.Through(TwoWalls()).Review();
+    private static readonly StagingReview Demo = DemoPlan.Plan.Review(cases: 0), Nested = TestPlans.Through(TwoWalls()).Review();
 
     [Fact]
     public void The_demo_is_drawn_as_advised_and_says_it_once()
@@ -39,8 +39,8 @@ public class BuildTests
     [Fact]
     public void When_nothing_lights_only_what_is_drawn_is_said()
     {
-        StagingReview cold = TestPlans.Through(TestPlans.Lighting with { Grain = TestPlans.Lighting.Grain with { IgnitionTemperature = Temperature.FromKelvins(1200) } }).Review();
-        Assert.Null(cold.Gaps[0].Advice.Recommended);
+        StagingReview cold = TestPlans.Through(TestPlans.Lighting with { Grain = TestPlans.Lighting.Grain with { IgnitionTemperature = Temperature.FromKelvins(1200) } }).Review(cases: 0);
+        Assert.Null(cold.Gaps[0].Advice!.Recommended);
         string text = string.Join('\n', Section(cold));
         Assert.Contains("drill, as drawn", text, StringComparison.Ordinal);
         Assert.DoesNotContain("as advised", text, StringComparison.Ordinal);
@@ -64,7 +64,7 @@ public class BuildTests
         Assert.Equal(Math.PI * 0.025 / 4, ring.GetProperty("arcs_m")[1].GetDouble(), 1e-12);
         Assert.Equal(60, build.GetProperty("joint").GetProperty("breakawayForce_N").GetDouble(), 1e-9);
         JsonElement[] advised = [.. build.GetProperty("advised").EnumerateArray()];
-        Assert.Equal(Nested.Gaps[0].Advice.Walls[1].Drilled!.Drill.Label, advised[1].GetProperty("rings")[0].GetProperty("drill").GetString());
+        Assert.Equal(Nested.Gaps[0].Advice!.Walls[1].Drilled!.Drill.Label, advised[1].GetProperty("rings")[0].GetProperty("drill").GetString());
     }
 
     [Fact]
@@ -73,7 +73,7 @@ public class BuildTests
         StagingReview review = Nested;
         var marks = new List<string>();
         #region drill-every-wall
-        foreach (HoleTemplate wall in HoleTemplate.Of(review.Gaps[0].Advice)) // or of Run.Problem.Design: the holes as drawn
+        foreach (HoleTemplate wall in HoleTemplate.Of(review.Gaps[0].Advice!)) // or of Run.Problem.Design: the holes as drawn
         {
             Console.WriteLine(wall);
             foreach (HoleRing ring in wall.Rings)
@@ -84,7 +84,7 @@ public class BuildTests
         }
         #endregion
         Assert.Equal(8, marks.Count);
-        Assert.Equal($"outer tube: drill {review.Gaps[0].Advice.Walls[1].Drilled!.Drill}, 200 mm forward, 19.63 mm round", marks[5]);
+        Assert.Equal($"outer tube: drill {review.Gaps[0].Advice!.Walls[1].Drilled!.Drill}, 200 mm forward, 19.63 mm round", marks[5]);
     }
 
     private static string[] Section(StagingReview review) =>

@@ -62,7 +62,7 @@ public class PlanGapsTests
         {
             Stage upper = Demo.Flight.Stages[1];
             GapIgnition ignition = upper.Gap()!;
-            GapDesign design = question.Problem.WithVents(ignition.Layout, Area.FromSquareMillimeters(mm2)).Design;
+            GapDesign design = question.Problem.WithVents(ignition.Layout!, Area.FromSquareMillimeters(mm2)).Design;
             return Demo with { Flight = Demo.Flight with { Stages = Demo.Flight.Stages.Items.SetItem(1, upper with { Ignition = new StageIgnition.ByGap { Gap = ignition with { Design = design } } }) } };
         }
     }

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
@@ -16,11 +17,12 @@ internal abstract class Codec<T>
     /// <summary>Reads the value at a place.</summary>
     /// <param name="place">The place; it takes the reports.</param>
     /// <param name="value">The value.</param>
-    /// <returns>Whether there is a value; when not, at least one problem was reported.</returns>
+    /// <returns>Whether there is a value; when not, at least one problem was reported, unless the place need not be
+    /// complete.</returns>
     public abstract bool TryRead(JsonCursor place, [MaybeNullWhen(false)] out T value);
 
-    /// <summary>Writes a value.</summary>
-    public abstract void Write(Utf8JsonWriter writer, T value);
+    /// <summary>The value in JSON.</summary>
+    public abstract JsonNode Write(T value, WriteContext context);
 
     /// <summary>What the schema says of it: a reference to a definition, or a few words.</summary>
     public abstract JsonObject Schema(SchemaDefinitions definitions);

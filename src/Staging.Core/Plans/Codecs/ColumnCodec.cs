@@ -1,10 +1,11 @@
-using System.Globalization;
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Json;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
-/// <summary>A column of plain numbers; its unit is in the name of its key. Written on one line.</summary>
+/// <summary>A column of plain numbers; its unit is in the name of its key.</summary>
 /// <param name="sample">A column that a record accepts.</param>
 internal sealed class ColumnCodec(double[] sample) : Codec<ReadOnlyMemory<double>>
 {
@@ -34,8 +35,8 @@ internal sealed class ColumnCodec(double[] sample) : Codec<ReadOnlyMemory<double
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, ReadOnlyMemory<double> value) =>
-        writer.WriteRawValue($"[{string.Join(", ", value.ToArray().Select(x => x.ToString(CultureInfo.InvariantCulture)))}]");
+    public override JsonNode Write(ReadOnlyMemory<double> value, WriteContext context) =>
+        new JsonArray([.. value.ToArray().Select(x => (JsonNode)x)]);
 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions) =>

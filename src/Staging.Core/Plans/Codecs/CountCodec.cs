@@ -1,6 +1,7 @@
 using System.Globalization;
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
@@ -43,7 +44,7 @@ internal sealed class CountCodec : NumericCodec<int>
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, int value) => writer.WriteNumberValue(value);
+    public override JsonNode Write(int value, WriteContext context) => value;
 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions) => new() { ["type"] = "integer" };

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
@@ -39,7 +40,7 @@ internal sealed class EnumCodec<T> : Codec<T>
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, T value) => writer.WriteStringValue(WordFor(value));
+    public override JsonNode Write(T value, WriteContext context) => WordFor(value);
 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions) =>

@@ -1,5 +1,6 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
@@ -42,8 +43,10 @@ internal abstract class Field<TRecord>(int number, string key, string property, 
     /// <summary>Reads the field from the keys of an object, or takes the value that its absence stands for.</summary>
     public abstract void Read(KeySet keys, AcceptedRange? range, FieldValues values);
 
-    /// <summary>Writes key and value, unless the value is the one that absence stands for.</summary>
-    public abstract void Write(Utf8JsonWriter writer, TRecord record);
+    /// <summary>
+    /// Adds key and value: never without a value, and in the short form not where absence stands for that value.
+    /// </summary>
+    public abstract void Write(JsonObject target, TRecord record, WriteContext context);
 
     /// <summary>What the schema says of it, its range in the base unit included.</summary>
     public abstract JsonObject Schema(AcceptedRange? range, SchemaDefinitions definitions);
@@ -82,13 +85,12 @@ internal sealed class Field<TRecord, TValue>(
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, TRecord record)
+    public override void Write(JsonObject target, TRecord record, WriteContext context)
     {
         TValue value = get(record);
-        if (!Required && EqualityComparer<TValue>.Default.Equals(value, absent))
+        if (value is null || (context.Form == PlanForm.Brief && !Required && EqualityComparer<TValue>.Default.Equals(value, absent)))
             return;
-        writer.WritePropertyName(Key);
-        codec.Write(writer, value);
+        target.Add(Key, codec.Write(value, context));
     }
 
     /// <inheritdoc/>

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Json;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
@@ -31,13 +33,8 @@ internal sealed class ListCodec<T>(Codec<T> item, int min = 0) : Codec<Equatable
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, EquatableArray<T> value)
-    {
-        writer.WriteStartArray();
-        foreach (T each in value)
-            item.Write(writer, each);
-        writer.WriteEndArray();
-    }
+    public override JsonNode Write(EquatableArray<T> value, WriteContext context) =>
+        new JsonArray([.. value.Select(each => item.Write(each, context))]);
 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions)

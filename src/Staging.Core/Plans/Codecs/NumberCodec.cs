@@ -1,6 +1,7 @@
 using System.Globalization;
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
@@ -32,7 +33,7 @@ internal sealed class NumberCodec : NumericCodec<double>
     public override bool TryRead(JsonCursor place, out double value) => place.TryNumber(out value);
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, double value) => writer.WriteNumberValue(value);
+    public override JsonNode Write(double value, WriteContext context) => value;
 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions) => new() { ["type"] = "number" };

@@ -1,5 +1,6 @@
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
@@ -36,7 +37,7 @@ internal sealed class OptionalNumberCodec<T>(NumericCodec<T> codec) : NumericCod
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, T? value) => codec.Write(writer, value!.Value);
+    public override JsonNode Write(T? value, WriteContext context) => codec.Write(value!.Value, context);
 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions) => codec.Schema(definitions);

@@ -12,7 +12,7 @@ internal static class Quantities
     public static readonly QuantityCodec<Length, LengthUnit> Length = new(
         "length", (x, u) => new Length(x, u), (q, u) => q.As(u), q => q.Unit,
         [("m", LengthUnit.Meter), ("km", LengthUnit.Kilometer), ("cm", LengthUnit.Centimeter), ("mm", LengthUnit.Millimeter),
-            ("in", LengthUnit.Inch), ("ft", LengthUnit.Foot)]);
+            ("um", LengthUnit.Micrometer), ("in", LengthUnit.Inch), ("ft", LengthUnit.Foot)]);
 
     public static readonly QuantityCodec<Area, AreaUnit> Area = new(
         "area", (x, u) => new Area(x, u), (q, u) => q.As(u), q => q.Unit,

@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
 /// <summary>
-/// A quantity with its unit: <c>{ "value": 18, "unit": "mm" }</c>. The unit as written is kept, and written again.
+/// A quantity with its unit: <c>"18 mm"</c>, or <c>{ "value": 18, "unit": "mm" }</c>. The unit as written is kept, and
+/// written again.
 /// </summary>
 /// <typeparam name="T">The quantity.</typeparam>
 /// <typeparam name="TUnit">Its unit.</typeparam>
@@ -21,9 +25,6 @@ internal sealed class QuantityCodec<T, TUnit>(
     where T : struct
     where TUnit : struct
 {
-    private const string ValueKey = "value";
-    private const string UnitKey = "unit";
-
     /// <inheritdoc/>
     public override T Sample => FromBase(0);
 
@@ -62,51 +63,98 @@ internal sealed class QuantityCodec<T, TUnit>(
     public override bool TryRead(JsonCursor place, out T value)
     {
         value = default;
-        if (place.Element.ValueKind == JsonValueKind.Number)
+        switch (place.Element.ValueKind)
         {
-            place.Report($"the number {JsonCursor.Excerpt(place.Element.GetRawText())} has no unit; write {{ \"value\": ..., \"unit\": "
-                + $"\"{BaseUnit}\" }} with one of {string.Join(", ", Symbols)}.");
-            return false;
+            case JsonValueKind.String:
+                return TryReadText(place, out value);
+            case JsonValueKind.Number:
+                string number = JsonCursor.Excerpt(place.Element.GetRawText());
+                place.Report($"the number {number} has no unit; write \"{number} {BaseUnit}\", with one of {Accepted}.");
+                return false;
+            default:
+                return place.IsOf(JsonValueKind.Object, $"{name} with its unit, \"... {BaseUnit}\",") && TryReadParts(place, out value);
         }
-
-        if (!place.IsOf(JsonValueKind.Object, $"{name} with its unit, {{ \"value\": ..., \"unit\": \"{BaseUnit}\" }},")
-            || !KeySet.TryRead(place, [ValueKey, UnitKey], out KeySet? keys))
-            return false;
-        bool hasNumber = keys.TryGet(ValueKey, $"the number of the {name}", out JsonCursor? numberPlace) & keys.TryGet(UnitKey,
-            $"one of {string.Join(", ", Symbols)}", out JsonCursor? unitPlace);
-        if (!hasNumber || !(numberPlace!.TryNumber(out double number) & unitPlace!.TryText(out string? symbol)))
-            return false;
-        int known = Symbols.IndexOf(symbol!);
-        if (known < 0)
-        {
-            unitPlace.Report($"'{JsonCursor.Excerpt(symbol!)}' is not an accepted unit of {name}; accepted: {string.Join(", ", Symbols)}.");
-            return false;
-        }
-
-        value = make(number, units[known].Unit);
-        return true;
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, T value)
+    public override JsonNode Write(T value, WriteContext context)
     {
         (string symbol, TUnit unit) = Own(value);
-        writer.WriteRawValue(Invariant.Text($"{{ \"{ValueKey}\": {numberIn(value, unit)}, \"{UnitKey}\": \"{symbol}\" }}"));
+        return context.Form == PlanForm.Brief
+            ? Say(value)
+            : new JsonObject { [JsonCursor.ValueKey] = numberIn(value, unit), [JsonCursor.UnitKey] = symbol };
     }
 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions) => definitions.Reference(name, () => new JsonObject
     {
         ["description"] = $"{char.ToUpperInvariant(name[0])}{name[1..]} with its unit.",
-        ["type"] = "object",
-        ["properties"] = new JsonObject
-        {
-            [ValueKey] = new JsonObject { ["type"] = "number" },
-            [UnitKey] = new JsonObject { ["enum"] = SchemaDefinitions.Texts(Symbols) },
-        },
-        ["required"] = SchemaDefinitions.Texts([ValueKey, UnitKey]),
-        ["additionalProperties"] = false,
+        ["anyOf"] = new JsonArray(
+            new JsonObject
+            {
+                ["type"] = "string",
+                ["pattern"] = $"^{QuantityText.Number} *({string.Join('|', Symbols.Select(Escaped))})$",
+            },
+            new JsonObject
+            {
+                ["type"] = "object",
+                ["properties"] = new JsonObject
+                {
+                    [JsonCursor.ValueKey] = new JsonObject { ["type"] = "number" },
+                    [JsonCursor.UnitKey] = new JsonObject { ["enum"] = SchemaDefinitions.Texts(Symbols) },
+                },
+                ["required"] = SchemaDefinitions.Texts([JsonCursor.ValueKey, JsonCursor.UnitKey]),
+                ["additionalProperties"] = false,
+            }),
     });
+
+    private string Accepted => string.Join(", ", Symbols);
+
+    private static string Escaped(string symbol) => Regex.Escape(symbol).Replace("\\ ", " ", StringComparison.Ordinal);
+
+    private bool TryReadText(JsonCursor place, out T value)
+    {
+        value = default;
+        if (!place.TryText(out string? text))
+            return false;
+        string excerpt = JsonCursor.Excerpt(text);
+        if (!QuantityText.TrySplit(text, out double number, out string? symbol))
+            place.Report($"'{excerpt}' is not a number with its unit; wanted: a number and one of {Accepted}, for example "
+                + $"\"1 {BaseUnit}\".");
+        else if (symbol.Length == 0)
+            place.Report($"'{excerpt}' has no unit; write \"{excerpt} {BaseUnit}\", with one of {Accepted}.");
+        else if (Math.Abs(number) > JsonCursor.LargestNumber)
+            place.Report($"'{excerpt}' is too large a number.");
+        else if (Symbols.IndexOf(symbol) is >= 0 and int known)
+        {
+            value = make(number, units[known].Unit);
+            return true;
+        }
+        else
+            place.Report($"'{excerpt}': '{JsonCursor.Excerpt(symbol)}' is not an accepted unit of {name}; accepted: {Accepted}.");
+
+        return false;
+    }
+
+    private bool TryReadParts(JsonCursor place, out T value)
+    {
+        value = default;
+        if (!KeySet.TryRead(place, [JsonCursor.ValueKey, JsonCursor.UnitKey], out KeySet? keys))
+            return false;
+        bool hasNumber = keys.TryGet(JsonCursor.ValueKey, $"the number of the {name}", out JsonCursor? numberPlace)
+            & keys.TryGet(JsonCursor.UnitKey, $"one of {Accepted}", out JsonCursor? unitPlace);
+        if (!hasNumber || !(numberPlace!.TryNumber(out double number) & unitPlace!.TryText(out string? symbol)))
+            return false;
+        int known = Symbols.IndexOf(symbol!);
+        if (known < 0)
+        {
+            unitPlace.Report($"'{JsonCursor.Excerpt(symbol!)}' is not an accepted unit of {name}; accepted: {Accepted}.");
+            return false;
+        }
+
+        value = make(number, units[known].Unit);
+        return true;
+    }
 
     /// <summary>The unit that a quantity carries, or the first of the list where that has no symbol here.</summary>
     private (string Symbol, TUnit Unit) Own(T value)

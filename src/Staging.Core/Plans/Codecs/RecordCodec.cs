@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
@@ -33,6 +35,21 @@ internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
         ranges = new Lazy<AcceptedRanges<T>>(() => AcceptedRanges<T>.Ask(fields, list.AskedForRanges ?? (v => join(v)!), join));
     }
 
+    /// <summary>The sets of the library from which such an object may start, in words what they are of.</summary>
+    public (string Of, ImmutableArray<StartingSet<T>> Sets) StartsFrom
+    {
+        init => Starts = new(value.Of, false, value.Sets, v => WriteWhole(v, WriteContext.Brief.Whole));
+    }
+
+    /// <summary>The same where the plan may have sets of its own.</summary>
+    public (string Of, ImmutableArray<StartingSet<T>> Sets) StartsFromOwn
+    {
+        init => Starts = new(value.Of, true, value.Sets, v => WriteWhole(v, WriteContext.Brief.Whole));
+    }
+
+    /// <summary>From what such an object may start; null where it says everything itself.</summary>
+    public StartingSets<T>? Starts { get; private init; }
+
     /// <inheritdoc/>
     public override T Sample => ranges.Value.Sample;
 
@@ -44,45 +61,53 @@ internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
         [.. fields.Select((f, i) => new KeyDescription(f.Key, f.Property, f.Description, f.Required, f.BaseUnit, ranges.Value.Range[i]))];
 
     /// <inheritdoc/>
-    public override bool TryRead(JsonCursor place, [MaybeNullWhen(false)] out T value) => TryRead(place, null, out value);
+    public override bool TryRead(JsonCursor place, [MaybeNullWhen(false)] out T value) => TryRead(place, [], out value);
 
-    /// <summary>Reads the record from an object that may also hold the key that names its kind.</summary>
-    public bool TryRead(JsonCursor place, string? kindKey, [MaybeNullWhen(false)] out T value)
+    /// <summary>Reads the record from an object that may also hold keys of the union it belongs to.</summary>
+    public bool TryRead(JsonCursor place, ImmutableArray<string> besides, [MaybeNullWhen(false)] out T value)
     {
         value = default;
         if (!place.IsOf(JsonValueKind.Object, "an object"))
             return false;
-        int before = place.Reading.Problems.Count;
-        KeySet.TryRead(place, kindKey is null ? keys : [kindKey, .. keys], out KeySet found);
+        int before = place.Reading.Reported;
+        if (Starts is not null)
+        {
+            if (Starts.Resolve(place) is not { } resolved)
+                return false;
+            place = resolved;
+        }
+
+        KeySet.TryRead(place, KnownWith(besides), out KeySet found);
         var values = new FieldValues(fields.Length);
         for (int i = 0; i < fields.Length; i++)
             fields[i].Read(found, ranges.Value.Range[i], values);
-        return place.Reading.Problems.Count == before && TryJoin(place, values, out value);
+        return !place.Reading.InPart && place.Reading.Reported == before && TryJoin(place, values, out value);
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, T value)
+    public override JsonNode Write(T value, WriteContext context)
     {
-        writer.WriteStartObject();
-        WriteFields(writer, value);
-        writer.WriteEndObject();
+        JsonNode whole = WriteWhole(value, context);
+        return Starts is not null && context.UsesSets ? Starts.Shortest(value, whole, context) : whole;
     }
 
-    /// <summary>Writes the keys and values without the braces.</summary>
-    public void WriteFields(Utf8JsonWriter writer, T value)
+    /// <summary>Adds the keys and values to an object.</summary>
+    public void WriteFields(JsonObject target, T value, WriteContext context)
     {
         foreach (Field<T> field in fields)
-            field.Write(writer, value);
+            field.Write(target, value, context);
     }
 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions) =>
-        definitions.Reference(name, () => SchemaOfObject(null, definitions));
+        definitions.Record(name, description, Starts is not null, () => SchemaOfObject(null, definitions, Starts?.Schema()));
 
     /// <summary>The schema of the object itself, with the word that names its kind where it has one.</summary>
-    public JsonObject SchemaOfObject(KeyValuePair<string, string>? kind, SchemaDefinitions definitions)
+    public JsonObject SchemaOfObject(KeyValuePair<string, string>? kind, SchemaDefinitions definitions, JsonObject? start = null)
     {
         var properties = new JsonObject();
+        if (start is not null && definitions.InPart)
+            properties[JsonCursor.StartKey] = start;
         var required = new List<string>();
         if (kind is { } k)
         {
@@ -99,10 +124,20 @@ internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
             ["description"] = description,
             ["type"] = "object",
             ["properties"] = properties,
-            ["required"] = SchemaDefinitions.Texts(required),
+            ["required"] = SchemaDefinitions.Texts(definitions.InPart ? [] : required),
             ["additionalProperties"] = false,
         };
     }
+
+    private JsonObject WriteWhole(T value, WriteContext context)
+    {
+        var whole = new JsonObject();
+        WriteFields(whole, value, context);
+        return whole;
+    }
+
+    private ImmutableArray<string> KnownWith(ImmutableArray<string> besides) =>
+        Starts is null ? [.. besides, .. keys] : [.. besides, JsonCursor.StartKey, .. keys];
 
     /// <summary>
     /// Joins the values; what the record still refuses (columns that do not fit each other) is reported where it

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
@@ -25,7 +26,7 @@ internal sealed class TextCodec : Codec<string>
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, string value) => writer.WriteStringValue(value);
+    public override JsonNode Write(string value, WriteContext context) => value;
 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions) => new() { ["type"] = "string", ["pattern"] = "\\S" };

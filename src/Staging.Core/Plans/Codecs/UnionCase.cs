@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
@@ -17,14 +19,14 @@ internal abstract class UnionCase<T>(string kind)
     /// <summary>Whether a value is to be written as this case.</summary>
     public abstract bool Holds(T value);
 
-    /// <summary>Reads the case from an object that also holds its kind.</summary>
-    public abstract bool TryRead(JsonCursor place, string kindKey, [NotNullWhen(true)] out T? value);
+    /// <summary>Reads the case from an object that also holds keys of the union.</summary>
+    public abstract bool TryRead(JsonCursor place, ImmutableArray<string> besides, [NotNullWhen(true)] out T? value);
 
-    /// <summary>Writes its keys and values.</summary>
-    public abstract void WriteFields(Utf8JsonWriter writer, T value);
+    /// <summary>Its keys and values.</summary>
+    public abstract void WriteFields(JsonObject target, T value, WriteContext context);
 
     /// <summary>Its schema.</summary>
-    public abstract JsonObject Schema(string kindKey, SchemaDefinitions definitions);
+    public abstract JsonObject Schema(string kindKey, SchemaDefinitions definitions, JsonObject? start);
 }
 
 /// <summary>A case of a union that is held by one type.</summary>
@@ -42,17 +44,18 @@ internal sealed class UnionCase<T, TCase>(string kind, RecordCodec<TCase> codec,
     public override bool Holds(T value) => value is TCase x && (when is null || when(x));
 
     /// <inheritdoc/>
-    public override bool TryRead(JsonCursor place, string kindKey, [NotNullWhen(true)] out T? value)
+    public override bool TryRead(JsonCursor place, ImmutableArray<string> besides, [NotNullWhen(true)] out T? value)
     {
-        bool good = codec.TryRead(place, kindKey, out TCase? read);
+        bool good = codec.TryRead(place, besides, out TCase? read);
         value = read;
         return good;
     }
 
     /// <inheritdoc/>
-    public override void WriteFields(Utf8JsonWriter writer, T value) => codec.WriteFields(writer, (TCase)value);
+    public override void WriteFields(JsonObject target, T value, WriteContext context) =>
+        codec.WriteFields(target, (TCase)value, context);
 
     /// <inheritdoc/>
-    public override JsonObject Schema(string kindKey, SchemaDefinitions definitions) =>
-        codec.SchemaOfObject(KeyValuePair.Create(kindKey, Kind), definitions);
+    public override JsonObject Schema(string kindKey, SchemaDefinitions definitions, JsonObject? start) =>
+        codec.SchemaOfObject(KeyValuePair.Create(kindKey, Kind), definitions, start);
 }

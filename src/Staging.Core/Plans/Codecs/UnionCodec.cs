@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
@@ -13,6 +15,15 @@ internal sealed class UnionCodec<T>(string name, string description, ImmutableAr
 
     private readonly ImmutableArray<string> kinds = [.. cases.Select(c => c.Kind)];
 
+    /// <summary>The sets of the library from which such an object may start, in words what they are of.</summary>
+    public (string Of, ImmutableArray<StartingSet<T>> Sets) StartsFrom
+    {
+        init => Starts = new(value.Of, false, value.Sets, v => WriteWhole(v, WriteContext.Brief.Whole));
+    }
+
+    /// <summary>From what such an object may start; null where it says everything itself.</summary>
+    public StartingSets<T>? Starts { get; private init; }
+
     /// <inheritdoc/>
     public override T Sample => cases[0].Sample;
 
@@ -22,9 +33,18 @@ internal sealed class UnionCodec<T>(string name, string description, ImmutableAr
         value = null;
         if (!place.IsOf(JsonValueKind.Object, "an object"))
             return false;
+        if (Starts is not null)
+        {
+            if (Starts.Resolve(place) is not { } resolved)
+                return false;
+            place = resolved;
+        }
+
+        place = place.OfOneKind(KindKey);
         if (!place.Has(KindKey, out JsonCursor? kindPlace))
         {
-            place.Under(KindKey).Report($"the key is missing; wanted: one of {string.Join(", ", kinds)}.");
+            if (!place.Reading.InPart)
+                place.Under(KindKey).Report($"the key is missing; wanted: one of {string.Join(", ", kinds)}.");
             return false;
         }
 
@@ -32,28 +52,35 @@ internal sealed class UnionCodec<T>(string name, string description, ImmutableAr
             return false;
         int known = kinds.IndexOf(kind);
         if (known >= 0)
-            return cases[known].TryRead(place, KindKey, out value);
+            return cases[known].TryRead(place, Starts is null ? [KindKey] : [JsonCursor.StartKey, KindKey], out value);
         kindPlace.Report(Spelling.NotOneOf("kind", kind, kinds));
         return false;
     }
 
     /// <inheritdoc/>
     /// <exception cref="ArgumentException">The value is of a type that a plan has no words for.</exception>
-    public override void Write(Utf8JsonWriter writer, T value)
+    public override JsonNode Write(T value, WriteContext context)
+    {
+        JsonNode whole = WriteWhole(value, context);
+        return Starts is not null && context.UsesSets ? Starts.Shortest(value, whole, context) : whole;
+    }
+
+    /// <inheritdoc/>
+    public override JsonObject Schema(SchemaDefinitions definitions) => definitions.Record(name, description, Starts is not null, () =>
+        new JsonObject
+        {
+            ["description"] = description,
+            [definitions.InPart ? "anyOf" : "oneOf"] =
+                new JsonArray([.. cases.Select(c => c.Schema(KindKey, definitions, Starts?.Schema()))]),
+        });
+
+    private JsonObject WriteWhole(T value, WriteContext context)
     {
         UnionCase<T> at = cases.FirstOrDefault(c => c.Holds(value))
             ?? throw new ArgumentException($"A {description.ToLowerInvariant().TrimEnd('.')} of type {value.GetType().Name} has no codec "
                 + $"in JSON; there are {string.Join(", ", kinds)}.", nameof(value));
-        writer.WriteStartObject();
-        writer.WriteString(KindKey, at.Kind);
-        at.WriteFields(writer, value);
-        writer.WriteEndObject();
+        var whole = new JsonObject { [KindKey] = at.Kind };
+        at.WriteFields(whole, value, context);
+        return whole;
     }
-
-    /// <inheritdoc/>
-    public override JsonObject Schema(SchemaDefinitions definitions) => definitions.Reference(name, () => new JsonObject
-    {
-        ["description"] = description,
-        ["oneOf"] = new JsonArray([.. cases.Select(c => c.Schema(KindKey, definitions))]),
-    });
 }

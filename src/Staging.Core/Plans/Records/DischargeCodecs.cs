@@ -18,15 +18,15 @@ internal static class DischargeCodecs
     [
         new UnionCase<IDischargeLaw, SharpEdgedLaw>("sharpEdged", new("sharpEdged", "A sharp edge in a thin wall (Perry 1949).", f =>
         {
-            var edge = f.Required("edgeFactor", NumberCodec.Ratio, x => x.EdgeFactor,
-                "Factor on Perry's coefficient; 1 is the nominal sharp edge.");
+            var edge = f.Optional("edgeFactor", NumberCodec.Ratio, x => x.EdgeFactor, 1.0,
+                "Factor on Perry's coefficient; 1, the nominal sharp edge, when left out.");
             return v => new SharpEdgedLaw { EdgeFactor = edge[v] };
         })),
         new UnionCase<IDischargeLaw, ConstantCoefficientLaw>("constantCoefficient",
             new("constantCoefficient", "A coefficient that does not change times ideal flow.", f =>
         {
             var coefficient = f.Required("coefficient", NumberCodec.Ratio, x => x.Coefficient, "Discharge coefficient.");
-            var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+            var provenance = ProvenanceCodec.In(f, x => x.Provenance);
             return v => new ConstantCoefficientLaw { Coefficient = coefficient[v], Provenance = provenance[v] };
         })),
         new UnionCase<IDischargeLaw, JobsonLaw>("jobson",
@@ -46,9 +46,19 @@ internal static class DischargeCodecs
             var critical = f.Required("criticalRatio", NumberCodec.Ratio, x => x.CriticalRatio, "Critical pressure ratio b.");
             var index = f.Required("subsonicIndex", NumberCodec.Ratio, x => x.SubsonicIndex, "Subsonic index m; 0.5 in most catalogues.");
             var area = f.Required("referenceArea", Quantities.Area, x => x.ReferenceArea, "Hole area that stands for one such component.");
-            var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+            var provenance = ProvenanceCodec.In(f, x => x.Provenance);
             return v => new SonicConductanceLaw { SonicConductance_m3_per_sPa = conductance[v], CriticalRatio = critical[v],
                 SubsonicIndex = index[v], ReferenceArea = area[v], Provenance = provenance[v] };
         })),
-    ]);
+    ])
+    {
+        StartsFrom = ("a discharge law",
+        [
+            new("sharpEdged", "A nominal sharp edge in a thin wall (Perry 1949).", () => SharpEdgedLaw.Perry),
+            new("shortTube", "A plain hole through a wall of any thickness.", () => ShortTubeLaw.SquareInlet),
+            new("ideal", "Ideal flow, without losses.", () => ConstantCoefficientLaw.Ideal),
+            new("shortCylinder", "A short cylinder, one coefficient.", () => ConstantCoefficientLaw.ShortCylinder),
+            new("roundedInlet", "A rounded inlet, one coefficient.", () => ConstantCoefficientLaw.RoundedInlet),
+        ]),
+    };
 }

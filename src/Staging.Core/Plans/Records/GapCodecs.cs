@@ -9,6 +9,8 @@ namespace Staging.Core.Plans.Records;
 /// <summary>The gap between two motors as built.</summary>
 internal static class GapCodecs
 {
+    private static readonly VentLayout Usual = new() { HoleCount = 1 };
+
     public static readonly RecordCodec<BoreStep> Step = new("boreStep", "A change of bore.", f =>
     {
         var station = f.Required("station", Quantities.Length, x => x.Station,
@@ -98,7 +100,7 @@ internal static class GapCodecs
             "Emissivity of the products, towards grain and walls.");
         var particles = f.Required("particleEfficiency", NumberCodec.Ratio, x => x.ParticleEfficiency,
             "Share of the heat of impinging particles that the grain takes up.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new MixingAndHeat
         {
             FrontThicknessInBores = front[v],
@@ -110,7 +112,11 @@ internal static class GapCodecs
             ParticleEfficiency = particles[v],
             Provenance = provenance[v],
         };
-    });
+    })
+    {
+        StartsFrom = ("mixing and heat transfer",
+            [new("judged", "The judged values, with reasons and ranges in the documentation.", () => MixingAndHeat.Judged)]),
+    };
 
     public static readonly RecordCodec<GapDesign> Design = new("gapDesign", "The gap as built, and what is known of the two motors.", f =>
     {
@@ -134,22 +140,29 @@ internal static class GapCodecs
             Grain = grain[v],
             MixingAndHeat = closures[v],
         };
-    });
+    })
+    {
+        StartsFrom = ("a gap as built",
+            [new("bore18mm", "A closed gap of 18 mm bore and 120 mm length, invented and judged.", () => StartingGaps.Bore18mm.Design)]),
+    };
 
     public static readonly RecordCodec<VentLayout> Layout = new("ventLayout", "How new vents would be drilled.", f =>
     {
         var count = f.Required("holeCount", CountCodec.Whole, x => x.HoleCount, "Number of equal holes round the tube.");
-        var wall = f.Required("wallThickness", Quantities.Length, x => x.WallThickness, "Wall thickness of the tube.");
-        var land = f.Required("land", Quantities.Length, x => x.Land,
-            "Material left between the upper edge of the holes and the nozzle plane.");
-        var drills = f.Required("drills", EnumCodec<DrillSeries>.Words, x => x.Drills, "The drills at hand.");
+        var wall = f.Optional("wallThickness", Quantities.Length, x => x.WallThickness, Usual.WallThickness,
+            "Wall thickness of the tube; 0.5 mm when left out.");
+        var land = f.Optional("land", Quantities.Length, x => x.Land, Usual.Land,
+            "Material left between the upper edge of the holes and the nozzle plane; 1 mm when left out.");
+        var drills = f.Optional("drills", EnumCodec<DrillSeries>.Words, x => x.Drills, Usual.Drills,
+            "The drills at hand; metricHalves when left out.");
         return v => new VentLayout { HoleCount = count[v], WallThickness = wall[v], Land = land[v], Drills = drills[v] };
     });
 
     public static readonly RecordCodec<GapIgnition> Gap = new("gap", "A vented gap, run at the state of the flight at burn-through.", f =>
     {
         var design = f.Required("design", Design, x => x.Design, "The gap as built.");
-        var layout = f.Required("layout", Layout, x => x.Layout, "How new vents would be drilled, for the advice of a review.");
+        var layout = f.Optional<VentLayout?>("layout", Layout!, x => x.Layout, null,
+            "How new vents would be drilled, for the advice of a review; no advice when left out, as for motors in contact.");
         var pressure = f.Required("holePressureCoefficient", NumberCodec.Ratio, x => x.HolePressureCoefficient,
             "Pressure coefficient of the body side at the holes; near 0 on a long cylinder.");
         var model = f.Optional("model", GapModelCodec.Codec, x => x.Model, new GapModel.TwoZone(),
@@ -164,5 +177,11 @@ internal static class GapCodecs
             Model = model[v],
             Solver = solver[v]
         };
-    });
+    })
+    {
+        StartsFromOwn = ("a gap", [new("bore18mm", "A closed gap of 18 mm bore and 120 mm length behind a long cylinder, "
+            + "invented and judged; vents are for the builder to choose.", () => Bore18mm)]),
+    };
+
+    private static GapIgnition Bore18mm => new() { Design = StartingGaps.Bore18mm.Design, HolePressureCoefficient = 0 };
 }

@@ -12,7 +12,7 @@ internal static class GasCodecs
         var gasConstant = f.Required("gasConstant", Quantities.SpecificHeat, x => x.GasConstant,
             "Specific gas constant: 8314.46 J/(kmol K) over the molar mass.");
         var ratio = f.Required("heatCapacityRatio", NumberCodec.Ratio, x => x.HeatCapacityRatio, "Ratio of heat capacities gamma.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new PerfectGas
         {
             Name = name[v],
@@ -30,7 +30,7 @@ internal static class GasCodecs
             "Share of the gas in the mass of gas and particles.");
         var particles = f.Required("particleHeatCapacity", Quantities.SpecificHeat, x => x.ParticleHeatCapacity,
             "Heat capacity of the particle material.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new DustyGas
         {
             Name = name[v],
@@ -39,5 +39,9 @@ internal static class GasCodecs
             ParticleHeatCapacity = particles[v],
             Provenance = provenance[v]
         };
-    });
+    })
+    {
+        StartsFrom = ("products of combustion",
+            [new("blackPowder", "Products of black powder by chemical equilibrium, nominal.", () => BlackPowderProducts.Nominal)]),
+    };
 }

@@ -18,7 +18,7 @@ internal static class JointCodecs
         var engagement = f.Required("engagement", Quantities.Length, x => x.Engagement, "Travel after which the joint opens.");
         var leak = f.Optional("leakArea", Quantities.Area, x => x.LeakArea, Area.Zero,
             "Clearance past coupler and motor through which the gap leaks from the start; none when left out.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new FrictionJoint
         {
             PressureDiameter = diameter[v],
@@ -28,7 +28,11 @@ internal static class JointCodecs
             LeakArea = leak[v],
             Provenance = provenance[v]
         };
-    });
+    })
+    {
+        StartsFrom = ("a friction joint",
+            [new("bore18mm", "The invented coupler of the gap of that name; judged.", () => StartingGaps.Bore18mm.Design.Joint.Coupler)]),
+    };
 
     public static readonly RecordCodec<JointTape> Tape = new("jointTape",
         "Tape over the seam of a joint, heated through its thickness by the gas.", f =>
@@ -42,7 +46,7 @@ internal static class JointCodecs
             "Temperature at which it has no strength left: a film melts, paper chars.");
         var contact = f.Required("gasContact", Quantities.HeatTransfer, x => x.GasContact,
             "Heat transfer from the gas at the seam, radiation included.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new JointTape
         {
             Strength = strength[v],
@@ -54,7 +58,14 @@ internal static class JointCodecs
             GasContact = contact[v],
             Provenance = provenance[v],
         };
-    });
+    })
+    {
+        StartsFrom = ("a tape",
+        [
+            new("thinPlasticFilm", "A thin plastic film round a seam of 18 mm; judged.", () => JointTape.ThinPlasticFilm),
+            new("paperTape", "A paper tape round a seam of 18 mm; judged.", () => JointTape.PaperTape),
+        ]),
+    };
 
     public static readonly UnionCodec<StageJoint> Joint = new("joint", "What holds the stages together.",
     [
@@ -80,5 +91,9 @@ internal static class JointCodecs
                 + "rear passages above that of the surroundings of the gap, over the dynamic pressure; 0 when left out.");
             return v => StageJoint.FreeMotorTube(coupler[v], mass[v], rear[v], wake[v]);
         }), x => x.MovingMass is not null),
-    ]);
+    ])
+    {
+        StartsFrom = ("a joint",
+            [new("bore18mm", "The invented friction fit of the gap of that name; judged.", () => StartingGaps.Bore18mm.Design.Joint)]),
+    };
 }

@@ -35,7 +35,7 @@ internal static class MotorCodecs
             "What the forward end does when the propellant is used up.");
         var diameter = f.Required("diameter", Quantities.Length, x => x.Diameter, "Outside diameter of the case.");
         var length = f.Required("length", Quantities.Length, x => x.Length, "Length of the case.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, "Where curve and masses come from.");
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new Motor
         {
             Name = name[v],

@@ -63,10 +63,10 @@ internal static class SiteCodecs
     {
         var length = f.Required("length", Quantities.Length, x => x.Length, "Length of travel along the guide.");
         var elevation = f.Required("elevation", Quantities.Angle, x => x.Elevation, "Angle above the horizontal; 90 deg is straight up.");
-        var friction = f.Required("frictionCoefficient", NumberCodec.Ratio, x => x.FrictionCoefficient,
-            "Sliding friction over the load that a leaning guide carries.");
-        var constant = f.Required("constantFriction", Quantities.Force, x => x.ConstantFriction,
-            "Friction that does not depend on the load.");
+        var friction = f.Optional("frictionCoefficient", NumberCodec.Ratio, x => x.FrictionCoefficient, 0.0,
+            "Sliding friction over the load that a leaning guide carries; 0 when left out.");
+        var constant = f.Optional("constantFriction", Quantities.Force, x => x.ConstantFriction, UnitsNet.Force.Zero,
+            "Friction that does not depend on the load; none when left out.");
         return v => new LaunchGuide
         {
             Length = length[v],
@@ -78,7 +78,8 @@ internal static class SiteCodecs
 
     public static readonly RecordCodec<LaunchSite> Site = new("launchSite", "Where the flight takes place.", f =>
     {
-        var atmosphere = f.Required("atmosphere", Atmosphere, x => x.Atmosphere, "The air above the site.");
+        var atmosphere = f.Optional("atmosphere", Atmosphere, x => x.Atmosphere, StandardAtmosphere.Us1976,
+            "The air above the site; the US Standard Atmosphere 1976 when left out.");
         var elevation = f.Required("elevation", Quantities.Length, x => x.Elevation, "Height of the site above sea level.");
         var wind = f.Required("wind", Quantities.Speed, x => x.Wind, "Steady wind, for the estimate of drift.");
         var gravity = f.Optional("gravity", Gravity, x => x.Gravity, Flight.Gravity.Standard,

@@ -7,13 +7,22 @@ namespace Staging.Core.Plans.Records;
 /// <summary>Where the hot gas of a gap comes from.</summary>
 internal static class SourceCodecs
 {
+    private const string InventedBooster = "The invented booster motor of the gap of that name, known by its grain; judged.";
+
     public static readonly RecordCodec<BurnRateLaw> BurnRate = new("burnRateLaw", "How fast a burning face recedes: r = a p^n.", f =>
     {
         var rate = f.Required("rateAtOneAtmosphere", Quantities.Speed, x => x.RateAtOneAtmosphere, "Rate at 101325 Pa.");
         var exponent = f.Required("pressureExponent", NumberCodec.Ratio, x => x.PressureExponent, "Exponent n of the pressure.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new BurnRateLaw { RateAtOneAtmosphere = rate[v], PressureExponent = exponent[v], Provenance = provenance[v] };
-    });
+    })
+    {
+        StartsFrom = ("a burn-rate law",
+        [
+            new("shidlovskiy", "The law ascribed to Shidlovskiy, 2 to 30 atm; from memory.", () => BurnRateLaw.Shidlovskiy),
+            new("belyaevMaznev", "The law ascribed to Belyaev and Maznev; from memory.", () => BurnRateLaw.BelyaevMaznev),
+        ]),
+    };
 
     public static readonly UnionCodec<WebBurn> Web = new("webBurn", "How the last web of a booster burns, broken into fragments.",
     [
@@ -52,7 +61,7 @@ internal static class SourceCodecs
         var web = f.Required("web", Web, x => x.Web, "The propellant that is left at burn-through, and how it burns.");
         var delay = f.Optional("delay", Quantities.Duration, x => x.Delay, default(Duration),
             "How long after time zero it burns through; 0 when left out.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new GapSource.Booster
         {
             Products = products[v],
@@ -96,7 +105,7 @@ internal static class SourceCodecs
             "Discharge coefficient of the forward opening.");
         var delay = f.Optional("delay", Quantities.Duration, x => x.Delay, default(Duration),
             "How long after time zero it burns through; 0 when left out.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new GapSource.EndBurner
         {
             Products = products[v],
@@ -122,7 +131,10 @@ internal static class SourceCodecs
     [
         new UnionCase<GapSource.Motor, GapSource.Booster>("booster", Booster),
         new UnionCase<GapSource.Motor, GapSource.EndBurner>("endBurner", EndBurner),
-    ]);
+    ])
+    {
+        StartsFrom = ("a booster motor", [new("bore18mm", InventedBooster, () => StartingGaps.Booster)]),
+    };
 
     public static readonly UnionCodec<GapSource> Source = new("gapSource", "Where the hot gas comes from.",
     [
@@ -138,7 +150,7 @@ internal static class SourceCodecs
                 "As many mass flows in kg/s, 0 to 10.");
             var temperature = f.Required("temperature_K", new ColumnCodec([1900, 1900]), x => x.Temperature_K,
                 "As many temperatures in kelvins, 250 to 3500.");
-            var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+            var provenance = ProvenanceCodec.In(f, x => x.Provenance);
             return v => GapSource.Tabulated.FromColumns(
                 products[v], time[v].Span, flow[v].Span, temperature[v].Span, provenance[v]);
         })),
@@ -147,5 +159,8 @@ internal static class SourceCodecs
             var motors = f.Required("motors", new ListCodec<GapSource.Motor>(Motor, 2), x => x.Motors, "The motors.");
             return v => new GapSource.Cluster { Motors = motors[v] };
         })),
-    ]);
+    ])
+    {
+        StartsFrom = ("a source of hot gas", [new("bore18mm", InventedBooster, () => StartingGaps.Booster)]),
+    };
 }

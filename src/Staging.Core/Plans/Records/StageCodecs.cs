@@ -27,7 +27,8 @@ internal static class StageCodecs
         var name = f.Required("name", TextCodec.NotBlank, x => x.Name, "What it is called in the results; unique within a plan.");
         var structure = f.Required("structureMass", Quantities.Mass, x => x.StructureMass, "Everything of the stage but the motors.");
         var motor = f.Required("motor", MotorCodecs.Motor, x => x.Motor, "The motor.");
-        var count = f.Required("motorCount", CountCodec.Whole, x => x.MotorCount, "Number of equal motors that burn side by side.");
+        var count = f.Optional("motorCount", CountCodec.Whole, x => x.MotorCount, 1,
+            "Number of equal motors that burn side by side; 1 when left out.");
         var parallel = f.Optional("parallelMotors", new ListCodec<MotorGroup>(Group), x => x.ParallelMotors, [],
             "Motors of other kinds that burn beside it, lit at the same moment; none when left out.");
         var drag = f.Required("drag", Drag, x => x.Drag, "Drag of the stack while this stage is its lowest part, no motor burning.");
@@ -37,7 +38,8 @@ internal static class StageCodecs
             "Drag of the piece once dropped, before it tumbles or its device acts; the drag above when left out.");
         var recovery = f.Required("recovery", RecoveryCodecs.Recovery, x => x.Recovery,
             "How the piece that this stage becomes comes down.");
-        var ignition = f.Required("ignition", IgnitionCodecs.Ignition, x => x.Ignition, "What lights its motors.");
+        var ignition = f.Optional("ignition", IgnitionCodecs.Ignition, x => x.Ignition, new StageIgnition.AtLaunch(),
+            "What lights its motors; the launch igniter when left out, which the lowest stage has and no other.");
         return v => new Stage
         {
             Name = name[v],

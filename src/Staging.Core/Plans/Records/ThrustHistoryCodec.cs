@@ -3,11 +3,13 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Staging.Core.Flight;
 using Staging.Core.Plans.Codecs;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Records;
 
 /// <summary>
-/// A thrust history: two columns, or the name of a CSV file that holds them. It is written as columns.
+/// A thrust history: the name of a CSV file, as a text or under a key, or two columns. It is written as columns.
 /// </summary>
 internal sealed class ThrustHistoryCodec : Codec<ThrustHistory>
 {
@@ -38,17 +40,20 @@ internal sealed class ThrustHistoryCodec : Codec<ThrustHistory>
     /// <inheritdoc/>
     public override bool TryRead(JsonCursor place, [NotNullWhen(true)] out ThrustHistory? value)
     {
+        if (place.Element.ValueKind == JsonValueKind.String)
+            return ThrustHistoryFile.Codec.TryRead(place, out value);
         bool named = place.Has(FileKey, out _);
         return (named ? File : Columns).TryRead(place, out value);
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, ThrustHistory value) => Columns.Write(writer, value);
+    public override JsonNode Write(ThrustHistory value, WriteContext context) => Columns.Write(value, context);
 
     /// <inheritdoc/>
     public override JsonObject Schema(SchemaDefinitions definitions) => definitions.Reference("thrust", () => new JsonObject
     {
         ["description"] = "Thrust against time from ignition.",
-        ["oneOf"] = new JsonArray(Columns.SchemaOfObject(null, definitions), File.SchemaOfObject(null, definitions)),
+        ["oneOf"] = new JsonArray(Columns.SchemaOfObject(null, definitions), File.SchemaOfObject(null, definitions),
+            ThrustHistoryFile.Codec.Schema(definitions)),
     });
 }

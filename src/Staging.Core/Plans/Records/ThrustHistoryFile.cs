@@ -1,10 +1,11 @@
 using System.Diagnostics;
 using System.Diagnostics.CodeAnalysis;
 using System.Text;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using Staging.Core.Flight;
 using Staging.Core.Plans.Codecs;
+using Staging.Core.Plans.Reading;
+using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Records;
 
@@ -67,7 +68,7 @@ internal sealed class ThrustHistoryFile : Codec<ThrustHistory>
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, ThrustHistory value) =>
+    public override JsonNode Write(ThrustHistory value, WriteContext context) =>
         throw new UnreachableException("A curve does not know the file it came from; it is written as columns.");
 
     /// <inheritdoc/>

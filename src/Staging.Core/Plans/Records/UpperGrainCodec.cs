@@ -20,7 +20,7 @@ internal static class UpperGrainCodec
             "Surface temperature at which the grain counts as lit.");
         var initial = f.Required("initialTemperature", Quantities.Temperature, x => x.InitialTemperature,
             "Temperature of the grain before the gas arrives.");
-        var provenance = f.Required("provenance", ProvenanceCodec.Codec, x => x.Provenance, ProvenanceCodec.Meaning);
+        var provenance = ProvenanceCodec.In(f, x => x.Provenance);
         return v => new UpperGrain
         {
             NozzleThroatDiameter = throat[v],
@@ -32,5 +32,9 @@ internal static class UpperGrainCodec
             InitialTemperature = initial[v],
             Provenance = provenance[v],
         };
-    });
+    })
+    {
+        StartsFrom = ("a grain to be lit",
+            [new("bore18mm", "The invented upper motor of the gap of that name; judged.", () => StartingGaps.Bore18mm.Design.Grain)]),
+    };
 }

@@ -15,10 +15,10 @@ internal static class BuildJson
         w.WriteString("station0", "forward face of the booster motor");
         ReviewJson.Number(w, "upperNozzlePlane_m", design.Tube.Length.Meters);
         w.WriteStartArray("ventAreaAskedIn");
-        foreach (WallHoles wall in gap.Advice.Walls)
+        foreach (WallHoles wall in gap.Advice?.Walls ?? [])
             w.WriteStringValue(wall.Wall);
         w.WriteEndArray();
-        ReviewJson.List(w, "advised", HoleTemplate.Of(gap.Advice), WriteWall);
+        ReviewJson.List(w, "advised", gap.Advice is { } advice ? HoleTemplate.Of(advice) : [], WriteWall);
         ReviewJson.List(w, "drawn", HoleTemplate.Of(design), WriteWall);
         w.WriteStartObject("joint");
         FrictionJoint coupler = design.Joint.Coupler;

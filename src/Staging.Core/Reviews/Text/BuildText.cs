@@ -19,7 +19,7 @@ internal static class BuildText
     public static void Write(GapReview gap, TextSheet sheet)
     {
         GapDesign design = gap.Run.Problem.Design;
-        ImmutableArray<HoleTemplate> drawn = HoleTemplate.Of(design), advised = HoleTemplate.Of(gap.Advice);
+        ImmutableArray<HoleTemplate> drawn = HoleTemplate.Of(design), advised = gap.Advice is { } advice ? HoleTemplate.Of(advice) : [];
         sheet.Heading($"What to build, {gap.Staging.LowerStage} to {gap.Staging.UpperStage}");
         sheet.Row("station 0", Invariant.Text($"forward face of the booster motor; upper nozzle plane at "
             + $"{design.Tube.Length.Millimeters:0.0#} mm"));
@@ -31,29 +31,29 @@ internal static class BuildText
         Joint(design.Joint, gap, sheet);
     }
 
-    private static void Areas(GapDesign design, VentAdvice advice, TextSheet sheet)
+    private static void Areas(GapDesign design, VentAdvice? advice, TextSheet sheet)
     {
-        string light = string.Join("", advice.Windows.Select(w => Invariant.Text(
+        string light = string.Join("", (advice?.Windows ?? []).Select(w => Invariant.Text(
             $"; {w.Min.SquareMillimeters:F1} to {w.Max.SquareMillimeters:F1} mm2 light")
             + (w.ReachesScanEnd ? " (the most that fits)" : "")));
-        if (advice.Recommended is { } asked)
+        if (advice is { Recommended: { } asked })
             sheet.Row("vent area asked", asked.SquareMillimeters, "F1", "mm2", "in " + Joined(advice.Walls.Select(w => Name(w.Wall)))
                 + (advice.Walls.Length > 1 ? ", each" : "") + light);
         else
-            sheet.Row("vent area asked", advice.Reason);
+            sheet.Row("vent area asked", advice?.Reason ?? "not asked: the plan has no layout of new vents");
         sheet.Row("vent area drawn", design.TotalVentArea.SquareMillimeters, "F1", "mm2",
-            "in the guide tube" + Against(design.TotalVentArea, advice.Recommended));
+            "in the guide tube" + Against(design.TotalVentArea, advice?.Recommended));
         foreach (Jacket jacket in design.Jackets.Where(j => !j.Openings.IsEmpty))
         {
             Area area = Area.FromSquareMeters(jacket.Openings.Sum(o => o.Holes.TotalArea.SquareMeters));
-            Area? asks = advice.Walls.Any(w => w.Wall == jacket.Name) ? advice.Recommended : null;
+            Area? asks = advice?.Walls.Any(w => w.Wall == jacket.Name) is true ? advice.Recommended : null;
             sheet.Row("", area.SquareMillimeters, "F1", "mm2", $"out of {Name(jacket.Name)}{Against(area, asks)}");
         }
     }
 
     private static string Against(Area area, Area? asked) => asked is { } a ? Invariant.Text($"; {area / a:F2} of what is asked") : "";
 
-    private static void Wall(string wall, ImmutableArray<HoleTemplate> drawn, ImmutableArray<HoleTemplate> advised, VentAdvice advice,
+    private static void Wall(string wall, ImmutableArray<HoleTemplate> drawn, ImmutableArray<HoleTemplate> advised, VentAdvice? advice,
         TextSheet sheet)
     {
         string tube = Joined(drawn.Concat(advised).Select(t => t.OuterDiameter).OfType<Length>()
@@ -61,7 +61,7 @@ internal static class BuildText
         sheet.Row(wall, tube.Length > 0 ? $"outside diameter {tube}" : "outside diameter not stated");
         bool same = Same(drawn, advised);
         Rings(same ? "  drill, drawn as advised" : "  drill, as advised", advised, sheet);
-        if (advice.Walls.FirstOrDefault(w => w.Wall == wall) is { Drilled: { } taken, Pattern: var pattern }
+        if (advice?.Walls.FirstOrDefault(w => w.Wall == wall) is { Drilled: { } taken, Pattern: var pattern }
             && advised.SelectMany(t => t.Rings).All(r => r.Drill == taken.Drill))
             sheet.Row("    area with that drill", Areas(taken, pattern));
         if (!same)
@@ -122,7 +122,7 @@ internal static class BuildText
             sheet.Row("joint, what slides", moving.Grams, "F0", "g", "motor tube and motor, rearwards");
         if (joint.RearPassages is { } rear)
             sheet.Row("centring rings", Invariant.Text($"{rear.Count} holes of {rear.Diameter.Millimeters:F1} mm, rearwards"));
-        string advised = gap.Advice.Engagement is { } least ? Invariant.Text($"; advised: {least.Millimeters:F1} mm or more") : "";
+        string advised = gap.Advice?.Engagement is { } least ? Invariant.Text($"; advised: {least.Millimeters:F1} mm or more") : "";
         sheet.Row("joint, engagement", coupler.Engagement.Millimeters, "F1", "mm", Invariant.Text(
             $"of travel until it opens; pressed on over {coupler.PressureDiameter.Millimeters:F1} mm diameter{advised}"));
     }

@@ -12,11 +12,8 @@ internal static class GapText
         GapDesign design = run.Problem.Design;
         sheet.Heading(Invariant.Text($"Gap from {gap.Staging.LowerStage} to {gap.Staging.UpperStage}: "
             + $"{design.Tube.Length.Millimeters:F0} mm long, bore {design.Tube.Bore.Millimeters:F1} mm"));
-        sheet.Row("over what is unknown", gap.Bracket.Verdict);
-        sheet.Row("  does the joint hold", BracketText.Joint(gap.Bracket));
-        sheet.Row("  does fire arrive", BracketText.Fire(gap.Bracket));
-        if (BracketText.Vents(gap.Bracket) is { Length: > 0 } vents)
-            sheet.Row("  which vents", vents);
+        if (gap.Bracket is { } bracket)
+            Unknown(bracket, sheet);
         Moment("front at the last vent", run, GapEventKind.FrontAtLastVent, sheet);
         if (run.TimeOf(GapEventKind.PiecesAtNozzle) is not null)
             Moment("pieces at the nozzle", run, GapEventKind.PiecesAtNozzle, sheet);
@@ -38,6 +35,15 @@ internal static class GapText
         sheet.Row("cause", run.Outcome.Cause);
         sheet.Row(run.Outcome.IsLit ? "what keeps the margin" : "what would help", run.Outcome.Remedy);
         BuildText.Write(gap, sheet);
+    }
+
+    private static void Unknown(GapBracket bracket, TextSheet sheet)
+    {
+        sheet.Row("over what is unknown", bracket.Verdict);
+        sheet.Row("  does the joint hold", BracketText.Joint(bracket));
+        sheet.Row("  does fire arrive", BracketText.Fire(bracket));
+        if (BracketText.Vents(bracket) is { Length: > 0 } vents)
+            sheet.Row("  which vents", vents);
     }
 
     private static void Moment(string name, GapRun run, GapEventKind kind, TextSheet sheet)

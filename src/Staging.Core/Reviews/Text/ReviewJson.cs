@@ -54,17 +54,20 @@ internal static class ReviewJson
             Number(w, "sinceBurnThrough_s", e.Time.Seconds);
         });
         Number(w, "ventAreaGiven_m2", run.Problem.Design.TotalVentArea.SquareMeters);
-        Number(w, "ventAreaAsked_m2", gap.Advice.Recommended?.SquareMeters);
-        w.WriteString("ventReason", gap.Advice.Reason);
-        List(w, "ventWindows", gap.Advice.Windows, static (w, v) =>
+        Number(w, "ventAreaAsked_m2", gap.Advice?.Recommended?.SquareMeters);
+        w.WriteString("ventReason", gap.Advice?.Reason);
+        List(w, "ventWindows", gap.Advice?.Windows ?? [], static (w, v) =>
         {
             Number(w, "least_m2", v.Min.SquareMeters);
             Number(w, "greatest_m2", v.Max.SquareMeters);
             w.WriteBoolean("reachesScanEnd", v.ReachesScanEnd);
         });
-        WriteHoles(w, gap.Advice.Holes);
+        WriteHoles(w, gap.Advice?.Holes);
         BuildJson.Write(w, gap);
-        WriteBracket(w, gap.Bracket);
+        if (gap.Bracket is { } bracket)
+            WriteBracket(w, bracket);
+        else
+            w.WriteNull("bracket");
     }
 
     private static void WriteBracket(Utf8JsonWriter w, GapBracket bracket)

@@ -14,14 +14,14 @@ internal static class ChangeTrials
     /// <summary>Strongest joint that can be described [N].</summary>
     private const double MaxForce = 2000;
 
-    public static IEnumerable<TriedChange> Of(GapRun run, GapIgnition gap, VentAdvice advice, CancellationToken cancel)
+    public static IEnumerable<TriedChange> Of(GapRun run, GapIgnition gap, VentAdvice? advice, CancellationToken cancel)
     {
         if (run.Outcome.IsLitBeforeParting)
             yield break;
         GapProblem problem = run.Problem;
         if (OuterHoles(problem) is { } opened)
             yield return Try(opened.Change, opened.Problem);
-        if (advice.Run is { } drilled)
+        if (advice is { Run: { } drilled })
             yield return new TriedChange($"the vents asked for ({string.Join("; ", advice.Walls)})", drilled);
         double force = problem.Design.Joint.Coupler.BreakawayForce.Newtons;
         if (run.TimeOf(GapEventKind.JointOpens) is not null && force is > 0 and <= MaxForce / Firmer)
@@ -63,17 +63,17 @@ internal static class ChangeTrials
     /// Half the gap, its vents below the nozzle with the area asked for, or else the area it has; null where it has no
     /// layout, or that area cannot be drilled there.
     /// </summary>
-    private static GapProblem? HalfAsLong(GapProblem problem, GapIgnition gap, VentAdvice advice)
+    private static GapProblem? HalfAsLong(GapProblem problem, GapIgnition gap, VentAdvice? advice)
     {
         GapDesign design = problem.Design;
-        Area area = advice.Recommended ?? design.TotalVentArea;
+        Area area = advice?.Recommended ?? design.TotalVentArea;
         Length half = Shorter * design.Tube.Length;
-        if (area.SquareMeters <= 0 || half.Meters < MinLength || !design.Tube.Steps.IsEmpty)
+        if (gap.Layout is not { } layout || area.SquareMeters <= 0 || half.Meters < MinLength || !design.Tube.Steps.IsEmpty)
             return null;
         EquatableArray<Vent> nearer = [.. design.Vents.Take(1).Select(v => v with { Station = Shorter * v.Station })];
         GapProblem shorter = problem.With(length: half, vents: nearer);
-        return gap.Layout.Check(shorter.Design).IsEmpty && VentRange.Of(gap.Layout, shorter.Design).Holds(area.SquareMeters)
-            ? shorter.WithVents(gap.Layout, area)
+        return layout.Check(shorter.Design).IsEmpty && VentRange.Of(layout, shorter.Design).Holds(area.SquareMeters)
+            ? shorter.WithVents(layout, area)
             : null;
     }
 

@@ -1,22 +1,32 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 
-namespace Staging.Core.Plans.Codecs;
+namespace Staging.Core.Plans.Reading;
 
 /// <summary>
 /// One place in a JSON text: the value that stands there and the way to it. Problems are reported to the place they
 /// belong to.
 /// </summary>
+/// <remarks>
+/// An object may start from another one, its basis: what it does not say itself, the basis says. Nothing is copied, and
+/// a value knows where it really stands.
+/// </remarks>
 internal sealed class JsonCursor
 {
+    /// <summary>Keys of a quantity in its long form.</summary>
+    public const string ValueKey = "value", UnitKey = "unit";
+
+    /// <summary>The key that names the set from which an object starts.</summary>
+    public const string StartKey = "startFrom";
+
     /// <summary>No number of a plan comes near it, and no change of unit makes it overflow.</summary>
-    private const double LargestNumber = 1e200;
+    public const double LargestNumber = 1e200;
 
     private readonly JsonCursor? parent;
     private readonly string step;
 
-    private JsonCursor(JsonCursor? parent, string step, JsonElement element, ReadContext reading) =>
-        (this.parent, this.step, Element, Reading) = (parent, step, element, reading);
+    private JsonCursor(JsonCursor? parent, string step, JsonElement element, ReadContext reading, JsonCursor? basis = null) =>
+        (this.parent, this.step, Element, Reading, Basis) = (parent, step, element, reading, basis);
 
     /// <summary>The value.</summary>
     public JsonElement Element { get; }
@@ -24,20 +34,34 @@ internal sealed class JsonCursor
     /// <summary>The reading this place belongs to.</summary>
     public ReadContext Reading { get; }
 
+    /// <summary>The object from which this one starts; null where it says everything itself.</summary>
+    public JsonCursor? Basis { get; }
+
     /// <summary>The way from the root, as a JSON path (RFC 9535): <c>$.stages[1].name</c>.</summary>
     public string Path => parent is null ? step : parent.Path + step;
 
-    /// <summary>The whole text.</summary>
-    public static JsonCursor Root(JsonElement element, ReadContext reading) => new(null, "$", element, reading);
+    /// <summary>The whole text, or the whole of a starting set.</summary>
+    public static JsonCursor Root(JsonElement element, ReadContext reading, string name = "$") => new(null, name, element, reading);
 
-    /// <summary>The value of a key of this object.</summary>
-    public JsonCursor Under(string key, JsonElement element) => new(this, StepTo(key), element, Reading);
+    /// <summary>The value of a key of this object, on top of what the basis says there.</summary>
+    public JsonCursor Under(string key, JsonElement element, JsonCursor? basis = null)
+    {
+        Reading.CountValue();
+        return new(this, StepTo(key), element, Reading, basis is not null && IsOn(element, basis) ? basis : null);
+    }
 
     /// <summary>The place of a key that is not there.</summary>
     public JsonCursor Under(string key) => Under(key, default);
 
     /// <summary>An item of this array, counted from 0.</summary>
-    public JsonCursor Item(int index, JsonElement element) => new(this, $"[{index}]", element, Reading);
+    public JsonCursor Item(int index, JsonElement element)
+    {
+        Reading.CountValue();
+        return new(this, $"[{index}]", element, Reading);
+    }
+
+    /// <summary>The same place on another basis.</summary>
+    public JsonCursor On(JsonCursor? basis) => new(parent, step, Element, Reading, basis);
 
     /// <summary>Says what is wrong here.</summary>
     public void Report(string message) => Reading.Report(Path, message);
@@ -85,8 +109,22 @@ internal sealed class JsonCursor
         return false;
     }
 
-    /// <summary>The place of a key of this object; false where this is no object or has no such key.</summary>
+    /// <summary>
+    /// The place of a key of this object, or of its basis; false where this is no object or has no such key.
+    /// </summary>
     public bool Has(string key, [NotNullWhen(true)] out JsonCursor? place)
+    {
+        JsonCursor? below = null;
+        Basis?.Has(key, out below);
+        if (!HasOwn(key, out place))
+            place = below;
+        else if (below is not null && IsOn(place.Element, below))
+            place = place.On(below);
+        return place is not null;
+    }
+
+    /// <summary>The place of a key of this object itself.</summary>
+    public bool HasOwn(string key, [NotNullWhen(true)] out JsonCursor? place)
     {
         place = null;
         if (Element.ValueKind != JsonValueKind.Object)
@@ -98,6 +136,45 @@ internal sealed class JsonCursor
         }
 
         return place is not null;
+    }
+
+    /// <summary>
+    /// The values of all keys of this object, whatever their names; reports those that are unreadable or there twice.
+    /// </summary>
+    public IEnumerable<JsonCursor> Members()
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (JsonProperty property in Element.EnumerateObject())
+        {
+            if (NameOf(property) is not { } name)
+                Report("a key holds half a surrogate pair; it is not Unicode.");
+            else if (!seen.Add(name))
+                Under(name).Report("the key stands here more than once.");
+            else
+                yield return Under(name, property.Value);
+        }
+    }
+
+    /// <summary>The first of the keys of this object, each cut short, to be listed in a message.</summary>
+    public IEnumerable<string> KeysInShort()
+    {
+        const int Most = 20;
+        return Element.ValueKind == JsonValueKind.Object
+            ? Element.EnumerateObject().Select(NameOf).OfType<string>().Take(Most).Select(Excerpt)
+            : [];
+    }
+
+    /// <summary>
+    /// The same object without a basis of another kind: one that says another word there is not laid over it.
+    /// </summary>
+    public JsonCursor OfOneKind(string kindKey)
+    {
+        if (Basis is null)
+            return this;
+        JsonCursor basis = Basis.OfOneKind(kindKey);
+        bool isOther = HasOwn(kindKey, out JsonCursor? own) && basis.Has(kindKey, out JsonCursor? other)
+            && own.Element.ToString() != other.Element.ToString();
+        return On(isOther ? null : basis);
     }
 
     /// <summary>
@@ -121,6 +198,13 @@ internal sealed class JsonCursor
         const int Most = 60;
         return text.Length <= Most ? text : text[..(char.IsHighSurrogate(text[Most - 1]) ? Most - 1 : Most)] + "...";
     }
+
+    /// <summary>
+    /// Whether an object is laid over another: not a quantity, and not one that starts from a set of its own.
+    /// </summary>
+    private static bool IsOn(JsonElement element, JsonCursor basis) =>
+        element.ValueKind == JsonValueKind.Object && basis.Element.ValueKind == JsonValueKind.Object
+        && !element.EnumerateObject().Any(p => NameOf(p) is StartKey or ValueKey or UnitKey);
 
     private static string StepTo(string key)
     {

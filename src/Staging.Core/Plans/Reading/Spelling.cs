@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Staging.Core.Plans.Codecs;
+namespace Staging.Core.Plans.Reading;
 
 /// <summary>What a misspelt word was probably meant to be.</summary>
 internal static class Spelling

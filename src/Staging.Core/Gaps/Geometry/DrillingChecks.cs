@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+
+namespace Staging.Core.Gaps;
+
+/// <summary>Whether the holes of a tube can be drilled into it at all.</summary>
+/// <remarks>
+/// Pure geometry. Round holes of one ring take their diameters of the circumference of the bore, however they are
+/// turned; over a length no opening is larger than the wall itself. A hole wider than the bore has no wall to stand in.
+/// A wall thicker than the bore belongs to a block three bores wide, not to a tube: a judgement, and a generous one.
+/// </remarks>
+internal static class DrillingChecks
+{
+    /// <summary>Share of the wall that round holes take when they touch [-]: beyond, a side is cut open.</summary>
+    private const double FullRing = Math.PI / 4;
+
+    /// <summary>For sums that are as large as their limit up to rounding [-].</summary>
+    private const double Rounding = 1 + 1e-9;
+
+    /// <summary>Adds the findings.</summary>
+    public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
+    {
+        for (int i = 0; i < design.Vents.Length; i++)
+        {
+            if (!AddVent(findings, design, i))
+                continue;
+            for (int k = 0; k < i; k++)
+                AddOverlap(findings, design, k, i);
+        }
+    }
+
+    /// <summary>Checks one vent; false where it cannot be drilled alone.</summary>
+    private static bool AddVent(ImmutableArray<ModelFinding>.Builder findings, GapDesign design, int i)
+    {
+        Vent vent = design.Vents[i];
+        double diameter = vent.Holes.Diameter.Meters, wall = vent.Holes.WallThickness.Meters, bore = Bore(design, vent);
+        int before = findings.Count;
+        if (wall > bore)
+            Error(findings, "GAP014", $"Vents[{i}].Holes.WallThickness",
+                $"A wall of {wall * 1e3:G4} mm round a bore of {bore * 1e3:G4} mm is no tube; it may be at most as thick as the bore.");
+        if (diameter > bore)
+            Error(findings, "GAP002", $"Vents[{i}].Holes.Diameter",
+                $"A hole of {diameter * 1e3:G4} mm is wider than the bore of {bore * 1e3:G4} mm; it may be at most as wide.");
+        else if (Taken(vent) > Offered(vent, bore) * Rounding)
+            Error(findings, "GAP002", $"Vents[{i}].Holes.Count",
+                $"{vent.Holes.Count} holes of {diameter * 1e3:G4} mm do not fit {Where(vent)} a bore of {bore * 1e3:G4} mm; there may be at "
+                    + $"most {MostHoles(vent, bore)}{(vent.Spread > 0 ? "" : ", or more over a stated axial length")}.");
+        else if (vent.Spread > 0 && Taken(vent) > FullRing * Offered(vent, bore) * Rounding)
+            GapChecks.Add(findings, FindingSeverity.Warning, "GAP002", $"Vents[{i}].Holes",
+                $"{vent.Holes.Count} holes of {diameter * 1e3:G4} mm are an open side of {Length(vent) * 1e3:G4} mm of a bore of "
+                    + $"{bore * 1e3:G4} mm: most of the gas leaves before it has passed them.");
+        return findings.Count == before;
+    }
+
+    /// <summary>Two vents that lie at one station: impossible, or a matter of turning one against the other.</summary>
+    private static void AddOverlap(ImmutableArray<ModelFinding>.Builder findings, GapDesign design, int one, int other)
+    {
+        Vent a = design.Vents[one], b = design.Vents[other];
+        double apart = Math.Abs(a.Station.Meters - b.Station.Meters), half = 0.5 * (Length(a) + Length(b));
+        if (apart * Rounding >= half)
+            return;
+        double bore = Math.Min(Bore(design, a), Bore(design, b));
+        double share = Taken(a) / Offered(a, bore) + Taken(b) / Offered(b, bore);
+        if (share > Rounding)
+            Error(findings, "GAP013", $"Vents[{other}].Station", $"The holes lie over those of Vents[{one}]: {apart * 1e3:G4} mm from centre "
+                + $"to centre, and round the bore there is room for {1 / share:P0} of both. The stations must be {half * 1e3:G4} mm apart.");
+        else
+            GapChecks.Add(findings, FindingSeverity.Warning, "GAP013", $"Vents[{other}].Station", $"The holes lie at the station of those "
+                + $"of Vents[{one}], {apart * 1e3:G4} mm from centre to centre: they fit where they are turned against each other. "
+                + $"Stations {half * 1e3:G4} mm apart need no turning.");
+    }
+
+    private static string Where(Vent vent) =>
+        vent.Spread > 0 ? Invariant.Text($"over {Length(vent) * 1e3:G4} mm of") : "side by side round";
+
+    private static double Bore(GapDesign design, Vent vent) => design.Tube.Profile.BoreBelow(vent.Station.Meters);
+
+    private static double Length(Vent vent) => vent.Holes.Diameter.Meters + vent.Spread;
+
+    /// <summary>What the holes take: in one ring of the circumference [m], over a length of the wall [m2].</summary>
+    private static double Taken(Vent vent) =>
+        vent.Spread > 0 ? vent.Holes.TotalArea.SquareMeters : vent.Holes.Count * vent.Holes.Diameter.Meters;
+
+    /// <summary>What there is of it.</summary>
+    private static double Offered(Vent vent, double bore) => Math.PI * bore * (vent.Spread > 0 ? Length(vent) : 1);
+
+    private static int MostHoles(Vent vent, double bore) => (int)(vent.Holes.Count * Rounding * Offered(vent, bore) / Taken(vent));
+
+    private static void Error(ImmutableArray<ModelFinding>.Builder findings, string code, string path, Invariant.Handler text) =>
+        GapChecks.Add(findings, FindingSeverity.Error, code, path, text);
+}

@@ -1,0 +1,59 @@
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Gaps;
+
+/// <summary>Holes that nobody can drill are an error with place, value and limit; what can be built is none.</summary>
+public class DrillingTests
+{
+    public static TheoryData<string, Vent[], double, string, string, string> Impossible => new()
+    {
+        { "wider than the bore", [At(100, 6, 4)], 2, "GAP002", "Vents[0].Holes.Diameter", "A hole of 6 mm is wider than the bore of 2 mm; it may be at most as wide." },
+        { "1000 holes in one ring", [At(100, 6, 1000)], 18, "GAP002", "Vents[0].Holes.Count", "1000 holes of 6 mm do not fit side by side round a bore of 18 mm; there may be at most 9, or more over a stated axial length." },
+        { "ten round 18 mm", [At(100, 6, 10)], 18, "GAP002", "Vents[0].Holes.Count", "10 holes of 6 mm do not fit side by side" },
+        { "more than the wall", [At(60, 6, 300) with { AxialLength = Length.FromMillimeters(100) }], 18, "GAP002", "Vents[0].Holes.Count", "300 holes of 6 mm do not fit over 100 mm of a bore of 18 mm; there may be at most 200." },
+        { "a wall of 40 mm", [At(100, 6, 4, 40)], 18, "GAP014", "Vents[0].Holes.WallThickness", "A wall of 40 mm round a bore of 18 mm is no tube; it may be at most as thick as the bore." },
+        { "two vents at one place", [At(100, 6, 6), At(102, 6, 6)], 18, "GAP013", "Vents[1].Station", "The holes lie over those of Vents[0]: 2 mm from centre to centre, and round the bore there is room for 79 % of both. The stations must be 6 mm apart." },
+    };
+
+    [Theory]
+    [MemberData(nameof(Impossible))]
+    public void What_cannot_be_drilled_is_an_error_and_is_not_run(string what, Vent[] vents, double bore_mm, string code, string path, string words)
+    {
+        GapProblem gap = Gap(bore_mm, vents);
+        ModelFinding finding = Assert.Single(gap.Check(), f => f.Code == code);
+        Assert.Equal((FindingSeverity.Error, path), (finding.Severity, finding.Path));
+        Assert.True(finding.Message.StartsWith(words, StringComparison.Ordinal), $"{what}: {finding.Message}");
+        Assert.Contains(finding, Assert.Throws<InvalidModelException>(() => gap.Solve()).Findings);
+    }
+
+    [Fact]
+    public void What_can_be_drilled_is_no_error()
+    {
+        // Nine 6 mm holes are 54 mm round; the bore of 18 mm is 56.5 mm round. A hole as wide as its bore can be drilled, just.
+        Assert.DoesNotContain(Gap(18, At(100, 6, 9)).Check(), IsError);
+        Assert.DoesNotContain(Gap(6, At(100, 6, 1)).Check(), IsError);
+        Assert.DoesNotContain(Gap(18, At(100, 6, 4), At(106, 6, 4)).Check(), f => f.Code == "GAP013");
+        Assert.DoesNotContain(Gap(18, At(60, 6, 100) with { AxialLength = Length.FromMillimeters(100) }).Check(), IsError);
+    }
+
+    [Fact]
+    public void Two_rings_at_one_station_that_fit_when_turned_are_a_warning()
+    {
+        ModelFinding finding = Assert.Single(Gap(18, At(100, 6, 4), At(102, 6, 4)).Check(), f => f.Code == "GAP013");
+        Assert.Equal(FindingSeverity.Warning, finding.Severity);
+        Assert.Contains("turned against each other", finding.Message, StringComparison.Ordinal);
+    }
+
+    private static bool IsError(ModelFinding finding) => finding.Severity == FindingSeverity.Error;
+
+    private static GapProblem Gap(double bore_mm, params Vent[] vents) =>
+        StartingGaps.Bore18mm.With(bore: Length.FromMillimeters(bore_mm), vents: [.. vents]).With(d => d with { DischargeLaw = ShortTubeLaw.SquareInlet });
+
+    private static Vent At(double station_mm, double diameter_mm, int count, double wall_mm = 0.5) => new()
+    {
+        Station = Length.FromMillimeters(station_mm),
+        Holes = new VentHoles { Diameter = Length.FromMillimeters(diameter_mm), WallThickness = Length.FromMillimeters(wall_mm), Count = count },
+    };
+}
