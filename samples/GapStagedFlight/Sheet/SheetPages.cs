@@ -56,7 +56,7 @@ internal sealed class SheetPages
         }
 
         pen.BeginClip(new Box(edge - Edge, Upper - Edge, Count == 1 ? paper.Width : edge + window.Right - window.Left + Edge,
-            Upper + window.Lower - window.Upper + Edge));
+            Count == 1 ? paper.FootTop : Upper + window.Lower - window.Upper + Edge));
         drawing.Draw();
         words.Draw(pen, left, zero, tiles.Rows.Select(r => (strip.Top - r.Lower, strip.Top - r.Upper)));
         tiles.Draw(pen, left, upper, [.. strip.Holes.Select(h => drawing.Bounds(h))]);

@@ -10,35 +10,38 @@ internal sealed class StripWords
 {
     private const double Size = 2.6, LineStep = 3.5, Indent = 10, Widest = 95, MostRings = 6, Clear = 5;
     private readonly Strip strip;
-    private readonly string[] lines;
-    private readonly double room;
+    private readonly string[] sentences;
 
     public StripWords(Strip strip, string title)
     {
         this.strip = strip;
-        room = Math.Min(strip.Around, Widest) - Indent - 2;
-        lines =
+        sentences =
         [
-            .. new[] { title, $"upper edge {Edge(strip, strip.Top)}", $"lower edge {Edge(strip, strip.Bottom)}" }
-                .Concat(strip.Template.Rings.Length > MostRings ? [] : strip.Template.Rings.Reverse().Select(Ring))
-                .SelectMany(line => Letters.Lines(line, Size, room)),
+            title, $"upper edge {Edge(strip, strip.Top)}", $"lower edge {Edge(strip, strip.Bottom)}",
+            .. strip.Template.Rings.Length > MostRings ? [] : strip.Template.Rings.Reverse().Select(Ring),
         ];
     }
-
-    private double Height => Math.Max(lines.Length, 6) * LineStep + 2;
 
     /// <summary>Draws on a page whose windows show given stations.</summary>
     public void Draw(IPen pen, double left, double zero, IEnumerable<(double Low, double High)> windows)
     {
         (double low, double high) = FreeBands().SelectMany(band => windows.Select(w =>
             (Low: Math.Max(band.Low, w.Low), High: Math.Min(band.High, w.High)))).MaxBy(b => b.High - b.Low);
-        bool fits = high - low >= Height;
-        double x = fits ? left : left + strip.Width + 4, top = zero - (fits ? 0.5 * (low + high + Height) : strip.Top);
-        double shaft = x + 5;
-        pen.Line(Stroke.Cut, shaft, top + Height, shaft, top);
+        double room = Math.Min(strip.Around, Widest) - Indent - 2;
+        string[] lines = Wrapped(room);
+        if (high - low >= Height(lines))
+            Block(pen, lines, room, left, zero - 0.5 * (low + high + Height(lines)));
+        else
+            Block(pen, Wrapped(Widest), Widest, left + strip.Width + 4, zero - strip.Top);
+    }
+
+    private static void Block(IPen pen, string[] lines, double room, double x, double top)
+    {
+        double shaft = x + 5, bottom = top + Height(lines);
+        pen.Line(Stroke.Cut, shaft, bottom, shaft, top);
         pen.Line(Stroke.Cut, shaft, top, shaft - 1.5, top + 3);
         pen.Line(Stroke.Cut, shaft, top, shaft + 1.5, top + 3);
-        pen.Text(shaft - 1.2, top + Height - 1, Size, "flight", upright: true);
+        pen.Text(shaft - 1.2, bottom - 1, Size, "flight", upright: true);
         for (int i = 0; i < lines.Length; i++)
         {
             double y = top + (i + 1) * LineStep;
@@ -46,6 +49,10 @@ internal sealed class StripWords
             pen.Text(x + Indent, y, Letters.Fitting(lines[i], Size, room), lines[i]);
         }
     }
+
+    private string[] Wrapped(double room) => [.. sentences.SelectMany(s => Letters.Lines(s, Size, room))];
+
+    private static double Height(string[] lines) => Math.Max(lines.Length, 6) * LineStep + 2;
 
     private IEnumerable<(double Low, double High)> FreeBands()
     {
