@@ -61,8 +61,9 @@ internal static class DrillingChecks
         double bore = Math.Min(Bore(design, a), Bore(design, b));
         double share = Taken(a) / Offered(a, bore) + Taken(b) / Offered(b, bore);
         if (share > Rounding)
-            Error(findings, "GAP013", $"Vents[{other}].Station", $"The holes lie over those of Vents[{one}]: {apart * 1e3:G4} mm from centre "
-                + $"to centre, and round the bore there is room for {1 / share:P0} of both. The stations must be {half * 1e3:G4} mm apart.");
+            Error(findings, "GAP013", $"Vents[{other}].Station",
+                $"The holes lie over those of Vents[{one}]: {apart * 1e3:G4} mm from centre to centre, and round the bore there is room for "
+                    + $"{1 / share:P0} of both. The stations must be {half * 1e3:G4} mm apart.");
         else
             GapChecks.Add(findings, FindingSeverity.Warning, "GAP013", $"Vents[{other}].Station", $"The holes lie at the station of those "
                 + $"of Vents[{one}], {apart * 1e3:G4} mm from centre to centre: they fit where they are turned against each other. "

@@ -5,7 +5,7 @@ using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
-/// <summary>A text that is not blank.</summary>
+/// <summary>A text that is not blank and holds no control characters, which could steer a terminal.</summary>
 internal sealed class TextCodec : Codec<string>
 {
     /// <summary>The only one; it has no parameters.</summary>
@@ -19,10 +19,16 @@ internal sealed class TextCodec : Codec<string>
     {
         if (!place.TryText(out value))
             return false;
-        bool blank = string.IsNullOrWhiteSpace(value);
-        if (blank)
+        int control = 0;
+        while (control < value.Length && !char.IsControl(value[control]) && value[control] is not ('\u2028' or '\u2029'))
+            control++;
+        bool isBlank = string.IsNullOrWhiteSpace(value);
+        if (isBlank)
             place.Report("the text is blank; some words are wanted here.");
-        return !blank;
+        else if (control < value.Length)
+            place.Report($"the text holds a control character, \\u{(int)value[control]:x4}, as character {control + 1}; it may hold none, and no "
+                + "line breaks.");
+        return !isBlank && control == value.Length;
     }
 
     /// <inheritdoc/>
