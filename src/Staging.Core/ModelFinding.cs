@@ -10,7 +10,9 @@ public sealed record ModelFinding(FindingSeverity Severity, string Code, string 
     /// <summary>The file that the model was read from; null where there is none.</summary>
     public string? File { get; init; }
 
-    /// <summary>The value at the path as it is written in that text, cut short; null where it is not one value.</summary>
+    /// <summary>
+    /// The value at the path as it is written in that text, cut short; null where it is not one value.
+    /// </summary>
     public string? Written { get; init; }
 
     /// <summary>The finding on one line.</summary>

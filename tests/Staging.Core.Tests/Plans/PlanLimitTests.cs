@@ -19,6 +19,13 @@ public class PlanLimitTests
     }
 
     [Fact]
+    public void Control_characters_are_refused_in_code_too_so_that_what_is_written_can_be_read()
+    {
+        Assert.StartsWith("Name: the text holds a control character, \\u001b, as character 4;", Assert.Throws<ArgumentException>(() => DemoPlan.Plan with { Name = "two\u001b[2J" }).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => new Provenance { Source = "own", Locator = "p. 1\n", How = Evidence.Measured });
+    }
+
+    [Fact]
     public void A_text_of_more_than_four_million_characters_is_refused() =>
         Assert.Equal(TooLong, Assert.Single(DemoPlan.ProblemsOf(DemoPlan.Short + new string(' ', 4_000_000))).Message);
 

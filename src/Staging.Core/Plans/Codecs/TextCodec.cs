@@ -19,16 +19,10 @@ internal sealed class TextCodec : Codec<string>
     {
         if (!place.TryText(out value))
             return false;
-        int control = 0;
-        while (control < value.Length && !char.IsControl(value[control]) && value[control] is not ('\u2028' or '\u2029'))
-            control++;
-        bool isBlank = string.IsNullOrWhiteSpace(value);
-        if (isBlank)
-            place.Report("the text is blank; some words are wanted here.");
-        else if (control < value.Length)
-            place.Report($"the text holds a control character, \\u{(int)value[control]:x4}, as character {control + 1}; it may hold none, and no "
-                + "line breaks.");
-        return !isBlank && control == value.Length;
+        string? fault = string.IsNullOrWhiteSpace(value) ? "the text is blank; some words are wanted here." : Guard.ControlCharacter(value);
+        if (fault is not null)
+            place.Report(fault);
+        return fault is null;
     }
 
     /// <inheritdoc/>

@@ -17,7 +17,9 @@ internal static class BoundedText
         return new StreamReader(path, Strict);
     }
 
-    /// <summary>All of a text; null where it is longer than a plan may be. An endless one is left at that length.</summary>
+    /// <summary>
+    /// All of a text; null where it is longer than a plan may be. An endless one is left at that length.
+    /// </summary>
     public static string? ReadAll(TextReader reader)
     {
         var text = new StringBuilder();

@@ -42,7 +42,9 @@ internal sealed class JsonCursor
     /// <summary>The way from the root, as a JSON path (RFC 9535): <c>$.stages[1].name</c>.</summary>
     public string Path => parent is null ? step : parent.Path + step;
 
-    /// <summary>Where the value is written: elsewhere than at <see cref="Path"/> if it comes from a starting set.</summary>
+    /// <summary>
+    /// Where the value is written: elsewhere than at <see cref="Path"/> if it comes from a starting set.
+    /// </summary>
     public string WrittenAt => origin?.WrittenAt ?? (parent is null ? step : parent.WrittenAt + step);
 
     /// <summary>The whole text, or the whole of a starting set.</summary>

@@ -3,7 +3,9 @@ using System.Text.Json;
 
 namespace Staging.Core.Plans.Reading;
 
-/// <summary>What is wrong with a text that is not JSON, in plain words, told by the character where reading stopped.</summary>
+/// <summary>
+/// What is wrong with a text that is not JSON, in plain words, told by the character where reading stopped.
+/// </summary>
 internal static class JsonFault
 {
     private const string Value = "a value is a text in double quotes, a number, an object, a list, true or false";
@@ -24,7 +26,7 @@ internal static class JsonFault
             '/' or '#' => "remarks have no place in a plan; they belong in the sources of the numbers.",
             '\'' => "texts and keys stand in double quotes.",
             ',' => "a comma stands where a key or a value is wanted.",
-            '}' or ']' => "a bracket closes where a key or a value is wanted, or another bracket; a comma may stand before no closing bracket.",
+            '}' or ']' => "a bracket closes where a key or a value is wanted, or another bracket; no comma stands before a closing one.",
             < ' ' => "a line break or another control character stands within a text.",
             '"' => "a comma or a colon is missing before this text.",
             '{' or '[' => "a comma or a colon is missing before this bracket.",
