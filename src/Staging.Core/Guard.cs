@@ -40,11 +40,28 @@ internal static partial class Guard
             : throw new ArgumentOutOfRangeException(property, value,
                 $"{property} is {value:D}; it must be one of {string.Join(", ", Enum.GetNames<T>())}.");
 
-    /// <summary>Refuses an absent or blank text.</summary>
+    /// <summary>
+    /// Refuses an absent or blank text, and one with control characters, which could steer a terminal.
+    /// </summary>
     public static string NotBlank(string value, [CallerMemberName] string property = "")
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(value, property);
-        return value;
+        return ControlCharacter(value) is { } fault ? throw new ArgumentException($"{property}: {fault}", property) : value;
+    }
+
+    /// <summary>
+    /// What is to say of the first control character or line break of a text; null where there is none.
+    /// </summary>
+    public static string? ControlCharacter(string text)
+    {
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (char.IsControl(text[i]) || text[i] is '\u2028' or '\u2029')
+                return Invariant.Text($"the text holds a control character, \\u{(int)text[i]:x4}, as character {i + 1}; it may hold none, ")
+                    + "and no line breaks.";
+        }
+
+        return null;
     }
 
     /// <summary>Refuses an absent object.</summary>

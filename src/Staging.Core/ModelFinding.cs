@@ -18,13 +18,25 @@ public sealed class ModelFinding
     /// <summary>What is wrong, with value and unit, and what would fit.</summary>
     public string Message { get; }
 
+    /// <summary>The file that the model was read from; null where there is none.</summary>
+    public string? File { get; private init; }
+
+    /// <summary>
+    /// The value at the path as it is written in that text, cut short; null where it is not one value.
+    /// </summary>
+    public string? Written { get; private init; }
+
     /// <summary>The finding on one line.</summary>
-    /// <returns>Code, path and message.</returns>
-    public override string ToString() => $"{Code} {Path}: {Message}";
+    /// <returns>Code, file, path, the value as written and message.</returns>
+    public override string ToString() =>
+        $"{Code} {(File is null ? "" : File + ": ")}{Path}{(Written is null ? "" : $" ({Written})")}: {Message}";
 
     /// <summary>The same finding, where another model holds this one.</summary>
-    internal ModelFinding At(string path) => new(Severity, Code, path, Message);
+    internal ModelFinding At(string path) => new(Severity, Code, path, Message) { File = File, Written = Written };
+
+    /// <summary>The same finding, by the text that the model was read from.</summary>
+    internal ModelFinding In(string? file, string path, string? written) => new(Severity, Code, path, Message) { File = file, Written = written };
 
     /// <summary>The same finding in other words.</summary>
-    internal ModelFinding Saying(string message) => new(Severity, Code, Path, message);
+    internal ModelFinding Saying(string message) => new(Severity, Code, Path, message) { File = File, Written = Written };
 }

@@ -7,7 +7,7 @@ public sealed record Provenance
     public required string Source { get; init => field = Guard.NotBlank(value); }
 
     /// <summary>Section, table, equation or page within the source; null where there is none.</summary>
-    public string? Locator { get; init; }
+    public string? Locator { get; init => field = value is null ? null : Guard.NotBlank(value); }
 
     /// <summary>How the value was obtained.</summary>
     public required Evidence How { get; init; }

@@ -80,7 +80,7 @@ internal static class FlightPlanCheck
             findings.Add(new ModelFinding(FindingSeverity.Error, "FLT004", parallel < 0
                 ? $"Stages[{stage}].Motor.PropellantMass"
                 : $"Stages[{stage}].ParallelMotors[{parallel}].Motor.PropellantMass", Invariant.Text(
-                $"The propellant weighs {propellant:G6} kg, the loaded motor {loaded:G6} kg; the propellant must weigh less.")));
+                $"The propellant weighs {propellant * 1e3:G6} g, the loaded motor {loaded * 1e3:G6} g; the propellant must weigh less.")));
         }
     }
 

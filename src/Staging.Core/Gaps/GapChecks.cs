@@ -16,7 +16,7 @@ internal static class GapChecks
             CheckVent(findings, design, i, length);
         DrillingChecks.Add(findings, design);
         CheckJet(findings, design);
-        if (design.Vents.IsEmpty)
+        if (design.Vents.IsEmpty && length > GapProblem.Shortest_m)
             Add(findings, FindingSeverity.Warning, "GAP003", "Vents",
                 $"The gap has no vent: the air ahead of the front has nowhere to go.");
         JacketChecks.Add(findings, design);

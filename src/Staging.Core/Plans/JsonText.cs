@@ -11,6 +11,11 @@ internal static class JsonText
 {
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
+    /// <summary>What is said of a text that is longer than it may be.</summary>
+    public static readonly string TooLong = Invariant.Text($"the text is longer than {InputLimits.MaxCharacters} characters.");
+
+    private static readonly JsonDocumentOptions Bounded = new() { MaxDepth = InputLimits.MaxDepth };
+
     private static readonly JsonWriterOptions Readable = new()
     {
         Indented = true,
@@ -21,6 +26,12 @@ internal static class JsonText
     /// <summary>The values of a text; null when it is not JSON, which is reported with line and column.</summary>
     public static JsonDocument? Parse(string json, ReadContext reading)
     {
+        if (json.Length > InputLimits.MaxCharacters)
+        {
+            reading.Report("$", TooLong);
+            return null;
+        }
+
         byte[] text;
         try
         {
@@ -34,7 +45,7 @@ internal static class JsonText
 
         try
         {
-            return JsonDocument.Parse(text);
+            return JsonDocument.Parse(text, Bounded);
         }
         catch (JsonException e)
         {
@@ -61,8 +72,6 @@ internal static class JsonText
             start += text.AsSpan(start).IndexOf((byte)'\n') + 1;
         int length = (int)Math.Min(error.BytePositionInLine ?? 0, text.Length - start);
         int column = Encoding.UTF8.GetCharCount(text.AsSpan(start, length)) + 1;
-        int tail = error.Message.IndexOf(" LineNumber:", StringComparison.Ordinal);
-        string what = tail < 0 ? error.Message : error.Message[..tail];
-        return $"line {line + 1}, column {column}: this is not JSON: {what}";
+        return Invariant.Text($"line {line + 1}, column {column}: this is not JSON: {JsonFault.InWords(error, text, start + length)}");
     }
 }

@@ -31,12 +31,26 @@ internal static class PlanChecks
         try
         {
             AirSample air = AirAt(site);
-            findings.AddRange(gap.OnGround(below, ahead, air).Check().Select(f => f.At($"{path}.{Short(f.Path)}")));
-            findings.AddRange(MotorConsistency.Of(below.Motor, gap.Design.Source, air.Pressure_Pa, $"{path}.Source"));
+            findings.AddRange(gap.OnGround(below, ahead, air).Check().Select(f => f.At($"{path}.Design.{f.Path}")));
+            AddLayout(findings, gap, path);
+            findings.AddRange(MotorConsistency.Of(below.Motor, gap.Design.Source, air.Pressure_Pa, $"{path}.Design.Source"));
         }
         catch (ArgumentException refusal)
         {
             findings.Add(new ModelFinding(FindingSeverity.Error, "PLN001", path, Guard.MessageOf(refusal)));
+        }
+    }
+
+    /// <summary>
+    /// New vents that cannot be drilled as the layout has it: a warning, for the gap as built flies all the same.
+    /// </summary>
+    private static void AddLayout(ImmutableArray<ModelFinding>.Builder findings, GapIgnition gap, string path)
+    {
+        foreach (ModelFinding finding in gap.Layout?.Check(gap.Design) ?? [])
+        {
+            bool isOfLayout = finding.Path.StartsWith(nameof(GapIgnition.Layout), StringComparison.Ordinal);
+            string where = isOfLayout ? $"{path}.{finding.Path}" : $"{path}.Design.{finding.Path}";
+            findings.Add(new ModelFinding(FindingSeverity.Warning, finding.Code, where, finding.Message));
         }
     }
 
@@ -48,6 +62,4 @@ internal static class PlanChecks
         IAtmosphere air = site.Atmosphere;
         return air.At(Math.Min(Math.Max(site.Elevation.Meters, air.Floor_m), air.Ceiling_m));
     }
-
-    private static string Short(string path) => path.StartsWith("Design.", StringComparison.Ordinal) ? path["Design.".Length..] : path;
 }

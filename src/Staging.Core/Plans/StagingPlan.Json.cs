@@ -22,8 +22,9 @@ public sealed partial record StagingPlan
     /// <summary>Reads a plan from its text.</summary>
     /// <remarks>
     /// Reading is strict: unknown, repeated and missing keys are refused, and so are comments, trailing commas, null,
-    /// and a quantity without a unit. Every quantity states its unit: <c>{ "value": 18, "unit": "mm" }</c>. Remarks
-    /// belong into the provenance of the numbers.
+    /// control characters in texts, and a quantity without a unit. Every quantity states its unit: <c>"18 mm"</c>, or
+    /// <c>{ "value": 18, "unit": "mm" }</c>. An object may start from a named set and say only what differs. Remarks
+    /// belong into the provenance of the numbers. A text, and each thrust history, has 4 million characters at most.
     /// </remarks>
     /// <param name="json">The text.</param>
     /// <param name="openThrustHistory">
@@ -58,8 +59,8 @@ public sealed partial record StagingPlan
         try
         {
             folder = Path.GetDirectoryName(Path.GetFullPath(path)) ?? path;
-            using StreamReader reader = Open(path);
-            json = reader.ReadToEnd();
+            using StreamReader reader = BoundedText.Open(path);
+            json = BoundedText.ReadAll(reader) ?? throw new IOException(JsonText.TooLong);
         }
         catch (DecoderFallbackException fault)
         {
@@ -70,7 +71,9 @@ public sealed partial record StagingPlan
             throw new PlanFormatException($"{path}: the plan could not be read: {fault.Message.ReplaceLineEndings(" ")}", fault);
         }
 
-        return Parse(path, json, name => Open(Path.Combine(folder, name)));
+        return Parse(path, json, name => BoundedText.IsLinked(folder, name)
+            ? throw new IOException("it is reached by a link, and links are not followed from a plan.")
+            : BoundedText.Open(Path.Combine(folder, name)));
     }
 
     /// <summary>The plan as text.</summary>
@@ -89,7 +92,7 @@ public sealed partial record StagingPlan
         var reading = new ReadContext(openThrustHistory, file);
         using JsonDocument? document = JsonText.Parse(json, reading);
         return document is not null && TryRead(JsonCursor.Root(document.RootElement, reading), out StagingPlan? plan)
-            ? plan
+            ? reading.Origin().Of(plan)
             : throw reading.Refusal();
     }
 
@@ -102,7 +105,4 @@ public sealed partial record StagingPlan
         root.Reading.OwnGaps = root.Has(OwnGapsCodec.Key, out JsonCursor? gaps) ? gaps : null;
         return PlanCodecs.Plan.TryRead(root, out plan);
     }
-
-    private static StreamReader Open(string path) =>
-        new(path, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true));
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Staging.Core.Flight;
+using Staging.Core.Plans.Reading;
 using UnitsNet;
 
 namespace Staging.Core.Plans;
@@ -21,7 +22,13 @@ public sealed partial record StagingPlan
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length SiteSize { get; init => field = Guard.In(value, 1, 100_000); }
 
-    /// <summary>All findings: those of the flight plan and those of every gap, at the conditions of the site.</summary>
+    /// <summary>The text that it was read from.</summary>
+    internal PlanOrigin Origin { get; init; } = PlanOrigin.Code;
+
+    /// <summary>
+    /// All findings: those of the flight plan and those of every gap, at the conditions of the site. Those of a plan
+    /// that was read name the keys of its text, the values as written and the file.
+    /// </summary>
     /// <returns>The findings; empty when there is nothing to say.</returns>
-    public ImmutableArray<ModelFinding> Check() => PlanChecks.Of(this);
+    public ImmutableArray<ModelFinding> Check() => [.. PlanChecks.Of(this).Select(f => Origin.Told(this, f))];
 }

@@ -21,7 +21,7 @@ public class MotorConsistencyTests
         ModelFinding finding = Assert.Single(DemoPlan.Parse(DemoPlan.With(passage, instead)).Check(), f => f.Code == code);
         Assert.Equal(FindingSeverity.Warning, finding.Severity);
         Assert.Contains(says, finding.Message, StringComparison.Ordinal);
-        Assert.StartsWith("Flight.Stages[1].Ignition.Gap.Source", finding.Path, StringComparison.Ordinal);
+        Assert.StartsWith("flight.stages[1].ignition.gap.design.source", finding.Path, StringComparison.Ordinal);
     }
 
     /// <summary>A stated pressure of 900 kPa over a throat of 3.6 mm would push with 9 N; the motor that flies has 3.8 N left.</summary>

@@ -29,7 +29,7 @@ public class PlanCheckTests
         StagingPlan plan = At(Demo, Demo.Flight.Site with { Atmosphere = high, Elevation = Length.FromMeters(100) });
         ImmutableArray<ModelFinding> findings = With(plan, d => d with { Vents = [] }).Check();
         Assert.Contains(findings, f => f.Code == "FLT003" && f.Path == "Flight.Site.Elevation");
-        Assert.Contains(findings, f => f.Code == "GAP003" && f.Path == Gap + ".Vents");
+        Assert.Contains(findings, f => f.Code == "GAP003" && f.Path == Gap + ".Design.Vents");
     }
 
     [Fact]
@@ -69,7 +69,7 @@ public class PlanCheckTests
         GapProblem gap = Bench.Gap.With(d => d with { Source = d.Source with { Products = heavy } });
         Assert.Contains(gap.Check(), f => f.Code == "GAS003" && f.Path == "Source.Products.GasMassFraction");
         Assert.Contains(Assert.Throws<InvalidModelException>(() => gap.Solve()).Findings, f => f.Code == "GAS003");
-        Assert.Contains(With(Demo, d => d with { Source = d.Source with { Products = heavy } }).Check(), f => f.Code == "GAS003" && f.Path == Gap + ".Source.Products.GasMassFraction");
+        Assert.Contains(With(Demo, d => d with { Source = d.Source with { Products = heavy } }).Check(), f => f.Code == "GAS003" && f.Path == Gap + ".Design.Source.Products.GasMassFraction");
     }
 
     private static StagingPlan At(StagingPlan plan, LaunchSite site) => plan with { Flight = plan.Flight with { Site = site } };

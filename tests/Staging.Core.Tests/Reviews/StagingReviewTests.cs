@@ -187,7 +187,7 @@ public class StagingReviewTests
     {
         StagingPlan plan = TestPlans.Through(TestPlans.Lighting with { Tube = Bench.Tube(100) });
         ModelFinding finding = Assert.Single(plan.Check(), f => f.Severity == FindingSeverity.Error);
-        Assert.Equal("Flight.Stages[1].Ignition.Gap.Vents[0].Station", finding.Path);
+        Assert.Equal("Flight.Stages[1].Ignition.Gap.Design.Vents[0].Station", finding.Path);
         Assert.Throws<InvalidModelException>(() => plan.Review(cases: 0));
     }
 

@@ -42,8 +42,8 @@ internal static class DrillingChecks
                 $"A hole of {diameter * 1e3:G4} mm is wider than the bore of {bore * 1e3:G4} mm; it may be at most as wide.");
         else if (Taken(vent) > Offered(vent, bore) * Rounding)
             Error(findings, "GAP002", $"Vents[{i}].Holes.Count",
-                $"{vent.Holes.Count} holes of {diameter * 1e3:G4} mm do not fit {Where(vent)} a bore of {bore * 1e3:G4} mm; there may be at "
-                    + $"most {MostHoles(vent, bore)}{(vent.Spread > 0 ? "" : ", or more over a stated axial length")}.");
+                $"{vent.Holes.Count} holes of {diameter * 1e3:G4} mm do not fit {Where(vent)} a bore of {bore * 1e3:G4} mm; there may be "
+                    + $"at most {MostHoles(vent, bore)}{(vent.Spread > 0 ? "" : ", or more over a stated axial length")}.");
         else if (vent.Spread > 0 && Taken(vent) > FullRing * Offered(vent, bore) * Rounding)
             GapChecks.Add(findings, FindingSeverity.Warning, "GAP002", $"Vents[{i}].Holes",
                 $"{vent.Holes.Count} holes of {diameter * 1e3:G4} mm are an open side of {Length(vent) * 1e3:G4} mm of a bore of "
@@ -61,8 +61,9 @@ internal static class DrillingChecks
         double bore = Math.Min(Bore(design, a), Bore(design, b));
         double share = Taken(a) / Offered(a, bore) + Taken(b) / Offered(b, bore);
         if (share > Rounding)
-            Error(findings, "GAP013", $"Vents[{other}].Station", $"The holes lie over those of Vents[{one}]: {apart * 1e3:G4} mm from centre "
-                + $"to centre, and round the bore there is room for {1 / share:P0} of both. The stations must be {half * 1e3:G4} mm apart.");
+            Error(findings, "GAP013", $"Vents[{other}].Station",
+                $"The holes lie over those of Vents[{one}]: {apart * 1e3:G4} mm from centre to centre, and round the bore there is room "
+                    + $"for {1 / share:P0} of both. The stations must be {half * 1e3:G4} mm apart.");
         else
             GapChecks.Add(findings, FindingSeverity.Warning, "GAP013", $"Vents[{other}].Station", $"The holes lie at the station of those "
                 + $"of Vents[{one}], {apart * 1e3:G4} mm from centre to centre: they fit where they are turned against each other. "

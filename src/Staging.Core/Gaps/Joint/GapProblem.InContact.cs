@@ -5,8 +5,10 @@ namespace Staging.Core.Gaps;
 /// <content>Direct staging: the same motors in contact.</content>
 public sealed partial record GapProblem
 {
-    /// <summary>Shortest tube [m], which <see cref="GuideTube.Length"/> accepts.</summary>
-    private const double Shortest_m = 1e-3;
+    /// <summary>
+    /// Shortest tube [m] that <see cref="GuideTube.Length"/> accepts: motors in contact, which have nothing to vent.
+    /// </summary>
+    internal const double Shortest_m = 1e-3;
 
     /// <summary>
     /// Travel after which motors that only touched have parted [m]: the shortest engagement that

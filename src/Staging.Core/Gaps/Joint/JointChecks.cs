@@ -21,8 +21,8 @@ internal static class JointChecks
                 $"The sliding force {sliding:G4} N exceeds the breakaway force {breakaway:G4} N; it may be at most that.");
         double all = bodies.MassAhead.Kilograms + bodies.MassBehind.Kilograms;
         if (joint.MovingMass is { Kilograms: var tube } && tube >= all)
-            Error("GAP040", "Joint.MovingMass", $"The motor tube of {tube:G4} kg weighs no less than both bodies, "
-                + $"{all:G4} kg; it must be less than that.");
+            Error("GAP040", "Joint.MovingMass", $"The motor tube of {tube * 1e3:G4} g weighs no less than both bodies, "
+                + $"{all * 1e3:G4} g; it must be less than that.");
 
         void Error(string code, string path, Invariant.Handler text) =>
             findings.Add(new ModelFinding(FindingSeverity.Error, code, path, text.ToStringAndClear()));

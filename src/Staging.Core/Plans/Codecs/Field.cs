@@ -80,6 +80,7 @@ internal sealed class Field<TRecord, TValue>(
             || !codec.TryRead(place, out TValue? value))
             return;
         values[Number] = value;
+        place.Reading.Keep(place);
         if (range is not null && codec is NumericCodec<TValue> numeric && !range.Holds(numeric.ToBase(value)))
             place.Report($"{numeric.Say(value)} is outside the range; it must be {numeric.Say(range, value)}.");
     }

@@ -5,7 +5,7 @@ using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Plans.Codecs;
 
-/// <summary>A text that is not blank.</summary>
+/// <summary>A text that is not blank and holds no control characters, which could steer a terminal.</summary>
 internal sealed class TextCodec : Codec<string>
 {
     /// <summary>The only one; it has no parameters.</summary>
@@ -19,10 +19,10 @@ internal sealed class TextCodec : Codec<string>
     {
         if (!place.TryText(out value))
             return false;
-        bool blank = string.IsNullOrWhiteSpace(value);
-        if (blank)
-            place.Report("the text is blank; some words are wanted here.");
-        return !blank;
+        string? fault = string.IsNullOrWhiteSpace(value) ? "the text is blank; some words are wanted here." : Guard.ControlCharacter(value);
+        if (fault is not null)
+            place.Report(fault);
+        return fault is null;
     }
 
     /// <inheritdoc/>

@@ -17,6 +17,9 @@ internal static class InputLimits
     /// <summary>Starting sets one upon the other.</summary>
     public const int MaxSets = 16;
 
+    /// <summary>Values that are kept as written, for what a check has to say of them: some hundred stages.</summary>
+    public const int MaxKept = 20_000;
+
     /// <summary>Problems that are kept; the others are counted.</summary>
     public const int MaxProblems = 100;
 }

@@ -24,9 +24,11 @@ internal sealed class JsonCursor
 
     private readonly JsonCursor? parent;
     private readonly string step;
+    private readonly JsonCursor? origin;
 
-    private JsonCursor(JsonCursor? parent, string step, JsonElement element, ReadContext reading, JsonCursor? basis = null) =>
-        (this.parent, this.step, Element, Reading, Basis) = (parent, step, element, reading, basis);
+    private JsonCursor(JsonCursor? parent, string step, JsonElement element, ReadContext reading, JsonCursor? basis = null,
+        JsonCursor? origin = null) =>
+        (this.parent, this.step, Element, Reading, Basis, this.origin) = (parent, step, element, reading, basis, origin);
 
     /// <summary>The value.</summary>
     public JsonElement Element { get; }
@@ -39,6 +41,11 @@ internal sealed class JsonCursor
 
     /// <summary>The way from the root, as a JSON path (RFC 9535): <c>$.stages[1].name</c>.</summary>
     public string Path => parent is null ? step : parent.Path + step;
+
+    /// <summary>
+    /// Where the value is written: elsewhere than at <see cref="Path"/> if it comes from a starting set.
+    /// </summary>
+    public string WrittenAt => origin?.WrittenAt ?? (parent is null ? step : parent.WrittenAt + step);
 
     /// <summary>The whole text, or the whole of a starting set.</summary>
     public static JsonCursor Root(JsonElement element, ReadContext reading, string name = "$") => new(null, name, element, reading);
@@ -61,10 +68,24 @@ internal sealed class JsonCursor
     }
 
     /// <summary>The same place on another basis.</summary>
-    public JsonCursor On(JsonCursor? basis) => new(parent, step, Element, Reading, basis);
+    public JsonCursor On(JsonCursor? basis) => new(parent, step, Element, Reading, basis, origin);
+
+    /// <summary>This value, which stands in a starting set, as a value of the object that starts from it.</summary>
+    public JsonCursor SeenFrom(JsonCursor user) => new(user, step, Element, Reading, Basis, this);
+
+    /// <summary>
+    /// The value as written, cut short: a number, a text or a quantity. Null for what holds other values.
+    /// </summary>
+    public string? InWords => Element.ValueKind switch
+    {
+        JsonValueKind.String or JsonValueKind.Number => Excerpt(Element.GetRawText().Trim('"')),
+        JsonValueKind.Object when HasOwn(ValueKey, out JsonCursor? value) && HasOwn(UnitKey, out JsonCursor? unit) =>
+            Excerpt($"{value.Element.GetRawText()} {unit.Element}"),
+        _ => null,
+    };
 
     /// <summary>Says what is wrong here.</summary>
-    public void Report(string message) => Reading.Report(Path, message);
+    public void Report(string message) => Reading.Report(WrittenAt, message);
 
     /// <summary>Whether the value is of the wanted kind; reports when it is not.</summary>
     /// <param name="kind">The kind.</param>
@@ -75,7 +96,7 @@ internal sealed class JsonCursor
             return true;
         Report(Element.ValueKind == JsonValueKind.Null
             ? $"null is not accepted; {wanted} is wanted here, and what does not apply is left out."
-            : $"{wanted} is wanted here; this is {InWords(Element.ValueKind)}.");
+            : $"{wanted} is wanted here; this is {KindInWords(Element.ValueKind)}.");
         return false;
     }
 
@@ -214,7 +235,7 @@ internal sealed class JsonCursor
             : $"['{Excerpt(key.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("'", "\\'", StringComparison.Ordinal))}']";
     }
 
-    private static string InWords(JsonValueKind kind) => kind switch
+    private static string KindInWords(JsonValueKind kind) => kind switch
     {
         JsonValueKind.Object => "an object",
         JsonValueKind.Array => "a list",

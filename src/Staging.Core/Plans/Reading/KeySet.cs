@@ -45,7 +45,7 @@ internal sealed class KeySet
         }
 
         foreach ((string key, JsonCursor value) in below)
-            found.TryAdd(key, value);
+            found.TryAdd(key, value.SeenFrom(place));
         keys = new KeySet(place, found);
         return clean;
     }

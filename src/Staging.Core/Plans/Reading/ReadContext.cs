@@ -7,6 +7,7 @@ internal sealed class ReadContext(Func<string, TextReader>? openThrustHistory, s
 {
     private readonly List<PlanProblem> problems = [];
     private readonly HashSet<(string, string)> known = [];
+    private readonly Dictionary<string, string> written = new(StringComparer.Ordinal);
     private int values;
 
     /// <summary>The first problems, in the order in which they were found.</summary>
@@ -50,6 +51,16 @@ internal sealed class ReadContext(Func<string, TextReader>? openThrustHistory, s
             throw Refusal();
         }
     }
+
+    /// <summary>Keeps the value of a key as written, for what a check has to say of it.</summary>
+    public void Keep(JsonCursor place)
+    {
+        if (place.InWords is { } words && written.Count < InputLimits.MaxKept)
+            written[place.Path] = words;
+    }
+
+    /// <summary>Where a plan comes from, once it is read.</summary>
+    public PlanOrigin Origin() => new(file, written);
 
     /// <summary>The refusal of the text, with all that was found.</summary>
     public PlanFormatException Refusal() => new(file, [.. problems], NotKept);

@@ -44,8 +44,13 @@ internal sealed class ThrustHistoryFile : Codec<ThrustHistory>
         try
         {
             using TextReader reader = place.Reading.OpenThrustHistory!(name);
-            value = ThrustHistory.FromCsv(reader);
-            return true;
+            if (BoundedText.ReadAll(reader) is { } text)
+            {
+                value = ThrustHistory.FromCsv(new StringReader(text));
+                return true;
+            }
+
+            place.Report($"{name}: {JsonText.TooLong}");
         }
         catch (FormatException e)
         {
