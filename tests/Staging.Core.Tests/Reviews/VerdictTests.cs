@@ -35,7 +35,7 @@ public class VerdictTests
         StagingReview lit = DemoPlan.Plan.Review(cases: 0), cold = TestPlans.Through(Closed).Review(cases: 0);
         Assert.Null(lit.Odds);
         Assert.Equal((Verdict.Lights, Verdict.StaysCold), (lit.Verdict, cold.Verdict));
-        Assert.StartsWith("Verdict: LIGHTS. Nominal case; no odds.", lit.ToString().Split('\n')[1], StringComparison.Ordinal);
+        Assert.StartsWith("Verdict: LIGHTS. Nominal case only.", lit.ToString().Split('\n')[1], StringComparison.Ordinal);
         Assert.StartsWith("Verdict: sustainer STAYS COLD.", cold.ToString().Split('\n')[1], StringComparison.Ordinal);
     }
 

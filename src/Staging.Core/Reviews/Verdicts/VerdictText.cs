@@ -40,7 +40,7 @@ internal static class VerdictText
             return "Verdict: one stage, nothing to light in flight.";
         string odds = review.Odds is { } known
             ? $" {(review.Stages.Length > 1 ? "All light" : "It lights")} in {OddsText.Share(known.EveryStageLights)} over what is judged."
-            : " Nominal case; no odds.";
+            : " Nominal case only.";
         return review.Verdict switch
         {
             Verdict.Lights => $"Verdict: {all}LIGHTS{assumed}.{odds}",
@@ -52,7 +52,7 @@ internal static class VerdictText
     /// <summary>The inputs that the margin follows most closely; null without odds, or where it follows none.</summary>
     private static string? Decides(StagingReview review)
     {
-        if (review.Odds is null || review.Verdict == Verdict.Lights)
+        if (review.Odds is null || review.Verdict != Verdict.MayLight)
             return null;
         RankedInput[] told = [.. review.Odds.WhatMatters().Inputs.Where(i => !i.Interval.Holds(0)).Take(3)];
         return told.Length == 0 ? null
