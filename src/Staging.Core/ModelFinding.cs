@@ -35,7 +35,8 @@ public sealed class ModelFinding
     internal ModelFinding At(string path) => new(Severity, Code, path, Message) { File = File, Written = Written };
 
     /// <summary>The same finding, by the text that the model was read from.</summary>
-    internal ModelFinding In(string? file, string path, string? written) => new(Severity, Code, path, Message) { File = file, Written = written };
+    internal ModelFinding In(string? file, string path, string? written) =>
+        new(Severity, Code, path, Message) { File = file, Written = written };
 
     /// <summary>The same finding in other words.</summary>
     internal ModelFinding Saying(string message) => new(Severity, Code, Path, message) { File = File, Written = Written };

@@ -103,8 +103,8 @@ public class GapLimitTests
         GapProblem gap = Bench.Adiabatic.With(d => d with
         {
             Tube = tube,
-            Vents = [new Vent { Station = Length.FromMillimeters(1940), Holes = new VentHoles { Diameter = Length.FromMillimeters(25), WallThickness = Length.FromMillimeters(0.5), Count = 1000 } }],
-            Source = d.Motor() with { ChamberPressure = Pressure.FromKilopascals(150), Web = d.Web() with { Mass = Mass.FromGrams(0.004) } },
+            Vents = [new Vent { Station = Length.FromMillimeters(1150), AxialLength = Length.FromMillimeters(1600), Holes = new VentHoles { Diameter = Length.FromMillimeters(12), WallThickness = Length.FromMillimeters(0.5), Count = 600 } }],
+            Source = d.Motor() with { ChamberPressure = Pressure.FromKilopascals(150), OpeningDiameter = Length.FromMillimeters(5), Web = d.Web() with { Mass = Mass.FromGrams(0.004) } },
             Joint = Unyielding,
         }) with
         { Horizon = Duration.FromMilliseconds(20) };

@@ -98,7 +98,7 @@ public static class WildGap
             Surroundings = legal.Surroundings with { Pressure = Pressure.FromKilopascals(outside) },
             Design = legal.Design with
             {
-                Vents = [legal.Design.Vents[0] with { Holes = legal.Design.Vents[0].Holes with { Count = Math.Min(holes, MaxHoles(legal)) } }],
+                Vents = [Opened(legal.Design, holes)],
                 Source = legal.Motor() with
                 {
                     ChamberPressure = Pressure.FromKilopascals(chamber),
@@ -109,10 +109,24 @@ public static class WildGap
             },
         }).ToArbitrary();
 
-    /// <summary>Holes that together are as large as 12 bores of open tube: a missing side, which the stream crosses as a free jet.</summary>
-    private static int MaxHoles(GapProblem gap)
+    /// <summary>
+    /// A vent with more holes, along as much of the tube as they need; together at most as large as 12 bores of open tube, and as nine
+    /// tenths of this one: a missing side, which the stream crosses as a free jet.
+    /// </summary>
+    private static Vent Opened(GapDesign design, int holes)
     {
-        double bore = gap.Design.Tube.Bore.Meters, hole = gap.Design.Vents[0].Holes.Diameter.Meters;
-        return Math.Max(1, (int)(12 * Math.PI * bore * bore / (Math.PI / 4 * hole * hole)));
+        Vent vent = design.Vents[0];
+        double bore = design.Tube.Bore.Meters, hole = vent.Holes.Diameter.Meters, tube = design.Tube.Length.Meters;
+        double longest = Math.Min(12 * bore, 0.9 * tube) - hole, perHole = 1.3 * hole * hole / (4 * bore);
+        int ring = (int)(Math.PI * bore / hole), count = Math.Min(holes, Math.Max(ring, (int)(longest / perHole)));
+        if (count <= ring)
+            return vent with { Holes = vent.Holes with { Count = Math.Max(1, count) } };
+        double length = count * perHole;
+        return vent with
+        {
+            Station = Length.FromMeters(tube - 0.5 * (length + hole)),
+            AxialLength = Length.FromMeters(length),
+            Holes = vent.Holes with { Count = count },
+        };
     }
 }
