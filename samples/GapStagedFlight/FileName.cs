@@ -6,8 +6,14 @@ namespace GapStagedFlight;
 /// <summary>Names of files made of names in the plan.</summary>
 internal static partial class FileName
 {
-    /// <summary>A name in letters, digits and single dashes.</summary>
-    public static string Of(string text) => Others().Replace(text, "-").Trim('-');
+    private const int Longest = 40;
+
+    /// <summary>A name in letters, digits and single dashes, not too long for a file.</summary>
+    public static string Of(string text)
+    {
+        string name = Others().Replace(text, "-").Trim('-');
+        return name.Length <= Longest ? name : name[..Longest].TrimEnd('-');
+    }
 
     /// <summary>What the files of one gap are told apart by: nothing where it is the only one.</summary>
     public static string Suffix(StagingReview review, GapReview gap)

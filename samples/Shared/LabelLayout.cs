@@ -8,14 +8,17 @@ namespace Samples;
 /// </summary>
 internal sealed class LabelLayout : IDisposable
 {
-    private const float Edge = 4, Apart = 3, PointEvery = 3;
+    private const float Edge = 4, Near = 3, PointEvery = 3;
+
+    /// <summary>Room between words on one line, so that they do not read as one sentence.</summary>
+    private const float Apart = 14;
 
     /// <summary>How much worse it is to cross words than to lie on a point of a line.</summary>
     private const double CrossedWords = 10;
 
     private readonly Plot plot;
     private readonly Paint paint = Paint.NewDisposablePaint();
-    private readonly List<(Pixel At, double Weight)> lines = [];
+    private readonly Dictionary<(int X, int Y), double> lines = [];
     private readonly List<(string Text, PixelRect Place)> placed = [];
     private readonly List<string> leftOut = [];
 
@@ -43,8 +46,11 @@ internal sealed class LabelLayout : IDisposable
         {
             Pixel a = line[i - 1], b = line[i];
             int parts = 1 + (int)Math.Min(Math.Max(Math.Abs(b.X - a.X), Math.Abs(b.Y - a.Y)) / PointEvery, Figure.Width);
-            lines.AddRange(Enumerable.Range(0, parts)
-                .Select(k => (new Pixel(a.X + (b.X - a.X) * k / parts, a.Y + (b.Y - a.Y) * k / parts), weight)));
+            for (int k = 0; k < parts; k++)
+            {
+                (int X, int Y) at = ((int)((a.X + (b.X - a.X) * k / parts) / PointEvery), (int)((a.Y + (b.Y - a.Y) * k / parts) / PointEvery));
+                lines[at] = Math.Max(weight, lines.GetValueOrDefault(at));
+            }
         }
     }
 
@@ -63,8 +69,7 @@ internal sealed class LabelLayout : IDisposable
             var place = new PixelRect(corner, size);
             if (!IsInside(place) || placed.Any(p => Meet(p.Place, place)))
                 continue;
-            PixelRect near = place.Expand(Apart);
-            double hits = lines.Where(l => near.Contains(l.At)).Sum(l => l.Weight);
+            double hits = Hits(place.Expand(Near));
             if (lead is not null)
                 hits += CrossedWords * placed.Count(p => Meet(p.Place, lead(place)));
             if (hits >= least)
@@ -84,6 +89,19 @@ internal sealed class LabelLayout : IDisposable
         Coordinates at = plot.GetCoordinates(found.TopLeft, plot.Axes.Bottom, plot.Axes.Left);
         plot.Note(fitting, at.X, at.Y, colour, Alignment.UpperLeft);
         return found;
+    }
+
+    /// <summary>Points of lines in a rectangle, by their weight.</summary>
+    private double Hits(PixelRect place)
+    {
+        double hits = 0;
+        for (int x = (int)(place.Left / PointEvery); x <= (int)(place.Right / PointEvery); x++)
+        {
+            for (int y = (int)(place.Top / PointEvery); y <= (int)(place.Bottom / PointEvery); y++)
+                hits += lines.GetValueOrDefault((x, y));
+        }
+
+        return hits;
     }
 
     private bool IsInside(PixelRect p) => p.Left >= Inside.Left && p.Right <= Inside.Right && p.Top >= Inside.Top && p.Bottom <= Inside.Bottom;

@@ -46,7 +46,7 @@ internal static class GapFigure
         DrawFront(figure, run, t, front);
         if (Pieces(run, end) is { } pieces)
             figure.Curve(pieces.Time, pieces.Station, onRight: true, name: "pieces", near: 0.6, dotted: true, colour: Figure.Green);
-        foreach ((GapEventKind kind, string name) in Told)
+        foreach ((GapEventKind kind, string name) in Told.Where(e => e.Kind != GapEventKind.FrontAtLastVent || design.Vents.Length > 0))
         {
             if (run.TimeOf(kind) is { } moment && moment.Milliseconds <= end)
                 figure.Moment(moment.Milliseconds, $"{name}, {Titles.Time(moment)}");

@@ -7,7 +7,7 @@ using UnitsNet;
 
 namespace GapStagedFlight.Figures;
 
-/// <summary>What happened, in the few words of a title.</summary>
+/// <summary>What happened in the nominal case, in the few words of a title.</summary>
 internal static class Titles
 {
     private const int NameLength = 18;
@@ -19,7 +19,7 @@ internal static class Titles
     public static string Time(Duration time) =>
         time.Milliseconds.ToString(time.Milliseconds < 1 ? "F2" : "F1", CultureInfo.InvariantCulture) + " ms";
 
-    public static string Gap(GapReview gap) => $"The gap below {Name(gap.Staging.UpperStage)}: " + gap.Run.Outcome.Match(
+    public static string Gap(GapReview gap) => $"The gap below {Name(gap.Staging.UpperStage)}, nominal case: " + gap.Run.Outcome.Match(
         lit => $"lit after {Time(lit.Time)}",
         apart => $"pushed apart after {Time(apart.Time)}",
         _ => "the products leave through the vents",
@@ -27,7 +27,7 @@ internal static class Titles
         _ => "the front does not reach the vents",
         _ => "not solved");
 
-    public static string Race(GapReview gap) => $"The race to light {Name(gap.Staging.UpperStage)}: " + gap.Run.Outcome.Match(
+    public static string Race(GapReview gap) => $"The race to light {Name(gap.Staging.UpperStage)}, nominal case: " + gap.Run.Outcome.Match(
         lit => lit.MarginToSeparation switch
         {
             { Seconds: < 0 } late => $"lit {Time(-late)} after the joint opened",
@@ -44,9 +44,9 @@ internal static class Titles
     {
         FlightRun flight = review.Flight;
         if (flight.Main.Outcome is FlightOutcome.NeverLeftGuide)
-            return "The flight: the stack never leaves the guide";
+            return "The flight, nominal case: the stack never leaves the guide";
         string apogee = flight.Apogee is { } height ? FormattableString.Invariant($"apogee {height.Meters:F0} m") : "no apogee";
-        return $"The flight: {Staging(review)}{apogee}";
+        return $"The flight, nominal case: {Staging(review)}{apogee}";
     }
 
     private static string Staging(StagingReview review)

@@ -21,7 +21,6 @@ internal static class HtmlPage
         pre { overflow-x: auto; font: 0.85rem/1.4 ui-monospace, monospace; }
         figure { margin: 1.5rem 0; break-inside: avoid; }
         figure svg { display: block; width: 100%; height: auto; }
-        figcaption { font-weight: 600; }
         @media print { body { max-width: none; padding: 0; } pre { font-size: 8pt; white-space: pre-wrap; } h2 { break-after: avoid; } }
         """;
 
@@ -53,14 +52,18 @@ internal static class HtmlPage
         foreach (string section in sections.Skip(1))
         {
             string[] lines = section.Split('\n');
-            page.Append($"<h2>{Text(lines[0])}</h2>\n").Append(Lines(lines.Skip(1)));
+            // The heading of a table names its columns as well; they stay above their columns.
+            int name = lines[0].IndexOf("  ", StringComparison.Ordinal);
+            page.Append(name < 0
+                ? $"<h2>{Text(lines[0])}</h2>\n{Lines(lines.Skip(1))}"
+                : $"<h2>{Text(lines[0][..name])}</h2>\n{Lines([new string(' ', name) + lines[0][name..], .. lines.Skip(1)])}");
         }
 
         page.Append("<h2>Figures</h2>\n");
         foreach ((string name, DrawnFigure figure) in ReviewFigures.Of(review))
         {
             using (figure)
-                page.Append($"<figure>\n<figcaption>{Text(figure.Title)}</figcaption>\n{InlineSvg.Of(figure, name)}\n</figure>\n");
+                page.Append($"<figure>\n{InlineSvg.Of(figure, name)}\n</figure>\n");
         }
 
         return page.Append("</main>\n</body>\n</html>\n").ToString();
