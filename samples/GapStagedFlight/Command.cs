@@ -21,7 +21,7 @@ internal static class Command
             asked = Arguments.Parse(args);
             if (asked.Help)
                 return Say(output, Usage.Text);
-            StagingPlan plan = PlanFile.Read(asked.Plan);
+            StagingPlan plan = StagingPlan.Read(asked.Plan);
             if (asked.Check)
                 return Check(plan, output);
             Targets.Try(asked);

@@ -58,15 +58,16 @@ internal static class GapFigure
 
     /// <summary>
     /// The front, and the stretch ahead of it where products and air mix: a vent draws the first products when that
-    /// stretch reaches it, and nothing else once the front has. A gap that is stirred has no such stretch.
+    /// stretch reaches it, and nothing else once the front has. A gap that is stirred has no such stretch, and one
+    /// shorter than that is all of it.
     /// </summary>
     private static void DrawFront(TwoAxes figure, GapRun run, double[] t, double[] front)
     {
         GapDesign design = run.Problem.Design;
-        if (run.Model is not GapModel.WellStirred)
+        double thick = design.MixingAndHeat.FrontThicknessInBores * design.Tube.BoreBelow(design.Tube.Length).Millimeters;
+        double length = design.Tube.Length.Millimeters;
+        if (run.Model is not GapModel.WellStirred && thick < length)
         {
-            double thick = design.MixingAndHeat.FrontThicknessInBores * design.Tube.BoreBelow(design.Tube.Length).Millimeters;
-            double length = design.Tube.Length.Millimeters;
             figure.Between(t, front, [.. front.Select(x => x > Least * length ? Math.Min(x + thick, Math.Max(length, x)) : x)], Figure.Red, onRight: true);
             figure.Remark("shaded: where products and air mix");
         }

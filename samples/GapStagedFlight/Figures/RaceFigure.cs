@@ -24,9 +24,9 @@ internal static class RaceFigure
 
         figure.Level(cold + rise, FormattableString.Invariant($"finish: grain lit at {cold + rise:F0} K, joint open at {engagement:0.#} mm"), Figure.Grey);
         double end = Run(figure, built, asBuilt: true);
-        if (gap.Advice.Widest is { } window && !IsLeast(design, window))
+        if (gap.Advice is { Widest: { } window } advice && !IsLeast(design, window))
         {
-            GapRun closest = built.Problem.WithVents(gap.Advice.Layout, window.Min).Solve(built.Model, built.Options);
+            GapRun closest = built.Problem.WithVents(advice.Layout, window.Min).Solve(built.Model, built.Options);
             end = Math.Max(end, Run(figure, closest, asBuilt: false));
             figure.Remark(FormattableString.Invariant($"dotted: with {window.Min.SquareMillimeters:F0} mm\u00b2 of vents, the least that light"));
         }

@@ -37,7 +37,7 @@ internal sealed class TwoAxes
         line.Axes.YAxis = axis;
         obstacles.Add(layout => layout.Avoid(Pixels(x, y, axis)));
         if (name is not null)
-            words.Add(layout => layout.Place(name, ink, size => Places.Beside([.. Pixels(x, y, axis).Where(p => layout.Inside.ContainsX(p.X))], near, size)));
+            words.Add(layout => layout.Place(name, ink, size => Places.Beside(Pixels(x, y, axis), near, size)));
     }
 
     /// <summary>A dashed level with words above or below it.</summary>

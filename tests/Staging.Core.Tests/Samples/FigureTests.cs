@@ -1,5 +1,4 @@
 using GapStagedFlight.Figures;
-using Staging.Core.Plans;
 using Staging.Core.Reviews;
 
 namespace Staging.Core.Tests.Samples;
@@ -15,10 +14,9 @@ public sealed class FigureTests
     [MemberData(nameof(Plans))]
     public void Titles_say_what_happened_and_no_words_touch_or_leave_the_picture(string name)
     {
-        (Func<StagingPlan> plan, string[] titles) = FigurePlans.All[name];
-        StagingReview review = plan().Review(cases: 0, cancellationToken: TestContext.Current.CancellationToken);
+        (Func<StagingReview> review, string[] titles) = FigurePlans.All[name];
         var drawn = new List<string>();
-        foreach ((string file, DrawnFigure figure) in ReviewFigures.Of(review))
+        foreach ((string file, DrawnFigure figure) in ReviewFigures.Of(review()))
         {
             using (figure)
             {

@@ -31,7 +31,7 @@ public sealed class GapStagedFlightTests : IDisposable
     [Fact]
     public void A_plan_that_will_not_light_returns_1_and_says_which_stage()
     {
-        Ran ran = Run(Changed(("\"length\": { \"value\": 120, \"unit\": \"mm\" }", "\"length\": { \"value\": 250, \"unit\": \"mm\" }"), ("\"count\": 2", "\"count\": 1")),
+        Ran ran = Run(Changed(("\"length\": \"120 mm\"", "\"length\": \"250 mm\""), ("\"count\": 2", "\"count\": 1")),
             "--cases", "4", "--figures", Below("there"));
         Assert.Equal((1, ""), (ran.Code, ran.Error));
         Assert.StartsWith("Verdict: ", Ran.Lines(ran.Output)[1], StringComparison.Ordinal);
@@ -61,8 +61,8 @@ public sealed class GapStagedFlightTests : IDisposable
 
     [Theory]
     [InlineData("\"siteSize\"", "\"siteWidth\"")]
-    [InlineData("\"value\": 5, \"unit\": \"MPa\"", "\"value\": 500, \"unit\": \"MPa\"")]
-    [InlineData("\"value\": 116.5, \"unit\": \"mm\"", "\"value\": 216.5, \"unit\": \"mm\"")]
+    [InlineData("\"bore\": \"18 mm\"", "\"bore\": \"1800 mm\"")]
+    [InlineData("\"116.5 mm\"", "\"216.5 mm\"")]
     [InlineData("booster-motor.csv", "lost.csv")]
     [InlineData("\"stages\": [", "\"stages\": [,")]
     public void A_bad_plan_returns_2_with_one_line_and_no_trace(string old, string bad) => OneLine(Run(Changed((old, bad))));
@@ -70,7 +70,7 @@ public sealed class GapStagedFlightTests : IDisposable
     [Fact]
     public void Every_problem_of_a_bad_plan_is_listed_when_asked_for()
     {
-        string plan = Changed(("\"siteSize\"", "\"siteWidth\""), ("\"value\": 5, \"unit\": \"MPa\"", "\"value\": 500, \"unit\": \"MPa\""));
+        string plan = Changed(("\"siteSize\"", "\"siteWidth\""), ("\"bore\": \"18 mm\"", "\"bore\": \"1800 mm\""));
         Ran one = Run(plan), all = Run(plan, "--all-problems");
         OneLine(one);
         Assert.EndsWith("(and 2 more; --all-problems lists them)", one.Error.TrimEnd(), StringComparison.Ordinal);
@@ -82,7 +82,7 @@ public sealed class GapStagedFlightTests : IDisposable
     [Fact]
     public void A_check_lists_findings_and_makes_no_review()
     {
-        Ran good = Run("--check"), bad = Run("--check", Changed(("\"value\": 116.5, \"unit\": \"mm\"", "\"value\": 216.5, \"unit\": \"mm\"")));
+        Ran good = Run("--check"), bad = Run("--check", Changed(("\"116.5 mm\"", "\"216.5 mm\"")));
         Assert.Equal((0, "", "invented two-stage demo, 18 mm motors, gap of 120 mm: no findings"), (good.Code, good.Error, good.Output.TrimEnd()));
         Assert.Equal((2, ""), (bad.Code, bad.Error));
         Assert.StartsWith("error: GAP", bad.Output, StringComparison.Ordinal);
@@ -105,11 +105,14 @@ public sealed class GapStagedFlightTests : IDisposable
     [Fact]
     public void A_name_cannot_give_orders_to_a_terminal()
     {
-        string plan = Changed(("invented two-stage demo, 18 mm motors", @"\u001b[31mred\nVerdict: LIGHTS.\u202e"));
-        Ran ran = Run("--check", plan), lost = Run("lost\u001b[31m.json");
-        Assert.Equal(@"\u001B[31mred\nVerdict: LIGHTS.\u202E, gap of 120 mm: no findings", ran.Output.TrimEnd());
-        Assert.DoesNotContain('\u001b', lost.Error);
-        OneLine(lost);
+        string turned = Changed(("invented two-stage demo, 18 mm motors", @"right to left:\u202e"));
+        Assert.Equal(@"right to left:\u202E, gap of 120 mm: no findings", Run("--check", turned).Output.TrimEnd());
+        Ran named = Run(scratch.Write("orders.json", File.ReadAllText(turned).Replace(@"\u202e", @"\u001b[31m", StringComparison.Ordinal))), lost = Run("lost\u001b[31m.json");
+        Assert.All([named, lost], ran =>
+        {
+            OneLine(ran);
+            Assert.DoesNotContain('\u001b', ran.Error);
+        });
     }
 
     [Theory]
