@@ -13,13 +13,15 @@ internal static class Figure
     /// <summary>Size of the text on axes; titles are a little larger, ticks and notes a little smaller.</summary>
     public const float Text = 19;
 
+    private const string Font = "DejaVu Sans";
+
     public static readonly Color Blue = Color.FromHex("#0072B2"), Red = Color.FromHex("#D55E00"), Green = Color.FromHex("#009E73"),
         Grey = Color.FromHex("#6b6b6b"), Orange = Color.FromHex("#E69F00"), Sky = Color.FromHex("#56B4E9"), Yellow = Color.FromHex("#F0E442");
 
     public static Plot New(string title, string bottom, string left)
     {
         var plot = new Plot();
-        plot.Font.Set("DejaVu Sans");
+        plot.Font.Set(Font);
         plot.Title(title, Text + 1);
         plot.Axes.Title.Label.Bold = false;
         plot.Grid.MajorLineColor = Colors.Black.WithAlpha(0.08);
@@ -51,6 +53,22 @@ internal static class Figure
         note.LabelAlignment = alignment;
         return note;
     }
+
+    /// <summary>The look of words at a point, to measure them by.</summary>
+    public static LabelStyle NoteStyle(string text) => new() { Text = text, FontName = Font, FontSize = Text - 3 };
+
+    /// <summary>Makes a title smaller until it fits the figure.</summary>
+    public static void FitTitle(this Plot plot)
+    {
+        using Paint paint = Paint.NewDisposablePaint();
+        LabelStyle title = plot.Axes.Title.Label;
+        while (title.FontSize > Text - 5 && title.Measure(title.Text, paint).Width > Width - 40)
+            title.FontSize--;
+    }
+
+    /// <summary>Text of at most so many characters, cut with an ellipsis.</summary>
+    public static string Short(string text, int characters) =>
+        text.Length <= characters ? text : string.Concat(text.AsSpan(0, Math.Max(0, characters - 1)).TrimEnd(), "\u2026");
 
     /// <summary>The legend, in the size of notes.</summary>
     public static void Legend(this Plot plot, Alignment at) => plot.ShowLegend(at).FontSize = Text - 3;

@@ -16,11 +16,11 @@ internal static class Sheets
         {
             foreach ((string how, HoleTemplate wall) in Walls(gap))
             {
-                string title = $"{wall.Wall}, {how}", stage = review.Gaps.Length > 1 ? FileName(gap.Staging.UpperStage) + "-" : "";
+                string title = $"{wall.Wall}, {how}";
                 if (wall.OuterDiameter is null)
                     missing.AddRange(wall.Findings.Select(f => f.Message));
                 else
-                    drawn.Add(($"drill-{stage}{FileName(wall.Wall)}-{FileName(how)}", title, wall));
+                    drawn.Add(($"drill{FileName.Suffix(review, gap)}-{FileName.Of(wall.Wall)}-{FileName.Of(how)}", title, wall));
             }
         }
 
@@ -72,6 +72,4 @@ internal static class Sheets
             free = name + more;
         return free + ".svg";
     }
-
-    private static string FileName(string text) => string.Concat(text.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
 }

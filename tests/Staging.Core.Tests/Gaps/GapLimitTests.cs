@@ -111,7 +111,8 @@ public class GapLimitTests
         GapRun run = gap.Solve(options: new SolverOptions { RelativeTolerance = 1e-10 });
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
         double tau = gap.Web().Time.Seconds, area = tube.CrossSection.SquareMeters;
-        for (double t = 2e-3; t < 20e-3; t += 3e-3)
+        // Before 5 ms the stream is still strong enough for the side, wide open as a tube can be, to hold back more than a part in a million.
+        for (double t = 5e-3; t < 20e-3; t += 3e-3)
         {
             // At constant pressure gamma/(gamma-1) p dV = enthalpy that came in = energy that left the chamber + enthalpy of the burnt fragments.
             GapSnapshot s = run.At(Duration.FromSeconds(t));

@@ -1,3 +1,5 @@
+using System.Text.Json;
+using GapStagedFlight;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
@@ -13,59 +15,127 @@ public sealed class GapStagedFlightTests : IDisposable
 
     public void Dispose() => scratch.Dispose();
 
+    /// <summary>The one test that starts the program; the others call what it calls.</summary>
     [Fact]
     public async Task The_demo_lights_and_writes_its_figures_below_the_current_folder()
     {
-        Ran ran = await Run();
+        Ran ran = await Ran.Sample("GapStagedFlight", scratch.Folder);
         Assert.Equal((0, ""), (ran.Code, ran.Error));
         Assert.StartsWith("Verdict: MAY LIGHT.", Ran.Lines(ran.Output)[1], StringComparison.Ordinal);
-        string[] figures = [.. Directory.GetFiles(Path.Combine(scratch.Folder, "figures")).Select(f => Path.GetFileName(f)!).Order()];
-        Assert.Equal(["flight.png", "flight.svg", "gap.png", "gap.svg", "race.png", "race.svg"], figures);
-        Assert.Contains("burn-through", await File.ReadAllTextAsync(Path.Combine(scratch.Folder, "figures", "race.svg"), TestContext.Current.CancellationToken), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public async Task A_review_fits_two_pages_of_60_lines_and_carries_no_control_codes()
-    {
-        Ran ran = await Run("--no-figures");
+        Assert.Equal(["flight.png", "flight.svg", "gap.png", "gap.svg", "race.png", "race.svg"], Files("figures"));
         Assert.InRange(Ran.Lines(ran.Output).Length, 30, 120);
         Assert.All(Ran.Lines(ran.Output), l => Assert.InRange(l.Length, 0, 100));
         Assert.DoesNotContain('\u001b', ran.Output);
-        Assert.False(Directory.Exists(Path.Combine(scratch.Folder, "figures")));
     }
 
     [Fact]
-    public async Task A_plan_that_will_not_light_returns_1_and_says_which_stage()
+    public void A_plan_that_will_not_light_returns_1_and_says_which_stage()
     {
-        Ran ran = await Run(Changed(("\"length\": \"120 mm\"", "\"length\": \"250 mm\""), ("\"count\": 2", "\"count\": 1")), "--figures", "there");
+        Ran ran = Run(Changed(("\"length\": \"120 mm\"", "\"length\": \"250 mm\""), ("\"count\": 2", "\"count\": 1")),
+            "--cases", "4", "--figures", Below("there"));
         Assert.Equal((1, ""), (ran.Code, ran.Error));
         Assert.StartsWith("Verdict: ", Ran.Lines(ran.Output)[1], StringComparison.Ordinal);
         Assert.Contains(Ran.Lines(ran.Output), line => line.StartsWith("  sustainer ", StringComparison.Ordinal) && line.Contains("stays cold", StringComparison.Ordinal));
         Assert.Contains(Ran.Lines(ran.Output), line => line.StartsWith("  tried, ", StringComparison.Ordinal));
-        Assert.Equal(6, Directory.GetFiles(Path.Combine(scratch.Folder, "there")).Length);
+        Assert.Equal(6, Files("there").Length);
+    }
+
+    /// <summary>One review for all that is written of it.</summary>
+    [Fact]
+    public void A_review_is_written_as_JSON_tables_and_a_page()
+    {
+        Ran ran = Run("--json", "--cases=0", "--csv", Below("tables"), "--html=" + Below("page.html"));
+        Assert.Equal(0, ran.Code);
+        using JsonDocument json = JsonDocument.Parse(ran.Output);
+        Assert.Equal("lights", json.RootElement.GetProperty("verdict").GetProperty("answer").GetString());
+        Assert.Contains("time series: ", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(["flight-2-booster.csv", "flight.csv", "gap.csv"], Files("tables"));
+        TableFile gap = TableFile.Read(Below("tables/gap.csv")), flight = TableFile.Read(Below("tables/flight.csv"));
+        Assert.Equal(1 + Enum.GetValues<GapChannel>().Length, gap.Heads.Length);
+        Assert.Equal(1 + Enum.GetValues<FlightChannel>().Length, flight.Heads.Length);
+        Assert.Equal(98444 + 146.1e3, gap["gap pressure [Pa]"].Max(), 100.0);
+        Assert.Equal(678.2, flight["height [m]"].Max(), 1.0);
+        Assert.Equal(20e-3, gap["joint travel [m]"][^1], 1e-6);
+        PageStandsAlone(File.ReadAllText(Below("page.html")));
     }
 
     [Theory]
     [InlineData("\"siteSize\"", "\"siteWidth\"")]
-    [InlineData("\"diameter\": \"5 mm\"", "\"diameter\": \"500 mm\"")]
+    [InlineData("\"bore\": \"18 mm\"", "\"bore\": \"1800 mm\"")]
     [InlineData("\"116.5 mm\"", "\"216.5 mm\"")]
     [InlineData("booster-motor.csv", "lost.csv")]
     [InlineData("\"stages\": [", "\"stages\": [,")]
-    public async Task A_bad_plan_returns_2_with_one_line_and_no_trace(string old, string bad) => OneLine(await Run(Changed((old, bad))));
+    public void A_bad_plan_returns_2_with_one_line_and_no_trace(string old, string bad) => OneLine(Run(Changed((old, bad))));
+
+    [Fact]
+    public void Every_problem_of_a_bad_plan_is_listed_when_asked_for()
+    {
+        string plan = Changed(("\"siteSize\"", "\"siteWidth\""), ("\"bore\": \"18 mm\"", "\"bore\": \"1800 mm\""));
+        Ran one = Run(plan), all = Run(plan, "--all-problems");
+        OneLine(one);
+        Assert.EndsWith("(and 2 more; --all-problems lists them)", one.Error.TrimEnd(), StringComparison.Ordinal);
+        Assert.Equal((2, ""), (all.Code, all.Output));
+        Assert.Equal(3, Ran.Lines(all.Error).Length);
+        Assert.All(Ran.Lines(all.Error), line => Assert.StartsWith($"error: {plan}: $.", line, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_check_lists_findings_and_makes_no_review()
+    {
+        Ran good = Run("--check"), bad = Run("--check", Changed(("\"116.5 mm\"", "\"216.5 mm\"")));
+        Assert.Equal((0, "", "invented two-stage demo, 18 mm motors, gap of 120 mm: no findings"), (good.Code, good.Error, good.Output.TrimEnd()));
+        Assert.Equal((2, ""), (bad.Code, bad.Error));
+        Assert.StartsWith("error: GAP", bad.Output, StringComparison.Ordinal);
+        Assert.EndsWith("cannot be reviewed", bad.Output.TrimEnd(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--figures")]
+    [InlineData("--sheet")]
+    [InlineData("--csv")]
+    [InlineData("--html")]
+    public void What_cannot_be_written_is_told_before_anything_is_computed(string option)
+    {
+        string file = scratch.Write("file", ""), target = Path.Combine(file, "below");
+        Ran ran = Run("--cases", "1000000", option, target);
+        OneLine(ran);
+        Assert.StartsWith($"error: {option} {target} cannot be written: ", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_name_cannot_give_orders_to_a_terminal()
+    {
+        string turned = Changed(("invented two-stage demo, 18 mm motors", @"right to left:\u202e"));
+        Assert.Equal(@"right to left:\u202E, gap of 120 mm: no findings", Run("--check", turned).Output.TrimEnd());
+        Ran named = Run(scratch.Write("orders.json", File.ReadAllText(turned).Replace(@"\u202e", @"\u001b[31m", StringComparison.Ordinal))), lost = Run("lost\u001b[31m.json");
+        Assert.All([named, lost], ran =>
+        {
+            OneLine(ran);
+            Assert.DoesNotContain('\u001b', ran.Error);
+        });
+    }
 
     [Theory]
     [InlineData("lost.json")]
     [InlineData("--colour")]
+    [InlineData("--json=yes")]
     [InlineData("--figures")]
+    [InlineData("--csv", "--json")]
+    [InlineData("--cases", "-1")]
+    [InlineData("--cases", "many")]
+    [InlineData("--paper", "a5")]
+    [InlineData("--check", "--json")]
     [InlineData("one.json", "two.json")]
-    public async Task Bad_arguments_return_2_with_one_line(params string[] arguments) => OneLine(await Run(arguments));
+    public void Bad_arguments_return_2_with_one_line(params string[] arguments) => OneLine(Run(arguments));
 
     [Fact]
-    public async Task Help_lists_the_options()
+    public void Help_lists_the_options()
     {
-        Ran ran = await Run("--help");
+        Ran ran = Run("--help");
         Assert.Equal((0, ""), (ran.Code, ran.Error));
-        Assert.All(["PLAN.json", "--figures DIR", "--no-figures", "--sheet DIR", "--paper NAME", "--help"], option => Assert.Contains(option, ran.Output, StringComparison.Ordinal));
+        Assert.All(
+            ["PLAN.json", "--check", "--all-problems", "--cases N", "--json", "--figures DIR", "--no-figures", "--sheet DIR", "--paper NAME", "--csv DIR", "--html FILE", "--help"],
+            option => Assert.Contains($"  {option} ", ran.Output, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -80,6 +150,18 @@ public sealed class GapStagedFlightTests : IDisposable
         Assert.Empty(plan.Check());
     }
 
+    private static void PageStandsAlone(string page)
+    {
+        Assert.DoesNotMatch("(src|href)=\"(?!#)|url\\((?!#)|@import", page);
+        Assert.DoesNotMatch("https?://(?!www\\.w3\\.org/)", page);
+        string[] ids = [.. System.Text.RegularExpressions.Regex.Matches(page, "id=\"([^\"]+)\"").Select(m => m.Groups[1].Value)];
+        Assert.Equal(ids.Distinct(), ids);
+        Assert.Equal(3, page.Split("<svg ").Length - 1);
+        Assert.Equal(3, page.Split("role=\"img\" aria-label=\"The ").Length - 1);
+        Assert.All(["<html lang=\"en\">", "<h1>Staging review: ", "<p class=\"verdict\">Verdict: LIGHTS.", "<h2>Flight</h2>", "<h2>What comes down</h2>", "<h2>Figures</h2>", "prefers-color-scheme: dark"],
+            part => Assert.Contains(part, page, StringComparison.Ordinal));
+    }
+
     private static void OneLine(Ran ran)
     {
         Assert.Equal((2, ""), (ran.Code, ran.Output));
@@ -87,7 +169,16 @@ public sealed class GapStagedFlightTests : IDisposable
         Assert.StartsWith("error: ", line, StringComparison.Ordinal);
     }
 
-    private Task<Ran> Run(params string[] arguments) => Ran.Sample("GapStagedFlight", scratch.Folder, arguments);
+    private static Ran Run(params string[] arguments)
+    {
+        using StringWriter output = new(), error = new();
+        int code = Command.Run(arguments, output, error);
+        return new Ran(code, output.ToString(), error.ToString());
+    }
+
+    private string Below(string name) => Path.Combine(scratch.Folder, name);
+
+    private string[] Files(string folder) => [.. Directory.GetFiles(Below(folder)).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)];
 
     /// <summary>A copy of the demo plan with changed text, beside its thrust histories.</summary>
     private string Changed(params (string Old, string New)[] changes)

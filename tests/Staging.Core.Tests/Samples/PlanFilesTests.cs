@@ -2,15 +2,12 @@ using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
-using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Samples;
 
 /// <summary>The plan files beside the demo: each is read and has no error, and its review ends as its name says.</summary>
 public class PlanFilesTests
 {
-    private static readonly string Folder = Path.Combine(Repository.Root, "samples", "GapStagedFlight", "plans");
-
     public static TheoryData<string, bool> Plans => new()
     {
         // Whether every stage lights, as the model has it; the reasons stand in the reviews.
@@ -33,9 +30,9 @@ public class PlanFilesTests
     [MemberData(nameof(Plans))]
     public void A_plan_file_is_read_checked_and_reviewed(string name, bool lights)
     {
-        StagingPlan plan = Read(name);
+        StagingReview review = PlanFiles.Review(name);
+        StagingPlan plan = review.Plan;
         Assert.DoesNotContain(plan.Check(), f => f.Severity == FindingSeverity.Error);
-        StagingReview review = plan.Review();
         Assert.True(lights == review.EveryStageLights, review.ToString());
         Assert.StartsWith("invented: ", plan.Name, StringComparison.Ordinal);
         Assert.Equal(plan, StagingPlan.Parse(plan.ToJson(PlanForm.Brief)));
@@ -43,23 +40,23 @@ public class PlanFilesTests
 
     [Fact]
     public void Every_plan_file_is_in_that_list() => Assert.Equal(
-        Directory.GetFiles(Folder, "*.json").Select(Path.GetFileNameWithoutExtension).Order(), Plans.Select(p => p.Data.Item1).Order());
+        Directory.GetFiles(PlanFiles.Folder, "*.json").Select(Path.GetFileNameWithoutExtension).Order(), Plans.Select(p => p.Data.Item1).Order());
 
     [Fact]
     public void Motors_in_contact_need_no_layout_and_get_no_advice()
     {
-        GapReview gap = Assert.Single(Read("contact-film").Review().Gaps);
+        GapReview gap = Assert.Single(PlanFiles.Review("contact-film").Gaps);
         Assert.Null(gap.Advice);
         Assert.Null(gap.Bracket);
         Assert.Contains("the plan has no layout of new vents", gap.ToString(), StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => Read("contact-film").QuestionBelow());
+        Assert.Throws<ArgumentException>(() => PlanFiles.Read("contact-film").QuestionBelow());
     }
 
     [Fact]
     public void A_plan_file_of_motors_in_contact_is_the_gap_of_the_library_in_contact()
     {
         GapDesign expected = StartingGaps.Bore18mm.InContact(JointTape.ThinPlasticFilm).Design;
-        GapDesign read = Read("contact-film").Flight.Stages[1].Gap()!.Design;
+        GapDesign read = PlanFiles.Read("contact-film").Flight.Stages[1].Gap()!.Design;
         Assert.Equal(expected.Tube.Length.Meters, read.Tube.Length.Meters, 1e-12);
         Assert.Equal(expected.Joint.Coupler.Engagement.Meters, read.Joint.Coupler.Engagement.Meters, 1e-12);
         Assert.Equal(
@@ -67,6 +64,4 @@ public class PlanFilesTests
             read);
         Assert.Equal(expected.Joint.Tape, read.Joint.Tape);
     }
-
-    private static StagingPlan Read(string name) => StagingPlan.Read(Path.Combine(Folder, name + ".json"));
 }

@@ -170,8 +170,8 @@ internal static class StagingCautions
                 : Invariant.Text(
                     $"If {failure.Description}: {failure.HardestLanding!.Name} comes down {landed.Time.Seconds:F0} s after launch at "
                         + $"{landed.Speed.MetersPerSecond:F0} m/s with "
-                            + $"{landed.KineticEnergy.Joules:F1} J ({DescentCautions.DebrisLimit:F1} J counts as debris). Everybody on "
-                                + $"the field must be told to look up."),
+                            + $"{landed.KineticEnergy.Joules:F1} J; {DescentCautions.DebrisLimit:F1} J counts as debris. Tell everybody "
+                                + $"to look up."),
             rule: SafetyCodes.DebrisEnergy);
     }
 }
