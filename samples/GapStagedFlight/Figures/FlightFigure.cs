@@ -1,4 +1,3 @@
-using Samples;
 using Staging.Core.Flight;
 using Staging.Core.Reviews;
 using UnitsNet;

@@ -1,5 +1,4 @@
 using Samples;
-using ScottPlot;
 using Staging.Core.Gaps;
 using Staging.Core.Reviews;
 using UnitsNet;

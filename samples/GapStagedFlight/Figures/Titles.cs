@@ -1,7 +1,6 @@
 using System.Globalization;
 using Samples;
 using Staging.Core.Flight;
-using Staging.Core.Gaps;
 using Staging.Core.Reviews;
 using UnitsNet;
 

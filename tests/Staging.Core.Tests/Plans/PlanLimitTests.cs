@@ -32,7 +32,7 @@ public class PlanLimitTests
     [Fact]
     public void An_endless_thrust_history_is_left_at_the_limit()
     {
-        var endless = new Endless();
+        using var endless = new Endless();
         PlanProblem problem = Assert.Throws<PlanFormatException>(() => StagingPlan.Parse(DemoPlan.Short, _ => endless)).Problems[0];
         Assert.Equal("booster-motor.csv: " + TooLong, problem.Message);
         Assert.InRange(endless.Given, 4_000_000, 10_000_000);

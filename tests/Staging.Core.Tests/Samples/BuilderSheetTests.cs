@@ -21,10 +21,10 @@ public sealed class BuilderSheetTests : IDisposable
     public void Dispose() => scratch.Dispose();
 
     [Fact]
-    public async Task Both_walls_of_nested_tubes_are_drawn_at_their_size()
+    public void Both_walls_of_nested_tubes_are_drawn_at_their_size()
     {
         GapDesign design = Nested();
-        string folder = await Sheets(design);
+        string folder = Sheets(design);
         foreach ((HoleTemplate wall, string file) in HoleTemplate.Of(design).Zip(["drill-guide-tube-as-drawn.svg", "drill-outer-tube-as-drawn.svg"]))
         {
             SheetFile page = SheetFile.OfSvg(Path.Combine(folder, file));
@@ -39,9 +39,9 @@ public sealed class BuilderSheetTests : IDisposable
     }
 
     [Fact]
-    public async Task The_PDF_has_the_pages_of_the_SVG_at_the_same_places()
+    public void The_PDF_has_the_pages_of_the_SVG_at_the_same_places()
     {
-        string folder = await Sheets(Nested(), "--paper", "letter");
+        string folder = Sheets(Nested(), "--paper", "letter");
         SheetFile[] pdf = SheetFile.OfPdf(Path.Combine(folder, "drill.pdf"));
         SheetFile[] svg = [.. InOrder.Select(name => SheetFile.OfSvg(Path.Combine(folder, $"drill-{name}.svg")))];
         Assert.Equal(svg.Length, pdf.Length);
@@ -56,10 +56,10 @@ public sealed class BuilderSheetTests : IDisposable
     }
 
     [Fact]
-    public async Task A_strip_larger_than_a_page_is_split_and_every_hole_is_whole_on_one_page()
+    public void A_strip_larger_than_a_page_is_split_and_every_hole_is_whole_on_one_page()
     {
         GapDesign design = Wide();
-        string folder = await Sheets(design);
+        string folder = Sheets(design);
         SheetFile[] pages = [.. Directory.GetFiles(folder, "drill-guide-tube-as-drawn-*.svg").Order().Select(SheetFile.OfSvg)];
         Assert.Equal(6, pages.Length);
         HoleTemplate wall = Assert.Single(HoleTemplate.Of(design));
@@ -76,9 +76,9 @@ public sealed class BuilderSheetTests : IDisposable
     [Theory]
     [InlineData("--sheet")]
     [InlineData("--paper", "a5")]
-    public async Task A_bad_sheet_is_refused_in_one_line(params string[] arguments)
+    public void A_bad_sheet_is_refused_in_one_line(params string[] arguments)
     {
-        Ran ran = await Ran.Sample("GapStagedFlight", scratch.Folder, arguments);
+        Ran ran = Ran.Command(arguments);
         Assert.Equal((2, ""), (ran.Code, ran.Output));
         Assert.StartsWith("error: ", Assert.Single(Ran.Lines(ran.Error)), StringComparison.Ordinal);
     }
@@ -112,12 +112,13 @@ public sealed class BuilderSheetTests : IDisposable
         });
     }
 
-    private async Task<string> Sheets(GapDesign design, params string[] more)
+    private string Sheets(GapDesign design, params string[] more)
     {
         string plan = scratch.Write("plan.json", TestPlans.Through(design).ToJson());
-        Ran ran = await Ran.Sample("GapStagedFlight", scratch.Folder, [plan, "--no-figures", "--sheet", "sheets", .. more]).ConfigureAwait(false);
+        string sheets = Path.Combine(scratch.Folder, "sheets");
+        Ran ran = Ran.Command([plan, "--no-figures", "--cases", "0", "--sheet", sheets, .. more]);
         Assert.Equal("", ran.Error);
-        return Path.Combine(scratch.Folder, "sheets");
+        return sheets;
     }
 
     /// <summary>Two walls whose drawn holes are not those advised.</summary>

@@ -43,7 +43,7 @@ internal static class FigurePlans
             ["vents-too-large"] = (() => PlanFiles.Review("vents-too-large"), ["too cool", "stays cold", "stays cold, apogee"]),
         };
 
-    private static StageIgnition Through(GapDesign design) =>
+    private static StageIgnition.ByGap Through(GapDesign design) =>
         new StageIgnition.ByGap { Gap = new GapIgnition { Design = design, Layout = TestPlans.Layout, HolePressureCoefficient = 0 } };
 
     private static StagingReview Of(GapDesign design) => TestPlans.Through(design).Review(cases: 0);

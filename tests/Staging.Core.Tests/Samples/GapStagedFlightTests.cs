@@ -1,9 +1,13 @@
 using System.Text.Json;
-using GapStagedFlight;
+using System.Text.RegularExpressions;
+using GapStagedFlight.Files;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
+using Staging.Core.Reviews;
+using Staging.Core.Tests.Flight;
 using Staging.Core.Tests.Hygiene.Sources;
+using Staging.Core.Tests.Reviews;
 
 namespace Staging.Core.Tests.Samples;
 
@@ -154,12 +158,21 @@ public sealed class GapStagedFlightTests : IDisposable
     {
         Assert.DoesNotMatch("(src|href)=\"(?!#)|url\\((?!#)|@import", page);
         Assert.DoesNotMatch("https?://(?!www\\.w3\\.org/)", page);
-        string[] ids = [.. System.Text.RegularExpressions.Regex.Matches(page, "id=\"([^\"]+)\"").Select(m => m.Groups[1].Value)];
+        string[] ids = [.. Regex.Matches(page, "id=\"([^\"]+)\"").Select(m => m.Groups[1].Value)];
         Assert.Equal(ids.Distinct(), ids);
         Assert.Equal(3, page.Split("<svg ").Length - 1);
         Assert.Equal(3, page.Split("role=\"img\" aria-label=\"The ").Length - 1);
         Assert.All(["<html lang=\"en\">", "<h1>Staging review: ", "<p class=\"verdict\">Verdict: LIGHTS.", "<h2>Flight</h2>", "<h2>What comes down</h2>", "<h2>Figures</h2>", "prefers-color-scheme: dark"],
             part => Assert.Contains(part, page, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_page_shows_names_as_they_are_written()
+    {
+        StagingPlan plan = TestPlans.Of(TestFlights.TwoStages(TestFlights.Timer(0.3))) with { Name = "<script>alert(\"&\")</script>" };
+        string page = HtmlPage.Of(plan.Review(cases: 0));
+        Assert.DoesNotContain("<script", page, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("<h1>Staging review: &lt;script&gt;alert(&quot;&amp;&quot;)&lt;/script&gt;</h1>", page, StringComparison.Ordinal);
     }
 
     private static void OneLine(Ran ran)
@@ -169,12 +182,7 @@ public sealed class GapStagedFlightTests : IDisposable
         Assert.StartsWith("error: ", line, StringComparison.Ordinal);
     }
 
-    private static Ran Run(params string[] arguments)
-    {
-        using StringWriter output = new(), error = new();
-        int code = Command.Run(arguments, output, error);
-        return new Ran(code, output.ToString(), error.ToString());
-    }
+    private static Ran Run(params string[] arguments) => Ran.Command(arguments);
 
     private string Below(string name) => Path.Combine(scratch.Folder, name);
 

@@ -1,4 +1,3 @@
-using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;

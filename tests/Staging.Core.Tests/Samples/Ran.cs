@@ -3,7 +3,7 @@ using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Samples;
 
-/// <summary>A sample program that ran to its end, as a user would start it.</summary>
+/// <summary>What a sample program returned and printed.</summary>
 internal sealed record Ran(int Code, string Output, string Error)
 {
     /// <summary>Folder of the build configuration these tests were built in; the samples are built in the same.</summary>
@@ -11,6 +11,14 @@ internal sealed record Ran(int Code, string Output, string Error)
         "bin", Path.GetFileName(Path.GetDirectoryName(AppContext.BaseDirectory.TrimEnd(Path.DirectorySeparatorChar))!), "net10.0");
 
     public static string[] Lines(string text) => text.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n');
+
+    /// <summary>The command of the main sample, called and not started.</summary>
+    public static Ran Command(params string[] arguments)
+    {
+        using StringWriter output = new(), error = new();
+        int code = GapStagedFlight.Command.Run(arguments, output, error);
+        return new Ran(code, output.ToString(), error.ToString());
+    }
 
     public static async Task<Ran> Sample(string name, string folder, params string[] arguments)
     {
