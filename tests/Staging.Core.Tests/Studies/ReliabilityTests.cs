@@ -100,7 +100,6 @@ public class ReliabilityTests
     [InlineData("kg_m2")]
     [InlineData("W/(m K)")]
     [InlineData("a\\_b \\n_")]
-    [InlineData("two\nlines")]
     [InlineData("-")]
     public void A_unit_survives_the_text_of_a_part(string unit)
     {
@@ -110,6 +109,9 @@ public class ReliabilityTests
         ReliabilityRun[] parts = [.. Enumerable.Range(1, 2).Select(k => study.Run(new StudyOptions { Part = new StudyPart(k, 2) }))];
         Assert.Equal(Text(study.Run()), Text(ReliabilityRun.Merge(parts[0], Read(Text(parts[1])))));
     }
+
+    [Fact]
+    public void A_unit_of_two_lines_is_refused() => Assert.Throws<ArgumentException>("unit", () => new Measure<double>("period", "two\nlines", p => p));
 
     [Theory]
     [InlineData("range 0 500", "range 0 300\nrange 200 400", "case 200 is in two ranges")]
