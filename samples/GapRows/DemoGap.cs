@@ -44,6 +44,10 @@ internal static class DemoGap
             yield return top with { Station = station };
     }
 
+    /// <summary>A window 25 mm long right below the nozzle, as large as two holes of 17 mm.</summary>
+    public static IEnumerable<Vent> Window(GuideTube tube) =>
+        [Below(tube, 17, 2) with { Station = tube.Length - Length.FromMillimeters(13.5), AxialLength = Length.FromMillimeters(25) }];
+
     public static VentHoles Holes(double diameter_mm, int count) => new()
     {
         Diameter = Length.FromMillimeters(diameter_mm),

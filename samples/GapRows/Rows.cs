@@ -17,7 +17,7 @@ internal static class Rows
         ("250 mm", "one 9 mm hole, 63 mm2", OneHole(250, 9)),
         ("250 mm", "closed", With(250, _ => [])),
         ("250 mm", "four 3 mm holes, as much as one of 6 mm", With(250, t => [Below(t, 3, 4)])),
-        ("250 mm", "one window, 25 mm", OneHole(250, 25)),
+        ("250 mm", "one window, 25 mm long, 454 mm2", With(250, Window)),
         ("250 mm", "open side, six rings of four 10 mm holes", With(250, OpenSide)),
         ("120 mm", "one 6 mm hole", OneHole(120, 6)),
         ("120 mm", "open side, three rings of four 10 mm holes", With(120, OpenSide)),

@@ -103,15 +103,15 @@ public class GapLimitTests
         GapProblem gap = Bench.Adiabatic.With(d => d with
         {
             Tube = tube,
-            Vents = [new Vent { Station = Length.FromMillimeters(1150), AxialLength = Length.FromMillimeters(1600), Holes = new VentHoles { Diameter = Length.FromMillimeters(12), WallThickness = Length.FromMillimeters(0.5), Count = 600 } }],
-            Source = d.Motor() with { ChamberPressure = Pressure.FromKilopascals(150), Web = d.Web() with { Mass = Mass.FromGrams(0.004), Time = Duration.FromMilliseconds(250) } },
+            Vents = [new Vent { Station = Length.FromMillimeters(1940), Holes = new VentHoles { Diameter = Length.FromMillimeters(25), WallThickness = Length.FromMillimeters(0.5), Count = 1000 } }],
+            Source = d.Motor() with { ChamberPressure = Pressure.FromKilopascals(150), Web = d.Web() with { Mass = Mass.FromGrams(0.004) } },
             Joint = Unyielding,
         }) with
-        { Horizon = Duration.FromMilliseconds(200) };
-        GapRun run = gap.Solve(options: new SolverOptions { RelativeTolerance = 1e-10 });
+        { Horizon = Duration.FromMilliseconds(20) };
+        GapRun run = Bench.SolvedThoughImpossible(gap, options: new SolverOptions { RelativeTolerance = 1e-10 });
         double cp = gap.Surroundings.Gas.HeatCapacityAtConstantPressure.JoulesPerKilogramKelvin;
         double tau = gap.Web().Time.Seconds, area = tube.CrossSection.SquareMeters;
-        for (double t = 20e-3; t < 200e-3; t += 30e-3)
+        for (double t = 2e-3; t < 20e-3; t += 3e-3)
         {
             // At constant pressure gamma/(gamma-1) p dV = enthalpy that came in = energy that left the chamber + enthalpy of the burnt fragments.
             GapSnapshot s = run.At(Duration.FromSeconds(t));

@@ -78,7 +78,7 @@ public class PartitionedStudyTests
     public void Every_number_survives_the_text_bit_by_bit()
     {
         double?[] hard = [0, -0.0, double.Epsilon, -double.MaxValue, 1 / 3.0, 0.1 + 0.2, null, 1e22, 123456789012345680, Math.BitDecrement(1)];
-        PartCodec<double?> form = new PartCodec<double?>(v => v[0], new Measure<double?>("value", "%_\\ of\nall", x => x));
+        PartCodec<double?> form = new PartCodec<double?>(v => v[0], new Measure<double?>("value", "%_\\ of all", x => x));
         PartitionedStudy<SweepLine<double?>> study = Sweep.AlongInParts(Axis.Even("n", "-", 0, hard.Length - 1, hard.Length), (n, _) => hard[(int)Math.Round(n)], form);
         PartResult run = study.Run(), home = Read(Text(run));
         static long Bits(double? x) => x is { } value ? BitConverter.DoubleToInt64Bits(value) : -1;
