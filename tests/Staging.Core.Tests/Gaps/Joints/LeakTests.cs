@@ -90,9 +90,10 @@ public class LeakTests
         GapRun varied = leaky.Solve(), written = Leaking(Held, 12).Solve();
         Assert.Equal(written.PeakGaugePressure, varied.PeakGaugePressure);
 
-        string text = DemoPlan.Plan.ToJson();
-        Assert.DoesNotContain("leakArea", text, StringComparison.Ordinal);
-        string leaking = text.Replace("\"slidingForce\"", "\"leakArea\": { \"value\": 6, \"unit\": \"mm2\" }, \"slidingForce\"", StringComparison.Ordinal);
+        string tight = "\"leakArea\": { \"value\": 0,", text = DemoPlan.Plan.ToJson();
+        Assert.Contains(tight, text, StringComparison.Ordinal);
+        Assert.DoesNotContain("leakArea", DemoPlan.Plan.ToJson(PlanForm.Brief), StringComparison.Ordinal);
+        string leaking = text.Replace(tight, "\"leakArea\": { \"value\": 1e-6,", StringComparison.Ordinal);
         StagingPlan plan = StagingPlan.Parse(leaking);
         Assert.NotEqual(DemoPlan.Plan, plan);
         Assert.Equal(plan, StagingPlan.Parse(plan.ToJson()));
