@@ -8,9 +8,13 @@ internal static class Problems
 {
     public static IEnumerable<string> Of(Exception e, string plan) => e switch
     {
-        PlanFormatException { Problems.Length: > 0 } text => text.Problems.Select(p => OneLine($"{plan}: {p}")),
+        PlanFormatException { Problems.Length: > 0 } text => 
+        [
+            .. text.Problems.Select(p => OneLine($"{plan}: {p}")),
+            .. text.MoreProblems > 0 ? (string[])[$"{plan}: and {text.MoreProblems} more problems"] : [],
+        ],
         InvalidModelException { Findings.Length: > 0 } model =>
-            model.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => OneLine($"{plan}: {f}")),
+            model.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => OneLine(f.File is null ? $"{plan}: {f}" : f.ToString())),
         _ => [OneLine(e.Message)],
     };
 

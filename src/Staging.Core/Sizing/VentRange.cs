@@ -39,13 +39,16 @@ internal sealed class VentRange
         {
             double total = jacket.Openings.Sum(o => o.Holes.TotalArea.SquareMeters);
             string path = $"Jackets[{design.Jackets.Items.IndexOf(jacket)}].Openings";
-            foreach (VentHoles holes in jacket.Openings.Select(o => o.Holes))
+            foreach (JacketOpening opening in jacket.Openings)
             {
+                VentHoles holes = opening.Holes;
                 double thinner = Thinnest(holes.WallThickness.Meters, limit) / holes.Diameter.Meters;
-                double wider = MaxDiameter / holes.Diameter.Meters;
+                double widest = DrillingChecks.WidestRound(jacket, opening);
+                double wider = Math.Min(MaxDiameter, widest) / holes.Diameter.Meters;
                 low.Add(new Bound(total * thinner * thinner * (1 + Inside),
                     WhyNotSmaller($"'{jacket.Name}'", holes.WallThickness.Meters, limit), path));
-                high.Add(new Bound(total * wider * wider * (1 - Inside), $"holes of 100 mm in '{jacket.Name}'", path));
+                string most = widest < MaxDiameter ? $"a full ring of holes in '{jacket.Name}'" : $"holes of 100 mm in '{jacket.Name}'";
+                high.Add(new Bound(total * wider * wider * (1 - Inside), most, path));
             }
         }
 

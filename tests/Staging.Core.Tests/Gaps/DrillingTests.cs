@@ -28,6 +28,49 @@ public class DrillingTests
         Assert.Contains(finding.ToString(), Assert.Throws<InvalidModelException>(() => gap.Solve()).Findings.Select(f => f.ToString()));
     }
 
+    [Theory]
+    [InlineData(40, 5, 0.5, 31, "GAP002", "40 holes of 5 mm do not fit side by side round a bore of 31 mm; there may be at most 19.")]
+    [InlineData(1, 60, 0.5, 31, "GAP002", "A hole of 60 mm is wider than the bore of 31 mm")]
+    [InlineData(4, 5, 45, 31, "GAP014", "A wall of 45 mm round a bore of 31 mm is no tube")]
+    [InlineData(4, 5, 0.5, 17, "GAP035", "The outer wall of 'outer' has a bore of 17 mm")]
+    public void An_outer_wall_that_cannot_be_drilled_is_an_error(int count, double diameter, double wall, double bore, string code, string words)
+    {
+        GapProblem one = Gap(18, At(100, 4, 2));
+        GapProblem nested = one.With(d => d with
+        {
+            Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("outer") }],
+            Jackets =
+            [
+                new Jacket
+                {
+                    Name = "outer",
+                    Volume = Volume.FromCubicCentimeters(20),
+                    WallArea = Area.Zero,
+                    OuterBore = Length.FromMillimeters(bore),
+                    Openings =
+                    [
+                        new JacketOpening
+                        {
+                            Holes = new VentHoles { Diameter = Length.FromMillimeters(diameter), WallThickness = Length.FromMillimeters(wall), Count = count },
+                            To = VentTarget.Air,
+                            Station = Length.FromMillimeters(80),
+                        },
+                    ],
+                },
+            ],
+        });
+        ModelFinding finding = Assert.Single(nested.Check(), f => f.Severity == FindingSeverity.Error);
+        Assert.Equal(code, finding.Code);
+        Assert.StartsWith(words, finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_joint_of_another_tube_is_doubted()
+    {
+        Assert.DoesNotContain(Gap(18, At(100, 4, 2)).Check(), f => f.Code == "GAP034");
+        Assert.Contains(Gap(24, At(100, 4, 2)).Check(), f => f.Code == "GAP034" && f.Message.Contains("0.563", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void What_can_be_drilled_is_no_error()
     {

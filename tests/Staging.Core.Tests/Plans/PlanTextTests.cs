@@ -137,7 +137,7 @@ public class PlanTextTests
     {
         StagingReview review = DemoPlan.Plan.Review(cases: 0);
         using JsonDocument json = JsonDocument.Parse(review.ToJson());
-        Assert.True(json.RootElement.GetProperty("everyStageLights").GetBoolean());
+        Assert.True(json.RootElement.GetProperty("everyStageLightsNominally").GetBoolean());
         Assert.Equal("lit", json.RootElement.GetProperty("gaps")[0].GetProperty("outcome").GetString());
         Assert.Equal(review.Flight.Apogee!.Value.Meters, json.RootElement.GetProperty("apogee_m").GetDouble());
         Assert.Equal(review.Cautions.Length, json.RootElement.GetProperty("cautions").GetArrayLength());

@@ -35,7 +35,7 @@ public class VerdictTests
         StagingReview lit = DemoPlan.Plan.Review(cases: 0), cold = TestPlans.Through(Closed).Review(cases: 0);
         Assert.Null(lit.Odds);
         Assert.Equal((Verdict.Lights, Verdict.StaysCold), (lit.Verdict, cold.Verdict));
-        Assert.StartsWith("Verdict: LIGHTS. Nominal case only.", lit.ToString().Split('\n')[1], StringComparison.Ordinal);
+        Assert.StartsWith("Verdict: LIGHTS. Nominal case only, no odds.", lit.ToString().Split('\n')[1], StringComparison.Ordinal);
         Assert.StartsWith("Verdict: sustainer STAYS COLD.", cold.ToString().Split('\n')[1], StringComparison.Ordinal);
     }
 
@@ -87,7 +87,7 @@ public class VerdictTests
             Assert.True(review.EveryStageLights);
             Assert.Null(review.Odds);
             Assert.True(Assert.Single(review.Stages).IsAssumed);
-            Assert.StartsWith("Verdict: LIGHTS, in part by assumption.", review.ToString().Split('\n')[1], StringComparison.Ordinal);
+            Assert.StartsWith("Verdict: LIGHTS, by assumption.", review.ToString().Split('\n')[1], StringComparison.Ordinal);
             Assert.Contains("sustainer lights, assumed:", review.ToString(), StringComparison.Ordinal);
         }
     }
@@ -136,6 +136,30 @@ public class VerdictTests
         Assert.Equal("staysCold", cold.GetProperty("answer").GetString());
         Assert.Equal(JsonValueKind.Null, cold.GetProperty("cases").ValueKind);
         Assert.Equal(3, cold.GetProperty("stages")[0].GetProperty("tried").GetArrayLength());
+    }
+
+    [Fact]
+    public void A_few_cases_that_all_light_show_too_little_to_say_that_it_lights()
+    {
+        GapDesign sure = TestPlans.Lighting with { Source = StartingGaps.Bore18mm.Design.Source, Joint = Bench.Joint(2000) };
+        StagingReview few = TestPlans.Through(sure).Review(cases: 3), many = TestPlans.Through(sure).Review(cases: 60);
+        Assert.Equal(3, few.Odds!.EveryStageLights.Hits);
+        Assert.Equal((Verdict.MayLight, many.Odds!.EveryStageLights.Hits == 60 ? Verdict.Lights : Verdict.MayLight), (few.Verdict, many.Verdict));
+    }
+
+    [Fact]
+    public void A_stage_lit_by_electronics_above_a_gap_lights_in_the_nominal_case()
+    {
+        FlightPlan three = TestFlights.Plan(
+            TestFlights.Booster(),
+            TestFlights.Booster("second", new StageIgnition.ByGap
+            {
+                Gap = new GapIgnition { Design = TestPlans.Lighting, Layout = null, HolePressureCoefficient = 0 },
+            }),
+            TestFlights.Sustainer(TestFlights.Contact()));
+        StagingReview review = TestPlans.Of(three).Review(cases: 4);
+        Assert.True(review.EveryStageLights);
+        Assert.DoesNotContain("nominally it stays cold", review.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

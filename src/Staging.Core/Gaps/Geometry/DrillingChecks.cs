@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Staging.Core.Discharge;
 
 namespace Staging.Core.Gaps;
 
@@ -27,6 +28,39 @@ internal static class DrillingChecks
                 AddOverlap(findings, design, k, i);
         }
     }
+
+    /// <summary>
+    /// Checks the outer wall of a jacket whose bore is stated. Holes whose place is not stated may lead rearwards, and
+    /// are no ring round it.
+    /// </summary>
+    public static void AddOuterWall(ImmutableArray<ModelFinding>.Builder findings, Jacket jacket, string path)
+    {
+        if (jacket.OuterBore is not { Meters: var bore })
+            return;
+        for (int k = 0; k < jacket.Openings.Length; k++)
+        {
+            VentHoles holes = jacket.Openings[k].Holes;
+            double diameter = holes.Diameter.Meters, wall = holes.WallThickness.Meters, round = Math.PI * bore;
+            bool ring = jacket.Openings[k].Station is not null;
+            if (diameter > bore)
+                Error(findings, "GAP002", $"{path}.Openings[{k}].Holes.Diameter",
+                    $"A hole of {diameter * 1e3:G4} mm is wider than the bore of {bore * 1e3:G4} mm; it may be at most as wide.");
+            else if (ring && holes.Count * diameter > round * Rounding)
+                Error(findings, "GAP002", $"{path}.Openings[{k}].Holes.Count",
+                    $"{holes.Count} holes of {diameter * 1e3:G4} mm do not fit side by side round a bore of {bore * 1e3:G4} mm; there may "
+                        + $"be at most {Math.Floor(round / diameter):F0}.");
+            if (ring && wall > bore)
+                Error(findings, "GAP014", $"{path}.Openings[{k}].Holes.WallThickness",
+                    $"A wall of {wall * 1e3:G4} mm round a bore of {bore * 1e3:G4} mm is no tube; it may be at most as thick as the bore.");
+        }
+    }
+
+    /// <summary>
+    /// Widest holes of an opening that fit the outer wall of a jacket [m]; no limit where its bore is not stated.
+    /// </summary>
+    public static double WidestRound(Jacket jacket, JacketOpening opening) => jacket.OuterBore is not { Meters: var bore }
+        ? double.PositiveInfinity
+        : opening.Station is null ? bore : Math.Min(bore, Math.PI * bore / opening.Holes.Count);
 
     /// <summary>Checks one vent; false where it cannot be drilled alone.</summary>
     private static bool AddVent(ImmutableArray<ModelFinding>.Builder findings, GapDesign design, int i)

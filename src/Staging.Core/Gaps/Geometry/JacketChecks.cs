@@ -25,7 +25,12 @@ internal static class JacketChecks
         }
 
         for (int i = 0; i < jackets.Length; i++)
+        {
             CheckPlaces(findings, design.Tube, jackets[i], $"Jackets[{i}]");
+            DrillingChecks.AddOuterWall(findings, jackets[i], $"Jackets[{i}]");
+        }
+
+
         HashSet<string> vented = Vented(jackets), fed = Fed(design);
         for (int i = 0; i < jackets.Length; i++)
         {
@@ -43,7 +48,7 @@ internal static class JacketChecks
     {
         double bore = tube.Profile.BoreBelow(tube.Length.Meters), length = tube.Length.Meters;
         if (jacket.OuterBore is { } outer && outer.Meters <= bore)
-            GapChecks.Add(findings, FindingSeverity.Warning, "GAP028", $"{path}.OuterBore", $"The outer wall of '{jacket.Name}' has a bore "
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP035", $"{path}.OuterBore", $"The outer wall of '{jacket.Name}' has a bore "
                 + $"of {outer.Millimeters:G4} mm; round a guide tube of {bore * 1e3:G4} mm bore it must be wider.");
         for (int k = 0; k < jacket.Openings.Length; k++)
         {

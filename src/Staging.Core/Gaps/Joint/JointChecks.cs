@@ -11,10 +11,17 @@ internal static class JointChecks
     /// </summary>
     private const double MaxStretch = 100;
 
+    /// <summary>
+    /// Factor between the diameter that is pressed on and the bore beyond which one of them is doubted [-]: a
+    /// judgement; a coupler round or inside the tube lies within its walls.
+    /// </summary>
+    private const double Misfit = 1.25;
+
     public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapDesign design, SeparatingBodies bodies)
     {
         StageJoint joint = design.Joint;
         AddStretch(findings, design);
+        AddFit(findings, design);
         double breakaway = joint.Coupler.BreakawayForce.Newtons, sliding = joint.Coupler.SlidingForce.Newtons;
         if (sliding > breakaway)
             Error("GAP004", "Joint.Coupler.SlidingForce",
@@ -26,6 +33,19 @@ internal static class JointChecks
 
         void Error(string code, string path, Invariant.Handler text) =>
             findings.Add(new ModelFinding(FindingSeverity.Error, code, path, text.ToStringAndClear()));
+    }
+
+    /// <summary>
+    /// A coupler pushes on about the bore of the tube; a motor tube that slides pushes on its own.
+    /// </summary>
+    private static void AddFit(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
+    {
+        double pressed = design.Joint.Coupler.PressureDiameter.Meters, bore = design.Tube.Bore.Meters;
+        if (design.Joint.MovingMass is null && (pressed > bore * Misfit || pressed < bore / Misfit))
+            GapChecks.Add(findings, FindingSeverity.Warning, "GAP034", "Joint.Coupler.PressureDiameter",
+                $"The gap pressure pushes the joint apart over {pressed * 1e3:G4} mm, and the bore is {bore * 1e3:G4} mm: the force "
+                    + $"differs by a factor of {pressed * pressed / (bore * bore):G3} from that on the bore. State the diameter that "
+                        + $"parts.");
     }
 
     /// <summary>Longest engagement that a gap may have [m].</summary>

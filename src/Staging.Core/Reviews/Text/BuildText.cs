@@ -114,8 +114,8 @@ internal static class BuildText
     {
         FrictionJoint coupler = joint.Coupler;
         double hold = coupler.BreakawayForce.Newtons, push = gap.Run.PeakGaugePressure.Pascals * coupler.PressureArea.SquareMeters;
-        sheet.Row("joint, starts to slide", hold, "F1", "N", Invariant.Text($"{hold / Gravity:F2} kg hung on it; then "
-            + $"{coupler.SlidingForce.Newtons:F1} N; the gap pushes {push:F1} N at most"));
+        sheet.Row("joint, starts to slide", hold, "F1", "N", (hold > 0 ? Invariant.Text($"{hold / Gravity:F2} kg hung on it; ") : "")
+            + Invariant.Text($"then {coupler.SlidingForce.Newtons:F1} N; the gap pushes {push:F1} N at most"));
         if (joint.Tape is { } tape)
             sheet.Row("joint, tape", tape.Strength.Newtons, "F0", "N", "more, cold, round the whole seam");
         if (joint.MovingMass is { } moving)

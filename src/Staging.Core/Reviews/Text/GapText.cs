@@ -26,9 +26,10 @@ internal static class GapText
         else
             sheet.Row("margin, lit to open", run.Outcome.IsLit ? "the gap pressure alone does not open the joint" : "none");
         FrictionJoint joint = design.Joint.Coupler;
+        string tape = design.Joint.Tape is { } round ? Invariant.Text($", its tape {round.Strength.Newtons:F0} N") : "";
         double push = run.PeakGaugePressure.Pascals * joint.PressureArea.SquareMeters;
         sheet.Row("peak gap pressure", run.PeakGaugePressure.Kilopascals, "F1", "kPa",
-            Invariant.Text($"gauge; it pushes with {push:F1} N, the joint holds {joint.BreakawayForce.Newtons:F0} N"));
+            Invariant.Text($"gauge; it pushes with {push:F1} N, the joint holds {joint.BreakawayForce.Newtons:F0} N{tape}"));
         double ignition = design.Grain.IgnitionTemperature.Kelvins, spare = run.PeakGrainSurface.Kelvins - ignition;
         sheet.Row("peak grain surface", run.PeakGrainSurface.Kelvins, "F0", "K",
             Invariant.Text($"{Math.Abs(spare):F0} K {(spare < 0 ? "short of" : "above")} ignition at {ignition:F0} K"));

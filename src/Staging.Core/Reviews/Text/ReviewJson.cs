@@ -17,7 +17,7 @@ internal static class ReviewJson
     {
         w.WriteStartObject();
         w.WriteString("plan", review.Plan.Name);
-        w.WriteBoolean("everyStageLights", review.EveryStageLights);
+        w.WriteBoolean("everyStageLightsNominally", review.EveryStageLights);
         VerdictJson.Write(w, review);
         List(w, "gaps", review.Gaps, WriteGap);
         List(w, "stagings", review.Flight.Stagings, WriteStaging);

@@ -27,6 +27,9 @@ internal static class ChangeTrials
         if (run.TimeOf(GapEventKind.JointOpens) is not null && force is > 0 and <= MaxForce / Firmer)
             yield return Try(Invariant.Text($"a joint of {Firmer * force:G4} N instead of {force:G4} N"),
                 problem.With(breakaway: Force.FromNewtons(Firmer * force)));
+        if (run.TimeOf(GapEventKind.JointOpens) is not null && problem.Design.Joint.Tape is { Strength.Newtons: <= MaxForce / Firmer } tape)
+            yield return Try(Invariant.Text($"tape of {Firmer * tape.Strength.Newtons:G4} N instead of {tape.Strength.Newtons:G4} N"),
+                problem.With(joint: StageJoint.Taped(problem.Design.Joint.Coupler, tape with { Strength = Firmer * tape.Strength })));
         if (HalfAsLong(problem, gap, advice) is { } shorter)
             yield return Try(Invariant.Text($"a gap of {shorter.Design.Tube.Length.Millimeters:G4} mm instead of "
                 + $"{problem.Design.Tube.Length.Millimeters:G4} mm, vents of {shorter.Design.TotalVentArea.SquareMillimeters:F1} mm2"),

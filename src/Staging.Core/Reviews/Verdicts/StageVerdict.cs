@@ -5,8 +5,12 @@ namespace Staging.Core.Reviews;
 /// <summary>Whether one stage above the lowest lights, and what decides it.</summary>
 public sealed class StageVerdict
 {
-    internal StageVerdict(string stage, Verdict verdict, bool isAssumed, string reason, ImmutableArray<TriedChange> tried) =>
+    internal StageVerdict(
+        string stage, Verdict verdict, bool lightsNominally, bool isAssumed, string reason, ImmutableArray<TriedChange> tried)
+    {
         (Stage, Verdict, IsAssumed, Reason, Tried) = (stage, verdict, isAssumed, reason, tried);
+        LightsNominally = lightsNominally;
+    }
 
     /// <summary>Name of the stage.</summary>
     public string Stage { get; }
@@ -27,6 +31,9 @@ public sealed class StageVerdict
     /// Changes that were run, each with its result, for a gap whose nominal case stays cold; empty otherwise.
     /// </summary>
     public ImmutableArray<TriedChange> Tried { get; }
+
+    /// <summary>Whether it lit in the nominal case.</summary>
+    internal bool LightsNominally { get; }
 
     /// <summary>The stage, the verdict and the reason.</summary>
     /// <returns>For example <c>sustainer stays cold: The gap peaked at 224 kPa gauge...</c>.</returns>

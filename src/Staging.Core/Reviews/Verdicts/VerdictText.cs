@@ -18,10 +18,9 @@ internal static class VerdictText
         foreach (StageVerdict stage in review.Stages)
         {
             string odds = review.Odds is { } all && review.Stages.Length > 1
-                ? $" in {OddsText.Share(all.Stages.First(s => s.Stage == stage.Stage).Lights)}"
+                ? $" (lit in {OddsText.Share(all.Stages.First(s => s.Stage == stage.Stage).Lights)})"
                 : "";
-            bool nominal = review.Gaps.FirstOrDefault(g => g.Staging.UpperStage == stage.Stage) is { Run.Outcome.IsLit: true };
-            string kind = stage.Verdict == Verdict.MayLight ? $"; nominally it {(nominal ? "lights" : "stays cold")}" : "";
+            string kind = stage.Verdict == Verdict.MayLight ? $"; nominally it {(stage.LightsNominally ? "lights" : "stays cold")}" : "";
             string assumed = stage.IsAssumed ? ", assumed" : "";
             sheet.Wrapped("  ", $"{stage.Stage} {Words(stage.Verdict)}{odds}{kind}{assumed}: {stage.Reason}", Indent);
             foreach (TriedChange change in stage.Tried)
@@ -35,12 +34,15 @@ internal static class VerdictText
     private static string Headline(StagingReview review)
     {
         string all = review.Stages.Length > 1 ? "every stage " : "";
-        string assumed = review.Stages.Any(s => s.IsAssumed) ? ", in part by assumption" : "";
+        string assumed = review.Stages.All(s => s.IsAssumed) ? ", by assumption"
+            : review.Stages.Any(s => s.IsAssumed) ? ", in part by assumption"
+            : "";
         if (review.Stages.IsEmpty)
             return "Verdict: one stage, nothing to light in flight.";
         string odds = review.Odds is { } known
-            ? $" {(review.Stages.Length > 1 ? "All light" : "It lights")} in {OddsText.Share(known.EveryStageLights)} over what is judged."
-            : " Nominal case only.";
+            ? $" {(review.Stages.Length > 1 ? "All light" : "It lights")} in {OddsText.Share(known.EveryStageLights)} over what is judged"
+                + (known.NotVaried.IsEmpty ? "." : $" (not varied: {string.Join(", ", known.NotVaried)}).")
+            : " Nominal case only, no odds.";
         return review.Verdict switch
         {
             Verdict.Lights => $"Verdict: {all}LIGHTS{assumed}.{odds}",

@@ -70,6 +70,7 @@ public static class BracketSizing
             GasAlone = solve(BracketEnds.GasAlone(problem)).Outcome,
             OldFacesSteadyVent = Area.FromSquareMeters(steadyOld),
             AllFacesSteadyVent = Area.FromSquareMeters(steadyAll),
+            IsSearched = layout.Check(problem.Design).IsEmpty,
             OldFacesVent = LowerEdge.Of(BracketEnds.OldFaces(problem), layout, steadyOld, solve),
             AllFacesVent = LowerEdge.Of(BracketEnds.FreshFaces(problem, 0), layout, steadyAll, solve),
             Arrival = (Duration.FromSeconds(length / estimate.FastSpeed.MetersPerSecond),

@@ -37,7 +37,8 @@ internal static class BracketText
             _ => Invariant.Text($"it opens in {bracket.Cases.Count(c => c.JointOpens is not null)} of {bracket.Cases.Length} corners, "
                 + $"first at {First(bracket):F1} ms"),
         };
-        return Invariant.Text($"Joint of {joint.BreakawayForce.Newtons:F0} N: the gap pushes with {min:F0} to {max:F0} N; {when}.");
+        string tape = bracket.Problem.Design.Joint.Tape is { } round ? Invariant.Text($" and tape of {round.Strength.Newtons:F0} N") : "";
+        return Invariant.Text($"Joint of {joint.BreakawayForce.Newtons:F0} N{tape}: the gap pushes with {min:F0} to {max:F0} N; {when}.");
     }
 
     /// <summary>Whether fire arrives, and how.</summary>
@@ -59,6 +60,8 @@ internal static class BracketText
     /// <summary>Which vent area.</summary>
     public static string Vents(GapBracket bracket) => bracket.OldFacesSteadyVent is not { } steady
         ? ""
+        : !bracket.IsSearched ? Invariant.Text($"Vents: not searched, for the layout cannot be drilled; a steady flow asks for "
+            + $"{steady.SquareMillimeters:F0} to {bracket.AllFacesSteadyVent!.Value.SquareMillimeters:F0} mm2.")
         : Invariant.Text($"Vents: {Least(bracket.OldFacesVent)} where fresh faces of the pieces are never lit, "
             + $"{Least(bracket.AllFacesVent)} where they are lit at once; a steady flow asks for "
             + $"{steady.SquareMillimeters:F0} and {bracket.AllFacesSteadyVent!.Value.SquareMillimeters:F0} mm2 at any length of gap.");

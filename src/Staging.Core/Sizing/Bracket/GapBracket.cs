@@ -77,6 +77,9 @@ public sealed class GapBracket
     /// <summary>The verdict in one sentence.</summary>
     public string Verdict => BracketText.Verdict(this);
 
+    /// <summary>Whether vents were searched: not where the layout cannot be drilled.</summary>
+    internal bool IsSearched { get; init; }
+
     /// <summary>What droplets might do, in words.</summary>
     internal string Droplets { get; init; } = "";
 
