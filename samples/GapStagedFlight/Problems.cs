@@ -8,7 +8,7 @@ internal static class Problems
 {
     public static IEnumerable<string> Of(Exception e, string plan) => e switch
     {
-        PlanFormatException { Problems.Length: > 0 } text => 
+        PlanFormatException { Problems.Length: > 0 } text =>
         [
             .. text.Problems.Select(p => OneLine($"{plan}: {p}")),
             .. text.MoreProblems > 0 ? (string[])[$"{plan}: and {text.MoreProblems} more problems"] : [],
