@@ -16,7 +16,7 @@ public class VentPathTests
     {
         Tube = Bench.Tube(200),
         Vents = [],
-        Jackets = [Jacket.Between("outer tube", Length.FromMillimeters(19), Length.FromMillimeters(24), Length.FromMillimeters(100), Opening(4, 6))],
+        Jackets = [Jacket.Between("outer tube", Length.FromMillimeters(19), Length.FromMillimeters(24), Length.FromMillimeters(100), Opening(4, 6)) with { OuterBore = null }],
         Joint = Bench.Joint(60),
         Source = d.Motor() with { Web = d.Web() with { Mass = Mass.FromGrams(0.3) } },
     });
