@@ -1,6 +1,7 @@
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
 using UnitsNet;
+using static Staging.Core.Validation.GapCheck;
 
 namespace Staging.Core.Validation.Exact;
 
@@ -70,15 +71,4 @@ public class BurnThroughChecks
         OpeningCoefficient = 0.8,
         Provenance = new Provenance { Source = "Given with the check", How = Evidence.Invented },
     };
-
-    private static void Verify(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck
-    {
-        Floor = "Gaps",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = within,
-        Provenance = source,
-    }.Verify();
 }

@@ -1,4 +1,5 @@
 using Staging.Core.Gaps;
+using static Staging.Core.Validation.GapCheck;
 
 namespace Staging.Core.Validation.Exact;
 
@@ -46,15 +47,4 @@ public class HeatedSurfaceChecks
 
         return surface.Rise;
     }
-
-    private static void Verify(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck
-    {
-        Floor = "Gaps",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = within,
-        Provenance = source,
-    }.Verify();
 }

@@ -1,5 +1,6 @@
 using Staging.Core.Gaps.OneDimensional;
 using Staging.Core.Gases;
+using static Staging.Core.Validation.GapCheck;
 
 namespace Staging.Core.Validation.Exact;
 
@@ -42,8 +43,8 @@ public class ResolvedTubeChecks
         double half = Run(tube, time / 2), atHalf = Place(tube, left, exact, half);
         double whole = half + Run(tube, time - half);
         double speed = (Place(tube, left, exact, whole) - atHalf) / (whole - half);
-        Check($"resolved tube, {name}: contact speed over the second half", "-", expected, speed, HalfPercent, Toro);
-        Check($"resolved tube, {name}: speed of the gas five cells either side of the contact", "-", expected, GasSpeed(tube), HalfPercent, Toro);
+        Verify($"resolved tube, {name}: contact speed over the second half", "-", expected, speed, HalfPercent, Toro);
+        Verify($"resolved tube, {name}: speed of the gas five cells either side of the contact", "-", expected, GasSpeed(tube), HalfPercent, Toro);
     }
 
     [Theory]
@@ -59,21 +60,10 @@ public class ResolvedTubeChecks
         tube.Right = new ClosedEnd();
         Run(tube, 0.75 / (mach * a1));
         TubeArrays a = tube.Cells;
-        Check(
+        Verify(
             $"resolved tube, gamma {gamma}, Ms {mach}: pressure at the closed end after reflection p5/p1", "-", expected, a.Pressure[a.End - 1],
             Tolerance.Relative(0.01, "required of the one-dimensional model on 400 cells"), LiepmannRoshko);
     }
-
-    private static void Check(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck
-    {
-        Floor = "Gaps",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = within,
-        Provenance = source,
-    }.Verify();
 
     private static TubeFlow Tube(in FlowState left, in FlowState right, double leftR)
     {

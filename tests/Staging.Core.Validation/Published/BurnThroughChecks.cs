@@ -1,6 +1,7 @@
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
 using UnitsNet;
+using static Staging.Core.Validation.GapCheck;
 
 namespace Staging.Core.Validation.Published;
 
@@ -97,15 +98,4 @@ public class BurnThroughChecks
         }.BurnThrough();
         return (e.ChamberPressure.Pascals - 101325, 0.5 * e.OpeningDiameter.Meters, e.WebThickness.Meters, 5e6);
     }
-
-    private static void Verify(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck
-    {
-        Floor = "Gaps",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = within,
-        Provenance = source,
-    }.Verify();
 }

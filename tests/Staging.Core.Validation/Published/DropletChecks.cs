@@ -1,4 +1,5 @@
 using Staging.Core.Gaps;
+using static Staging.Core.Validation.GapCheck;
 
 namespace Staging.Core.Validation.Published;
 
@@ -26,30 +27,16 @@ public class DropletChecks
     [InlineData(10, 4.2584)]
     [InlineData(100, 1.0870)]
     [InlineData(500, 0.5549)]
-    public void Drag_of_a_sphere(double reynolds, double expected) => new OutsideCheck
-    {
-        Floor = "Gaps",
-        Quantity = $"drag coefficient of a sphere, Re {reynolds}",
-        Unit = "-",
-        Expected = expected,
-        Ours = 24 / reynolds * SphereFlow.DragOverStokes(reynolds),
-        Within = Tolerance.Relative(0.05, "Schiller and Naumann are known to keep within 5 % of the standard curve up to Re 800"),
-        Provenance = Clift,
-    }.Verify();
+    public void Drag_of_a_sphere(double reynolds, double expected) =>
+        Verify($"drag coefficient of a sphere, Re {reynolds}", "-", expected, 24 / reynolds * SphereFlow.DragOverStokes(reynolds),
+            Tolerance.Relative(0.05, "Schiller and Naumann are known to keep within 5 % of the standard curve up to Re 800"), Clift);
 
     [Theory]
     [InlineData(10, 3.338)]
     [InlineData(100, 6.589)]
     [InlineData(1000, 18.17)]
     [InlineData(6510, 48.12)]
-    public void Heat_transfer_of_a_sphere(double reynolds, double expected) => new OutsideCheck
-    {
-        Floor = "Gaps",
-        Quantity = $"Nusselt number of a sphere, Re {reynolds}, Pr 0.7",
-        Unit = "-",
-        Expected = expected,
-        Ours = SphereFlow.Nusselt(reynolds, 0.7),
-        Within = Tolerance.Relative(0.3, "Whitaker's formula is given to 30 %, the scatter of the measurements behind it"),
-        Provenance = Whitaker,
-    }.Verify();
+    public void Heat_transfer_of_a_sphere(double reynolds, double expected) =>
+        Verify($"Nusselt number of a sphere, Re {reynolds}, Pr 0.7", "-", expected, SphereFlow.Nusselt(reynolds, 0.7),
+            Tolerance.Relative(0.3, "Whitaker's formula is given to 30 %, the scatter of the measurements behind it"), Whitaker);
 }
