@@ -82,7 +82,7 @@ public class GapLaws
             Bodies = one.Bodies with { MassAhead = k * one.Bodies.MassAhead, MassBehind = k * one.Bodies.MassBehind },
             Surroundings = one.Surroundings with { Pressure = k * one.Surroundings.Pressure },
         };
-        GapRun a = one.Solve(), b = scaled.Solve();
+        GapRun a = one.Solve(options: SolverOptions.Default), b = scaled.Solve(options: SolverOptions.Default);
         Assert.InRange(b.PeakGaugePressure.Pascals / a.PeakGaugePressure.Pascals / k - 1, -1e-5, 1e-5);
         Same(a, b, GapEventKind.JointMoves);
         Same(a, b, GapEventKind.FrontAtLastVent);
