@@ -39,20 +39,32 @@ internal static class DrillingChecks
             return;
         for (int k = 0; k < jacket.Openings.Length; k++)
         {
-            VentHoles holes = jacket.Openings[k].Holes;
-            double diameter = holes.Diameter.Meters, wall = holes.WallThickness.Meters, round = Math.PI * bore;
+            (VentHoles holes, string at) = (jacket.Openings[k].Holes, $"{path}.Openings[{k}].Holes");
             bool ring = jacket.Openings[k].Station is not null;
-            if (diameter > bore)
-                Error(findings, "GAP002", $"{path}.Openings[{k}].Holes.Diameter",
-                    $"A hole of {diameter * 1e3:G4} mm is wider than the bore of {bore * 1e3:G4} mm; it may be at most as wide.");
-            else if (ring && holes.Count * diameter > round * Rounding)
-                Error(findings, "GAP002", $"{path}.Openings[{k}].Holes.Count",
+            if (!AddSizes(findings, holes, bore, at, ring) || !ring)
+                continue;
+            double diameter = holes.Diameter.Meters, round = Math.PI * bore;
+            if (holes.Count * diameter > round * Rounding)
+                Error(findings, "GAP002", $"{at}.Count",
                     $"{holes.Count} holes of {diameter * 1e3:G4} mm do not fit side by side round a bore of {bore * 1e3:G4} mm; there may "
                         + $"be at most {Math.Floor(round / diameter):F0}.");
-            if (ring && wall > bore)
-                Error(findings, "GAP014", $"{path}.Openings[{k}].Holes.WallThickness",
-                    $"A wall of {wall * 1e3:G4} mm round a bore of {bore * 1e3:G4} mm is no tube; it may be at most as thick as the bore.");
         }
+    }
+
+    /// <summary>Whether each hole is no wider than the bore, and the wall round it that of a tube.</summary>
+    /// <returns>False where a hole is too wide, so that their number says nothing.</returns>
+    private static bool AddSizes(
+        ImmutableArray<ModelFinding>.Builder findings, VentHoles holes, double bore, string path, bool throughWall)
+    {
+        double diameter = holes.Diameter.Meters, wall = holes.WallThickness.Meters;
+        if (throughWall && wall > bore)
+            Error(findings, "GAP014", $"{path}.WallThickness",
+                $"A wall of {wall * 1e3:G4} mm round a bore of {bore * 1e3:G4} mm is no tube; it may be at most as thick as the bore.");
+        if (diameter <= bore)
+            return true;
+        Error(findings, "GAP002", $"{path}.Diameter",
+            $"A hole of {diameter * 1e3:G4} mm is wider than the bore of {bore * 1e3:G4} mm; it may be at most as wide.");
+        return false;
     }
 
     /// <summary>
@@ -66,15 +78,11 @@ internal static class DrillingChecks
     private static bool AddVent(ImmutableArray<ModelFinding>.Builder findings, GapDesign design, int i)
     {
         Vent vent = design.Vents[i];
-        double diameter = vent.Holes.Diameter.Meters, wall = vent.Holes.WallThickness.Meters, bore = Bore(design, vent);
+        double diameter = vent.Holes.Diameter.Meters, bore = Bore(design, vent);
         int before = findings.Count;
-        if (wall > bore)
-            Error(findings, "GAP014", $"Vents[{i}].Holes.WallThickness",
-                $"A wall of {wall * 1e3:G4} mm round a bore of {bore * 1e3:G4} mm is no tube; it may be at most as thick as the bore.");
-        if (diameter > bore)
-            Error(findings, "GAP002", $"Vents[{i}].Holes.Diameter",
-                $"A hole of {diameter * 1e3:G4} mm is wider than the bore of {bore * 1e3:G4} mm; it may be at most as wide.");
-        else if (Taken(vent) > Offered(vent, bore) * Rounding)
+        if (!AddSizes(findings, vent.Holes, bore, $"Vents[{i}].Holes", throughWall: true))
+            return false;
+        if (Taken(vent) > Offered(vent, bore) * Rounding)
             Error(findings, "GAP002", $"Vents[{i}].Holes.Count",
                 $"{vent.Holes.Count} holes of {diameter * 1e3:G4} mm do not fit {Where(vent)} a bore of {bore * 1e3:G4} mm; there may be "
                     + $"at most {MostHoles(vent, bore)}{(vent.Spread > 0 ? "" : ", or more over a stated axial length")}.");
