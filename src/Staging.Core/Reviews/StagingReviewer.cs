@@ -78,8 +78,9 @@ public static partial class StagingReviewer
         if (upper.Gap() is not { } gap)
             return null;
         GapRun run = staging.GapRun();
-        VentAdvice? advice = gap.Layout is { } layout ? run.Problem.SizeVents(layout, gap.Model, gap.Solver, cancel) : null;
-        GapBracket? bracket = gap.Layout is { } same ? run.Problem.Bracket(same, gap.Model, gap.Solver, cancel) : null;
+        (VentAdvice? advice, GapBracket? bracket) = gap.Layout is { } layout
+            ? (run.Problem.SizeVents(layout, gap.Model, gap.Solver, cancel), run.Problem.Bracket(layout, gap.Model, gap.Solver, cancel))
+            : ((VentAdvice?)null, (GapBracket?)null);
         return new GapReview(staging, run, advice, bracket, [.. ChangeTrials.Of(run, gap, advice, cancel)]);
     }
 }

@@ -1,16 +1,13 @@
 using System.Collections.Immutable;
+using Staging.Core.Studies;
 
 namespace Staging.Core.Reviews;
 
 /// <summary>Whether one stage above the lowest lights, and what decides it.</summary>
 public sealed class StageVerdict
 {
-    internal StageVerdict(
-        string stage, Verdict verdict, bool lightsNominally, bool isAssumed, string reason, ImmutableArray<TriedChange> tried)
-    {
+    internal StageVerdict(string stage, Verdict verdict, bool isAssumed, string reason, ImmutableArray<TriedChange> tried) =>
         (Stage, Verdict, IsAssumed, Reason, Tried) = (stage, verdict, isAssumed, reason, tried);
-        LightsNominally = lightsNominally;
-    }
 
     /// <summary>Name of the stage.</summary>
     public string Stage { get; }
@@ -33,7 +30,10 @@ public sealed class StageVerdict
     public ImmutableArray<TriedChange> Tried { get; }
 
     /// <summary>Whether it lit in the nominal case.</summary>
-    internal bool LightsNominally { get; }
+    internal bool LightsNominally { get; init; }
+
+    /// <summary>In how many cases it lit; null where no odds were asked for, or nothing is judged.</summary>
+    internal Proportion? Lit { get; init; }
 
     /// <summary>The stage, the verdict and the reason.</summary>
     /// <returns>For example <c>sustainer stays cold: The gap peaked at 224 kPa gauge...</c>.</returns>

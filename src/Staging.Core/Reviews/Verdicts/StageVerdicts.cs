@@ -27,7 +27,11 @@ internal static class StageVerdicts
                 ? "its turn does not come: a stage below it stays cold, or the flight ends before its burnout."
                 : assumed ? $"{Assumption(stage.Ignition)} {staging.Reason}" : staging.Reason;
             GapReview? gap = gaps.FirstOrDefault(g => g.Staging == staging);
-            yield return new StageVerdict(stage.Name, verdict, lit, assumed, reason, gap?.Tried ?? []);
+            yield return new StageVerdict(stage.Name, verdict, assumed, reason, gap?.Tried ?? [])
+            {
+                LightsNominally = lit,
+                Lit = share,
+            };
         }
     }
 

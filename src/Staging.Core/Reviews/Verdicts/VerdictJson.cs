@@ -12,13 +12,13 @@ internal static class VerdictJson
         w.WriteStartObject("verdict");
         w.WriteString("answer", Word(review.Verdict));
         WriteOdds(w, review.Odds?.EveryStageLights);
-        ReviewJson.List(w, "stages", review.Stages, (w, stage) =>
+        ReviewJson.List(w, "stages", review.Stages, static (w, stage) =>
         {
             w.WriteString("stage", stage.Stage);
             w.WriteString("answer", Word(stage.Verdict));
             w.WriteBoolean("assumed", stage.IsAssumed);
             w.WriteString("reason", stage.Reason);
-            WriteOdds(w, review.Odds?.Stages.First(s => s.Stage == stage.Stage).Lights);
+            WriteOdds(w, stage.Lit);
             ReviewJson.List(w, "tried", stage.Tried, static (w, tried) =>
             {
                 w.WriteString("change", tried.Change);

@@ -17,9 +17,7 @@ internal static class VerdictText
         sheet.Wrapped("", Headline(review), Indent);
         foreach (StageVerdict stage in review.Stages)
         {
-            string odds = review.Odds is { } all && review.Stages.Length > 1
-                ? $" (lit in {OddsText.Share(all.Stages.First(s => s.Stage == stage.Stage).Lights)})"
-                : "";
+            string odds = stage.Lit is { } share && review.Stages.Length > 1 ? $" (lit in {OddsText.Share(share)})" : "";
             string kind = stage.Verdict == Verdict.MayLight ? $"; nominally it {(stage.LightsNominally ? "lights" : "stays cold")}" : "";
             string assumed = stage.IsAssumed ? ", assumed" : "";
             sheet.Wrapped("  ", $"{stage.Stage} {Words(stage.Verdict)}{odds}{kind}{assumed}: {stage.Reason}", Indent);
