@@ -34,9 +34,12 @@ internal static class Command
         catch (Exception e) when (e is ArgumentException or FormatException or IOException or UnauthorizedAccessException)
         {
             string[] problems = [.. Problems.Of(e, asked.Plan)];
-            string more = problems.Length > 1 ? $" (and {problems.Length - 1} more; --all-problems lists them)" : "";
+            int untold = Problems.Untold(e);
+            string more = problems.Length > 1 ? $" (and {problems.Length - 1 + untold} more; --all-problems lists them)" : "";
             foreach (string problem in asked.AllProblems ? problems : [problems[0] + more])
                 Say(error, "error: " + problem);
+            if (asked.AllProblems && untold > 0)
+                Say(error, $"error: {asked.Plan}: and {untold} more problems, which are counted only");
             return BadInput;
         }
     }
