@@ -1,6 +1,4 @@
 using System.Text.Json;
-using Staging.Core.Discharge;
-using Staging.Core.Gaps;
 using Staging.Core.Reviews;
 using Staging.Core.Sizing;
 using Staging.Core.Tests.Plans;
@@ -11,7 +9,7 @@ namespace Staging.Core.Tests.Reviews;
 /// <summary>What a review tells the builder: every wall with its holes, and the joint, in words and as JSON.</summary>
 public class BuildTests
 {
-    private static readonly StagingReview Demo = DemoPlan.Plan.Review(cases: 0), Nested = TestPlans.Through(TwoWalls()).Review();
+    private static readonly StagingReview Demo = DemoPlan.Plan.Review(cases: 0), Nested = TestPlans.Through(TestPlans.TwoWalls).Review();
 
     [Fact]
     public void The_demo_is_drawn_as_advised_and_says_it_once()
@@ -95,18 +93,4 @@ public class BuildTests
         using JsonDocument document = JsonDocument.Parse(review.ToJson());
         return document.RootElement.GetProperty("gaps")[0].GetProperty("build").Clone();
     }
-
-    private static GapDesign TwoWalls() => TestPlans.Lighting with
-    {
-        Vents = [TestPlans.Lighting.Vents[0] with { To = VentTarget.IntoJacket("outer tube") }],
-        Jackets =
-        [
-            Jacket.Between("outer tube", Length.FromMillimeters(19), Length.FromMillimeters(24), Length.FromMillimeters(100), new JacketOpening
-            {
-                Holes = new VentHoles { Diameter = Length.FromMillimeters(8), WallThickness = Length.FromMillimeters(0.5), Count = 4 },
-                To = VentTarget.Air,
-                Station = Length.FromMillimeters(200),
-            }),
-        ],
-    };
 }

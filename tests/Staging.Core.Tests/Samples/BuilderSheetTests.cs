@@ -1,4 +1,3 @@
-using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
 using Staging.Core.Tests.Gaps;
@@ -23,7 +22,7 @@ public sealed class BuilderSheetTests : IDisposable
     [Fact]
     public void Both_walls_of_nested_tubes_are_drawn_at_their_size()
     {
-        GapDesign design = Nested();
+        GapDesign design = TestPlans.TwoWalls;
         string folder = Sheets(design);
         foreach ((HoleTemplate wall, string file) in HoleTemplate.Of(design).Zip(["drill-guide-tube-as-drawn.svg", "drill-outer-tube-as-drawn.svg"]))
         {
@@ -41,7 +40,7 @@ public sealed class BuilderSheetTests : IDisposable
     [Fact]
     public void The_PDF_has_the_pages_of_the_SVG_at_the_same_places()
     {
-        string folder = Sheets(Nested(), "--paper", "letter");
+        string folder = Sheets(TestPlans.TwoWalls, "--paper", "letter");
         SheetFile[] pdf = SheetFile.OfPdf(Path.Combine(folder, "drill.pdf"));
         SheetFile[] svg = [.. InOrder.Select(name => SheetFile.OfSvg(Path.Combine(folder, $"drill-{name}.svg")))];
         Assert.Equal(svg.Length, pdf.Length);
@@ -120,21 +119,6 @@ public sealed class BuilderSheetTests : IDisposable
         Assert.Equal("", ran.Error);
         return sheets;
     }
-
-    /// <summary>Two walls whose drawn holes are not those advised.</summary>
-    private static GapDesign Nested() => TestPlans.Lighting with
-    {
-        Vents = [TestPlans.Lighting.Vents[0] with { To = VentTarget.IntoJacket("outer tube") }],
-        Jackets =
-        [
-            Jacket.Between("outer tube", Length.FromMillimeters(19), Length.FromMillimeters(24), Length.FromMillimeters(100), new JacketOpening
-            {
-                Holes = new VentHoles { Diameter = Length.FromMillimeters(8), WallThickness = Length.FromMillimeters(0.5), Count = 4 },
-                To = VentTarget.Air,
-                Station = Length.FromMillimeters(200),
-            }),
-        ],
-    };
 
     /// <summary>A tube of 66 mm, 460 mm long, with holes near both ends: three rows of two pages.</summary>
     private static GapDesign Wide()
