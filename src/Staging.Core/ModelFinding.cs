@@ -32,7 +32,7 @@ public sealed class ModelFinding
         $"{Code} {(File is null ? "" : File + ": ")}{Path}{(Written is null ? "" : $" ({Written})")}: {Message}";
 
     /// <summary>The same finding, where another model holds this one.</summary>
-    internal ModelFinding At(string path) => new(Severity, Code, path, Message) { File = File, Written = Written };
+    internal ModelFinding At(string path) => In(File, path, Written);
 
     /// <summary>The same finding, by the text that the model was read from.</summary>
     internal ModelFinding In(string? file, string path, string? written) =>

@@ -17,7 +17,7 @@ internal static class VentDrilling
         GapDesign design = exact.Design;
         double limit = design.DischargeLaw.ThicknessToDiameterLimit;
         HolePattern inTube = layout.PatternOf(design.Tube, total);
-        WallHoles tube = new("guide tube", inTube,
+        WallHoles tube = new(WallHoles.GuideTube, inTube,
             Nearer(inTube, holes => FitsWall(holes, limit) && FitsTube(holes, layout, design, inTube)));
         ImmutableArray<WallHoles> walls = [tube, .. VentPath.Jackets(design).Select(j => OfJacket(j, layout, limit))];
         return (walls, exact with { Design = Drilled(design, layout, walls) });

@@ -5,6 +5,9 @@ namespace Staging.Core.Sizing;
 /// <summary>Holes to drill in one wall.</summary>
 public sealed class WallHoles
 {
+    /// <summary>Name of the inner wall.</summary>
+    internal const string GuideTube = "guide tube";
+
     internal WallHoles(string wall, HolePattern pattern, DrilledHoles? drilled) => (Wall, Pattern, Drilled) = (wall, pattern, drilled);
 
     /// <summary>The wall: "guide tube", or the name of the jacket whose outer wall it is.</summary>

@@ -2,7 +2,10 @@ using UnitsNet;
 
 namespace Staging.Core.Solving;
 
-/// <summary>How a run is integrated. The defaults are the numbers stated here; there are no others.</summary>
+/// <summary>
+/// How a run is integrated. What is left out is as in <see cref="Default"/>; gaps take <see cref="ForGaps"/> where no
+/// options are given.
+/// </summary>
 public sealed record SolverOptions
 {
     /// <summary>The defaults.</summary>

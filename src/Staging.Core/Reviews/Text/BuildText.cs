@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Gases;
 using Staging.Core.Sizing;
 using UnitsNet;
 
@@ -13,8 +14,6 @@ internal static class BuildText
 {
     /// <summary>Two lengths that differ by less are drilled alike [m]: nobody marks a tenth of a millimetre.</summary>
     private const double Alike = 5e-5;
-
-    private const double Gravity = 9.80665;
 
     public static void Write(GapReview gap, TextSheet sheet)
     {
@@ -114,8 +113,9 @@ internal static class BuildText
     {
         FrictionJoint coupler = joint.Coupler;
         double hold = coupler.BreakawayForce.Newtons, push = gap.Run.PeakGaugePressure.Pascals * coupler.PressureArea.SquareMeters;
-        sheet.Row("joint, starts to slide", hold, "F1", "N", (hold > 0 ? Invariant.Text($"{hold / Gravity:F2} kg hung on it; ") : "")
-            + Invariant.Text($"then {coupler.SlidingForce.Newtons:F1} N; the gap pushes {push:F1} N at most"));
+        string hung = hold > 0 ? Invariant.Text($"{hold / HydrostaticProfile.StandardGravity:F2} kg hung on it; ") : "";
+        sheet.Row("joint, starts to slide", hold, "F1", "N", hung + Invariant.Text(
+            $"then {coupler.SlidingForce.Newtons:F1} N; the gap pushes {push:F1} N at most"));
         if (joint.Tape is { } tape)
             sheet.Row("joint, tape", tape.Strength.Newtons, "F0", "N", "more, cold, round the whole seam");
         if (joint.MovingMass is { } moving)
@@ -132,7 +132,7 @@ internal static class BuildText
     private static bool Near(Length? one, Length? other) =>
         one is { } a && other is { } b ? Math.Abs(a.Meters - b.Meters) < Alike : one is null && other is null;
 
-    private static string Name(string wall) => wall == "guide tube" ? "the guide tube" : $"'{wall}'";
+    private static string Name(string wall) => wall == WallHoles.GuideTube ? "the guide tube" : $"'{wall}'";
 
     private static string Joined(IEnumerable<string> names) => string.Join(" and ", names);
 }

@@ -19,7 +19,7 @@ internal static class TemplateMaker
         let bore = design.Tube.BoreBelow(vent.Station).Meters
         let outer = bore + 2 * vent.Holes.WallThickness.Meters
         group (Bore: bore, Rings: RingLayout.Spread(vent.Holes, vent.Station.Meters, vent.Spread, 0.5 * outer)) by Key(outer) into tube
-        select Placed("guide tube", tube.First().Bore, tube.Key * SameDiameter, tube.SelectMany(v => v.Rings), design.Tube.Length);
+        select Placed(WallHoles.GuideTube, tube.First().Bore, tube.Key * SameDiameter, tube.SelectMany(v => v.Rings), design.Tube.Length);
 
     private static IEnumerable<HoleTemplate> OfJacket(Jacket jacket, Length gap)
     {
