@@ -54,7 +54,7 @@ public class EndBurnerLaws
         Same(s * s, other.FreshFaces / one.FreshFaces);
         Same(s * s * s, other.PieceMass / one.PieceMass);
         Same(s * s * s, other.ChamberVolume / one.ChamberVolume);
-        Assert.Equal(s * s * s * one.RingMass.Kilograms, other.RingMass.Kilograms, 1e-9 * one.PieceMass.Kilograms);
+        Assert.Equal(s * s * s * one.RingMass.Kilograms, other.RingMass.Kilograms, 1e-9 * other.PieceMass.Kilograms);
     }
 
     [Property(Arbitrary = [typeof(EndBurnerCases)], MaxTest = 200)]
