@@ -29,7 +29,7 @@ public class GasBenchmarks
     public double Isentropic() => IsentropicFlow.PressureRatio(mach, 1.25);
 
     [Benchmark(Description = "mass flow function of p/p0")]
-    public double MassFlow() => ChokedFlow.MassFlowFunction(ratio, 1.25);
+    public double MassFlow() => IsentropicFlow.ThroatMassFlow(ratio, 1.25);
 
     [Benchmark(Description = "subsonic M from A/A*")]
     public double Area() => IsentropicFlow.SubsonicMach(area, 1.25);

@@ -9,7 +9,7 @@ internal static class DischargeFigures
 {
     public static IEnumerable<(string Name, Plot Plot)> All()
     {
-        double critical = ChokedFlow.CriticalPressureRatio(1.4);
+        double critical = IsentropicFlow.CriticalPressureRatio(1.4);
         var jobson = new JobsonLaw { IncompressibleContraction = 0.611 };
         double[] at = [0.9, 0.8, 0.7, 0.6, critical];
         yield return ("discharge-coefficient", Figure.New("Sharp-edged hole in air: coefficient rises as the pressure ratio falls",
@@ -23,10 +23,10 @@ internal static class DischargeFigures
             .Limits(0, 1, 0.55, 0.92));
         yield return ("discharge-flow",
             Figure.New("Mass flow function of a hole in air", "downstream over upstream pressure", "coefficient times psi")
-            .Curve(r => ChokedFlow.MassFlowFunction(r, 1.4), 0, 1, "ideal nozzle: level once choked", 3, 0.05)
-            .Curve(r => SharpEdgedLaw.Coefficient(r) * ChokedFlow.MassFlowFunction(r, 1.4), 0, 1, "", 0)
+            .Curve(r => IsentropicFlow.ThroatMassFlow(r, 1.4), 0, 1, "ideal nozzle: level once choked", 3, 0.05)
+            .Curve(r => SharpEdgedLaw.Coefficient(r) * IsentropicFlow.ThroatMassFlow(r, 1.4), 0, 1, "", 0)
             .Note("sharp edge: keeps rising below the critical ratio", 0.03, 0.47, 0)
-            .Curve(r => ShortTubeLaw.Coefficient(r, 1.4, 2) * ChokedFlow.MassFlowFunction(r, 1.4), 0, 1, "short tube, length two diameters",
+            .Curve(r => ShortTubeLaw.Coefficient(r, 1.4, 2) * IsentropicFlow.ThroatMassFlow(r, 1.4), 0, 1, "short tube, length two diameters",
                 1, 0.05)
             .Limits(0, 1, 0, 0.75));
     }

@@ -19,7 +19,7 @@ internal static class VesselFigures
         }
 
         yield return ("vessel-blowdown", plot
-            .Curve(_ => 1 / ChokedFlow.CriticalPressureRatio(1.25), 0, 3, "choked above", 3, 0.75, dashed: true)
+            .Curve(_ => 1 / IsentropicFlow.CriticalPressureRatio(1.25), 0, 3, "choked above", 3, 0.75, dashed: true)
             .Note("solid: adiabatic, dashed: isothermal", 1.6, 4.2, 3)
             .Limits(0, 3, 0.8, 5.2));
         yield return ("steady-vent",

@@ -18,8 +18,8 @@ internal static class TwoVesselOrifice
     /// <summary>Above this ratio no mixture of the two gases is choked.</summary>
     private const double AlwaysSubsonicAbove = 0.56;
 
-    private static readonly GammaPolynomial CriticalRatio = new(ChokedFlow.CriticalPressureRatio);
-    private static readonly GammaPolynomial Choked = new(gamma => Subsonic(ChokedFlow.CriticalPressureRatio(gamma), gamma, 1 / gamma));
+    private static readonly GammaPolynomial CriticalRatio = new(IsentropicFlow.CriticalPressureRatio);
+    private static readonly GammaPolynomial Choked = new(gamma => Subsonic(IsentropicFlow.CriticalPressureRatio(gamma), gamma, 1 / gamma));
 
     /// <summary>F of the text above at a pressure ratio [-].</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -27,7 +27,7 @@ internal readonly struct TwoVesselSystem(TwoVesselPhase phase) : IOdeSystem
     private const double GammaHot = 1.25, GammaAir = 1.4, OpeningArea = 0.80 * Math.PI / 4 * 8e-3 * 8e-3, VentCoefficient = 0.65, VentArea = 31.7e-6;
     private static readonly double OutsideEnthalpy = Air.Cp * OutsideTemperature;
     private static readonly double OutsideScale = OutsidePressure * OutsidePressure / (Air.R * OutsideTemperature * (GammaAir - 1));
-    private static readonly double ChokedOpening = TwoVesselOrifice.Square(0, GammaHot), CriticalRatio = ChokedFlow.CriticalPressureRatio(GammaHot);
+    private static readonly double ChokedOpening = TwoVesselOrifice.Square(0, GammaHot), CriticalRatio = IsentropicFlow.CriticalPressureRatio(GammaHot);
     private static readonly double FlameEnthalpy = Hot.Cp * FlameTemperature;
 
     private readonly double vent = VentCoefficient * (phase >= TwoVesselPhase.Parted ? VentArea + StageArea : VentArea);

@@ -131,7 +131,7 @@ public static class Orifice
     private static double JetSpeed(in OrificeConditions at)
     {
         double g = at.HeatCapacityRatio;
-        double r = Math.Max(at.PressureRatio, ChokedFlow.Unchecked.CriticalPressureRatio(g));
+        double r = Math.Max(at.PressureRatio, IsentropicFlow.Unchecked.CriticalPressureRatio(g));
         double cp = g / (g - 1) * at.GasConstant_J_per_kgK;
         return Math.Sqrt(2 * cp * at.UpstreamTemperature_K * Math.Max(0, 1 - Math.Pow(r, (g - 1) / g)));
     }

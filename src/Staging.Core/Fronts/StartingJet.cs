@@ -13,7 +13,7 @@ namespace Staging.Core.Fronts;
 /// source, from memory), so it fills a bore D at about Z = 4 D; beyond that the wall guides the gas and
 /// <see cref="DisplacementFront"/> is the model.
 /// </remarks>
-public static class StartingJet
+internal static class StartingJet
 {
     /// <summary>Gamma of the source [-].</summary>
     private const double Gamma = 3.0;

@@ -32,7 +32,7 @@ internal static class GapWindows
     {
         Check(question);
         var alone = new StudyOptions { Threads = 1 };
-        PartCodec<WindowResult> form = WindowSearch.Codec(In(areas, "mm2"));
+        PartCodec<WindowResult> form = Sweep.WindowCodec(In(areas, "mm2"));
         return Sweep.AlongInParts(
             In(gaps, "mm"),
             (mm, stop) => OfVents(question, Length.FromMillimeters(mm), areas, alone, stop),
@@ -44,7 +44,7 @@ internal static class GapWindows
         CancellationToken stop)
     {
         Check(question);
-        return WindowSearch.Find(axis, edge, (value, cancel) => Lights(question, at(value), cancel), options, stop);
+        return Sweep.Windows(axis, edge, (value, cancel) => Lights(question, at(value), cancel), options, stop);
     }
 
     private static Axis In(Axis axis, string unit)

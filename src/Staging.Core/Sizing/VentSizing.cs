@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Staging.Core.Sizing;
 
 /// <summary>Puts a vent area into a gap, finds the areas that light the upper motor, and says what to build.</summary>
-public static class VentSizing
+public static partial class VentSizing
 {
     /// <summary>
     /// The gap with another vent area: the same total area in the guide tube and in every jacket on the way out, since

@@ -72,7 +72,7 @@ public class OrificeTests
     public void The_blend_meets_the_root_in_value_and_slope_at_its_width(double d)
     {
         double psi = NozzleFunction.Value(d, 1.25);
-        double root = ChokedFlow.MassFlowFunction(1 - d, 1.25);
+        double root = IsentropicFlow.ThroatMassFlow(1 - d, 1.25);
         Assert.Equal(root, psi, 1e-8 * root);
         PhiDerivative inside = NozzleFunction.WithSlope(d, 1.25);
         PhiDerivative outside = NozzleFunction.WithSlope(Orifice.BlendWidth * (1 + 1e-12), 1.25);
@@ -83,7 +83,7 @@ public class OrificeTests
     public void Outside_the_blend_nothing_is_changed()
     {
         for (double r = 0; r <= 1 - Orifice.BlendWidth; r += 1e-3)
-            Assert.Equal(ChokedFlow.MassFlowFunction(r, 1.4), NozzleFunction.Value(1 - r, 1.4), 1e-11);
+            Assert.Equal(IsentropicFlow.ThroatMassFlow(r, 1.4), NozzleFunction.Value(1 - r, 1.4), 1e-11);
     }
 
     [Fact]

@@ -13,7 +13,7 @@ public class ShockTubeFrontTests
     {
         // Twin routes: the exact Riemann problem inside, the textbook equation of the shock tube here.
         double a1 = TestFronts.Air.SoundSpeed.MetersPerSecond, a4 = Hot(3).SoundSpeed.MetersPerSecond;
-        double p41 = ShockTube.DriverPressureRatio(Front.ShockMach, 1.4, Hot(3).Gas.HeatCapacityRatio, a1 / a4);
+        double p41 = NormalShock.DriverPressureRatio(Front.ShockMach, 1.4, Hot(3).Gas.HeatCapacityRatio, a1 / a4);
         Assert.Equal(3, p41, 1e-10);
         Assert.Equal(NormalShock.GasSpeed(Front.ShockMach, 1.4) * a1, Front.ContactSpeed.MetersPerSecond, 1e-9);
         Assert.Equal(Front.ShockMach * a1, Front.ShockSpeed.MetersPerSecond, 1e-9);

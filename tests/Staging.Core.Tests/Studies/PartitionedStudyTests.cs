@@ -29,7 +29,7 @@ public class PartitionedStudyTests
         Same(parts, Study.BarsInParts(0.1), Study.Bars(0.1), Each);
         Same(parts, Sweep.AlongInParts(Long, (a, _) => Math.Sin(a), Sweep.Number("sine", "-")), Sweep.Along(Long, (a, _) => Math.Sin(a)), line => Each(line.Results));
         Same(parts, Sweep.OverInParts(Short, Long, (g, a, _) => Found.At(g, a), FoundForm), Sweep.Over(Short, Long, (g, a, _) => Found.At(g, a)), map => Each(map.Results));
-        Same(parts, Sweep.AlongInParts(Short, Windows, WindowSearch.Codec(Long)), Sweep.Along(Short, Windows), line => line.Results.SelectMany(Edges));
+        Same(parts, Sweep.AlongInParts(Short, Windows, Sweep.WindowCodec(Long)), Sweep.Along(Short, Windows), line => line.Results.SelectMany(Edges));
     }
 
     [Fact]
@@ -159,10 +159,10 @@ public class PartitionedStudyTests
         Assert.Contains("no part to merge", Refusal(() => PartResult.Merge()), StringComparison.Ordinal);
         Assert.Contains("cases 0 to 9 these are missing: 3 to 5.", Refusal(() => Study.ScreenInParts(10).Of(PartResult.Merge(last, first))), StringComparison.Ordinal);
         Assert.Contains("\"tornado with tails of 0.05\" and \"screening on 8 levels\"", Refusal(() => Study.BarsInParts().Of(Study.ScreenInParts(13).Run())), StringComparison.Ordinal);
-        Assert.Contains("from 0.1 to 1 in 11", Refusal(() => Sweep.AlongInParts(Short, Windows, WindowSearch.Codec(Long)).Of(
-            Sweep.AlongInParts(Axis.Even("gap", "mm", 0.1, 2, 11), Windows, WindowSearch.Codec(Long)).Run())), StringComparison.Ordinal);
-        Assert.Contains("in 13 values", Refusal(() => Sweep.AlongInParts(Short, Windows, WindowSearch.Codec(Long with { })).Of(
-            Sweep.AlongInParts(Short, (_, _) => Find(Short, 0.5), WindowSearch.Codec(Short)).Run())), StringComparison.Ordinal);
+        Assert.Contains("from 0.1 to 1 in 11", Refusal(() => Sweep.AlongInParts(Short, Windows, Sweep.WindowCodec(Long)).Of(
+            Sweep.AlongInParts(Axis.Even("gap", "mm", 0.1, 2, 11), Windows, Sweep.WindowCodec(Long)).Run())), StringComparison.Ordinal);
+        Assert.Contains("in 13 values", Refusal(() => Sweep.AlongInParts(Short, Windows, Sweep.WindowCodec(Long with { })).Of(
+            Sweep.AlongInParts(Short, (_, _) => Find(Short, 0.5), Sweep.WindowCodec(Short)).Run())), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -178,7 +178,7 @@ public class PartitionedStudyTests
     {
         Assert.Contains("\"x\" of case 3 is not", Assert.Throws<ArithmeticException>(() => Sweep.AlongInParts(Short, (x, _) => x < 0.3 ? x : double.NaN, Sweep.Number("x", "-")).Run()).Message, StringComparison.Ordinal);
         Assert.Contains("\"x\" of case 0", Assert.Throws<ArithmeticException>(() => Sweep.AlongInParts(Short, (_, _) => double.PositiveInfinity, Sweep.Number("x", "-")).Run()).Message, StringComparison.Ordinal);
-        Assert.Contains("searched on gap", Refusal(() => Sweep.AlongInParts(Short, (_, _) => Find(Short, 0.5), WindowSearch.Codec(Long)).Run()), StringComparison.Ordinal);
+        Assert.Contains("searched on gap", Refusal(() => Sweep.AlongInParts(Short, (_, _) => Find(Short, 0.5), Sweep.WindowCodec(Long)).Run()), StringComparison.Ordinal);
         Assert.Equal("STU001", Assert.Throws<InvalidModelException>(() => new PartCodec<Found>(_ => Found.At(1, 1))).Findings[0].Code);
         Assert.Equal("STU002", Assert.Throws<InvalidModelException>(() => new PartCodec<double>(v => v[0]!.Value, new Measure<double>("a", "-", x => x), new Measure<double>("a", "-", x => x))).Findings[0].Code);
         PartitionedStudy<ImmutableArray<TornadoBar>> bars = Study.BarsInParts();
@@ -187,7 +187,7 @@ public class PartitionedStudyTests
         Assert.Contains("Measure \"result\" of case 0 is not a finite number", Refusal(() => bars.Of(Read(Signed.Again(gone)))), StringComparison.Ordinal);
         PartitionedStudy<SweepLine<double>> number = Sweep.AlongInParts(Short, (x, _) => x, Sweep.Number("x", "-"));
         Assert.Contains("\"x\" is absent", Refusal(() => number.Of(Read(Signed.Again(Text(number.Run()).Replace("case 0 0.1", "case 0 -", StringComparison.Ordinal))))), StringComparison.Ordinal);
-        PartitionedStudy<SweepLine<WindowResult>> windows = Sweep.AlongInParts(Short, (_, _) => Find(Short, 0.9), WindowSearch.Codec(Short));
+        PartitionedStudy<SweepLine<WindowResult>> windows = Sweep.AlongInParts(Short, (_, _) => Find(Short, 0.9), Sweep.WindowCodec(Short));
         string torn = Text(windows.Run()).Replace("case 0 0", "case 0 1", StringComparison.Ordinal);
         Assert.Contains("Values 1 and 2 of the axis differ", Refusal(() => windows.Of(Read(Signed.Again(torn)))), StringComparison.Ordinal);
     }
@@ -219,7 +219,7 @@ public class PartitionedStudyTests
     private static WindowResult Windows(double gap, CancellationToken stop) => Find(Long, gap);
 
     /// <summary>No window, one at an end of the axis, or several, by the gap.</summary>
-    private static WindowResult Find(Axis axis, double gap) => WindowSearch.Find(axis, 1e-6, (a, _) => Math.Sin(a * gap * 2) > 2 * gap - 1, new StudyOptions { Threads = 1 });
+    private static WindowResult Find(Axis axis, double gap) => Sweep.Windows(axis, 1e-6, (a, _) => Math.Sin(a * gap * 2) > 2 * gap - 1, new StudyOptions { Threads = 1 });
 
     private static IEnumerable<object> Edges(WindowResult result) =>
         [result.Axis.ToString(), .. Each(result.Scan), .. Each([.. result.Windows.Select(w => (w.Low, w.LowIsEndOfSearch, w.High, w.HighIsEndOfSearch))])];

@@ -126,7 +126,7 @@ public class StudySnippets
     {
         #region study-window
         Axis area = Axis.Factors("vent area", "mm2", 2, 400, 12);
-        WindowResult window = WindowSearch.Find(area, 0.02, (mm2, stop) => WithVentArea(mm2).Solve(cancellationToken: stop).Outcome.IsLit);
+        WindowResult window = Sweep.Windows(area, 0.02, (mm2, stop) => WithVentArea(mm2).Solve(cancellationToken: stop).Outcome.IsLit);
         Console.WriteLine(window.Widest is { } widest ? $"lights from {widest} mm2" : "no vent area lights this gap");
         #endregion
         Assert.NotNull(window.Widest);

@@ -116,7 +116,7 @@ public class GasShockTubeChecks
     {
         string at = $"gamma4 {g4}, gamma1 {g1}, a1/a4 {a14}, Ms {Ms}";
         Tolerance rounded = Tolerance.Relative(4e-8, "the speed ratio is given to six to eight digits and enters to the power 2 gamma/(gamma - 1)");
-        Verify($"shock tube p4/p1, {at}", "-", p41, ShockTube.DriverPressureRatio(Ms, g1, g4, a14), a14 == 1 ? TwelveDigits : rounded, LiepmannRoshko);
-        Verify($"shock tube Ms, {at}", "-", Ms, ShockTube.ShockMach(p41, g1, g4, a14), a14 == 1 ? TwelveDigits : rounded, LiepmannRoshko);
+        Verify($"shock tube p4/p1, {at}", "-", p41, NormalShock.DriverPressureRatio(Ms, g1, g4, a14), a14 == 1 ? TwelveDigits : rounded, LiepmannRoshko);
+        Verify($"shock tube Ms, {at}", "-", Ms, NormalShock.MachFromDriverPressureRatio(p41, g1, g4, a14), a14 == 1 ? TwelveDigits : rounded, LiepmannRoshko);
     }
 }

@@ -26,7 +26,7 @@ public class GasVesselChecks
     public void Choked_blowdown(double gamma, double tau, double isothermal, double adiabatic, double temperature)
     {
         string at = $"gamma {gamma}, t/tau {tau}";
-        double t = tau / ChokedFlow.CriticalFlowFactor(gamma);
+        double t = tau / IsentropicFlow.CriticalFlowFactor(gamma);
         Verify($"isothermal blowdown p/p0, {at}", "-", isothermal, Vessel.ChokedPressureRatio(t, gamma, isothermal: true), TwelveDigits, VesselSource);
         Verify($"adiabatic blowdown p/p0, {at}", "-", adiabatic, Vessel.ChokedPressureRatio(t, gamma, isothermal: false), TwelveDigits, VesselSource);
         Verify($"adiabatic blowdown T/T0, {at}", "-", temperature, Vessel.ChokedTemperatureRatio(t, gamma, isothermal: false), TwelveDigits, VesselSource);
@@ -93,7 +93,7 @@ public class GasVesselChecks
     [InlineData(1.25, 0.674619234169, 1.51789327688)]
     public void Filling_an_evacuated_vessel(double gamma, double choked, double full)
     {
-        double critical = ChokedFlow.CriticalPressureRatio(gamma);
+        double critical = IsentropicFlow.CriticalPressureRatio(gamma);
         Verify($"time of choked filling from vacuum, gamma {gamma}", "-", choked, Vessel.FillTime(0, critical, gamma, isothermal: false), TwelveDigits, VesselSource);
         Verify($"time of complete filling from vacuum, gamma {gamma}", "-", full, Vessel.FillTime(0, 1, gamma, isothermal: false), TwelveDigits, VesselSource);
     }

@@ -94,7 +94,7 @@ public class GasFlowChecks
         };
         Area hole = Area.FromSquareInches(Math.PI / 4 * 0.0938 * 0.0938);
         Duration unit = Vessel.TimeUnit(Volume.FromCubicFeet(1), hole, gas, Temperature.FromDegreesFahrenheit(70));
-        double tau = unit.Seconds / ChokedFlow.CriticalFlowFactor(1.4);
+        double tau = unit.Seconds / IsentropicFlow.CriticalFlowFactor(1.4);
         Verify("printed time constant of the tyre", "s", 31.95, tau, Tolerance.Relative(1.5e-3, "the example uses rounded constants in inch units; exact 31.92"), BalmerTyre);
         double t = unit.Seconds * Vessel.ChokedTime(27.8 / 50, 1.4, isothermal: true);
         Verify("printed choked time of the tyre", "s", 18.7, t, Tolerance.Printed(1), BalmerTyre);
@@ -107,19 +107,8 @@ public class GasFlowChecks
     [InlineData(12000, 1.4216e-5)]
     public void Printed_viscosity_of_air(double z, double mu)
     {
-        Temperature T = Temperature.FromKelvins(StandardAtmosphere.Us1976.At(z).Temperature_K);
-        Verify($"printed viscosity of air at {z} m", "Pa s", mu, GasTransport.AirViscosity(T).PascalSeconds, Tolerance.Printed(9), Us1976);
-    }
-
-    [Fact]
-    public void Conductivity_of_a_polyatomic_gas_by_the_modified_Eucken_relation()
-    {
-        // 2-methylbutane at 373.15 K: M = 72.151 g/mol, cv = 135.9 J/(mol K), mu = 8.77e-6 Pa s, k = 0.023593536999 W/(m K); Pr = mu cp/(M k).
-        const double R = 8.31446, cv = 135.9;
-        double Pr = 8.77e-6 * (cv + R) / (72.151e-3 * 0.023593536999201956);
-        Verify("modified Eucken Pr of 2-methylbutane, 373.15 K", "-", Pr, GasTransport.EuckenPrandtl(1 + R / cv),
-            Tolerance.Relative(1e-6, "the molar gas constant of the source is known to six digits"),
-            Seen("example in an open-source library of thermal properties, which cites Reid, Prausnitz & Poling, The Properties of Gases and Liquids (4th ed. 1987)"));
+        double T = StandardAtmosphere.Us1976.At(z).Temperature_K;
+        Verify($"printed viscosity of air at {z} m", "Pa s", mu, AirTransport.Viscosity(T), Tolerance.Printed(9), Us1976);
     }
 
     private static Provenance Seen(string source) => new() { Source = source, How = Evidence.SeenInSource };

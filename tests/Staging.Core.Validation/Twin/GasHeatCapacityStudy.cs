@@ -26,9 +26,9 @@ public class GasHeatCapacityStudy
         Assert.Equal(1.4, Air.Gamma(300), 0.001);
         double gamma = Hot.Gamma(Flame);
         HeatTable frozen = Hot.FrozenAt(Flame);
-        double flux = ChokedFlow.CriticalFlowFactor(gamma) / Math.Sqrt(frozen.R * Flame);
+        double flux = IsentropicFlow.CriticalFlowFactor(gamma) / Math.Sqrt(frozen.R * Flame);
         Assert.Equal(1, frozen.Flux(Flame, 0.1) / flux, 1e-10);
-        double unchoked = ChokedFlow.MassFlowFunction(0.8, gamma) / Math.Sqrt(frozen.R * Flame);
+        double unchoked = IsentropicFlow.ThroatMassFlow(0.8, gamma) / Math.Sqrt(frozen.R * Flame);
         Assert.Equal(1, frozen.Flux(Flame, 0.8) / unchoked, 1e-10);
     }
 

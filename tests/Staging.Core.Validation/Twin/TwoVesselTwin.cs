@@ -51,7 +51,7 @@ public class TwoVesselTwin
     {
         for (double ratio = 0.02; ratio < 1; ratio += 0.02)
         {
-            double r = Math.Max(ratio, ChokedFlow.CriticalPressureRatio(gamma)), psi = ChokedFlow.MassFlowFunction(ratio, gamma);
+            double r = Math.Max(ratio, IsentropicFlow.CriticalPressureRatio(gamma)), psi = IsentropicFlow.ThroatMassFlow(ratio, gamma);
             double F = (gamma - 1) * psi * psi * (1 - r) / (1 - r + TwoVesselOrifice.Width);
             Assert.Equal(1, TwoVesselOrifice.Square(ratio, gamma) / F, 1e-12);
         }

@@ -27,7 +27,7 @@ internal static class ChaplyginSlit
     public static double ContractionCoefficient(double pressureRatio, double gamma)
     {
         Guard.In(gamma, 1.01, 5.0 / 3.0, property: nameof(gamma));
-        double critical = ChokedFlow.CriticalPressureRatio(gamma);
+        double critical = IsentropicFlow.CriticalPressureRatio(gamma);
         Guard.In(pressureRatio, critical * (1 - 1e-12), 1, property: nameof(pressureRatio));
         double tau = 1 - Math.Pow(pressureRatio, (gamma - 1) / gamma);
         return 1 / (1 + 8 / Math.PI * AlternatingSum(tau, 1 / (gamma - 1)));

@@ -54,7 +54,7 @@ public interface IDischargeLaw
     /// </summary>
     /// <param name="heatCapacityRatio">Ratio of heat capacities gamma [-], 1.01 to 5/3.</param>
     /// <returns>The ratio [-].</returns>
-    double CriticalPressureRatio(double heatCapacityRatio) => ChokedFlow.CriticalPressureRatio(heatCapacityRatio);
+    double CriticalPressureRatio(double heatCapacityRatio) => IsentropicFlow.CriticalPressureRatio(heatCapacityRatio);
 
     /// <summary>
     /// Whether the flow is independent of the downstream pressure at and below the critical ratio; true unless a law

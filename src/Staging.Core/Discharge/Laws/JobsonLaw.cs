@@ -69,7 +69,7 @@ public sealed record JobsonLaw : IDischargeLaw
     {
         double ci = IncompressibleContraction;
         double f = 1 / ci - 1 / (2 * ci * ci);
-        double critical = ChokedFlow.Unchecked.CriticalPressureRatio(gamma);
+        double critical = IsentropicFlow.Unchecked.CriticalPressureRatio(gamma);
         return 1 - d >= critical ? Subsonic(d, gamma, f) : Choked(d, gamma, f, critical);
     }
 
@@ -90,7 +90,7 @@ public sealed record JobsonLaw : IDischargeLaw
 
     private static PhiDerivative Choked(double d, double gamma, double f, double critical)
     {
-        double cStar = ChokedFlow.Unchecked.CriticalFlowFactor(gamma);
+        double cStar = IsentropicFlow.Unchecked.CriticalFlowFactor(gamma);
         double k = 4 * f * cStar * cStar;
         double b = gamma * critical + critical - (1 - d);
         double s = Math.Sqrt(b * b - k * d);

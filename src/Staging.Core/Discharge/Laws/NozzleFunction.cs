@@ -3,8 +3,8 @@ using Staging.Core.Gases;
 namespace Staging.Core.Discharge;
 
 /// <summary>
-/// The isentropic mass flow function psi of NACA Report 1135 (1953), see <see cref="ChokedFlow.MassFlowFunction"/>, in
-/// the form that orifice laws use: as a function of the relative pressure fall d = 1 - r, with the blend of
+/// The isentropic mass flow function psi of NACA Report 1135 (1953), see <see cref="IsentropicFlow.ThroatMassFlow"/>,
+/// in the form that orifice laws use: as a function of the relative pressure fall d = 1 - r, with the blend of
 /// <see cref="SmoothRoot"/> near d = 0, and with its slope.
 /// </summary>
 internal static class NozzleFunction
@@ -21,10 +21,10 @@ internal static class NozzleFunction
             return SmoothRoot.Inside(d) * Math.Sqrt(2 * Series(d, gamma));
         double r = 1 - d;
         if (r < AlwaysChokedBelow)
-            return ChokedFlow.Unchecked.CriticalFlowFactor(gamma);
+            return IsentropicFlow.Unchecked.CriticalFlowFactor(gamma);
         double x = Math.Pow(r, 1 / gamma);
         return IsChoked(r, x, gamma)
-            ? ChokedFlow.Unchecked.CriticalFlowFactor(gamma)
+            ? IsentropicFlow.Unchecked.CriticalFlowFactor(gamma)
             : Math.Sqrt(2 * gamma / (gamma - 1) * x * (x - r));
     }
 
@@ -39,10 +39,10 @@ internal static class NozzleFunction
         }
         double r = 1 - d;
         if (r < AlwaysChokedBelow)
-            return new PhiDerivative(ChokedFlow.Unchecked.CriticalFlowFactor(gamma), 0);
+            return new PhiDerivative(IsentropicFlow.Unchecked.CriticalFlowFactor(gamma), 0);
         double x = Math.Pow(r, 1 / gamma);
         if (IsChoked(r, x, gamma))
-            return new PhiDerivative(ChokedFlow.Unchecked.CriticalFlowFactor(gamma), 0);
+            return new PhiDerivative(IsentropicFlow.Unchecked.CriticalFlowFactor(gamma), 0);
         double k = 2 * gamma / (gamma - 1);
         double psi = Math.Sqrt(k * x * (x - r));
         return new PhiDerivative(psi, k * x * ((2 * x - r) / (gamma * r) - 1) / (2 * psi));

@@ -113,7 +113,7 @@ public sealed record ShortTubeLaw : IDischargeLaw
 
     private static PhiDerivative Thick(double d, double gamma, double length)
     {
-        double critical = ChokedFlow.Unchecked.CriticalPressureRatio(gamma);
+        double critical = IsentropicFlow.Unchecked.CriticalPressureRatio(gamma);
         double low = Cdu(length);
         double rise = Plateau - 0.0085 * Math.Max(0, length - PlateauEnd) - low;
         double s = Math.Min(1, d / (1 - critical));

@@ -28,7 +28,7 @@ public sealed record SonicConductanceLaw : IDischargeLaw
     /// <summary>Pressure of the standard reference atmosphere [Pa]; ISO 6358-1:2013 (from memory).</summary>
     public const double ReferencePressure_Pa = 100e3;
 
-    private static readonly double AirFactor = ChokedFlow.Unchecked.CriticalFlowFactor(1.4);
+    private static readonly double AirFactor = IsentropicFlow.Unchecked.CriticalFlowFactor(1.4);
     private static readonly double ReferenceScale = Math.Sqrt(ReferencePressure_Pa * ReferenceDensity_kg_per_m3);
 
     /// <summary>Sonic conductance C [m3/(s Pa)], 1e-13 to 1e-5; 1 dm3/(s bar) is 1e-8.</summary>
@@ -80,7 +80,7 @@ public sealed record SonicConductanceLaw : IDischargeLaw
 
     // C rho0 sqrt(R0 T0) per reference area, with R0 T0 = p0/rho0.
     private double Scale(double gamma) => SonicConductance_m3_per_sPa / ReferenceArea.SquareMeters * ReferenceScale
-        * (gamma == 1.4 ? 1 : ChokedFlow.Unchecked.CriticalFlowFactor(gamma) / AirFactor);
+        * (gamma == 1.4 ? 1 : IsentropicFlow.Unchecked.CriticalFlowFactor(gamma) / AirFactor);
 
     // With u = (r-b)/(1-b): (1 - u^2)^m = d^m e^m, e = (1 + u)/(1 - b), so that the blended power of d takes the steep
     // part.

@@ -67,8 +67,9 @@ public sealed record CriticalNozzle
         double gamma = upstream.Gas.HeatCapacityRatio;
         double p0 = upstream.Pressure.Pascals;
         double mu = Guard.In(viscosity.PascalSeconds, 1e-7, 1e-2, "Pa s", nameof(viscosity));
-        Guard.In(backPressure, 0, p0 * (ChokedUpTo ?? ChokedFlow.CriticalPressureRatio(gamma)), nameof(backPressure));
-        double cStar = Guard.In(criticalFlowFactor ?? ChokedFlow.CriticalFlowFactor(gamma), 0.5, 1, property: nameof(criticalFlowFactor));
+        Guard.In(backPressure, 0, p0 * (ChokedUpTo ?? IsentropicFlow.CriticalPressureRatio(gamma)), nameof(backPressure));
+        double factor = criticalFlowFactor ?? IsentropicFlow.CriticalFlowFactor(gamma);
+        double cStar = Guard.In(factor, 0.5, 1, property: nameof(criticalFlowFactor));
         double d = ThroatDiameter.Meters;
         double ideal = Math.PI / 4 * d * d * cStar * p0 / Math.Sqrt(upstream.Gas.Constants.R * upstream.Temperature.Kelvins);
         double idealReynolds = 4 * ideal / (Math.PI * d * mu);

@@ -1,5 +1,4 @@
 using Staging.Core.Gases;
-using UnitsNet;
 
 namespace Staging.Core.Flight;
 
@@ -23,7 +22,7 @@ internal static class DragBuildUp
     {
         double M = Guard.In(machNumber, 0.01, 5, property: nameof(machNumber));
         AirSample air = conditions.Atmosphere.At(conditions.Altitude);
-        double mu = GasTransport.AirViscosity(Temperature.FromKelvins(air.Temperature_K)).PascalSeconds;
+        double mu = AirTransport.Viscosity(air.Temperature_K);
         double unitRe = air.Density_kg_per_m3 * M * air.SoundSpeed_m_per_s / mu;
         double A = airframe.ReferenceArea.SquareMeters, l = airframe.Length.Meters, d = airframe.Diameter.Meters,
             k = conditions.Roughness;

@@ -21,7 +21,7 @@ internal static class ChamberBalance
 
     /// <summary>Characteristic velocity of a gas of a temperature [K] [m/s].</summary>
     public static double CharacteristicVelocity(in GasConstants gas, double temperature) =>
-        Math.Sqrt(gas.R * temperature) / ChokedFlow.CriticalFlowFactor(gas.Gamma);
+        Math.Sqrt(gas.R * temperature) / IsentropicFlow.CriticalFlowFactor(gas.Gamma);
 
     /// <summary>Absolute pressure behind a choked throat [Pa].</summary>
     /// <param name="density">Density of the propellant [kg/m3].</param>
@@ -42,13 +42,13 @@ internal static class ChamberBalance
     /// <param name="outside">Pressure of the air [Pa].</param>
     public static double Pressure(double choked, double exponent, double gamma, double outside)
     {
-        double low = outside, high = outside / ChokedFlow.CriticalPressureRatio(gamma), most = ChokedFlow.CriticalFlowFactor(gamma);
+        double low = outside, high = outside / IsentropicFlow.CriticalPressureRatio(gamma), most = IsentropicFlow.CriticalFlowFactor(gamma);
         if (choked >= high)
             return choked;
         for (int i = 0; i < Halvings; i++)
         {
             double p = 0.5 * (low + high);
-            bool burnsMore = ChokedFlow.MassFlowFunction(outside / p, gamma) * Math.Pow(p / choked, 1 - exponent) < most;
+            bool burnsMore = IsentropicFlow.ThroatMassFlow(outside / p, gamma) * Math.Pow(p / choked, 1 - exponent) < most;
             (low, high) = burnsMore ? (p, high) : (low, p);
         }
 

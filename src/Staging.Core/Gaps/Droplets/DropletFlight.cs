@@ -48,7 +48,7 @@ internal static class DropletFlight
         public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt)
         {
             double d = droplet.Diameter, ahead = y[1] - gas.Speed, T = y[2], film = 0.5 * (T + gas.Temperature);
-            double viscosity = GasTransport.AirViscosity_Pas(film), conductivity = GasTransport.AirConductivity_WmK(film);
+            double viscosity = AirTransport.Viscosity(film), conductivity = AirTransport.Conductivity(film);
             GasConstants air = PerfectGas.DryAir.Constants;
             double reynolds = gas.Pressure / (air.R * film) * Math.Abs(ahead) * d / viscosity;
             double heat = SphereFlow.Nusselt(reynolds, viscosity * air.Cp / conductivity) * conductivity / d * (gas.Temperature - T)

@@ -1,7 +1,7 @@
 namespace Staging.Core.Gases;
 
 /// <summary>Air at one altitude, in SI units: four numbers that belong together.</summary>
-public readonly record struct AirSample
+public readonly struct AirSample
 {
     /// <summary>Air at one altitude.</summary>
     /// <param name="pressure_Pa">Static pressure [Pa].</param>

@@ -13,7 +13,7 @@ namespace Staging.Core.Gases;
 /// -20 and 50 degrees Celsius. Air that would hold more vapour than its pressure allows (only below 18 kPa, when hot)
 /// is refused.
 /// </remarks>
-public static class MoistAir
+internal static class MoistAir
 {
     /// <summary>
     /// 1 - Mv/Ma [-]: how much lighter a mole of vapour is than a mole of dry air (CIPM-2007: 18.01528 and 28.96546

@@ -8,7 +8,7 @@ namespace Staging.Core.Gases;
 /// Where the gases part faster than both can expand, a vacuum opens: star pressure and star densities are 0, and the
 /// tails of the two fans are its edges.
 /// </remarks>
-public readonly record struct RiemannSolution
+public readonly struct RiemannSolution
 {
     /// <summary>The gas on the left before the waves.</summary>
     public FlowState Left { get; internal init; }

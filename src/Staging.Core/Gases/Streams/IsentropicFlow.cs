@@ -43,7 +43,7 @@ public static partial class IsentropicFlow
     /// </summary>
     /// <param name="mach">Mach number M [-], 0 to 1000 (less below gamma 1.013).</param>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
-    /// <returns>The function [-]; its maximum, at M = 1, is <see cref="ChokedFlow.CriticalFlowFactor"/>.</returns>
+    /// <returns>The function [-]; its maximum, at M = 1, is <see cref="IsentropicFlow.CriticalFlowFactor"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double MassFlowFunction(double mach, double gamma) =>
         Math.Sqrt(gamma) * mach * Math.Pow(TemperatureRatio(mach, gamma), (gamma + 1) / (2 * (gamma - 1)));

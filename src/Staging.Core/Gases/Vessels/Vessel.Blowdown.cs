@@ -21,7 +21,7 @@ public static partial class Vessel
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double ChokedPressureRatio(double time, double gamma, bool isothermal)
     {
-        double x = Checked(time) * ChokedFlow.CriticalFlowFactor(gamma);
+        double x = Checked(time) * IsentropicFlow.CriticalFlowFactor(gamma);
         return isothermal ? Math.Exp(-x) : Math.Pow(1 + (gamma - 1) / 2 * x, -2 * gamma / (gamma - 1));
     }
 
@@ -33,7 +33,7 @@ public static partial class Vessel
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double ChokedTemperatureRatio(double time, double gamma, bool isothermal)
     {
-        double x = Checked(time) * ChokedFlow.CriticalFlowFactor(gamma);
+        double x = Checked(time) * IsentropicFlow.CriticalFlowFactor(gamma);
         double root = 1 + (gamma - 1) / 2 * x;
         return isothermal ? 1 : 1 / (root * root);
     }
@@ -49,7 +49,7 @@ public static partial class Vessel
     public static double ChokedTime(double pressureRatio, double gamma, bool isothermal)
     {
         double ln = Math.Log(Guard.In(pressureRatio, 1 / MaxRatio, 1, "-", nameof(pressureRatio)));
-        double C = ChokedFlow.CriticalFlowFactor(gamma);
+        double C = IsentropicFlow.CriticalFlowFactor(gamma);
         return isothermal ? -ln / C : NearZero.Expm1(-(gamma - 1) / (2 * gamma) * ln) * 2 / ((gamma - 1) * C);
     }
 
@@ -64,7 +64,7 @@ public static partial class Vessel
     {
         double start = Guard.In(startRatio, 1, MaxRatio, "-", nameof(startRatio));
         double end = Guard.In(endRatio, 1, start, "-", nameof(endRatio));
-        double choking = 1 / ChokedFlow.CriticalPressureRatio(gamma);
+        double choking = 1 / IsentropicFlow.CriticalPressureRatio(gamma);
         double choked = start > choking ? ChokedTime(Math.Max(end, choking) / start, gamma, isothermal) : 0;
         if (end >= choking)
             return choked;
@@ -83,7 +83,7 @@ public static partial class Vessel
     public static double PressureAfterVenting(double time, double startRatio, double gamma, bool isothermal)
     {
         double start = Guard.In(startRatio, 1, MaxRatio, "-", nameof(startRatio));
-        double choking = 1 / ChokedFlow.CriticalPressureRatio(gamma);
+        double choking = 1 / IsentropicFlow.CriticalPressureRatio(gamma);
         double t = Checked(time);
         if (start > choking)
         {

@@ -31,7 +31,7 @@ public static partial class Vessel
     {
         double start = Ratio(startRatio, nameof(startRatio));
         double end = Guard.In(endRatio, start, 1, "-", nameof(endRatio));
-        double critical = ChokedFlow.CriticalPressureRatio(gamma);
+        double critical = IsentropicFlow.CriticalPressureRatio(gamma);
         double choked = Math.Max(0, Math.Min(end, critical) - start) / ChokedRate(gamma, isothermal);
         double subsonic = end > critical
             ? (FillingW(Math.Max(start, critical), gamma) - FillingW(end, gamma)) / SubsonicRate(gamma, isothermal)
@@ -54,7 +54,7 @@ public static partial class Vessel
     {
         double start = Ratio(startRatio, nameof(startRatio));
         double t = Guard.In(time, 0, 1e9, "-", nameof(time));
-        double critical = ChokedFlow.CriticalPressureRatio(gamma);
+        double critical = IsentropicFlow.CriticalPressureRatio(gamma);
         double rising = start + ChokedRate(gamma, isothermal) * t;
         if (rising <= critical)
             return rising;
@@ -101,7 +101,7 @@ public static partial class Vessel
 
     private static double Ratio(double ratio, string name) => Guard.In(ratio, 0, 1, "-", name);
 
-    private static double ChokedRate(double gamma, bool isothermal) => Power(gamma, isothermal) * ChokedFlow.CriticalFlowFactor(gamma);
+    private static double ChokedRate(double gamma, bool isothermal) => Power(gamma, isothermal) * IsentropicFlow.CriticalFlowFactor(gamma);
 
     private static double SubsonicRate(double gamma, bool isothermal) => Power(gamma, isothermal) * Math.Sqrt((gamma - 1) / (2 * gamma));
 

@@ -16,8 +16,8 @@ public static partial class Vessel
     public static double SteadyPressureRatio(double flow, double gamma)
     {
         double q = Guard.In(flow, 0, MaxFlow, "-", nameof(flow));
-        double choked = q / ChokedFlow.CriticalFlowFactor(gamma);
-        if (choked * ChokedFlow.CriticalPressureRatio(gamma) >= 1)
+        double choked = q / IsentropicFlow.CriticalFlowFactor(gamma);
+        if (choked * IsentropicFlow.CriticalPressureRatio(gamma) >= 1)
             return choked;
         return Math.Pow((1 + Math.Sqrt(1 + 2 * (gamma - 1) / gamma * q * q)) / 2, gamma / (gamma - 1));
     }
@@ -29,9 +29,9 @@ public static partial class Vessel
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
     public static double SteadyFlow(double pressureRatio, double gamma)
     {
-        double cStar = ChokedFlow.CriticalFlowFactor(gamma);
+        double cStar = IsentropicFlow.CriticalFlowFactor(gamma);
         double x = Guard.In(pressureRatio, 1, MaxFlow / cStar, "-", nameof(pressureRatio));
-        if (x * ChokedFlow.CriticalPressureRatio(gamma) >= 1)
+        if (x * IsentropicFlow.CriticalPressureRatio(gamma) >= 1)
             return x * cStar;
         double excess = NearZero.Expm1((gamma - 1) / gamma * Math.Log(x));
         return Math.Sqrt(2 * gamma / (gamma - 1) * excess * (1 + excess));

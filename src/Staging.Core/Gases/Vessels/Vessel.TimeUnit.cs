@@ -15,7 +15,7 @@ public static partial class Vessel
 {
     /// <summary>
     /// V/(Cd A sqrt(R T0)): the unit of time.
-    /// The time constant of a choked isothermal vessel is this over <see cref="ChokedFlow.CriticalFlowFactor"/>.
+    /// The time constant of a choked isothermal vessel is this over <see cref="IsentropicFlow.CriticalFlowFactor"/>.
     /// </summary>
     /// <param name="volume">Volume of the vessel [m3], 1e-12 to 1e6.</param>
     /// <param name="effectiveArea">Area of the opening times its discharge coefficient [m2], 1e-12 to 1e4.</param>

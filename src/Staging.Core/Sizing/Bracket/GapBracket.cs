@@ -6,7 +6,7 @@ namespace Staging.Core.Sizing;
 
 /// <summary>
 /// Three questions of a gap, each answered over what is unknown: does the joint hold, does fire arrive and how, which
-/// vent area. Made by <see cref="BracketSizing.Bracket"/>.
+/// vent area. Made by <see cref="VentSizing.Bracket"/>.
 /// </summary>
 /// <remarks>
 /// Every unknown stands at one of its ends in turn, in all combinations. Odds over the same unknowns, with their

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Studies;
 
-/// <summary>Runs any pure function along one axis, or over two.</summary>
+/// <summary>Runs any pure function along one axis, or over two, and finds where along one a condition holds.</summary>
 public static class Sweep
 {
     /// <summary>Runs a function at every value of an axis.</summary>
@@ -93,6 +93,33 @@ public static class Sweep
             rows => new SweepMap<TResult>(across, up, [.. rows.Select(codec.Result)]),
             someMayBeAbsent: true);
     }
+
+    /// <summary>
+    /// Finds where along an axis a condition holds: brackets every change on the axis, then halves the bracket.
+    /// </summary>
+    /// <param name="axis">Where to look. A window narrower than its step may be missed: its values are the
+    /// scan.</param>
+    /// <param name="width">Width at which an edge counts as found: a length of the axis [Unit], or a factor less 1 [-]
+    /// on an axis of factors; above 0.</param>
+    /// <param name="holds">The question, of a value in the unit of the axis [Unit]; pure, and called on any
+    /// thread.</param>
+    /// <param name="options">Threads; null for all cores.</param>
+    /// <param name="cancellationToken">Stops the search.</param>
+    /// <returns>The windows found, or that there is none.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The edge width is not above 0.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public static WindowResult Windows(
+        Axis axis, double width, Func<double, CancellationToken, bool> holds, StudyOptions? options = null,
+        CancellationToken cancellationToken = default) =>
+        WindowSearch.Find(axis, width, holds, options, cancellationToken);
+
+    /// <summary>
+    /// How a result of <see cref="Windows"/> on one axis is written as numbers: the answer at every value, and the
+    /// edge between neighbours that differ. A search cannot be divided into parts, but a sweep of searches can.
+    /// </summary>
+    /// <param name="axis">The axis that is searched at every point.</param>
+    /// <returns>The codec.</returns>
+    public static PartCodec<WindowResult> WindowCodec(Axis axis) => WindowSearch.Codec(axis);
 
     /// <summary>The codec of a result that is one number [unit].</summary>
     /// <param name="name">What it is called: letters, digits, dots, hyphens and inner spaces.</param>

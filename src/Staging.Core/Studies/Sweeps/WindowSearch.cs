@@ -5,23 +5,12 @@ namespace Staging.Core.Studies;
 /// <summary>
 /// Finds where along an axis a condition holds: brackets every change on the axis, then halves the bracket.
 /// </summary>
-public static class WindowSearch
+internal static class WindowSearch
 {
     /// <summary>Halvings after which a bracket is as narrow as doubles allow.</summary>
     private const int MaxHalvings = 200;
 
-    /// <summary>Finds the windows of a yes-or-no function.</summary>
-    /// <param name="axis">Where to look. A window narrower than its step may be missed: its values are the
-    /// scan.</param>
-    /// <param name="width">Width at which an edge counts as found: a length of the axis [Unit], or a factor less 1 [-]
-    /// on an axis of factors; above 0.</param>
-    /// <param name="holds">The question, of a value in the unit of the axis [Unit]; pure, and called on any
-    /// thread.</param>
-    /// <param name="options">Threads; null for all cores.</param>
-    /// <param name="cancellationToken">Stops the search.</param>
-    /// <returns>The windows found, or that there is none.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The edge width is not above 0.</exception>
-    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    /// <summary>Finds; see <see cref="Sweep.Windows"/>.</summary>
     public static WindowResult Find(
         Axis axis, double width, Func<double, CancellationToken, bool> holds, StudyOptions? options = null,
         CancellationToken cancellationToken = default)
@@ -47,12 +36,7 @@ public static class WindowSearch
                 : Halve(axis, width, axis.Values[i + 1], axis.Values[i], holds, cancel);
     }
 
-    /// <summary>
-    /// How a result of <see cref="Find"/> on one axis is written as numbers: the answer at every value, and the
-    /// edge between neighbours that differ. A search cannot be divided into parts, but a sweep of searches can.
-    /// </summary>
-    /// <param name="axis">The axis that is searched at every point.</param>
-    /// <returns>The codec.</returns>
+    /// <summary>The codec; see <see cref="Sweep.WindowCodec"/>.</summary>
     public static PartCodec<WindowResult> Codec(Axis axis)
     {
         ArgumentNullException.ThrowIfNull(axis);

@@ -39,7 +39,7 @@ public class ChamberBalanceTests
             GasConstants gas = motor.Products.Equivalent().Constants;
             double p = BurnThroughEstimate.PressureOf(motor, Air), area = Math.PI / 4 * throat * throat * 1e-6;
             double burns = 1700 * ChamberBalance.Face(0.045, 0.006) * law.At(Pressure.FromPascals(p)).MetersPerSecond;
-            double passes = p * area * ChokedFlow.MassFlowFunction(Air / p, gas.Gamma) / Math.Sqrt(gas.R * 1890);
+            double passes = p * area * IsentropicFlow.ThroatMassFlow(Air / p, gas.Gamma) / Math.Sqrt(gas.R * 1890);
             Assert.InRange(burns / passes - 1, -1e-9, 1e-9);
             Assert.True(p > Air);
         }

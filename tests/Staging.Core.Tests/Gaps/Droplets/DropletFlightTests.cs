@@ -17,7 +17,7 @@ public class DropletFlightTests
     /// <summary>A droplet as warm as the gas, so that viscosity stays what it is.</summary>
     private static readonly Droplet Warm = new(1e-4, 2000, 1300, 0, Air, 100);
 
-    private static double Relaxation(in Droplet d) => d.Density * d.Diameter * d.Diameter / (18 * GasTransport.AirViscosity_Pas(Air));
+    private static double Relaxation(in Droplet d) => d.Density * d.Diameter * d.Diameter / (18 * AirTransport.Viscosity(Air));
 
     [Theory]
     [InlineData(0.1)]
@@ -57,7 +57,7 @@ public class DropletFlightTests
     {
         // m c dT/dt = pi d^2 (2 k/d)(Tg - T): the excess falls by e in rho c d^2/(12 k). One kelvin of excess, so that k stays what it is.
         Droplet warmer = Warm with { Temperature = Air + 1, Density = 2e6 };
-        double tau = warmer.Density * warmer.HeatCapacity * warmer.Diameter * warmer.Diameter / (12 * GasTransport.AirConductivity_WmK(Air));
+        double tau = warmer.Density * warmer.HeatCapacity * warmer.Diameter * warmer.Diameter / (12 * AirTransport.Conductivity(Air));
         DropletArrival there = Fly(warmer, Thin, 0.5);
         Assert.InRange(there.Time / tau, 1e-4, 0.1);
         Assert.Equal(Math.Exp(-there.Time / tau), there.Temperature - Air, 1e-3 * there.Time / tau);

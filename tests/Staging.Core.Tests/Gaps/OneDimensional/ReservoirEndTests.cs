@@ -52,7 +52,7 @@ public class ReservoirEndTests
     {
         ReservoirEnd end = Chamber(800e3, 0.25);
         EndFlux flux = end.Flow(new EndState(1e-5, 0, 1, 0, 1.4));
-        double choked = 0.25 * 800e3 / Math.Sqrt(Gas.R * 1900) * ChokedFlow.CriticalFlowFactor(Gas.Gamma);
+        double choked = 0.25 * 800e3 / Math.Sqrt(Gas.R * 1900) * IsentropicFlow.CriticalFlowFactor(Gas.Gamma);
         double M = IsentropicFlow.SupersonicMach(4, Gas.Gamma), T = 1900 * IsentropicFlow.TemperatureRatio(M, Gas.Gamma);
         double u = M * Math.Sqrt(Gas.Gamma * Gas.R * T);
         Assert.InRange(flux.Mass / choked - 1, -1e-9, 1e-9);

@@ -148,5 +148,5 @@ internal readonly struct ChamberOpeningFlows
 
     /// <summary>Greatest isentropic mass flux of a chamber's gas [kg/(m2 s)].</summary>
     private static double ChokedFlux(in OrificeSide chamber) =>
-        chamber.P / Math.Sqrt(chamber.Gas.R * chamber.T) * ChokedFlow.CriticalFlowFactor(chamber.Gas.Gamma);
+        chamber.P / Math.Sqrt(chamber.Gas.R * chamber.T) * IsentropicFlow.CriticalFlowFactor(chamber.Gas.Gamma);
 }

@@ -1,11 +1,9 @@
 namespace Staging.Core.Gases;
 
-/// <summary>
-/// Isentropic mass flow from a reservoir through a throat, choked or not. All functions are dimensionless.
-/// NACA Report 1135 (Ames Research Staff 1953), equations for one-dimensional isentropic flow.
-/// </summary>
-/// <remarks>Mass flow = area * p0 / sqrt(R T0) * <see cref="MassFlowFunction"/>.</remarks>
-public static class ChokedFlow
+/// <content>
+/// Mass flow from a reservoir through a throat, choked or not: area * p0 / sqrt(R T0) * <see cref="ThroatMassFlow"/>.
+/// </content>
+public static partial class IsentropicFlow
 {
     /// <summary>Critical pressure ratio p*/p0 = (2/(gamma+1))^(gamma/(gamma-1)).</summary>
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
@@ -27,7 +25,7 @@ public static class ChokedFlow
     /// <param name="gamma">Ratio of heat capacities [-], 1.01 to 3.</param>
     /// <returns>psi [-]: zero at r = 1, <see cref="CriticalFlowFactor"/> at and below the critical ratio.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static double MassFlowFunction(double pressureRatio, double gamma)
+    public static double ThroatMassFlow(double pressureRatio, double gamma)
     {
         double r = Math.Max(Guard.In(pressureRatio, 0, 1, "-", nameof(pressureRatio)), CriticalPressureRatio(gamma));
         double x = Math.Pow(r, 1 / gamma);

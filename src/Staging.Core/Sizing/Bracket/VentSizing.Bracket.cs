@@ -6,8 +6,8 @@ using UnitsNet;
 
 namespace Staging.Core.Sizing;
 
-/// <summary>Answers the three questions of a gap over what is unknown.</summary>
-public static class BracketSizing
+/// <content>Answers the three questions of a gap over what is unknown.</content>
+public static partial class VentSizing
 {
     /// <summary>
     /// Solves a gap at both ends of everything that is unknown, in all combinations, and finds the least vent area for
