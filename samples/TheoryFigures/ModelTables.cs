@@ -11,5 +11,6 @@ internal static class ModelTables
         ["peaks"] = [.. ModelMap.PeakPressures()],
         ["openings"] = [.. ModelMap.Openings()],
         ["refinement"] = [.. Refinement.Table()],
+        ["tolerances"] = [.. Tolerances.Table()],
     };
 }

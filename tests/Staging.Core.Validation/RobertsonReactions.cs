@@ -18,7 +18,7 @@ internal readonly struct RobertsonReactions : IPublishedProblem
         dydt[2] = third;
     }
 
-    public void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope)
+    public void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian, Span<double> timeSlope)
     {
         ReadOnlySpan<double> j =
         [

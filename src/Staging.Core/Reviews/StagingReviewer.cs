@@ -48,8 +48,9 @@ public static partial class StagingReviewer
     /// Inputs are drawn independently of one another. Those whose names begin with <c>closures</c> belong to the model
     /// and have one value in all gaps of a case; the others are drawn for each gap. An input that a gap does not have,
     /// since its source is of another kind, is left out and listed in <see cref="Reviews.Odds.NotVaried"/>. A case
-    /// costs one flight of the uppermost stage and one run of each gap that it reaches, some 10 ms in all with
-    /// <see cref="GapModel.TwoZone"/>, which is about 4 s for 400 cases on one core; about a hundred times that with
+    /// costs one flight of the uppermost stage and one run of each gap that it reaches, with
+    /// <see cref="Solving.SolverOptions.ForStudies"/> where the plan asks for nothing else: some 2 ms in all with
+    /// <see cref="GapModel.TwoZone"/>, which is about 1 s for 400 cases on one core; some hundred times that with
     /// <see cref="GapModel.OneDimensional"/>.
     /// </remarks>
     /// <param name="plan">The plan.</param>

@@ -40,7 +40,10 @@ public sealed record GapQuestion
     /// </summary>
     public GapModel Model { get; init => field = Guard.NotNull(value); } = new GapModel.TwoZone();
 
-    /// <summary>How the gap is integrated.</summary>
+    /// <summary>
+    /// How the gap is integrated; where nothing else is said the cases of a probability take
+    /// <see cref="SolverOptions.ForStudies"/>.
+    /// </summary>
     public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.ForGaps;
 
     /// <summary>

@@ -112,7 +112,7 @@ internal static class GapWindows
 
         Func<GapProblem, CancellationToken, bool> Counting(bool notSolvedAs) => (p, cancel) =>
         {
-            bool? lights = p.Solve(question.Model, question.Solver, cancellationToken: cancel).Outcome.Lights();
+            bool? lights = p.Solve(question.Model, question.Solver.OfCases, cancellationToken: cancel).Outcome.Lights();
             if (lights is null)
                 notSolved++;
             return lights ?? notSolvedAs;

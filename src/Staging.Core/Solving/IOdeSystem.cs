@@ -30,8 +30,9 @@ internal interface IOdeSystem
     /// <summary>Writes the derivatives of the right-hand side, where <see cref="HasJacobian"/> says so.</summary>
     /// <param name="t">Time [s].</param>
     /// <param name="y">The state.</param>
+    /// <param name="slope">The right-hand side there, as <see cref="Derivative"/> writes it.</param>
     /// <param name="jacobian">df/dy, row by row: element (i, j) at i Dimension + j.</param>
     /// <param name="timeSlope">df/dt at fixed state; zero where time does not occur.</param>
-    void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope) =>
+    void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian, Span<double> timeSlope) =>
         throw new NotSupportedException("The system has no Jacobian.");
 }

@@ -38,7 +38,7 @@ public class OddsTests
         NumberColumn margin = columns.Measures.Single(m => m.Name.Name == "margin"), apogee = columns.Measures.Single(m => m.Name.Name == "apogee");
         foreach (int row in (int[])[0, 11])
         {
-            StagingPlan plan = Demo;
+            StagingPlan plan = OddsStudy.OfCases(Demo); // integrated as finely as the cases are
             for (int i = 0; i < GapInputs.Judged.Length; i++)
                 plan = GapInputs.Judged[i].Below("sustainer").With(plan, columns.Inputs[i].Values.Span[row]);
             StagingReview review = plan.Review(cases: 0);

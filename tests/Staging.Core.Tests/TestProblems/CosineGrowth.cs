@@ -20,7 +20,7 @@ internal readonly struct CosineGrowth : IUnwatchedProblem
 
     public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt) => dydt[0] = y[0] * Math.Cos(t);
 
-    public void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope)
+    public void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian, Span<double> timeSlope)
     {
         jacobian[0] = Math.Cos(t);
         timeSlope[0] = -y[0] * Math.Sin(t);

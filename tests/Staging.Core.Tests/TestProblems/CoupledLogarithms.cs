@@ -24,7 +24,7 @@ internal readonly struct CoupledLogarithms : IUnwatchedProblem
         dydt[1] = -2 * t * y[1] * Math.Log(y[0]);
     }
 
-    public void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope)
+    public void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian, Span<double> timeSlope)
     {
         jacobian[0] = 2 * t * Math.Log(y[1]);
         jacobian[1] = 2 * t * y[0] / y[1];

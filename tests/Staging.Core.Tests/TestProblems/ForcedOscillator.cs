@@ -30,7 +30,7 @@ internal readonly struct ForcedOscillator : IUnwatchedProblem
         dydt[1] = Math.Cos(W * t) - y[0];
     }
 
-    public void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope)
+    public void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian, Span<double> timeSlope)
     {
         ReadOnlySpan<double> j = [0, 1, -1, 0];
         j.CopyTo(jacobian);

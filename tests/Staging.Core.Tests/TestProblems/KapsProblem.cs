@@ -27,7 +27,7 @@ internal readonly struct KapsProblem : IUnwatchedProblem
         dydt[1] = y[0] - y[1] - y[1] * y[1];
     }
 
-    public void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope)
+    public void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian, Span<double> timeSlope)
     {
         jacobian[0] = -(Rate + 2);
         jacobian[1] = 2 * Rate * y[1];

@@ -17,7 +17,7 @@ internal readonly struct LorentzCurve : IUnwatchedProblem
 
     public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt) => dydt[0] = -2 * t * y[0] * y[0];
 
-    public void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope)
+    public void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian, Span<double> timeSlope)
     {
         jacobian[0] = -4 * t * y[0];
         timeSlope[0] = -2 * y[0] * y[0];

@@ -23,7 +23,7 @@ internal static class ProtheroRobinson
 
         public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt) => dydt[0] = Slope(10, t, y[0]);
 
-        public void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope) =>
+        public void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian, Span<double> timeSlope) =>
             Fill(10, t, jacobian, timeSlope);
     }
 
@@ -44,7 +44,7 @@ internal static class ProtheroRobinson
 
         public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt) => dydt[0] = Slope(1e6, t, y[0]);
 
-        public void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope) =>
+        public void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian, Span<double> timeSlope) =>
             Fill(1e6, t, jacobian, timeSlope);
     }
 

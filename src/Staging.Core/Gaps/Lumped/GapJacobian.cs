@@ -19,14 +19,13 @@ internal static class GapJacobian
     private const double TimeIncrement = 1e-9;
 
     /// <summary>Writes df/dy row by row, and df/dt.</summary>
-    public static void Write(GapSystem system, GapParameters p, in GapPhase phase, double t, ReadOnlySpan<double> y, Span<double> jacobian,
-        Span<double> timeSlope)
+    public static void Write(GapSystem system, GapParameters p, in GapPhase phase, double t, ReadOnlySpan<double> y,
+        ReadOnlySpan<double> slope, Span<double> jacobian, Span<double> timeSlope)
     {
         int n = y.Length;
-        Span<double> slope = stackalloc double[n], moved = stackalloc double[n], other = stackalloc double[n];
+        Span<double> moved = stackalloc double[n], other = stackalloc double[n];
         jacobian.Clear();
         y.CopyTo(moved);
-        system.Derivative(t, y, slope);
         for (int j = 0; j < n; j++)
         {
             double size = SizeOf(p, phase, y, j);
@@ -50,10 +49,11 @@ internal static class GapJacobian
     }
 
     /// <summary>
-    /// Evaluations of the right-hand side at most: one a state that it depends on, the state itself, and one later.
+    /// Evaluations of the right-hand side at most: one a state that it depends on, and one later.
     /// </summary>
     public static int Calls(GapParameters p, in GapPhase phase) =>
-        p.StateCount - StateLayout.Fixed + StateLayout.Slide - (p.Stirred ? StateLayout.Parcel : 0) + (phase.Moves ? 2 : 0) + 2;
+        p.StateCount - StateLayout.Fixed + StateLayout.Slide - (p.Stirred ? StateLayout.Parcel : 0) + (phase.Moves ? 2 : 0) + 1
+            - p.Chambers.Sum(c => (c.Plates is null ? 0 : 1) + (c.Pieces is null ? 0 : 1));
 
     /// <summary>
     /// What an increment of a state is measured by: what its parcel holds; zero where the right-hand side does not
@@ -72,8 +72,22 @@ internal static class GapJacobian
         {
             StateLayout.Slide => phase.Moves ? p.Engagement : 0,
             StateLayout.SlideSpeed => phase.Moves ? Math.Max(1, Math.Abs(y[j])) : 0,
-            _ => j >= p.FirstShare && y[j] > Increment ? y[j] : 0,
+            _ => j >= p.FirstShare && y[j] > Increment && !IsOnlyCounted(p, j) ? y[j] : 0,
         };
+    }
+
+    /// <summary>
+    /// Whether a state is a share of fragments or pieces: it says how long they burn, and not how fast.
+    /// </summary>
+    private static bool IsOnlyCounted(GapParameters p, int j)
+    {
+        foreach (ChamberParameters chamber in p.Chambers)
+        {
+            if (chamber.Plates?.Unburnt == j || chamber.Pieces?.Unburnt == j)
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>

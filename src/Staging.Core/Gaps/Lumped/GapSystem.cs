@@ -64,6 +64,6 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
         y[p.FirstShare..p.FirstLayer].CopyTo(values[FirstShare..]);
     }
 
-    public readonly void Jacobian(double t, ReadOnlySpan<double> y, Span<double> jacobian, Span<double> timeSlope) =>
-        GapJacobian.Write(this, p, phase, t, y, jacobian, timeSlope);
+    public readonly void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian,
+        Span<double> timeSlope) => GapJacobian.Write(this, p, phase, t, y, slope, jacobian, timeSlope);
 }

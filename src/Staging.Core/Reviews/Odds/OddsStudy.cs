@@ -33,7 +33,7 @@ internal sealed class OddsStudy(StagingPlan plan)
 
         ReliabilityRun run = new ReliabilityStudy<StagingPlan, FlightRun>
         {
-            Inputs = new InputSet<StagingPlan>(plan, judged.Inputs),
+            Inputs = new InputSet<StagingPlan>(OfCases(plan), judged.Inputs),
             Model = (p, stop) => p.Flight.Fly(Lean, cancellationToken: stop),
             Outcome = Outcome,
             Measures = [.. Measures()],
@@ -43,6 +43,17 @@ internal sealed class OddsStudy(StagingPlan plan)
         }.Run(options, progress, cancel);
         return new Odds(plan, run, judged.NotVaried);
     }
+
+    /// <summary>The plan with its gaps integrated as finely as many cases need.</summary>
+    internal static StagingPlan OfCases(StagingPlan plan) => plan with
+    {
+        Flight = plan.Flight with
+        {
+            Stages = [.. plan.Flight.Stages.Select(s => s.Ignition is StageIgnition.ByGap { Gap: GapIgnition gap } through
+                ? s with { Ignition = through with { Gap = gap with { Solver = gap.Solver.OfCases } } }
+                : s)],
+        },
+    };
 
     /// <summary>The lowest stage that stays cold.</summary>
     private string Outcome(FlightRun flight) =>

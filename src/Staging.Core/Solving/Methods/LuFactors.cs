@@ -1,18 +1,20 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace Staging.Core.Solving;
 
-/// <summary>Factors of a small full matrix, in place: P A = L U by rows with partial pivoting.</summary>
+/// <summary>Factors of a small full matrix, in place: P A = L U with partial pivoting, in vector lanes.</summary>
 /// <remarks>
-/// G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed. (2013), algorithm 3.4.1. Lengths are checked once
-/// per call, indices are not.
+/// G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed. (2013), algorithm 3.4.1. Rows are subtracted from rows,
+/// and for the solution columns from columns, so that every element is rounded in the same order whatever the width of
+/// the lanes. Lengths are checked once per call, indices are not.
 /// </remarks>
 internal static class LuFactors
 {
     /// <summary>Replaces a matrix, given row by row, by its factors.</summary>
-    /// <param name="a">The matrix; on return U above the diagonal, the reciprocals of its pivots on it, the multipliers
-    /// of L below it.</param>
+    /// <param name="a">The matrix; on return, column by column, U above the diagonal, the reciprocals of its pivots on
+    /// it, the multipliers of L below it.</param>
     /// <param name="pivots">On return the row that was exchanged with each row; its length is the order of the
     /// matrix.</param>
     /// <returns>
@@ -46,13 +48,12 @@ internal static class LuFactors
             {
                 ref double lower = ref Unsafe.Add(ref first, i * n);
                 double multiplier = Unsafe.Add(ref lower, k) *= reciprocal;
-                if (multiplier == 0)
-                    continue;
-                for (int j = k + 1; j < n; j++)
-                    Unsafe.Add(ref lower, j) -= multiplier * Unsafe.Add(ref row, j);
+                if (multiplier != 0)
+                    Subtract(ref Unsafe.Add(ref lower, k + 1), multiplier, ref Unsafe.Add(ref row, k + 1), n - k - 1);
             }
         }
 
+        Transpose(ref first, n);
         return true;
     }
 
@@ -72,22 +73,37 @@ internal static class LuFactors
         }
 
         ref double first = ref MemoryMarshal.GetReference(a), x = ref MemoryMarshal.GetReference(b);
+        for (int j = 0; j < n; j++)
+            Subtract(ref Unsafe.Add(ref x, j + 1), Unsafe.Add(ref x, j), ref Unsafe.Add(ref first, j * n + j + 1), n - j - 1);
+        for (int j = n - 1; j >= 0; j--)
+        {
+            ref double column = ref Unsafe.Add(ref first, j * n);
+            double value = Unsafe.Add(ref x, j) *= Unsafe.Add(ref column, j);
+            Subtract(ref x, value, ref column, j);
+        }
+    }
+
+    /// <summary>Takes a multiple of some numbers from as many others.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Subtract(ref double from, double multiplier, ref double numbers, int count)
+    {
+        var factor = new Vector<double>(multiplier);
+        int i = 0;
+        for (; i <= count - Vector<double>.Count; i += Vector<double>.Count)
+            (Vector.LoadUnsafe(ref from, (nuint)i) - factor * Vector.LoadUnsafe(ref numbers, (nuint)i)).StoreUnsafe(ref from, (nuint)i);
+        for (; i < count; i++)
+            Unsafe.Add(ref from, i) -= multiplier * Unsafe.Add(ref numbers, i);
+    }
+
+    private static void Transpose(ref double first, int n)
+    {
         for (int i = 1; i < n; i++)
         {
-            ref double row = ref Unsafe.Add(ref first, i * n);
-            double sum = Unsafe.Add(ref x, i);
             for (int j = 0; j < i; j++)
-                sum -= Unsafe.Add(ref row, j) * Unsafe.Add(ref x, j);
-            Unsafe.Add(ref x, i) = sum;
-        }
-
-        for (int i = n - 1; i >= 0; i--)
-        {
-            ref double row = ref Unsafe.Add(ref first, i * n);
-            double sum = Unsafe.Add(ref x, i);
-            for (int j = n - 1; j > i; j--)
-                sum -= Unsafe.Add(ref row, j) * Unsafe.Add(ref x, j);
-            Unsafe.Add(ref x, i) = sum * Unsafe.Add(ref row, i);
+            {
+                ref double one = ref Unsafe.Add(ref first, i * n + j), other = ref Unsafe.Add(ref first, j * n + i);
+                (one, other) = (other, one);
+            }
         }
     }
 

@@ -189,7 +189,7 @@ internal struct Rodas43 : IOneStepMethod
         }
 
         if (TSystem.HasJacobian)
-            system.Jacobian(t, y, jacobian, timeSlope);
+            system.Jacobian(t, y, slope, jacobian, timeSlope);
         else
         {
             FiniteDifferences.ByState(ref system, t, y, slope, scales, moved, movedSlope, jacobian, ref work);
