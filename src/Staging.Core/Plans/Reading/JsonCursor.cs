@@ -176,15 +176,6 @@ internal sealed class JsonCursor
         }
     }
 
-    /// <summary>The first of the keys of this object, each cut short, to be listed in a message.</summary>
-    public IEnumerable<string> KeysInShort()
-    {
-        const int Most = 20;
-        return Element.ValueKind == JsonValueKind.Object
-            ? Element.EnumerateObject().Select(NameOf).OfType<string>().Take(Most).Select(Excerpt)
-            : [];
-    }
-
     /// <summary>
     /// The same object without a basis of another kind: one that says another word there is not laid over it.
     /// </summary>
