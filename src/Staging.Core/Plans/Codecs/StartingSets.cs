@@ -95,7 +95,7 @@ internal sealed class StartingSets<T>(string of, bool takesOwn, ImmutableArray<S
     }
 
     private static IEnumerable<string> Circle(ImmutableArray<string> trail, string name) =>
-        trail.SkipWhile(t => t != name).Append(name).Select(JsonCursor.Excerpt);
+        trail.SkipWhile(t => t != name).Append(name).Select(n => Excerpt.Of(n));
 
     private ImmutableArray<string> Known(ReadContext reading) =>
         [.. takesOwn ? reading.OwnGaps?.NamesInShort() ?? [] : [], .. sets.Select(s => s.Name)];

@@ -31,7 +31,7 @@ internal sealed class OwnSets
     {
         const int Most = 20;
         return place.Element.ValueKind == JsonValueKind.Object
-            ? place.Element.EnumerateObject().Select(JsonCursor.NameOf).OfType<string>().Take(Most).Select(JsonCursor.Excerpt)
+            ? place.Element.EnumerateObject().Select(JsonCursor.NameOf).OfType<string>().Take(Most).Select(n => Excerpt.Of(n))
             : [];
     }
 }
