@@ -35,7 +35,7 @@ public class DragPartsTests
         const double M = 0.3, k = 20e-6;
         Airframe upper = TestAirframes.Upper;
         AirSample air = StandardAtmosphere.Us1976.At(300);
-        double perMetre = air.Density_kg_per_m3 * M * air.SoundSpeed_m_per_s / GasTransport.AirViscosity(Temperature.FromKelvins(air.Temperature_K)).PascalSeconds;
+        double perMetre = air.Density_kg_per_m3 * M * air.SoundSpeed_m_per_s / AirTransport.Viscosity(air.Temperature_K);
         double l = 0.350, slender = D / l, area = Math.PI / 4 * D * D;
         double body = SkinFriction.Mean(perMetre * l, k / l, M) * (1 + 1.5 * Math.Pow(slender, 1.5) + 7 * slender * slender * slender);
         Assert.Equal(body * BodyShape.WettedArea(upper) / area, upper.Drag(M).BodyFriction, 1e-12);

@@ -36,7 +36,7 @@ public class GapHeatChecks
         GapParameters p = GapToSi.ToSi(StartingGaps.Bore18mm);
         double d = p.Grain.ThroatDiameter, density = 101_325 / (p.Air.R * temperature), heat = p.Air.Cp;
         var air = new Zone(0, density, density * p.Air.Cv * temperature, p.Products, p.Air);
-        double viscosity = GasTransport.AirViscosity(Temperature.FromKelvins(temperature)).PascalSeconds, conductivity = viscosity * heat / 0.7;
+        double viscosity = AirTransport.Viscosity(temperature), conductivity = viscosity * heat / 0.7;
         double ours = new GrainHeating(air, 101_325, speed, p).Convective * d / conductivity / Math.Sqrt(density * speed * d / viscosity);
         Verify($"Nu/sqrt(Re) before a throat, air of {temperature} K at {speed} m/s, Pr 0.7", "-", 0.66538, ours,
             Tolerance.Relative(0.01, "0.763 Pr^0.4 is a fit of the solutions for Prandtl numbers from 0.6 to 1"), Homann);

@@ -60,7 +60,7 @@ public class StudiesDesignChecks
     public void Ends_of_a_window()
     {
         const double v = 30, g = 9.80665, wanted = 70;
-        WindowResult found = WindowSearch.Find(Axis.Even("angle", "deg", 5, 85, 17), 1e-7, (angle, _) => v * v * Math.Sin(2 * angle * Math.PI / 180) / g > wanted);
+        WindowResult found = Sweep.Windows(Axis.Even("angle", "deg", 5, 85, 17), 1e-7, (angle, _) => v * v * Math.Sin(2 * angle * Math.PI / 180) / g > wanted);
         double low = 0.5 * Math.Asin(wanted * g / (v * v)) * 180 / Math.PI;
         Tolerance within = Tolerance.FixedAmount(1.01e-7, "the width that was asked for");
         Check("least angle that throws 70 m at 30 m/s", low, found.Widest!.Low, within, Projectile);
