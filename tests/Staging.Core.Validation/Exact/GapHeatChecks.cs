@@ -1,6 +1,5 @@
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
-using UnitsNet;
 using static Staging.Core.Validation.GapCheck;
 
 namespace Staging.Core.Validation.Exact;
