@@ -5,6 +5,9 @@ namespace Staging.Core.Flight;
 /// <summary>The rules that involve several fields of a flight plan.</summary>
 internal static class FlightPlanCheck
 {
+    /// <summary>Share of the impulse that a chamber which blows down may still give [-]; a judgement.</summary>
+    private const double MaxImpulseAfterBurnThrough = 0.1;
+
     public static ImmutableArray<ModelFinding> Run(FlightPlan plan)
     {
         var findings = ImmutableArray.CreateBuilder<ModelFinding>();
@@ -58,18 +61,28 @@ internal static class FlightPlanCheck
             }
         }
 
-        if (stage.Motor.ForwardEnd is MotorForwardEnd.BurnsThrough { After: { } after } && after > stage.Motor.Thrust.BurnTime)
-        {
-            findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT014", $"Stages[{i}].Motor.ForwardEnd", Invariant.Text(
-                $"Burn-through comes {after.Seconds:G6} s after ignition, the thrust history ends at "
-                    + $"{stage.Motor.Thrust.BurnTime.Seconds:G6} s; the end of the curve is taken.")));
-        }
-
+        CheckBurnThrough(stage.Motor, i, findings);
         if (!(stage.BurntMass.Kilograms > 0))
         {
             findings.Add(new ModelFinding(FindingSeverity.Error, "FLT005", $"Stages[{i}].StructureMass",
                 "Structure and burnt motors weigh nothing together; some mass must be left when the propellant is gone."));
         }
+    }
+
+    /// <summary>A web that has broken no longer holds the pressure that pushes, so little thrust may follow.</summary>
+    private static void CheckBurnThrough(Motor motor, int i, ImmutableArray<ModelFinding>.Builder findings)
+    {
+        if (motor.ForwardEnd is not MotorForwardEnd.BurnsThrough { After: { } after })
+            return;
+        double left = 1 - motor.Thrust.ImpulseUntil(after) / motor.Thrust.TotalImpulse;
+        if (after > motor.Thrust.BurnTime)
+            findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT014", $"Stages[{i}].Motor.ForwardEnd", Invariant.Text(
+                $"Burn-through comes {after.Seconds:G6} s after ignition, the thrust history ends at "
+                    + $"{motor.Thrust.BurnTime.Seconds:G6} s; the end of the curve is taken.")));
+        else if (left > MaxImpulseAfterBurnThrough)
+            findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT015", $"Stages[{i}].Motor.ForwardEnd", Invariant.Text(
+                $"Burn-through comes {after.Seconds:G6} s after ignition, when {left:P0} of the impulse is still to come: once its web has "
+                    + $"broken, '{motor.Name}' pushes no longer.")));
     }
 
     private static void CheckMotor(Motor motor, int stage, int parallel, ImmutableArray<ModelFinding>.Builder findings)

@@ -91,11 +91,14 @@ public sealed class GapRun
     public GapSnapshot At(Duration time) => Snapshot(Guard.In(time, 0, End.Seconds, nameof(time)).Seconds);
 
     /// <summary>The course as columns at a fixed interval, the last moment included.</summary>
-    /// <param name="interval">Sampling interval [s], 1 ns to 10 s.</param>
+    /// <param name="interval">
+    /// Sampling interval [s], 1 ns to 10 s; at least a millionth of <see cref="End"/>, so that no more than a million
+    /// moments are held.
+    /// </param>
     /// <returns>The columns.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public GapColumns Sample(Duration interval) =>
-        new(Course, End.Seconds, Guard.In(interval, 1e-9, 10, nameof(interval)).Seconds);
+        new(Course, End.Seconds, Guard.In(interval, Math.Max(1e-9, 1e-6 * End.Seconds), 10, nameof(interval)).Seconds);
 
     /// <summary>How the front travelled.</summary>
     /// <param name="mixing">What lets the front grow thick.</param>

@@ -19,8 +19,9 @@ public sealed record GapIgnition : IGapIgnition
 
     /// <summary>
     /// The gap is watched for twice as long as its source is known to last, within these [s]: by then it has bled down.
+    /// After a second the flight is no longer what it was at burn-through, and no motor lit with the first is so late.
     /// </summary>
-    private const double MinHorizon = 0.2, MaxHorizon = 10;
+    private const double MinHorizon = 0.2, MaxHorizon = 1;
 
     /// <summary>The gap as built.</summary>
     public required GapDesign Design { get; init => field = Guard.NotNull(value); }

@@ -11,7 +11,8 @@ namespace Staging.Core.Plans;
 /// Three balances of an end burner. Its web is burnt in its burn time; its grain weighs what its propellant does; its
 /// thrust before the end is a thrust coefficient times pressure times throat area. Coefficients of simple nozzles lie
 /// near 0.8 to 1.3 (G. P. Sutton and O. Biblarz, Rocket Propulsion Elements, from memory); the bounds are wider, since
-/// a cavity at the start and a tail at the end move the means.
+/// a cavity at the start and a tail at the end move the means. And as many motors feed the gap as fly below it and burn
+/// through.
 /// </remarks>
 internal static class MotorConsistency
 {
@@ -20,8 +21,26 @@ internal static class MotorConsistency
     /// <summary>Part of the burn time over which the thrust before the end is taken [-].</summary>
     private const double From = 0.7, To = 0.95;
 
-    /// <summary>What does not agree.</summary>
-    public static IEnumerable<ModelFinding> Of(Motor motor, GapSource source, double outside, string path) =>
+    /// <summary>What does not agree between the stage below a gap and the source of the gap.</summary>
+    public static IEnumerable<ModelFinding> Of(Stage below, GapSource source, double outside, string path) =>
+        [.. OfNumber(below, source, path), .. Of(below.Motor, source, outside, path)];
+
+    /// <summary>
+    /// Parallel motors that are not plugged may feed the gap or not; a flow that is given feeds it whatever flies.
+    /// </summary>
+    private static IEnumerable<ModelFinding> OfNumber(Stage below, GapSource source, string path)
+    {
+        int feed = source.Match(_ => 1, _ => 0, cluster => cluster.Motors.Length, _ => 1), fly = below.MotorCount;
+        int most = fly + below.ParallelMotors.Sum(g => g.Motor.ForwardEnd is MotorForwardEnd.Plugged ? 0 : g.Count);
+        if (feed > 0 && (feed < fly || feed > most))
+            yield return new ModelFinding(FindingSeverity.Warning, "PLN013", source is GapSource.Cluster ? $"{path}.Motors" : path,
+                Invariant.Text($"The gap is fed by {Motors(feed)}, and '{below.Name}' flies {Motors(fly)} that burn through: the gas and "
+                + $"the flight belong to different boosters."));
+
+        static string Motors(int count) => count == 1 ? "one motor" : Invariant.Text($"{count} motors");
+    }
+
+    private static IEnumerable<ModelFinding> Of(Motor motor, GapSource source, double outside, string path) =>
         source.Match(
             booster => OfThrust(motor, booster.ChamberPressure.Pascals, booster, path),
             _ => [],

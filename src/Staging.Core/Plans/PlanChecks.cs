@@ -33,7 +33,7 @@ internal static class PlanChecks
             AirSample air = AirAt(site);
             findings.AddRange(gap.OnGround(below, ahead, air).Check().Select(f => f.At($"{path}.Design.{f.Path}")));
             AddLayout(findings, gap, path);
-            findings.AddRange(MotorConsistency.Of(below.Motor, gap.Design.Source, air.Pressure_Pa, $"{path}.Design.Source"));
+            findings.AddRange(MotorConsistency.Of(below, gap.Design.Source, air.Pressure_Pa, $"{path}.Design.Source"));
         }
         catch (ArgumentException refusal)
         {

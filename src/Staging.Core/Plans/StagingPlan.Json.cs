@@ -102,7 +102,7 @@ public sealed partial record StagingPlan
         plan = null;
         if (root.Has(PlanVersionCodec.Key, out JsonCursor? version) && !PlanVersionCodec.Codec.TryRead(version, out _))
             return false;
-        root.Reading.OwnGaps = root.Has(OwnGapsCodec.Key, out JsonCursor? gaps) ? gaps : null;
+        root.Reading.OwnGaps = root.Has(OwnGapsCodec.Key, out JsonCursor? gaps) ? new OwnSets(gaps) : null;
         return PlanCodecs.Plan.TryRead(root, out plan);
     }
 }

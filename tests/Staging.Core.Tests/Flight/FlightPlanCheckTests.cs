@@ -34,6 +34,21 @@ public class FlightPlanCheckTests
         Has("FLT012", Plan(Booster() with { Recovery = Recovery.Ballistic }), FindingSeverity.Warning);
     }
 
+    /// <summary>The test motor gives 7.775 N s in 0.85 s: 5.093 until 0.5 s, 6.766 until 0.7 s and 7.575 until 0.8 s, by trapezoids.</summary>
+    [Theory]
+    [InlineData(0.5, "FLT015", "Burn-through comes 0.5 s after ignition, when 34 % of the impulse is still to come")]
+    [InlineData(0.7, "FLT015", "Burn-through comes 0.7 s after ignition, when 13 % of the impulse is still to come")]
+    [InlineData(0.8, null, "")]
+    [InlineData(0.85, null, "")]
+    [InlineData(1, "FLT014", "Burn-through comes 1 s after ignition, the thrust history ends at 0.85 s")]
+    public void Burn_through_stands_against_the_thrust_history(double after, string? code, string says)
+    {
+        FlightPlan plan = Plan(Booster() with { Motor = Motor(new MotorForwardEnd.BurnsThrough { After = Seconds(after) }) }, Sustainer(Contact()));
+        ModelFinding[] findings = [.. plan.Check().Where(f => f.Path == "Stages[0].Motor.ForwardEnd")];
+        Assert.Equal(code is null ? [] : [code], findings.Select(f => f.Code));
+        Assert.All(findings, f => Assert.StartsWith(says, f.Message, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Flying_a_broken_plan_throws_once_with_all_findings()
     {

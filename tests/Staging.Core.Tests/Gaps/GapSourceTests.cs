@@ -110,6 +110,18 @@ public class GapSourceTests
         Assert.Throws<ArgumentException>(() => new GapSource.Cluster { Motors = [motor] });
     }
 
+    /// <summary>A delay counts from the first burn-through, which is time zero.</summary>
+    [Fact]
+    public void A_source_without_a_motor_at_time_zero_gets_a_finding()
+    {
+        GapSource.Booster motor = Bench.Gap.Motor(), later = motor with { Delay = Duration.FromMilliseconds(30) };
+        Assert.DoesNotContain(Bench.Gap.With(d => d with { Source = Bench.Pair(motor, motor, 0.03) }).Check(), f => f.Code == "GAP036");
+        ModelFinding single = Assert.Single(Bench.Gap.With(d => d with { Source = later }).Check(), f => f.Code == "GAP036");
+        Assert.Equal((FindingSeverity.Warning, "Source.Delay"), (single.Severity, single.Path));
+        Assert.StartsWith("Nothing comes for 30 ms: time zero is when the first motor burns through", single.Message, StringComparison.Ordinal);
+        Assert.Equal("Source.Motors", Assert.Single(Bench.Gap.With(d => d with { Source = Bench.Pair(later, motor, 0.04) }).Check(), f => f.Code == "GAP036").Path);
+    }
+
     [Theory]
     [InlineData(new[] { 0.0 }, new[] { 1.0 }, new[] { 300.0 })]
     [InlineData(new[] { 0.0, 0.0 }, new[] { 1.0, 1.0 }, new[] { 300.0, 300.0 })]

@@ -31,6 +31,21 @@ public class GapWorkTests
         Assert.Equal(new SolverWork(782, 87, 9273, 4326) { JacobianCalls = 294, Factorisations = 357 }, Vented.Solve().Statistics.Work);
     }
 
+    /// <summary>Between two burn-throughs the gap bleeds down and rests: ten times the wait is not ten times the work.</summary>
+    [Fact]
+    public void A_motor_that_is_still_closed_costs_no_steps()
+    {
+        SolverStatistics soon = Pair(0.05).Solve().Statistics, late = Pair(0.5).Solve().Statistics;
+        Assert.InRange(late.AcceptedSteps + late.RejectedSteps, 500, 1.5 * (soon.AcceptedSteps + soon.RejectedSteps));
+
+        static GapProblem Pair(double delay)
+        {
+            var motor = (GapSource.EndBurner)StartingGaps.Bore18mm.Design.Source;
+            var source = new GapSource.Cluster { Motors = [motor, motor with { Delay = Duration.FromSeconds(delay) }] };
+            return Vented.With(d => d with { Source = source, Joint = Bench.Joint(2000) }) with { Horizon = Duration.FromSeconds(2 * delay) };
+        }
+    }
+
     [Theory]
     [InlineData(10)]
     [InlineData(40)]

@@ -76,6 +76,22 @@ public class SourceJetTests
         Assert.False(new SourceJet(Contact, 1.001 * core - Contact.TubeLength).CoreReaches(Diameter, Chamber, R));
     }
 
+    /// <summary>Beyond the core one share s is left of speed, excess temperature and products alike, besides what fades in the tube.</summary>
+    [Fact]
+    public void In_the_open_beyond_its_core_one_share_of_everything_is_left()
+    {
+        double slide = 0.2, guided = Contact.TubeLength + Contact.Engagement, area = Math.PI / 4 * Diameter * Diameter;
+        double share = Contact.JetCore * Math.Sqrt(Contact.Air.R * Contact.OutsideTemperature / (R * Chamber)) * Diameter / (Contact.TubeLength + slide);
+        double s = guided / (2 * Diameter), left = (1 - s) * (1 - s) * (1 + 2 * s);
+        NozzleStream stream = new SourceJet(Contact, slide).At(Flow, area, Diameter, Chamber, R, 0.8);
+        Assert.InRange(share, 0.05, 0.5);
+        Assert.InRange(left, 0.05, 1);
+        Assert.Equal(Flow / area * share * left, stream.MassFlux, 1e-12);
+        Assert.Equal(Contact.OutsideTemperature + share * (Chamber - Contact.OutsideTemperature), stream.Temperature, 1e-9);
+        Assert.Equal(0.8 * share, stream.ProductFraction, 1e-15);
+        Assert.Equal(0.8 * share * Contact.Products.Cp + (1 - 0.8 * share) * Contact.Air.Cp, stream.HeatCapacity, 1e-9);
+    }
+
     [Fact]
     public void A_gap_of_25_mm_heats_its_grain_by_its_vents_alone()
     {

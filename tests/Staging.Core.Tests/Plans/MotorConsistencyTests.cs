@@ -48,4 +48,41 @@ public class MotorConsistencyTests
         };
         Assert.Contains("over a throat of 3.6 mm give 9.2 N", Assert.Single(changed.Check(), f => f.Code == "PLN012").Message, StringComparison.Ordinal);
     }
+
+    /// <summary>One motor flies, or three, and one or three feed the gap; two more that are not plugged may feed it or not.</summary>
+    [Theory]
+    [InlineData(1, 1, 0, null)]
+    [InlineData(3, 3, 0, null)]
+    [InlineData(3, 1, 2, null)]
+    [InlineData(1, 1, 2, null)]
+    [InlineData(3, 1, 0, "The gap is fed by 3 motors, and 'booster' flies one motor that burn through")]
+    [InlineData(1, 3, 0, "The gap is fed by one motor, and 'booster' flies 3 motors that burn through")]
+    [InlineData(4, 1, 2, "The gap is fed by 4 motors")]
+    public void As_many_motors_feed_a_gap_as_fly_below_it(int feed, int fly, int beside, string? says)
+    {
+        StagingPlan plan = DemoPlan.Plan;
+        Stage booster = plan.Flight.Stages[0] with { MotorCount = fly };
+        if (beside > 0)
+            booster = booster with { ParallelMotors = [new MotorGroup { Motor = booster.Motor, Count = beside }] };
+        var one = (GapSource.EndBurner)plan.Flight.Stages[1].Gap()!.Design.Source;
+        GapSource source = feed == 1 ? one : new GapSource.Cluster { Motors = [.. Enumerable.Repeat<GapSource.Motor>(one, feed)] };
+        ModelFinding[] findings = [.. MotorConsistency.Of(booster, source, 101_325, "Source").Where(f => f.Code == "PLN013")];
+        Assert.Equal(says is null ? 0 : 1, findings.Length);
+        Assert.All(findings, f => Assert.StartsWith(says!, f.Message, StringComparison.Ordinal));
+        Assert.All(findings, f => Assert.Equal((FindingSeverity.Warning, feed == 1 ? "Source" : "Source.Motors"), (f.Severity, f.Path)));
+    }
+
+    /// <summary>A motor that burns through seconds after the first is told of, and the gap is not watched until then: the flight is another by then.</summary>
+    [Fact]
+    public void A_motor_that_comes_too_late_is_told_and_not_waited_for()
+    {
+        StagingPlan plan = DemoPlan.Plan;
+        var lights = (StageIgnition.ByGap)plan.Flight.Stages[1].Ignition;
+        GapIgnition gap = plan.Flight.Stages[1].Gap()!;
+        var one = (GapSource.EndBurner)gap.Design.Source;
+        gap = gap with { Design = gap.Design with { Source = new GapSource.Cluster { Motors = [one, one with { Delay = Duration.FromSeconds(9) }] } } };
+        Stage booster = plan.Flight.Stages[0] with { MotorCount = 2 }, upper = plan.Flight.Stages[1] with { Ignition = lights with { Gap = gap } };
+        ModelFinding finding = Assert.Single((plan with { Flight = plan.Flight with { Stages = [booster, upper] } }).Check(), f => f.Code == "GAP011");
+        Assert.StartsWith("The gap is watched for 1000 ms, its source lasts 9000 ms", finding.Message, StringComparison.Ordinal);
+    }
 }

@@ -60,6 +60,24 @@ public class PlanLimitTests
             p => p.Message == "more than 16 starting sets stand one upon the other.");
     }
 
+    /// <summary>Looked up by name among all others, each gap would cost a look at every one of them: four times the memory for twice the gaps.</summary>
+    [Fact]
+    public void Twice_the_gaps_cost_twice_the_work()
+    {
+        Read(100);
+        double few = Read(2_000), many = Read(4_000);
+        Assert.InRange(many / few, 1.5, 2.5);
+
+        static long Read(int count)
+        {
+            string gaps = string.Join(',', Enumerable.Range(0, count).Select(i => $"\"g{i}\": {{ \"startFrom\": \"{(i % 10 == 0 ? "bore18mm" : $"g{i - 1}")}\" }}"));
+            string text = $"{{ \"gaps\": {{ {gaps} }} }}";
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            Assert.Throws<PlanFormatException>(() => StagingPlan.Parse(text));
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+        }
+    }
+
     [Theory]
     [InlineData("{ \"a\": 1, }", "a bracket closes where")]
     [InlineData("{ // remark\n}", "remarks have no place in a plan")]

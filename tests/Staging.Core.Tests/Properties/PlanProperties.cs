@@ -31,6 +31,18 @@ public class PlanProperties
         Assert.True(Fits(text), text);
     }
 
+    /// <summary>However the parts of a plan fit each other, a check only tells.</summary>
+    [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 200)]
+    public void Any_plan_is_checked_without_an_exception(StagingPlan plan)
+    {
+        foreach (ModelFinding finding in plan.Check())
+        {
+            Assert.Matches("^[A-Z]{3}[0-9]{3}$", finding.Code);
+            Assert.DoesNotMatch("NaN|Infinity|∞", finding.Message);
+            Assert.NotEmpty(finding.Path);
+        }
+    }
+
     [Property(Arbitrary = [typeof(PlanCases)], MaxTest = 40)]
     public bool What_is_written_fits_the_schema(StagingPlan plan) => Fits(plan.ToJson());
 

@@ -19,7 +19,7 @@ public class BurnThroughChecks
         Source = "G. P. Sutton and O. Biblarz, Rocket Propulsion Elements, 7th ed. (2001), p = (K a rho c*)^(1/(1-n)) with K = A_b/A_t and a in SI units; "
             + "equations from memory, evaluated outside",
         Locator = "chapters 3 and 11",
-        How = Evidence.ComputedFromFormula,
+        How = Evidence.FromMemory,
     };
 
     private static readonly Tolerance Given = Tolerance.Relative(1e-9, "closed form, reference given to ten digits or more");

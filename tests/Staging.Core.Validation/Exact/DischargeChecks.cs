@@ -122,7 +122,7 @@ public class DischargeChecks
     [InlineData(10, 2e4, 0.729283483891)]
     public void Long_hole_loses_to_friction(double length, double re, double expected) =>
         Check($"long hole Cd, L/d {length}, Re {re:0}", "-", expected, ShortTubeLaw.IncompressibleCoefficient(length, re), TenDigits,
-            "A. Lichtarowicz, R. K. Duggins and E. Markland, J. Mech. Eng. Sci. 7 (1965) 210-219; equation from memory");
+            "A. Lichtarowicz, R. K. Duggins and E. Markland, J. Mech. Eng. Sci. 7 (1965) 210-219; equation from memory", Evidence.FromMemory);
 
     private static SeriesMember Member(double area) => new(ConstantCoefficientLaw.Ideal, new OrificeSize(area, 1e-3, 1e-3));
 
@@ -133,10 +133,12 @@ public class DischargeChecks
         Tappings = taps,
     };
 
-    private static void Check(FormattableString quantity, string unit, double expected, double ours, Tolerance within, string source) =>
-        Check(quantity.ToString(CultureInfo.InvariantCulture), unit, expected, ours, within, source);
+    private static void Check(FormattableString quantity, string unit, double expected, double ours, Tolerance within, string source,
+        Evidence how = Evidence.ComputedFromFormula) =>
+        Check(quantity.ToString(CultureInfo.InvariantCulture), unit, expected, ours, within, source, how);
 
-    private static void Check(string quantity, string unit, double expected, double ours, Tolerance within, string source) => new OutsideCheck
+    private static void Check(string quantity, string unit, double expected, double ours, Tolerance within, string source,
+        Evidence how = Evidence.ComputedFromFormula) => new OutsideCheck
     {
         Floor = "Discharge",
         Quantity = quantity,
@@ -144,6 +146,6 @@ public class DischargeChecks
         Expected = expected,
         Ours = ours,
         Within = within,
-        Provenance = new Provenance { Source = source, How = Evidence.ComputedFromFormula },
+        Provenance = new Provenance { Source = source, How = how },
     }.Verify();
 }

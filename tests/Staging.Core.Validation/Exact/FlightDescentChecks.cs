@@ -34,6 +34,21 @@ public class FlightDescentChecks
         Check($"time of descent from apogee, {name}", "s", vt / G * Math.Acosh(Math.Exp(G * h / (vt * vt))), landed.Time.Seconds - run.Main.ApogeeTime!.Value.Seconds);
     }
 
+    /// <summary>Carried along at the speed of the wind for as long as the fall from rest lasts.</summary>
+    [Theory]
+    [InlineData(0.05, 0.0547, 4)]
+    [InlineData(0.03, 0.01, 8)]
+    public void Drift(double m, double dragArea, double wind)
+    {
+        const double rho = 1.225;
+        var recovery = Recovery.Parachute(Area.FromSquareMeters(dragArea), DeploymentTrigger.AtApogee(Duration.FromSeconds(0)));
+        FlightPlan plan = Simple.Plan(rho, Simple.Stage("body", m, 0, 20 * m * G, 0.25, Simple.NoDrag, new StageIgnition.AtLaunch(), recovery));
+        FlightRun run = (plan with { Site = plan.Site with { Wind = Speed.FromMetersPerSecond(wind) } })
+            .Flown(new FlightOptions { Solver = new() { RelativeTolerance = 1e-10, ScaledAbsoluteTolerance = 1e-12 } });
+        double h = run.Apogee!.Value.Meters, vt = Math.Sqrt(2 * m * G / (rho * dragArea));
+        Check($"drift of {m} kg under {dragArea} m2 in a wind of {wind} m/s", "m", wind * vt / G * Math.Acosh(Math.Exp(G * h / (vt * vt))), run.Main.DriftEstimate!.Value.Meters);
+    }
+
     private static void Check(string quantity, string unit, double expected, double ours) =>
         FlightCheck.Verify(quantity, unit, expected, ours, Tolerance.Relative(1e-7, "integrated at a relative tolerance of 1e-10; the quadrature of the settling adds at most 1e-8"), FallFromRest);
 }

@@ -10,6 +10,7 @@ public class FlightVacuumChecks
     private static readonly Provenance RocketEquation = Formula("K. E. Tsiolkovsky's rocket equation with gravity", "v = c ln R - g t; y = c t (1 - ln R/(R - 1)) - g t^2/2");
     private static readonly Provenance Ideal = Formula("Multistage ideal velocity, sum of c ln R over the stages", "gravity loss g t added back");
     private static readonly Provenance FreeFlight = Formula("Conservation of energy in an inverse-square field", "v^2/2 = g0 R^2 (1/r0 - 1/r1)");
+    private static readonly Provenance Throw = Formula("K. E. Tsiolkovsky's rocket equation and the throw in a vacuum", "t = v/g; v - g t");
     private static readonly FlightOptions Tight = new() { Solver = new() { RelativeTolerance = 1e-11, ScaledAbsoluteTolerance = 1e-13 } };
 
     [Theory]
@@ -25,6 +26,20 @@ public class FlightVacuumChecks
         Check($"height at burnout in a vacuum, {name}", "m", y, burnout.After.Height.Meters, RocketEquation);
         Check($"apogee in a vacuum, {name}", "m", y + v * v / (2 * G), run.Apogee!.Value.Meters, RocketEquation);
         Check($"speed of impact in a vacuum, {name}", "m/s", Math.Sqrt(2 * G * y + v * v), ((FlightOutcome.Landed)run.Main.Outcome).Speed.MetersPerSecond, RocketEquation);
+    }
+
+    /// <summary>The ideal delay lasts from burnout to the top of a throw, v/g; a delay d ejects at v - g d.</summary>
+    [Theory]
+    [InlineData(3)]
+    [InlineData(12)]
+    public void Delay_in_a_vacuum(double delay)
+    {
+        const double c = 800, m0 = 0.05, flow = 0.006;
+        FlightPlan plan = Simple.Plan(0, Simple.Stage("stage", m0 - flow, flow, c * flow, 1, Simple.NoDrag, new StageIgnition.AtLaunch()));
+        DelayOption option = Assert.Single(plan.ChooseDelay([Duration.FromSeconds(delay)], Tight));
+        double v = c * Math.Log(m0 / (m0 - flow)) - G;
+        Check($"ideal delay in a vacuum, asked for {delay} s", "s", v / G, option.Ideal.Seconds, Throw);
+        Check($"speed at ejection in a vacuum, delay of {delay} s", "m/s", Math.Abs(v - G * delay), option.Speed.MetersPerSecond, Throw);
     }
 
     [Fact]

@@ -28,7 +28,7 @@ public class BurnThroughChecks
     {
         Source = "S. P. Timoshenko and S. Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed. (1959), articles 16 and 17: 6 M/t^2 of M = p r^2/8 at the "
             + "clamped edge and (3 + nu) p r^2/16 in the simply supported middle, nu 0.3; from memory, evaluated outside",
-        How = Evidence.ComputedFromFormula,
+        How = Evidence.FromMemory,
     };
 
     private static readonly Provenance Laws = new()

@@ -75,7 +75,7 @@ public class DischargeChecks
     public void Plate_coefficient_in_a_small_pipe() =>
         Check($"ISO 5167-2 C, flange, D 40 mm, d 20 mm: term of the small pipe", "-", 0.6070252961791677,
             Plate(PressureTappings.Flange, 0.04, 0.02).DischargeCoefficient(4 * 0.2 / (Math.PI * 0.04 * 1.85e-5)), Tolerance.ClosedForm,
-            "ISO 5167-2:2003, by an open-source fluid-mechanics library and by an independent computation; the factor is 0.011, not the 0.11 of that library's text", "equation 4");
+            "ISO 5167-2:2003, evaluated apart; the factor of the small pipe is 0.011, as a public library computes and not as its text says (0.11)", "equation 4", Evidence.ComputedFromFormula);
 
     [Fact]
     public void Plate_expansibility_and_flow()

@@ -34,9 +34,13 @@ public class StudiesChecks
     {
         var proportion = new Proportion(hits, cases);
         Interval exact = proportion.ClopperPearson(), score = proportion.Wilson();
-        Check($"{hits} of {cases}, Clopper-Pearson, lower end at 95 %", exactLow, exact.Low, Tolerance.Printed(decimals), Binomial, Evidence.SeenInSource);
+        if (hits == 0)
+            Assert.Equal((exactLow, scoreLow), (exact.Low, score.Low));
+        else
+            Check($"{hits} of {cases}, Clopper-Pearson, lower end at 95 %", exactLow, exact.Low, Tolerance.Printed(decimals), Binomial, Evidence.SeenInSource);
         Check($"{hits} of {cases}, Clopper-Pearson, upper end at 95 %", exactHigh, exact.High, Tolerance.Printed(decimals), Binomial, Evidence.SeenInSource);
-        Check($"{hits} of {cases}, Wilson, lower end at 95 %", scoreLow, score.Low, Tolerance.Printed(decimals), Binomial, Evidence.SeenInSource);
+        if (hits > 0)
+            Check($"{hits} of {cases}, Wilson, lower end at 95 %", scoreLow, score.Low, Tolerance.Printed(decimals), Binomial, Evidence.SeenInSource);
         Check($"{hits} of {cases}, Wilson, upper end at 95 %", scoreHigh, score.High, Tolerance.Printed(decimals), Binomial, Evidence.SeenInSource);
     }
 

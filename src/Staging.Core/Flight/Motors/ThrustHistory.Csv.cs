@@ -35,13 +35,13 @@ public sealed partial class ThrustHistory
             {
                 headerSeen = row.SequenceEqual(Header)
                     ? true
-                    : throw new FormatException($"Line {line}: the header must read '{Header}'; it reads '{row}'.");
+                    : throw new FormatException($"Line {line}: the header must read '{Header}'; it reads '{Excerpt.Of(row)}'.");
                 continue;
             }
 
             int comma = row.IndexOf(',');
             if (comma < 0 || row[(comma + 1)..].Contains(','))
-                throw new FormatException($"Line {line}: two columns, {Header}, are required; the line reads '{row}'.");
+                throw new FormatException($"Line {line}: two columns, {Header}, are required; the line reads '{Excerpt.Of(row)}'.");
             times.Add(Number(row[..comma], line, TimeColumn, "s"));
             thrusts.Add(Number(row[(comma + 1)..], line, ThrustColumn, "N"));
             lines.Add(line);
@@ -60,7 +60,7 @@ public sealed partial class ThrustHistory
     private static double Number(ReadOnlySpan<char> text, int line, string column, string unit) =>
         double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
             ? value
-            : throw new FormatException($"Line {line}, column {column}: '{text.Trim()}' is not a number [{unit}].");
+            : throw new FormatException($"Line {line}, column {column}: '{Excerpt.Of(text.Trim())}' is not a number [{unit}].");
 
     /// <summary>The first rule broken, or null.</summary>
     private static CurveFault? Fault(ReadOnlySpan<double> time, ReadOnlySpan<double> thrust)

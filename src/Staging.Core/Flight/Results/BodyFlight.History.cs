@@ -42,13 +42,16 @@ public sealed partial class BodyFlight
     /// The trajectory as columns: one row a step of time, and two rows, before and after, at every jump of thrust, mass
     /// or drag.
     /// </summary>
-    /// <param name="step">Spacing of the rows [s], 1 us to 1000 s.</param>
+    /// <param name="step">
+    /// Spacing of the rows [s], 1 us to 1000 s; at least a millionth of the flight, so that little more than a million
+    /// rows are held.
+    /// </param>
     /// <returns>The columns.</returns>
     /// <exception cref="InvalidOperationException">The trajectory was not kept.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public FlightColumns Sample(Duration step)
     {
-        double spacing = Guard.In(step, 1e-6, 1000, nameof(step)).Seconds;
+        double spacing = Guard.In(step, Math.Max(1e-6, 1e-6 * (log.EndTime - log.StartTime)), 1000, nameof(step)).Seconds;
         Within(Start);
         var rows = new List<FlightRow>();
         int drawn = 0;

@@ -77,7 +77,7 @@ internal sealed class LumpedSolver
             return true;
         system = Phase(stop);
         bool implicitly = events.Joint == JointPhase.Open
-            || Stiffness.PaysImplicit(p, integrator.State, stop - integrator.Time, options.RelativeTolerance);
+            || Stiffness.PaysImplicit(p, integrator.State, integrator.Time, stop - integrator.Time, options.RelativeTolerance);
         PhaseEnd end = integrator.Run(ref system, stop, implicitly, observer, cancel);
         if (end == PhaseEnd.Failed)
             return true;

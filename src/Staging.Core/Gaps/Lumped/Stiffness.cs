@@ -35,22 +35,25 @@ internal static class Stiffness
 
     private static readonly double RootSlope = 45 * Math.Sqrt(2) / (32 * Math.Sqrt(Orifice.BlendWidth));
 
-    /// <summary>Whether the implicit method is the cheaper one over a phase of a length [s].</summary>
-    public static bool PaysImplicit(GapParameters p, ReadOnlySpan<double> y, double length, double tolerance)
+    /// <summary>Whether the implicit method is the cheaper one over a phase from a time and of a length [s].</summary>
+    public static bool PaysImplicit(GapParameters p, ReadOnlySpan<double> y, double time, double length, double tolerance)
     {
-        double quiet = Math.Min(length, TimeToArrival(p, y));
+        double quiet = Math.Min(length, TimeToArrival(p, y, time));
         double explicitCalls = FastestRate(p, y) * quiet / EdgeOfStability * ExplicitCalls;
         double implicitCalls = ImplicitSteps * Math.Pow(ReferenceTolerance / tolerance, 0.25) * (p.StateCount + ImplicitCalls);
         return explicitCalls > implicitCalls;
     }
 
-    /// <summary>Time until pieces that are on their way come to the nozzle, which ends the phase [s].</summary>
-    private static double TimeToArrival(GapParameters p, ReadOnlySpan<double> y)
+    /// <summary>
+    /// Time until pieces that are on their way come to the nozzle, which ends the phase [s]; those of a chamber that is
+    /// still closed are not.
+    /// </summary>
+    private static double TimeToArrival(GapParameters p, ReadOnlySpan<double> y, double time)
     {
         double first = double.PositiveInfinity;
         foreach (ChamberParameters c in p.Chambers)
         {
-            if (c.Pieces is { Speed: > 0 } pieces && y[pieces.Way] > 0)
+            if (c.Start <= time && c.Pieces is { Speed: > 0 } pieces && y[pieces.Way] > 0)
                 first = Math.Min(first, y[pieces.Way] * p.TubeLength / pieces.Speed);
         }
 

@@ -9,6 +9,7 @@ internal static class SourceChecks
     public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem)
     {
         findings.AddRange(problem.Design.Source.Products.Check().Select(f => f.At("Source.Products." + f.Path)));
+        AddStart(findings, problem.Design.Source);
         switch (problem.Design.Source)
         {
             case GapSource.Motor motor:
@@ -19,6 +20,21 @@ internal static class SourceChecks
                     AddMember(findings, problem, cluster, i, $"Source.Motors[{i}]");
                 break;
         }
+    }
+
+    /// <summary>
+    /// Time zero is the first burn-through: a source that begins later has its delay in the wrong place.
+    /// </summary>
+    private static void AddStart(ImmutableArray<ModelFinding>.Builder findings, GapSource source)
+    {
+        (double First, string Path) start = source.Match(
+            booster => (booster.Delay.Seconds, "Source.Delay"),
+            _ => (0, ""),
+            cluster => (cluster.Motors.Min(m => m.Delay.Seconds), "Source.Motors"),
+            endBurner => (endBurner.Delay.Seconds, "Source.Delay"));
+        if (start.First > 0)
+            GapChecks.Add(findings, FindingSeverity.Warning, "GAP036", start.Path, $"Nothing comes for {start.First * 1e3:G4} ms: time "
+                + $"zero is when the first motor burns through, and a delay belongs to those that burn through after it.");
     }
 
     private static void AddMember(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem, GapSource.Cluster cluster, int i,

@@ -37,7 +37,7 @@ internal sealed class CountCodec : NumericCodec<int>
             return false;
         bool whole = Math.Abs(number) <= int.MaxValue && number == Math.Floor(number);
         if (!whole)
-            place.Report($"{JsonCursor.Excerpt(place.Element.GetRawText())} is not a count; a whole number is wanted here.");
+            place.Report($"{Excerpt.Of(place.Element.GetRawText())} is not a count; a whole number is wanted here.");
         else
             value = (int)number;
         return whole;

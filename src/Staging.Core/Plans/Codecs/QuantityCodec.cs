@@ -68,7 +68,7 @@ internal sealed class QuantityCodec<T, TUnit>(
             case JsonValueKind.String:
                 return TryReadText(place, out value);
             case JsonValueKind.Number:
-                string number = JsonCursor.Excerpt(place.Element.GetRawText());
+                string number = Excerpt.Of(place.Element.GetRawText());
                 place.Report($"the number {number} has no unit; write \"{number} {BaseUnit}\", with one of {Accepted}.");
                 return false;
             default:
@@ -117,7 +117,7 @@ internal sealed class QuantityCodec<T, TUnit>(
         value = default;
         if (!place.TryText(out string? text))
             return false;
-        string excerpt = JsonCursor.Excerpt(text);
+        string excerpt = Excerpt.Of(text);
         if (!QuantityText.TrySplit(text, out double number, out string? symbol))
             place.Report($"'{excerpt}' is not a number with its unit; wanted: a number and one of {Accepted}, for example "
                 + $"\"1 {BaseUnit}\".");
@@ -131,7 +131,7 @@ internal sealed class QuantityCodec<T, TUnit>(
             return true;
         }
         else
-            place.Report($"'{excerpt}': '{JsonCursor.Excerpt(symbol)}' is not an accepted unit of {name}; accepted: {Accepted}.");
+            place.Report($"'{excerpt}': '{Excerpt.Of(symbol)}' is not an accepted unit of {name}; accepted: {Accepted}.");
 
         return false;
     }
@@ -148,7 +148,7 @@ internal sealed class QuantityCodec<T, TUnit>(
         int known = Symbols.IndexOf(symbol!);
         if (known < 0)
         {
-            unitPlace.Report($"'{JsonCursor.Excerpt(symbol!)}' is not an accepted unit of {name}; accepted: {Accepted}.");
+            unitPlace.Report($"'{Excerpt.Of(symbol!)}' is not an accepted unit of {name}; accepted: {Accepted}.");
             return false;
         }
 

@@ -74,14 +74,13 @@ internal sealed class StartingSets<T>(string of, bool takesOwn, ImmutableArray<S
             return place.Basis is not { } below ? place : Resolve(below, trail) is { } basis ? place.On(basis) : null;
         if (!start.TryText(out string? name))
             return null;
-        JsonCursor? own = null;
-        bool isOwn = takesOwn && place.Reading.OwnGaps is { } gaps && gaps.Has(name, out own);
-        if (isOwn && trail.Contains(name))
+        JsonCursor? own = takesOwn ? place.Reading.OwnGaps?.Find(name) : null;
+        if (own is not null && trail.Contains(name))
             start.Report($"the gap starts from itself: {string.Join(", from ", Circle(trail, name))}.");
         else if (trail.Length >= InputLimits.MaxSets)
             start.Report($"more than {InputLimits.MaxSets} starting sets stand one upon the other.");
-        else if (isOwn)
-            return Resolve(own!, trail.Add(name)) is { } basis ? place.On(basis) : null;
+        else if (own is not null)
+            return Resolve(own, trail.Add(name)) is { } basis ? place.On(basis) : null;
         else if (parsed.Value.TryGetValue(name, out JsonElement element))
             return place.On(JsonCursor.Root(element, place.Reading, name));
         else
@@ -96,8 +95,8 @@ internal sealed class StartingSets<T>(string of, bool takesOwn, ImmutableArray<S
     }
 
     private static IEnumerable<string> Circle(ImmutableArray<string> trail, string name) =>
-        trail.SkipWhile(t => t != name).Append(name).Select(JsonCursor.Excerpt);
+        trail.SkipWhile(t => t != name).Append(name).Select(n => Excerpt.Of(n));
 
     private ImmutableArray<string> Known(ReadContext reading) =>
-        [.. takesOwn ? reading.OwnGaps?.KeysInShort() ?? [] : [], .. sets.Select(s => s.Name)];
+        [.. takesOwn ? reading.OwnGaps?.NamesInShort() ?? [] : [], .. sets.Select(s => s.Name)];
 }

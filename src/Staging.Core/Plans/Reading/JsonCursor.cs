@@ -78,9 +78,9 @@ internal sealed class JsonCursor
     /// </summary>
     public string? InWords => Element.ValueKind switch
     {
-        JsonValueKind.String or JsonValueKind.Number => Excerpt(Element.GetRawText().Trim('"')),
+        JsonValueKind.String or JsonValueKind.Number => Excerpt.Of(Element.GetRawText().Trim('"')),
         JsonValueKind.Object when HasOwn(ValueKey, out JsonCursor? value) && HasOwn(UnitKey, out JsonCursor? unit) =>
-            Excerpt($"{value.Element.GetRawText()} {unit.Element}"),
+            Excerpt.Of($"{value.Element.GetRawText()} {unit.Element}"),
         _ => null,
     };
 
@@ -126,7 +126,7 @@ internal sealed class JsonCursor
             return false;
         if (Element.TryGetDouble(out number) && Math.Abs(number) <= LargestNumber)
             return true;
-        Report($"{Excerpt(Element.GetRawText())} is too large a number.");
+        Report($"{Excerpt.Of(Element.GetRawText())} is too large a number.");
         return false;
     }
 
@@ -176,15 +176,6 @@ internal sealed class JsonCursor
         }
     }
 
-    /// <summary>The first of the keys of this object, each cut short, to be listed in a message.</summary>
-    public IEnumerable<string> KeysInShort()
-    {
-        const int Most = 20;
-        return Element.ValueKind == JsonValueKind.Object
-            ? Element.EnumerateObject().Select(NameOf).OfType<string>().Take(Most).Select(Excerpt)
-            : [];
-    }
-
     /// <summary>
     /// The same object without a basis of another kind: one that says another word there is not laid over it.
     /// </summary>
@@ -213,13 +204,6 @@ internal sealed class JsonCursor
         }
     }
 
-    /// <summary>The first characters of a long text.</summary>
-    public static string Excerpt(string text)
-    {
-        const int Most = 60;
-        return text.Length <= Most ? text : text[..(char.IsHighSurrogate(text[Most - 1]) ? Most - 1 : Most)] + "...";
-    }
-
     /// <summary>
     /// Whether an object is laid over another: not a quantity, and not one that starts from a set of its own.
     /// </summary>
@@ -232,7 +216,7 @@ internal sealed class JsonCursor
         bool plain = key.Length > 0 && !char.IsAsciiDigit(key[0]) && key.All(c => char.IsAsciiLetterOrDigit(c) || c == '_');
         return plain
             ? "." + key
-            : $"['{Excerpt(key.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("'", "\\'", StringComparison.Ordinal))}']";
+            : $"['{Excerpt.Of(key.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("'", "\\'", StringComparison.Ordinal))}']";
     }
 
     private static string KindInWords(JsonValueKind kind) => kind switch

@@ -25,7 +25,7 @@ internal sealed class ReadContext(Func<string, TextReader>? openThrustHistory, s
     public Func<string, TextReader>? OpenThrustHistory { get; } = openThrustHistory;
 
     /// <summary>The gaps at the top of the plan, from which others may start; null where there are none.</summary>
-    public JsonCursor? OwnGaps { get; set; }
+    public OwnSets? OwnGaps { get; set; }
 
     /// <summary>Whether keys may be missing: the place is a starting set, which need not be complete.</summary>
     public bool InPart { get; set; }

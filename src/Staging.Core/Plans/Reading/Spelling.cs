@@ -11,7 +11,7 @@ internal static class Spelling
     /// <param name="known">The words that are accepted.</param>
     public static string NotOneOf(string what, string word, ImmutableArray<string> known)
     {
-        string start = $"'{JsonCursor.Excerpt(word)}' is not a known {what} here; ";
+        string start = $"'{Excerpt.Of(word)}' is not a known {what} here; ";
         return Nearest(word, known) is { } nearest
             ? $"{start}did you mean '{nearest}'? Accepted: {string.Join(", ", known)}."
             : $"{start}accepted: {(known.IsEmpty ? "none" : string.Join(", ", known))}.";

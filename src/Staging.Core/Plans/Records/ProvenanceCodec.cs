@@ -48,7 +48,7 @@ internal sealed class ProvenanceCodec : Codec<Provenance>
         int colon = text.IndexOf(':', StringComparison.Ordinal), known = colon < 0 ? -1 : Words.IndexOf(text[..colon]);
         if (known < 0 || string.IsNullOrWhiteSpace(text[(colon + 1)..]))
         {
-            place.Report($"'{JsonCursor.Excerpt(text)}' does not say how the number was obtained; wanted: one of "
+            place.Report($"'{Excerpt.Of(text)}' does not say how the number was obtained; wanted: one of "
                 + string.Join(", ", Words) + ", a colon and the source, for example \"judgement: a firm fit\".");
             return false;
         }

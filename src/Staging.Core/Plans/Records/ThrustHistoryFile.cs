@@ -82,9 +82,9 @@ internal sealed class ThrustHistoryFile : Codec<ThrustHistory>
     private static string? Fault(string name, Func<string, TextReader>? open)
     {
         if (open is null)
-            return $"'{JsonCursor.Excerpt(name)}' is a file, and no files come with this text; give the curve as columns.";
+            return $"'{Excerpt.Of(name)}' is a file, and no files come with this text; give the curve as columns.";
         bool good = name.Split('/').All(part => !string.IsNullOrWhiteSpace(part) && part is not ("." or ".."))
             && !name.Any(c => char.IsControl(c) || c is '\\' or ':');
-        return good ? null : $"'{JsonCursor.Excerpt(name)}' is not accepted as a file name; wanted: {Wanted}.";
+        return good ? null : $"'{Excerpt.Of(name)}' is not accepted as a file name; wanted: {Wanted}.";
     }
 }

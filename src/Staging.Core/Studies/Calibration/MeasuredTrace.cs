@@ -61,7 +61,8 @@ public sealed record MeasuredTrace
                 continue;
             string[] cells = text.Split(',');
             if (cells.Length != 2 || !TryNumber(cells[0], out double time) || !TryNumber(cells[1], out double value))
-                throw new FormatException($"Line {line} of the trace, \"{text}\", is not two finite numbers separated by a comma.");
+                throw new FormatException(
+                    $"Line {line} of the trace, \"{Excerpt.Of(text)}\", is not two finite numbers separated by a comma.");
             times.Add(time);
             values.Add(value);
         }

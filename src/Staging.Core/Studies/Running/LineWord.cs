@@ -37,11 +37,11 @@ internal static class LineWord
     }
 
     private static char Escaped(string word, int at) =>
-        at >= word.Length ? throw new FormatException($"the word \"{word}\" ends in a backslash") : word[at] switch
+        at >= word.Length ? throw new FormatException($"the word \"{Excerpt.Of(word)}\" ends in a backslash") : word[at] switch
         {
             'n' => '\n',
             'r' => '\r',
             '_' or '\\' => word[at],
-            char c => throw new FormatException($"the word \"{word}\" holds a backslash before '{c}'"),
+            char c => throw new FormatException($"the word \"{Excerpt.Of(word)}\" holds a backslash before '{c}'"),
         };
 }

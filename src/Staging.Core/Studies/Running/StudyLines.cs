@@ -64,19 +64,19 @@ internal sealed class StudyLines : IDisposable
     public static string[] Split(string values, string what, int count) =>
         values.Split(' ', count) is var parts && parts.Length == count
             ? parts
-            : throw new FormatException($"{what} belong here, not \"{values}\"");
+            : throw new FormatException($"{what} belong here, not \"{Excerpt.Of(values)}\"");
 
     /// <summary>A whole number, not below 0.</summary>
     public static long Count(string text, string what) => long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out long n)
         ? n
-        : throw new FormatException($"{what} has to be a whole number, 0 or more, not \"{text}\"");
+        : throw new FormatException($"{what} has to be a whole number, 0 or more, not \"{Excerpt.Of(text)}\"");
 
     /// <summary>A finite number, exactly as written.</summary>
     public static double Number(string text, string what) =>
         double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent,
             CultureInfo.InvariantCulture, out double x) && double.IsFinite(x)
             ? x
-            : throw new FormatException($"{what} has to be a finite number, not \"{text}\"");
+            : throw new FormatException($"{what} has to be a finite number, not \"{Excerpt.Of(text)}\"");
 
     public void Dispose() => hash.Dispose();
 
@@ -103,6 +103,7 @@ internal sealed class StudyLines : IDisposable
     private FormatException Missing(string expected)
     {
         taken++;
-        return new FormatException($"\"{expected}\" belongs here, " + (next is null ? "but the text is over" : $"not \"{next}\""));
+        string instead = next is null ? "but the text is over" : $"not \"{Excerpt.Of(next)}\"";
+        return new FormatException($"\"{expected}\" belongs here, {instead}");
     }
 }

@@ -1,0 +1,62 @@
+using Staging.Core.Flight;
+using Staging.Core.Gaps;
+using Staging.Core.Studies;
+using Staging.Core.Tests.Flight;
+using Staging.Core.Tests.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Tests;
+
+/// <summary>Neither a text from elsewhere nor a tiny step takes the memory: messages are short, and samples are counted before they are made.</summary>
+public class InputSizeTests
+{
+    private static readonly string Long = new('7', 2_000_000);
+
+    public static TheoryData<string, Action<string>> Readers => new()
+    {
+        { Long, text => ThrustHistory.FromCsv(new StringReader(text)) },
+        { "time_s,thrust_N\n" + Long, text => ThrustHistory.FromCsv(new StringReader(text)) },
+        { "time_s,thrust_N\n0," + Long + "x", text => ThrustHistory.FromCsv(new StringReader(text)) },
+        { "time_s,gauge_Pa\n" + Long, text => MeasuredTrace.ReadCsv(new StringReader(text)) },
+        { Long, text => PartResult.Read(new StringReader(text)) },
+        { "staging study points, form 2\ncases " + Long + "x", text => PartResult.Read(new StringReader(text)) },
+    };
+
+    [Theory]
+    [MemberData(nameof(Readers), DisableDiscoveryEnumeration = true)]
+    public void A_message_is_never_as_long_as_what_it_is_about(string text, Action<string> read) =>
+        Assert.InRange(Assert.Throws<FormatException>(() => read(text)).Message.Length, 20, 250);
+
+    [Fact]
+    public void An_excerpt_is_whole_or_begins_the_text_and_halves_no_character()
+    {
+        string sixty = new('a', Excerpt.Longest);
+        Assert.Equal(sixty, Excerpt.Of(sixty));
+        Assert.Equal(sixty + "...", Excerpt.Of(sixty + "b"));
+        Assert.Equal(sixty[1..] + "...", Excerpt.Of(sixty[1..] + "\U0001F680b"));
+    }
+
+    [Fact]
+    public void More_than_a_million_moments_of_a_gap_are_refused_before_they_are_taken()
+    {
+        GapRun run = Bench.Gap.Solve();
+        double least = 1e-6 * run.End.Seconds;
+        Refused(() => run.Sample(Duration.FromNanoseconds(1)), $"it must be between {least.ToString("G6", System.Globalization.CultureInfo.InvariantCulture)} and 10 s");
+        Assert.InRange(run.Sample(Duration.FromSeconds(run.End.Seconds / 1000)).Time_s.Length, 1000, 1002);
+    }
+
+    [Fact]
+    public void More_than_a_million_rows_of_a_flight_are_refused_before_they_are_taken()
+    {
+        BodyFlight body = TestFlights.TwoStages().Flown().Bodies[0];
+        Refused(() => body.Sample(Duration.FromMicroseconds(1)), "it must be between");
+        Assert.NotEqual(0, body.Sample(Duration.FromSeconds(0.1)).Time_s.Length);
+    }
+
+    private static void Refused(Action take, string says)
+    {
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        Assert.Contains(says, Assert.Throws<ArgumentOutOfRangeException>(take).Message, StringComparison.Ordinal);
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 1_000_000);
+    }
+}
