@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using System.Text;
+
+namespace Staging.Core.Studies;
+
+/// <summary>A posterior in some lines.</summary>
+internal static class PosteriorText
+{
+    public static string Of<T>(Posterior<T> posterior)
+    {
+        var text = new StringBuilder();
+        text.Append(Invariant.Text($"{posterior.Observations.Length} observations over {posterior.Cases} cases: "));
+        text.Append(Sample(posterior.EffectiveSampleSize, posterior.Exponent, posterior.Bits));
+        Inputs(text, posterior.Inputs);
+        foreach (LearnedObservation observation in posterior.Observations)
+            text.Append("\n  ").Append(observation);
+        foreach (ModelFinding finding in posterior.Findings)
+            text.Append("\n  ").Append(finding);
+        return text.ToString();
+    }
+
+    /// <summary>Effective number of cases and what was learned.</summary>
+    public static string Sample(double effective, double exponent, double bits) => Invariant.Text($"effective number {effective:F0}")
+        + (exponent < 1 ? Invariant.Text($" with likelihoods to the power {exponent:F3}") : "") + Invariant.Text($", learned {bits:F2} bit");
+
+    /// <summary>A line for each input, those that were learned most of first.</summary>
+    public static void Inputs(StringBuilder text, ImmutableArray<LearnedInput> inputs)
+    {
+        int width = inputs.Max(i => i.Input.ToString().Length);
+        text.Append(Invariant.Text($"\n  {"input".PadRight(width)}  {"5 to 95 % before",20}  {"after",20}  {"width",6}  {"bit",5}"));
+        foreach (LearnedInput input in inputs.OrderByDescending(i => i.Bits).ThenBy(i => i.Narrowing))
+        {
+            text.Append(Invariant.Text($"\n  {input.Input.ToString().PadRight(width)}  {Range(input.Before),20}  {Range(input.After),20}  ")
+                + Invariant.Text($"{input.Narrowing,6:F2}  {input.Bits,5:F2}"));
+        }
+    }
+
+    private static string Range(Interval range) => Invariant.Text($"{range.Low:G3} to {range.High:G3}");
+}
