@@ -26,7 +26,7 @@ public sealed record LearningStudy<T>
     public required EquatableArray<string> Observations
     {
         get;
-        init => field = [.. value.Select(InputPath.Checked)];
+        init => field = [.. value.Select(name => InputPath.Checked(name))];
     }
 
     /// <summary>
@@ -45,7 +45,7 @@ public sealed record LearningStudy<T>
     /// <summary>
     /// Least effective number of cases [-], 2 to 1 million. Where the observations leave fewer, all likelihoods are
     /// raised to one power below 1, which is stated. The default is 100: shares are then known to within 0.1. No more
-    /// is asked than a quarter of the cases that are possible at all.
+    /// is asked than a tenth of the cases that are possible at all.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double EffectiveSample { get; init => field = Guard.In(value, 2, 1e6); } = 100;
@@ -90,9 +90,5 @@ public sealed record LearningStudy<T>
     /// <summary>Prepares the study so that parts of the cases run anywhere. See <see cref="Learn"/>.</summary>
     /// <returns>The study; its answer is what is believed after.</returns>
     /// <exception cref="InvalidModelException"><see cref="Check"/> reports errors.</exception>
-    public PartitionedStudy<Posterior<T>> LearnInParts()
-    {
-        InvalidModelException.ThrowOnError(Check());
-        return LikelihoodRows.Study(this);
-    }
+    public PartitionedStudy<Posterior<T>> LearnInParts() => LikelihoodRows.Study(this, posterior => posterior);
 }

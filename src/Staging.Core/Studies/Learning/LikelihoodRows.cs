@@ -10,8 +10,10 @@ internal static class LikelihoodRows
 {
     private const string RefusedName = "refused";
 
-    public static PartitionedStudy<Posterior<T>> Study<T>(LearningStudy<T> study)
+    /// <summary>The study in parts; what is believed after is handed on to what makes the answer of it.</summary>
+    public static PartitionedStudy<TAnswer> Study<T, TAnswer>(LearningStudy<T> study, Func<Posterior<T>, TAnswer> answer)
     {
+        InvalidModelException.ThrowOnError(study.Check());
         SampleDesign design = study.Design;
         var heading = new StudyHeading(
             study.Cases,
@@ -20,10 +22,10 @@ internal static class LikelihoodRows
             study.Inputs.Names,
             study.Inputs.Spreads,
             [new ColumnName(RefusedName, "-"), .. study.Observations.Select(name => new ColumnName(name, "-"))]);
-        return new PartitionedStudy<Posterior<T>>(
+        return new PartitionedStudy<TAnswer>(
             heading,
             (i, cancel) => Row(study, design, i, cancel),
-            rows => new Posterior<T>(study, CasesOf(design, rows, study.Observations.Length)),
+            rows => answer(new Posterior<T>(study, CasesOf(design, rows, study.Observations.Length))),
             someMayBeAbsent: true);
     }
 

@@ -26,7 +26,7 @@ public sealed class Posterior<T>
         int possible = logs.Count(l => l > double.NegativeInfinity);
         after = possible == 0
             ? throw PosteriorFindings.NothingFits(study.Observations.Items, cases)
-            : CaseWeights.Tempered(logs, Math.Min(study.EffectiveSample, Math.Max(2, possible / 4.0)))
+            : CaseWeights.Tempered(logs, Math.Min(study.EffectiveSample, Math.Max(2, possible / 10.0)))
                 ?? throw PosteriorFindings.TooSharp(study.Observations.Items, cases, CaseWeights.Of(logs, 1)!);
         inputs = [.. Enumerable.Range(0, study.Inputs.Inputs.Length).Select(d => new WeightedInput(cases.Design, d))];
         Inputs = [.. study.Inputs.Inputs.Select((input, d) => PosteriorParts.Input(input.Spread, new ColumnName(input.Path, input.Unit),
@@ -213,6 +213,12 @@ public sealed class Posterior<T>
     /// </summary>
     /// <returns>The text.</returns>
     public override string ToString() => PosteriorText.Of(this);
+
+    /// <summary>The seed of the cases.</summary>
+    internal ulong Seed => study.Seed;
+
+    /// <summary>The mean of a function of the log-likelihood of an observation [-].</summary>
+    internal double MeanOver(int observation, Func<double, double> value) => after.Mean(i => value(cases.Of(observation)[i]));
 
     /// <summary>The model with the values of a case.</summary>
     internal T At(int i) => study.Inputs.At(study.Inputs.Values(cases.Design, i));

@@ -20,19 +20,22 @@ internal static class PosteriorText
     }
 
     /// <summary>Effective number of cases and what was learned.</summary>
-    public static string Sample(double effective, double exponent, double bits) => Invariant.Text($"effective number {effective:F0}")
-        + (exponent < 1 ? Invariant.Text($" with likelihoods to the power {exponent:F3}") : "") + Invariant.Text($", learned {bits:F2} bit");
+    public static string Sample(double effective, double exponent, double bits)
+    {
+        string power = exponent < 1 ? Invariant.Text($" with likelihoods to the power {exponent:F3}") : "";
+        return Invariant.Text($"effective number {effective:F0}{power}, learned {bits:F2} bit");
+    }
 
     /// <summary>A line for each input, those that were learned most of first.</summary>
     public static void Inputs(StringBuilder text, ImmutableArray<LearnedInput> inputs)
     {
         int width = inputs.Max(i => i.Input.ToString().Length);
-        text.Append(Invariant.Text($"\n  {"input".PadRight(width)}  {"5 to 95 % before",20}  {"after",20}  {"width",6}  {"bit",5}"));
-        foreach (LearnedInput input in inputs.OrderByDescending(i => i.Bits).ThenBy(i => i.Narrowing))
-        {
-            text.Append(Invariant.Text($"\n  {input.Input.ToString().PadRight(width)}  {Range(input.Before),20}  {Range(input.After),20}  ")
-                + Invariant.Text($"{input.Narrowing,6:F2}  {input.Bits,5:F2}"));
-        }
+        Line("input", "5 to 95 % before", "after", "width", "bit");
+        foreach (LearnedInput i in inputs.OrderByDescending(i => i.Bits).ThenBy(i => i.Narrowing))
+            Line(i.Input.ToString(), Range(i.Before), Range(i.After), Invariant.Text($"{i.Narrowing:F2}"), Invariant.Text($"{i.Bits:F2}"));
+
+        void Line(string name, string before, string after, string narrowing, string bits) =>
+            text.Append(Invariant.Text($"\n  {name.PadRight(width)}  {before,20}  {after,20}  {narrowing,6}  {bits,5}"));
     }
 
     private static string Range(Interval range) => Invariant.Text($"{range.Low:G3} to {range.High:G3}");
