@@ -5,6 +5,7 @@ using Staging.Core.GroundTests;
 using Staging.Core.Plans;
 using Staging.Core.Plans.Codecs;
 using Staging.Core.Studies;
+using Staging.Core.Tests.Hygiene.Sources;
 using Staging.Core.Tests.Plans;
 using UnitsNet;
 using Duration = UnitsNet.Duration;
@@ -77,6 +78,19 @@ public class GroundTestTextTests
         Assert.Contains(problems, p => p.JsonPath.StartsWith(path, StringComparison.Ordinal) && p.Message.Contains(words, StringComparison.Ordinal));
         int at = TenTests.Text.IndexOf(passage, StringComparison.Ordinal);
         Assert.Equal(!bySchemaToo, IsValid(TenTests.Text[..at] + instead + TenTests.Text[(at + passage.Length)..]));
+    }
+
+    /// <summary>The record that the page shows is one.</summary>
+    [Fact]
+    public void The_example_of_the_page_is_read()
+    {
+        string page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "studies", "ground-tests.md")).ReplaceLineEndings("\n");
+        string example = page.Split("<!-- ground-tests: record -->\n```json\n")[1].Split("```")[0];
+        GroundTest test = Assert.Single(GroundTestSeries.Parse(example).Tests);
+        Assert.Equal(Seen.PartedFirst, test.Seen);
+        Assert.Equal(TenTests.Series.Tests[1].Gap.Design, test.Gap.Design);
+        Assert.True(IsValid(example));
+        Assert.Equal(0.2, test.Gap.Horizon.Seconds, 0.05);
     }
 
     [Fact]
