@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace Staging.Core.GroundTests;
 
 /// <summary>Rules across a test record.</summary>
