@@ -1,7 +1,6 @@
 using GapRows;
 using Staging.Core.Gaps;
 using Staging.Core.GroundTests;
-using UnitsNet;
 using static GapRows.DemoGap;
 
 namespace PracticeEvidence;
