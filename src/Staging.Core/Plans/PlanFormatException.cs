@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 
 namespace Staging.Core.Plans;
 
-/// <summary>Thrown when a text is not a plan. It carries all problems that were found, not the first alone.</summary>
+/// <summary>Thrown when a text is not a plan, or not a series of ground tests. It carries all problems that were
+/// found, not the first alone.</summary>
 /// <remarks>
 /// The message of a single problem is one line; of several, a count and a line each, the first twenty at most.
 /// </remarks>

@@ -12,14 +12,17 @@ internal static class PlanSchema
     /// <summary>The schema as text.</summary>
     public static string Text => Made.Value;
 
-    private static string Make()
+    private static string Make() => Of("Staging plan", PlanCodecs.Plan);
+
+    /// <summary>The schema of a text whose whole is one record.</summary>
+    public static string Of<T>(string title, RecordCodec<T> record)
     {
         var definitions = new SchemaDefinitions();
-        JsonObject root = PlanCodecs.Plan.SchemaOfObject(null, definitions);
+        JsonObject root = record.SchemaOfObject(null, definitions);
         var schema = new JsonObject
         {
             ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
-            ["title"] = "Staging plan",
+            ["title"] = title,
         };
         foreach ((string key, JsonNode? value) in root.ToArray())
         {

@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Text;
 using System.Text.Json;
 using Staging.Core.Plans.Reading;
 using Staging.Core.Plans.Records;
@@ -55,25 +54,7 @@ public sealed partial record StagingPlan
     public static StagingPlan Read(string path)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
-        string folder, json;
-        try
-        {
-            folder = Path.GetDirectoryName(Path.GetFullPath(path)) ?? path;
-            using StreamReader reader = BoundedText.Open(path);
-            json = BoundedText.ReadAll(reader) ?? throw new IOException(JsonText.TooLong);
-        }
-        catch (DecoderFallbackException fault)
-        {
-            throw new PlanFormatException($"{path}: the plan could not be read: it is not UTF-8 text.", fault);
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
-        {
-            throw new PlanFormatException($"{path}: the plan could not be read: {fault.Message.ReplaceLineEndings(" ")}", fault);
-        }
-
-        return Parse(path, json, name => BoundedText.IsLinked(folder, name)
-            ? throw new IOException("it is reached by a link, and links are not followed from a plan.")
-            : BoundedText.Open(Path.Combine(folder, name)));
+        return NamedFile.Read(path, "plan", Parse);
     }
 
     /// <summary>The plan as text.</summary>

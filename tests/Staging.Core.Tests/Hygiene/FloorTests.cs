@@ -30,6 +30,8 @@ public partial class FloorTests
     [InlineData("Gaps", "Sizing")]
     [InlineData("Sizing", "Flight")]
     [InlineData("Sizing", "Reviews")]
+    [InlineData("Reviews", "GroundTests")]
+    [InlineData("GroundTests", "Reviews")]
     public void The_arrow_refuses_what_points_up_or_sideways(string user, string used)
     {
         Assert.False(Floors.MayUse("Staging.Core." + user, "Staging.Core." + used));

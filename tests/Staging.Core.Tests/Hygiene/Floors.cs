@@ -17,6 +17,7 @@ internal static class Floors
         ["Studies"] = ["", "Solving"],
         ["Sizing"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Studies"],
         ["Plans"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Studies", "Sizing"],
+        ["GroundTests"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Studies", "Sizing", "Plans"],
         ["Reviews"] = ["", "Solving", "Gases", "Discharge", "Fronts", "Gaps", "Flight", "Studies", "Sizing", "Plans"],
     };
 

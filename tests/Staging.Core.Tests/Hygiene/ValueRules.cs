@@ -17,6 +17,7 @@ internal static class ValueRules
         ["Staging.Core.Studies.StudyInput`1"] = Function,
         ["Staging.Core.Studies.ReliabilityStudy`2"] = Function,
         ["Staging.Core.Studies.SensitivityStudy`1"] = Function,
+        ["Staging.Core.Studies.LearningStudy`1"] = Function,
     };
 
     /// <summary>The fields of a public sealed record that its equality compares by reference.</summary>

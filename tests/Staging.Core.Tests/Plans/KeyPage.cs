@@ -6,7 +6,7 @@ using Staging.Core.Plans.Writing;
 
 namespace Staging.Core.Tests.Plans;
 
-/// <summary>The page that lists every key of a plan, made from the schema.</summary>
+/// <summary>The pages that list every key of a plan and of a series of ground tests, made from their schemas.</summary>
 internal static class KeyPage
 {
     private const string StartKey = "startFrom", Part = "-part";
@@ -23,6 +23,14 @@ internal static class KeyPage
 
         """;
 
+    private const string HeadOfTests = """
+        # Keys of the ground tests
+
+        Made from the [schema](../schema/ground-tests.schema.json). The rules are those of [the plan file](plan-file.md); `gap` and all within it, units and
+        starting sets stand among the [keys of the plan](plan-keys.md). A key in brackets may be left out.
+
+        """;
+
     public static string Of(string schema)
     {
         JsonObject root = JsonNode.Parse(schema)!.AsObject();
@@ -32,7 +40,25 @@ internal static class KeyPage
             page.Append(null, $"| {name.Replace('-', ' ')} | {string.Join(", ", Unit(definition!)!.Select(u => $"`{u}`"))} |\n");
         page.Append("\n## stagingPlan\n");
         Append(page, root.AsObject());
-        foreach ((string name, JsonNode? definition) in definitions.Where(d => Unit(d.Value!) is null && !d.Key.EndsWith(Part, StringComparison.Ordinal)))
+        Append(page, definitions, _ => true);
+        AppendSets(page);
+        return page.ToString();
+    }
+
+    /// <summary>The keys of the tests; those of a plan stand on its own page.</summary>
+    public static string OfTests(string schema, string ofPlan)
+    {
+        JsonObject root = JsonNode.Parse(schema)!.AsObject(), known = JsonNode.Parse(ofPlan)!["$defs"]!.AsObject();
+        var page = new StringBuilder(HeadOfTests);
+        page.Append("\n## groundTestSeries\n");
+        Append(page, root);
+        Append(page, root["$defs"]!.AsObject(), name => !known.ContainsKey(name));
+        return page.ToString();
+    }
+
+    private static void Append(StringBuilder page, JsonObject definitions, Func<string, bool> isShown)
+    {
+        foreach ((string name, JsonNode? definition) in definitions.Where(d => Unit(d.Value!) is null && !d.Key.EndsWith(Part, StringComparison.Ordinal) && isShown(d.Key)))
         {
             page.Append(null, $"\n## {name}\n\n{definition!["description"]}\n");
             if (Start(definition, definitions) is { } start)
@@ -42,10 +68,6 @@ internal static class KeyPage
             foreach (JsonNode? at in cases.Where(c => c!["properties"] is not null))
                 Append(page, at!.AsObject());
         }
-
-        AppendSets(page);
-
-        return page.ToString();
     }
 
     /// <summary>What the schema says of the key that names a starting set; null where there is none.</summary>

@@ -1,9 +1,9 @@
 namespace Staging.Core.Plans.Reading;
 
 /// <summary>One reading of one text: the problems found so far, and how the files it names are opened.</summary>
-/// <param name="openThrustHistory">Opens a thrust history by the name the plan gives.</param>
+/// <param name="openFile">Opens a curve in a file by the name the plan gives.</param>
 /// <param name="file">Name of the file of the text, for the refusal; null where there is none.</param>
-internal sealed class ReadContext(Func<string, TextReader>? openThrustHistory, string? file = null)
+internal sealed class ReadContext(Func<string, TextReader>? openFile, string? file = null)
 {
     private readonly List<PlanProblem> problems = [];
     private readonly HashSet<(string, string)> known = [];
@@ -21,8 +21,8 @@ internal sealed class ReadContext(Func<string, TextReader>? openThrustHistory, s
     /// <summary>How many different problems were found beyond those that are kept.</summary>
     public int NotKept { get; private set; }
 
-    /// <summary>Opens a thrust history by the name the plan gives; null where a plan may name no file.</summary>
-    public Func<string, TextReader>? OpenThrustHistory { get; } = openThrustHistory;
+    /// <summary>Opens a curve in a file by the name the plan gives; null where a plan may name no file.</summary>
+    public Func<string, TextReader>? OpenFile { get; } = openFile;
 
     /// <summary>The gaps at the top of the plan, from which others may start; null where there are none.</summary>
     public OwnSets? OwnGaps { get; set; }

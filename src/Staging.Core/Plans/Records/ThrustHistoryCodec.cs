@@ -24,10 +24,12 @@ internal sealed class ThrustHistoryCodec : Codec<ThrustHistory>
         return v => ThrustHistory.FromColumns(time[v].Span, thrust[v].Span);
     });
 
+    private static readonly CsvFile<ThrustHistory> Named = new(r => ThrustHistory.FromCsv(r), ThrustHistory.FromColumns([0, 1], [1, 1]));
+
     private static readonly RecordCodec<ThrustHistory> File = new("thrustFile",
         "A thrust history in a CSV file with the header time_s,thrust_N.", f =>
     {
-        var file = f.Required(FileKey, ThrustHistoryFile.Codec, x => x, "Name of the file, beside the plan or in a folder below it.");
+        var file = f.Required(FileKey, Named, x => x, "Name of the file, beside the plan or in a folder below it.");
         return v => file[v];
     });
 
@@ -41,7 +43,7 @@ internal sealed class ThrustHistoryCodec : Codec<ThrustHistory>
     public override bool TryRead(JsonCursor place, [NotNullWhen(true)] out ThrustHistory? value)
     {
         if (place.Element.ValueKind == JsonValueKind.String)
-            return ThrustHistoryFile.Codec.TryRead(place, out value);
+            return Named.TryRead(place, out value);
         bool named = place.Has(FileKey, out _);
         return (named ? File : Columns).TryRead(place, out value);
     }
@@ -54,6 +56,6 @@ internal sealed class ThrustHistoryCodec : Codec<ThrustHistory>
     {
         ["description"] = "Thrust against time from ignition.",
         ["oneOf"] = new JsonArray(Columns.SchemaOfObject(null, definitions), File.SchemaOfObject(null, definitions),
-            ThrustHistoryFile.Codec.Schema(definitions)),
+            Named.Schema(definitions)),
     });
 }

@@ -73,7 +73,7 @@ public sealed record MeasuredTrace
         }
         catch (ArgumentException fault)
         {
-            throw new FormatException(fault.Message, fault);
+            throw new FormatException(Guard.MessageOf(fault), fault);
         }
     }
 

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Staging.Core.Studies;
 
 /// <summary>
@@ -5,12 +7,12 @@ namespace Staging.Core.Studies;
 /// </summary>
 internal static class InputPath
 {
-    public static string Checked(string value)
+    public static string Checked(string value, [CallerMemberName] string property = "")
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(value, "Path");
+        ArgumentException.ThrowIfNullOrWhiteSpace(value, property);
         if (!value.All(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_' or ' ') || value != value.Trim())
             throw new ArgumentException($"The name \"{value}\" may hold only letters, digits, dots, hyphens, underscores and inner spaces.",
-                nameof(value));
+                property);
         return value;
     }
 }

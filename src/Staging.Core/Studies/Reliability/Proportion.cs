@@ -27,12 +27,7 @@ public sealed record Proportion
     /// <param name="confidence">The confidence [-], 0.5 to 0.999999.</param>
     /// <returns>The interval of the probability [-].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Interval Wilson(double confidence = 0.95)
-    {
-        double z = NormalTable.Quantile(1 - Tail(confidence)), n = Cases, p = Estimate;
-        double centre = p + z * z / (2 * n), reach = z * Math.Sqrt(p * (1 - p) / n + z * z / (4 * n * n)), over = 1 + z * z / n;
-        return new Interval(Hits == 0 ? 0 : (centre - reach) / over, Hits == Cases ? 1 : (centre + reach) / over, confidence);
-    }
+    public Interval Wilson(double confidence = 0.95) => ScoreInterval.Of(Estimate, Cases, Checked(confidence));
 
     /// <summary>
     /// The exact interval: it contains the true value at least as often as its confidence states, whatever that value
@@ -56,5 +51,7 @@ public sealed record Proportion
     /// <returns>For example <c>0.8300 (83 of 100; 0.7418 to 0.8977 at 95 %)</c>.</returns>
     public override string ToString() => Invariant.Text($"{Estimate:F4} ({Hits} of {Cases}; {ClopperPearson()})");
 
-    private static double Tail(double confidence) => (1 - Guard.In(confidence, 0.5, 0.999999, "-", nameof(confidence))) / 2;
+    private static double Tail(double confidence) => (1 - Checked(confidence)) / 2;
+
+    private static double Checked(double confidence) => Guard.In(confidence, 0.5, 0.999999, "-", nameof(confidence));
 }

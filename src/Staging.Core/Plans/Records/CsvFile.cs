@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using System.Text.Json.Nodes;
-using Staging.Core.Flight;
 using Staging.Core.Plans.Codecs;
 using Staging.Core.Plans.Reading;
 using Staging.Core.Plans.Writing;
@@ -10,32 +9,30 @@ using Staging.Core.Plans.Writing;
 namespace Staging.Core.Plans.Records;
 
 /// <summary>
-/// A thrust history in a CSV file of its own, named relative to the plan. Read only: a plan is written with its curves
-/// in it.
+/// A curve in a CSV file of its own, named relative to the plan. Read only: a plan is written with its curves in it.
 /// </summary>
 /// <remarks>
 /// The name may not lead out of the plan's folder, so that a plan from elsewhere cannot make a program open other
 /// files.
 /// </remarks>
-internal sealed class ThrustHistoryFile : Codec<ThrustHistory>
+/// <typeparam name="T">The curve.</typeparam>
+/// <param name="read">Reads it from the text of a file; a <see cref="FormatException"/> tells what is wrong.</param>
+/// <param name="sample">Some legal curve.</param>
+internal sealed class CsvFile<T>(Func<TextReader, T> read, T sample) : Codec<T>
+    where T : class
 {
     private const string Wanted = "a file beside the plan or in a folder below it, with / between folders";
 
-    private static readonly ThrustHistory Flat = ThrustHistory.FromColumns([0, 1], [1, 1]);
-
-    /// <summary>The only one; it has no parameters.</summary>
-    public static ThrustHistoryFile Codec { get; } = new();
+    /// <inheritdoc/>
+    public override T Sample => sample;
 
     /// <inheritdoc/>
-    public override ThrustHistory Sample => Flat;
-
-    /// <inheritdoc/>
-    public override bool TryRead(JsonCursor place, [NotNullWhen(true)] out ThrustHistory? value)
+    public override bool TryRead(JsonCursor place, [NotNullWhen(true)] out T? value)
     {
         value = null;
         if (!place.TryText(out string? name))
             return false;
-        if (Fault(name, place.Reading.OpenThrustHistory) is { } fault)
+        if (Fault(name, place.Reading.OpenFile) is { } fault)
         {
             place.Report(fault);
             return false;
@@ -43,10 +40,10 @@ internal sealed class ThrustHistoryFile : Codec<ThrustHistory>
 
         try
         {
-            using TextReader reader = place.Reading.OpenThrustHistory!(name);
+            using TextReader reader = place.Reading.OpenFile!(name);
             if (BoundedText.ReadAll(reader) is { } text)
             {
-                value = ThrustHistory.FromCsv(new StringReader(text));
+                value = read(new StringReader(text));
                 return true;
             }
 
@@ -73,7 +70,7 @@ internal sealed class ThrustHistoryFile : Codec<ThrustHistory>
     }
 
     /// <inheritdoc/>
-    public override JsonNode Write(ThrustHistory value, WriteContext context) =>
+    public override JsonNode Write(T value, WriteContext context) =>
         throw new UnreachableException("A curve does not know the file it came from; it is written as columns.");
 
     /// <inheritdoc/>
