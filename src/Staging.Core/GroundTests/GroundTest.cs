@@ -70,7 +70,9 @@ public sealed record GroundTest
     /// </summary>
     public GapModel Model { get; init => field = Guard.NotNull(value); } = new GapModel.TwoZone();
 
-    /// <summary>How the gap is integrated.</summary>
+    /// <summary>
+    /// How the gap is integrated; <see cref="SolverOptions.ForStudies"/>, where nothing else is said.
+    /// </summary>
     public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.ForGaps;
 
     /// <summary>All findings: those of the gap, and where what was seen contradicts itself.</summary>

@@ -76,7 +76,7 @@ public sealed partial record GroundTestSeries
         series = null;
         if (root.Has(GroundTestCodecs.VersionKey, out JsonCursor? version) && !GroundTestCodecs.Version.TryRead(version, out _))
             return false;
-        root.Reading.OwnGaps = root.Has(OwnGapsCodec.Key, out JsonCursor? gaps) ? gaps : null;
+        root.Reading.OwnGaps = root.Has(OwnGapsCodec.Key, out JsonCursor? gaps) ? new OwnSets(gaps) : null;
         return GroundTestCodecs.Series.TryRead(root, out series);
     }
 }

@@ -17,7 +17,7 @@ internal sealed record GapAnswer(
     /// <summary>Runs a gap.</summary>
     public static GapAnswer Of(GapProblem problem, GapModel model, SolverOptions solver, CancellationToken cancel)
     {
-        GapRun run = problem.Solve(model, solver, cancellationToken: cancel);
+        GapRun run = problem.Solve(model, solver.OfCases, cancellationToken: cancel);
         double end = run.End.Seconds, outside = problem.Surroundings.Pressure.Pascals;
         double? At(GapEventKind kind) => run.TimeOf(kind)?.Seconds;
         return new GapAnswer(
