@@ -10,7 +10,6 @@ using Staging.Core;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
-using Staging.Core.Reviews;
 using Staging.Core.Sizing;
 using Staging.Core.Solving;
 using Staging.Core.Studies;

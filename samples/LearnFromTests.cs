@@ -9,10 +9,7 @@ using System.Globalization;
 using ScottPlot;
 using Staging.Core.Gaps;
 using Staging.Core.GroundTests;
-using Staging.Core.Plans;
-using Staging.Core.Sizing;
 using Staging.Core.Studies;
-using UnitsNet;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 int cases = 64;
