@@ -34,10 +34,8 @@ internal static class MotorConsistency
         int most = fly + below.ParallelMotors.Sum(g => g.Motor.ForwardEnd is MotorForwardEnd.Plugged ? 0 : g.Count);
         if (feed > 0 && (feed < fly || feed > most))
             yield return new ModelFinding(FindingSeverity.Warning, "PLN013", source is GapSource.Cluster ? $"{path}.Motors" : path,
-                Invariant.Text($"The gap is fed by {Motors(feed)}, and '{below.Name}' flies {Motors(fly)} that burn through: the gas and "
-                + $"the flight belong to different boosters."));
-
-        static string Motors(int count) => count == 1 ? "one motor" : Invariant.Text($"{count} motors");
+                Invariant.Text($"Motors that feed the gap: {feed}; motors of '{below.Name}' that burn through: {fly}. The gas and the "
+                + $"flight belong to different boosters."));
     }
 
     private static IEnumerable<ModelFinding> Of(Motor motor, GapSource source, double outside, string path) =>

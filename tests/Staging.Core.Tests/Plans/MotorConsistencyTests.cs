@@ -55,9 +55,9 @@ public class MotorConsistencyTests
     [InlineData(3, 3, 0, null)]
     [InlineData(3, 1, 2, null)]
     [InlineData(1, 1, 2, null)]
-    [InlineData(3, 1, 0, "The gap is fed by 3 motors, and 'booster' flies one motor that burn through")]
-    [InlineData(1, 3, 0, "The gap is fed by one motor, and 'booster' flies 3 motors that burn through")]
-    [InlineData(4, 1, 2, "The gap is fed by 4 motors")]
+    [InlineData(3, 1, 0, "Motors that feed the gap: 3; motors of 'booster' that burn through: 1. The gas")]
+    [InlineData(1, 3, 0, "Motors that feed the gap: 1; motors of 'booster' that burn through: 3. The gas")]
+    [InlineData(4, 1, 2, "Motors that feed the gap: 4; motors of 'booster' that burn through: 1.")]
     public void As_many_motors_feed_a_gap_as_fly_below_it(int feed, int fly, int beside, string? says)
     {
         StagingPlan plan = DemoPlan.Plan;

@@ -139,13 +139,13 @@ public class DischargeChecks
 
     private static void Check(string quantity, string unit, double expected, double ours, Tolerance within, string source,
         Evidence how = Evidence.ComputedFromFormula) => new OutsideCheck
-    {
-        Floor = "Discharge",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = within,
-        Provenance = new Provenance { Source = source, How = how },
-    }.Verify();
+        {
+            Floor = "Discharge",
+            Quantity = quantity,
+            Unit = unit,
+            Expected = expected,
+            Ours = ours,
+            Within = within,
+            Provenance = new Provenance { Source = source, How = how },
+        }.Verify();
 }

@@ -143,7 +143,8 @@ public class GapStreamChecks
         Source = GapSource.Tabulated.FromColumns(Marked, [0, 1], [flow, flow], [T, T], Given("given with the check")),
         Vents = [Vent.BelowNozzle(d.Tube, new VentHoles { Diameter = Length.FromMillimeters(diameter), WallThickness = Length.FromMillimeters(0.5), Count = count }, Length.FromMillimeters(0.5))],
         Joint = d.Joint.Coupler with { BreakawayForce = Force.FromNewtons(2000), SlidingForce = Force.FromNewtons(2000) },
-    }) with { Horizon = Duration.FromSeconds(0.5) };
+    }) with
+    { Horizon = Duration.FromSeconds(0.5) };
 
     private static GapProblem Gap(Func<GapDesign, GapDesign> change) => Gap(StartingGaps.Bore18mm, change);
 
