@@ -12,14 +12,6 @@ internal static class GasCheck
     /// <summary>Closed forms and quadratures where the reference carries ten digits.</summary>
     public static Tolerance TenDigits { get; } = Tolerance.Relative(6e-10, "closed form, reference given to ten digits");
 
-    public static void Verify(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck
-    {
-        Floor = "Gases",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = within,
-        Provenance = source,
-    }.Verify();
+    public static void Verify(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) =>
+        OutsideCheck.Verify("Gases", quantity, unit, expected, ours, within, source);
 }

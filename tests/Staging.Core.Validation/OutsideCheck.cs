@@ -22,6 +22,18 @@ public sealed record OutsideCheck
 
     public double Deviation => Math.Abs(Ours - Expected);
 
+    /// <summary>Makes a check of its parts, in their order above, and asserts it.</summary>
+    public static void Verify(string floor, string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck
+    {
+        Floor = floor,
+        Quantity = quantity,
+        Unit = unit,
+        Expected = expected,
+        Ours = ours,
+        Within = within,
+        Provenance = source,
+    }.Verify();
+
     /// <summary>Asserts the comparison and enters it in the table of the run.</summary>
     public void Verify()
     {

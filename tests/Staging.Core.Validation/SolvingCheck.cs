@@ -3,14 +3,6 @@ namespace Staging.Core.Validation;
 /// <summary>Short form of an outside check on the Solving floor.</summary>
 internal static class SolvingCheck
 {
-    public static void Verify(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck
-    {
-        Floor = "Solving",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = within,
-        Provenance = source,
-    }.Verify();
+    public static void Verify(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) =>
+        OutsideCheck.Verify("Solving", quantity, unit, expected, ours, within, source);
 }

@@ -137,14 +137,6 @@ public class FrontTravelChecks
         Provenance = new Provenance { Source = "Given with the check", How = Evidence.ComputedFromFormula },
     };
 
-    private static void Verify(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck
-    {
-        Floor = "Fronts",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = within,
-        Provenance = source,
-    }.Verify();
+    private static void Verify(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) =>
+        OutsideCheck.Verify("Fronts", quantity, unit, expected, ours, within, source);
 }

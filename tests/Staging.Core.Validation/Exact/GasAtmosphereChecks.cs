@@ -74,14 +74,6 @@ public class GasAtmosphereChecks
         Check($"site air density at the ground, {where}", "kg/m3", rho, ground.Density_kg_per_m3, Tolerance.Relative(7e-4, "an ideal mixture leaves out the compressibility factor, 0.9994 and nearer to 1, and takes 28.9644 for 28.96546 g/mol"), Cipm2007);
     }
 
-    private static void Check(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck
-    {
-        Floor = "Gases",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = within,
-        Provenance = source,
-    }.Verify();
+    private static void Check(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) =>
+        OutsideCheck.Verify("Gases", quantity, unit, expected, ours, within, source);
 }

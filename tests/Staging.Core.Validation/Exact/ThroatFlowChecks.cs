@@ -21,14 +21,6 @@ public class ThroatFlowChecks
         Check($"C*, gamma {gamma:0.###}", factor, IsentropicFlow.CriticalFlowFactor(gamma));
     }
 
-    private static void Check(string quantity, double expected, double ours) => new OutsideCheck
-    {
-        Floor = "Gases",
-        Quantity = quantity,
-        Unit = "-",
-        Expected = expected,
-        Ours = ours,
-        Within = Tolerance.ClosedForm,
-        Provenance = Naca1135,
-    }.Verify();
+    private static void Check(string quantity, double expected, double ours) =>
+        OutsideCheck.Verify("Gases", quantity, "-", expected, ours, Tolerance.ClosedForm, Naca1135);
 }

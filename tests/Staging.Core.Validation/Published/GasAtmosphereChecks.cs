@@ -54,14 +54,6 @@ public class GasAtmosphereChecks
     /// <summary>The table prints five significant digits.</summary>
     private static Tolerance Printed(double value) => Tolerance.Printed(4 - (int)Math.Floor(Math.Log10(value)));
 
-    private static void Check(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) => new OutsideCheck
-    {
-        Floor = "Gases",
-        Quantity = $"US1976 {quantity}",
-        Unit = unit,
-        Expected = expected,
-        Ours = ours,
-        Within = within,
-        Provenance = source,
-    }.Verify();
+    private static void Check(string quantity, string unit, double expected, double ours, Tolerance within, Provenance source) =>
+        OutsideCheck.Verify("Gases", $"US1976 {quantity}", unit, expected, ours, within, source);
 }

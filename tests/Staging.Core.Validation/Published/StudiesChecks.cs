@@ -53,16 +53,8 @@ public class StudiesChecks
         Check("3 of 50, Clopper-Pearson, upper end at 99 %", 0.202706269, exact.High, Tolerance.Printed(9), source, Evidence.SeenInSource);
     }
 
-    internal static void Check(string quantity, double expected, double ours, Tolerance within, string source, Evidence how) => new OutsideCheck
-    {
-        Floor = "Studies",
-        Quantity = quantity,
-        Unit = "-",
-        Expected = expected,
-        Ours = ours,
-        Within = within,
-        Provenance = new Provenance { Source = source, How = how },
-    }.Verify();
+    internal static void Check(string quantity, double expected, double ours, Tolerance within, string source, Evidence how) =>
+        OutsideCheck.Verify("Studies", quantity, "-", expected, ours, within, new Provenance { Source = source, How = how });
 
     private static uint[] Words(string text) => [.. text.Split(' ').Select(w => uint.Parse(w, NumberStyles.HexNumber, CultureInfo.InvariantCulture))];
 }
