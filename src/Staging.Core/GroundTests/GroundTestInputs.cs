@@ -9,9 +9,6 @@ namespace Staging.Core.GroundTests;
 /// <summary>What is not known of the gaps of a series, as its tests share it.</summary>
 public static class GroundTestInputs
 {
-    /// <summary>Greatest force that a joint may have [N].</summary>
-    private const double MaxForce = 2000;
-
     /// <summary>
     /// The breakaway force of every joint over the force that its record states: how a builder's joints differ from
     /// what is written of them. The sliding force keeps its ratio to it.
@@ -19,7 +16,8 @@ public static class GroundTestInputs
     /// <param name="spread">How it scatters [-].</param>
     /// <returns>The input <c>joint.over-stated</c>.</returns>
     public static StudyInput<GapProblem> BreakawayOverStated(Distribution spread) => new("joint.over-stated", "-", spread,
-        (p, v) => p.With(breakaway: Force.FromNewtons(Math.Min(v * p.Design.Joint.Coupler.BreakawayForce.Newtons, MaxForce))));
+        (p, v) => p.With(breakaway: Force.FromNewtons(
+            Math.Min(v * p.Design.Joint.Coupler.BreakawayForce.Newtons, FrictionJoint.MaxForce_N))));
 
     /// <summary>
     /// The inputs of <see cref="GapInputs.JudgedFor"/>, with one change: tests have joints of several forces, so that

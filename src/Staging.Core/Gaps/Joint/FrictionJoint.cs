@@ -6,17 +6,20 @@ namespace Staging.Core.Gaps;
 /// <remarks>The sliding force falls in proportion to the length still engaged, because less surface rubs.</remarks>
 public sealed record FrictionJoint
 {
+    /// <summary>Strongest joint that can be described [N].</summary>
+    internal const double MaxForce_N = 2000;
+
     /// <summary>Diameter over which the gap pressure pushes the stages apart [m], 2 mm to 300 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length PressureDiameter { get; init => field = Guard.In(value, 0.002, 0.3); }
 
     /// <summary>Force that starts the joint sliding [N], 0 to 2000.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Force BreakawayForce { get; init => field = Guard.In(value, 0, 2000); }
+    public required Force BreakawayForce { get; init => field = Guard.In(value, 0, MaxForce_N); }
 
     /// <summary>Friction while sliding at full engagement [N], 0 to 2000; at most the breakaway force.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Force SlidingForce { get; init => field = Guard.In(value, 0, 2000); }
+    public required Force SlidingForce { get; init => field = Guard.In(value, 0, MaxForce_N); }
 
     /// <summary>Engaged length: travel after which the joint opens [m], 0.5 mm to 500 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

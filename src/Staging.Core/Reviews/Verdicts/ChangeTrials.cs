@@ -11,9 +11,6 @@ internal static class ChangeTrials
     /// <summary>Factor on the force of a joint that opens too early, and on the length of a gap [-].</summary>
     private const double Firmer = 2, Shorter = 0.5;
 
-    /// <summary>Strongest joint that can be described [N].</summary>
-    private const double MaxForce = 2000;
-
     public static IEnumerable<TriedChange> Of(GapRun run, GapIgnition gap, VentAdvice? advice, CancellationToken cancel)
     {
         if (run.Outcome.IsLitBeforeParting)
@@ -24,10 +21,11 @@ internal static class ChangeTrials
         if (advice is { Run: { } drilled })
             yield return new TriedChange($"the vents asked for ({string.Join("; ", advice.Walls)})", drilled);
         double force = problem.Design.Joint.Coupler.BreakawayForce.Newtons;
-        if (run.TimeOf(GapEventKind.JointOpens) is not null && force is > 0 and <= MaxForce / Firmer)
+        bool opens = run.TimeOf(GapEventKind.JointOpens) is not null;
+        if (opens && force is > 0 and <= FrictionJoint.MaxForce_N / Firmer)
             yield return Try(Invariant.Text($"a joint of {Firmer * force:G4} N instead of {force:G4} N"),
                 problem.With(breakaway: Force.FromNewtons(Firmer * force)));
-        if (run.TimeOf(GapEventKind.JointOpens) is not null && problem.Design.Joint.Tape is { Strength.Newtons: <= MaxForce / Firmer } tape)
+        if (opens && problem.Design.Joint.Tape is { Strength.Newtons: <= FrictionJoint.MaxForce_N / Firmer } tape)
             yield return Try(Invariant.Text($"tape of {Firmer * tape.Strength.Newtons:G4} N instead of {tape.Strength.Newtons:G4} N"),
                 problem.With(joint: StageJoint.Taped(problem.Design.Joint.Coupler, tape with { Strength = Firmer * tape.Strength })));
         if (HalfAsLong(problem, gap, advice) is { } shorter)
