@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using Staging.Core.Gaps;
 using Staging.Core.GroundTests;
+using Staging.Core.Sizing;
 using Staging.Core.Studies;
 using UnitsNet;
 
@@ -157,6 +158,25 @@ public class LearnedTests
         Assert.Equal(0, ranking.Tests[1].Bits, 1e-9);
         Assert.StartsWith("  open ", ranking.ToString().Split('\n')[1], StringComparison.Ordinal);
         Assert.Equal("TST007", Assert.Single(Assert.Throws<InvalidModelException>(() => learned.MostInformative([])).Findings).Code);
+    }
+
+    /// <summary>The odds over an area are those of the gap with that area.</summary>
+    [Fact]
+    public void Odds_over_the_vent_area_are_those_of_each_gap()
+    {
+        var layout = new VentLayout { HoleCount = 2 };
+        Axis areas = Axis.Factors("vent area", "mm2", 20, 80, 3);
+        Learned learned = CheapGap.Learn(Three, 128, answers: (p, m, s, c) => CheapGap.Answer(
+            p.With(breakaway: p.Design.Joint.Coupler.BreakawayForce * (p.Design.TotalVentArea.SquareMillimeters / 40)), m, s, c));
+        SweepLine<LearnedOdds> odds = learned.VentOdds(CheapGap.Of(250), layout, areas);
+        for (int i = 0; i < areas.Values.Length; i++)
+        {
+            LearnedOdds one = learned.Odds(CheapGap.Of(250).WithVents(layout, Area.FromSquareMillimeters(areas.Values[i])));
+            Assert.Equal((one.Before, one.After), (odds.Results[i].Before, odds.Results[i].After));
+        }
+
+        Assert.True(odds.Results[0].After < odds.Results[2].After);
+        Assert.Contains("mm2", Assert.Throws<ArgumentException>(() => learned.VentOdds(CheapGap.Of(250), layout, Axis.Even("area", "cm2", 1, 2, 3))).Message, StringComparison.Ordinal);
     }
 
     [Fact]
