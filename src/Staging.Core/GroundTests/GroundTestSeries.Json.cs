@@ -13,17 +13,15 @@ public sealed partial record GroundTestSeries
 
     /// <summary>
     /// The published JSON Schema of a series, draft 2020-12, as in <c>docs/schema/ground-tests.schema.json</c>. It
-    /// comes
-    /// from the same description as the reader.
+    /// comes from the same description as the reader.
     /// </summary>
     public static string Schema => MadeSchema.Value;
 
     /// <summary>Reads a series from its text.</summary>
     /// <remarks>
     /// Reading is as strict as that of a plan, and gaps are written in the terms of one: every quantity states its
-    /// unit,
-    /// an object may start from a named set, and own gaps stand under <c>gaps</c>. Records that contradict themselves
-    /// are problems of the text: all problems are told at once.
+    /// unit, an object may start from a named set, and own gaps stand under <c>gaps</c>. Records that contradict
+    /// themselves are problems of the text: all problems are told at once.
     /// </remarks>
     /// <param name="json">The text.</param>
     /// <param name="openTrace">Opens a pressure trace by the name that the text gives; the reader is disposed of here.

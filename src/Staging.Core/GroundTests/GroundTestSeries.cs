@@ -71,8 +71,7 @@ public sealed partial record GroundTestSeries
     /// <param name="cancellationToken">Stops it.</param>
     /// <returns>What is believed after the tests: the same bits for any number of threads.</returns>
     /// <exception cref="InvalidModelException"><see cref="Check"/> reports errors, a gap refuses what an unknown can
-    /// be,
-    /// or nothing fits the tests: with a reason.</exception>
+    /// be, or nothing fits the tests: with a reason.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of cases is outside its range.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public Learned Learn(int cases, ulong seed = 0, StudyOptions? options = null, IProgress<StudyProgress>? progress = null,

@@ -41,8 +41,7 @@ public sealed class Learned
 
     /// <summary>
     /// What there is to say: tests that the model calls impossible or hardly explains, by name (TST010, TST011); too
-    /// few
-    /// cases; unknowns that the tests cannot tell apart.
+    /// few cases; unknowns that the tests cannot tell apart.
     /// </summary>
     public ImmutableArray<ModelFinding> Findings { get; }
 
@@ -85,7 +84,7 @@ public sealed class Learned
         IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(next);
-        RunnableGap gap = study.Runnable(next, model ?? new GapModel.TwoZone(), SolverOptions.ForGaps);
+        RunnableGap gap = study.Runnable(next, model ?? new GapModel.TwoZone(), SolverOptions.ForStudies);
         return Posterior.Odds((values, stop) => gap.Lights(values, stop), runs, options, progress, cancellationToken);
     }
 
@@ -112,7 +111,7 @@ public sealed class Learned
         if (areas.Name.Unit != "mm2")
             throw new ArgumentException($"The axis {areas.Name} has to be in mm2.", nameof(areas));
         Dictionary<double, RunnableGap> gaps = areas.Values.ToDictionary(mm2 => mm2, mm2 => study.Runnable(
-            next.WithVents(layout, Area.FromSquareMillimeters(mm2)), model ?? new GapModel.TwoZone(), SolverOptions.ForGaps));
+            next.WithVents(layout, Area.FromSquareMillimeters(mm2)), model ?? new GapModel.TwoZone(), SolverOptions.ForStudies));
         return Posterior.OddsAlong(areas, (values, mm2, stop) => gaps[mm2].Lights(values, stop), runs, options, progress,
             cancellationToken);
     }

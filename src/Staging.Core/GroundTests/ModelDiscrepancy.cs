@@ -5,8 +5,7 @@ namespace Staging.Core.GroundTests;
 /// <summary>How far the model may be off even with the right inputs: what its likelihoods allow for.</summary>
 /// <remarks>
 /// These are judgements, and everything that is learned hangs on them: too small, and the ranges after the tests are
-/// too
-/// narrow. They also stand for what differs from one motor to the next, since all tests share one set of inputs.
+/// too narrow. They also stand for what differs from one motor to the next, since all tests share one set of inputs.
 /// </remarks>
 public sealed record ModelDiscrepancy
 {

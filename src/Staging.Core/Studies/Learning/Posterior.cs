@@ -6,9 +6,8 @@ namespace Staging.Core.Studies;
 /// <typeparam name="T">The model.</typeparam>
 /// <remarks>
 /// Immutable; may be read from any thread. Everything in it holds if the prior and the likelihoods hold: a model that
-/// is
-/// wrong in a way that its likelihoods do not allow for gives ranges that are too narrow. Look at the effective number
-/// of cases first: with few of them all numbers are rough.
+/// is wrong in a way that its likelihoods do not allow for gives ranges that are too narrow. Look at the effective
+/// number of cases first: with few of them all numbers are rough.
 /// </remarks>
 public sealed class Posterior<T>
 {
@@ -49,8 +48,7 @@ public sealed class Posterior<T>
 
     /// <summary>
     /// The power to which all likelihoods were raised [-], 1 where nothing had to be: below 1 the observations count
-    /// for
-    /// less than they say, and the ranges are wider.
+    /// for less than they say, and the ranges are wider.
     /// </summary>
     public double Exponent => after.Exponent;
 
@@ -130,8 +128,7 @@ public sealed class Posterior<T>
 
     /// <summary>The probability of something in the model, before and after the observations.</summary>
     /// <param name="probability">Its probability in one case [-], 0 to 1: of something that happens or not, 1 or 0.
-    /// Pure,
-    /// and called on any thread. An <see cref="ArgumentException"/> counts as 0.</param>
+    /// Pure, and called on any thread. An <see cref="ArgumentException"/> counts as 0.</param>
     /// <param name="runs">Model runs at most, about, 10 or more; null, the default, runs every case once.</param>
     /// <param name="options">Threads; null for all cores.</param>
     /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
@@ -167,8 +164,7 @@ public sealed class Posterior<T>
     /// <summary>How much an observation that has not been made would teach, as expected now.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="classes">The probability of each class of its outcome in one case [-], summing to 1: with the
-    /// chance
-    /// that the model is wrong in it. Pure, and called on any thread.</param>
+    /// chance that the model is wrong in it. Pure, and called on any thread.</param>
     /// <param name="runs">Model runs at most, about, 10 or more; null, the default, runs every case that has
     /// weight.</param>
     /// <param name="options">Threads; null for all cores.</param>
