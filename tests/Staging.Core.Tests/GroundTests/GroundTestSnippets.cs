@@ -17,9 +17,9 @@ public class GroundTestSnippets
         #region ground-tests
         GroundTestSeries tests = GroundTestSeries.Read(file);
         Learned learned = tests.Learn(cases);
-        Console.WriteLine(learned);                                    // effective number of cases, each unknown, each test
-        Console.WriteLine(learned.Odds(next));                         // odds of the next design before and after
-        Console.WriteLine(learned.MostInformative(candidates.Tests));  // which test would teach most
+        Console.WriteLine(learned); // effective number of cases, each unknown, each test
+        Console.WriteLine(learned.Odds(next)); // odds of the next design before and after
+        Console.WriteLine(learned.MostInformative(candidates.Tests)); // which test would teach most
         #endregion
         Assert.Equal(17, learned.Posterior.Inputs.Length);
         Assert.Equal(10, learned.Explained.Length);
