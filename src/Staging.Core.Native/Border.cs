@@ -23,7 +23,7 @@ internal static unsafe class Border
 #pragma warning restore CA1031
         {
             Status status = Of(thrown);
-            Tell(error, status == Status.Fault ? $"fault of the library: {thrown.GetType().Name}: {thrown.Message}" : thrown.Message);
+            Tell(error, Words(status, thrown));
             return (int)status;
         }
     }
@@ -37,6 +37,14 @@ internal static unsafe class Border
         BadHandleException => Status.BadHandle,
         OutOfMemoryException => Status.NoMemory,
         _ => Status.Fault,
+    };
+
+    /// <summary>The message; that of an argument without what the runtime adds, since it names the argument itself.</summary>
+    private static string Words(Status status, Exception thrown) => status switch
+    {
+        Status.Fault => $"fault of the library: {thrown.GetType().Name}: {thrown.Message}",
+        Status.BadArgument => thrown.Message.Split(" (Parameter '")[0],
+        _ => thrown.Message,
     };
 
     private static void Tell(byte** error, string text)

@@ -11,7 +11,7 @@ internal static class Handles
 {
     private static readonly ConcurrentDictionary<nint, object> Held = new();
 
-    private static nint last;
+    private static long last;
 
     /// <summary>How many are held.</summary>
     public static int Count => Held.Count;
@@ -19,7 +19,7 @@ internal static class Handles
     /// <summary>Keeps an object until its handle is released.</summary>
     public static nint Keep(object thing)
     {
-        nint handle = Interlocked.Increment(ref last);
+        nint handle = (nint)Interlocked.Increment(ref last);
         Held[handle] = thing;
         return handle;
     }

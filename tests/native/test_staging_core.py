@@ -33,8 +33,8 @@ class Errors(unittest.TestCase):
     def test_values_out_of_range_are_named(self):
         review = DEMO.review(cases=0)
         for call, words in [
-            (lambda: DEMO.review(cases=-1), "cases.*-1.*0.*1000000"),
-            (lambda: DEMO.odds(cases=0), "cases.*0.*1.*1000000"),
+            (lambda: DEMO.review(cases=-1), r"cases is -1; it must be between 0 and 1E\+06\.$"),
+            (lambda: DEMO.odds(cases=0), r"cases is 0; it must be between 1 and 1E\+06\.$"),
             (lambda: DEMO.odds(cases=2**32 + 5), "4294967301.*2147483647"),
             (lambda: DEMO.odds(seed=-1), "-1.*18446744073709551615"),
             (lambda: DEMO.odds(threads=2000), "Threads.*2000.*1.*1024"),
@@ -76,11 +76,11 @@ class Reviews(unittest.TestCase):
         print(review.verdict.name, review.report()["apogee_m"])
         # endregion
         self.assertEqual(staging.Verdict.MAY_LIGHT, review.verdict)
-        self.assertEqual(pathlib.Path(os.environ["STAGING_REVIEW"]).read_text(), review.json() + "\n")
+        self.assertEqual(pathlib.Path(os.environ["STAGING_REVIEW"]).read_text().rstrip(), review.json().rstrip())
 
     def test_verdicts_of_other_plans(self):
-        for name, verdict in [("vents-too-large", staging.Verdict.STAYS_COLD), ("closed-gap", staging.Verdict.STAYS_COLD)]:
-            self.assertEqual(verdict, staging.Plan.read(SAMPLES / f"plans/{name}.json").review().verdict, name)
+        for name, verdict in [("electronics", staging.Verdict.LIGHTS), ("nested-tubes-inner-only", staging.Verdict.STAYS_COLD)]:
+            self.assertEqual(verdict, staging.Plan.read(SAMPLES / f"plans/{name}.json").review(cases=20).verdict, name)
 
     def test_a_plan_written_and_read_is_the_same(self):
         self.assertEqual(DEMO.json(), staging.Plan.parse(DEMO.json()).json())
