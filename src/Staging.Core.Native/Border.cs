@@ -39,7 +39,7 @@ internal static unsafe class Border
         _ => Status.Fault,
     };
 
-    /// <summary>The message; that of an argument without what the runtime adds, since it names the argument itself.</summary>
+    /// <summary>The message; that of an argument without what the runtime adds, since it names it already.</summary>
     private static string Words(Status status, Exception thrown) => status switch
     {
         Status.Fault => $"fault of the library: {thrown.GetType().Name}: {thrown.Message}",

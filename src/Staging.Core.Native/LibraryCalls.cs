@@ -7,7 +7,9 @@ namespace Staging.Core.Native;
 /// <summary>Versions, and what callers give back. Every call is described in <c>staging_core.h</c>.</summary>
 internal static unsafe class LibraryCalls
 {
-    /// <summary>Raised when a call, a number or a meaning of <c>staging_core.h</c> changes or goes; not when one is added.</summary>
+    /// <summary>
+    /// Raised when a call, a number or a meaning of <c>staging_core.h</c> changes or goes; not when one is added.
+    /// </summary>
     private const int AbiVersion = 1;
 
     /// <summary>Made once and never freed.</summary>

@@ -15,15 +15,17 @@ internal sealed class Table(int rows, ImmutableArray<TableColumn> columns)
 
     /// <summary>The course of a gap.</summary>
     public static Table Of(GapColumns gap) => new(gap.Time_s.Length,
-        [new("time", "s", gap.Time_s), .. Enum.GetValues<GapChannel>().Select(c => new TableColumn(Word(c), GapColumns.UnitOf(c), gap[c]))]);
+        [Time(gap.Time_s), .. Enum.GetValues<GapChannel>().Select(c => new TableColumn(Word(c), GapColumns.UnitOf(c), gap[c]))]);
 
     /// <summary>The flight of a body.</summary>
     public static Table Of(FlightColumns body) => new(body.Time_s.Length,
-        [new("time", "s", body.Time_s), .. Enum.GetValues<FlightChannel>().Select(c => new TableColumn(Word(c), FlightColumns.UnitOf(c), body[c]))]);
+        [Time(body.Time_s), .. Enum.GetValues<FlightChannel>().Select(c => new TableColumn(Word(c), FlightColumns.UnitOf(c), body[c]))]);
 
     /// <summary>The cases of a study: inputs first, then measures.</summary>
     public static Table Of(CaseColumns cases) => new(cases.Index.Length,
         [.. cases.Inputs.Concat(cases.Measures).Select(c => new TableColumn(c.Name.Name, c.Name.Unit, c.Values, c.Present))]);
+
+    private static TableColumn Time(ReadOnlyMemory<double> time_s) => new("time", "s", time_s);
 
     private static string Word(Enum channel) => JsonNamingPolicy.CamelCase.ConvertName(channel.ToString());
 }

@@ -6,7 +6,7 @@ internal sealed class TableColumn
     private readonly double[] values;
     private readonly bool[] present;
 
-    /// <summary>Makes a column; what is not a finite number counts as absent, so that none crosses the border.</summary>
+    /// <summary>Makes a column; what is not a finite number counts as absent, so that none crosses.</summary>
     public TableColumn(string name, string unit, ReadOnlyMemory<double> values, ReadOnlyMemory<bool>? present = null)
     {
         (Name, Unit) = (name, unit);

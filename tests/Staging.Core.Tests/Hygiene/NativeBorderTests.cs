@@ -74,7 +74,7 @@ public partial class NativeBorderTests
     [GeneratedRegex(@"^(?:staging_status|const char \*|void|u?int\d+_t) ?\*?(staging_\w+)\(", RegexOptions.Multiline)]
     private static partial Regex Prototype();
 
-    [GeneratedRegex(@"\b(?:""|library\.)(staging_\w+)")]
+    [GeneratedRegex(@"(?:""|\b(?:LIBRARY|library)\.)(staging_\w+)")]
     private static partial Regex PythonCall();
 
     [GeneratedRegex(@"\b([A-Z][A-Z_]+) = (\d+)")]
