@@ -56,7 +56,7 @@ public partial class NativeBorderTests
     {
         string versions = File.ReadAllText(Path.Combine(Repository.Root, "Directory.Packages.props"));
         string targets = Repository.Files("src/Staging.Core/package", "*.targets").Single().Text;
-        Match range = Regex.Match(versions, @"""UnitsNet"" Version=""\[([\d.]+), ([\d.]+)-0\)""");
+        Match range = Regex.Match(versions, @"""UnitsNet"" Version=""\[([\d.]+), ([\d.]+)\)""");
         Assert.Contains($"<_StagingCoreUnitsFrom>{range.Groups[1].Value}<", targets, StringComparison.Ordinal);
         Assert.Contains($"<_StagingCoreUnitsBelow>{range.Groups[2].Value}<", targets, StringComparison.Ordinal);
     }
