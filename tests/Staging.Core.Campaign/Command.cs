@@ -1,0 +1,100 @@
+using System.Globalization;
+using Staging.Core.Campaign.Drawing;
+using Staging.Core.Campaign.Oracle;
+using Staging.Core.Campaign.Subjects;
+
+namespace Staging.Core.Campaign;
+
+/// <summary>Runs what the command line asks for, and tells it.</summary>
+internal static class Command
+{
+    private const int Block = 64;
+
+    /// <summary>Failures of one kind that are shrunk and written; the others are counted.</summary>
+    private const int MostWritten = 3;
+
+    private static readonly ISubject[] All = [new GapSubject(), new FlightSubject(), new PlanSubject(), new StudySubject(), new GroundTestSubject()];
+
+    public static int Run(string[] words, TextWriter output)
+    {
+        try
+        {
+            var asked = Arguments.Of(words);
+            if (asked.Replay is { } path)
+                return Replay(path, output);
+            ISubject[] subjects = asked.Kind is null ? All : [Named(asked.Kind)];
+            return subjects.Sum(s => Try(s, asked, output)) == 0 ? 0 : 1;
+        }
+        catch (Exception e) when (e is FormatException or IOException)
+        {
+            output.WriteLine(e.Message);
+            output.WriteLine(Arguments.Usage);
+            return 2;
+        }
+    }
+
+    private static int Try(ISubject subject, Arguments asked, TextWriter output)
+    {
+        var tally = new Tally(subject.Name, subject.Steps);
+        var parallel = new ParallelOptions { MaxDegreeOfParallelism = asked.Threads };
+        for (long from = asked.First, end = asked.First + asked.Count; from < end; from += Block)
+        {
+            var block = new Trial[Math.Min(Block, end - from)];
+            long begin = from;
+            Parallel.For(0, block.Length, parallel, i =>
+                block[i] = Trial.Of(subject, () => new Draws(asked.Seed, begin + i, asked.Range), begin + i));
+            tally.Add(block);
+        }
+
+        output.WriteLine(tally.Table());
+        foreach (IGrouping<string, Trial> kind in tally.Failed.GroupBy(t => t.Facts.Faults[0].Kind))
+        {
+            foreach (Trial trial in kind.Take(MostWritten))
+                Write(subject, asked, trial, output);
+        }
+
+        return tally.Failed.Count;
+    }
+
+    private static void Write(ISubject subject, Arguments asked, Trial trial, TextWriter output)
+    {
+        Fault fault = trial.Facts.Faults[0];
+        var draws = new Draws(asked.Seed, trial.Number, asked.Range);
+        subject.Make(draws);
+        Dictionary<string, double> smallest = new Shrinking(subject, fault.Kind).Shrink(draws.Unusual);
+        Trial again = Trial.Of(subject, () => new Draws(smallest), trial.Number);
+        Fault told = again.Facts.Faults.FirstOrDefault(f => f.Kind == fault.Kind) ?? fault;
+        string range = asked.Range == DrawRange.Edges ? "edges" : "realistic";
+        string name = string.Create(CultureInfo.InvariantCulture, $"{subject.Name}-{fault.Kind.Replace(' ', '-')}-{range}-{asked.Seed}-{trial.Number}.txt");
+        string path = Path.Combine(asked.Found, name);
+        new CaseFile(subject.Name, smallest).Write(path, told, string.Create(CultureInfo.InvariantCulture,
+            $"found as case {trial.Number} of seed {asked.Seed}, range {range}"));
+        output.WriteLine($"{path}: {told.Kind}: {told.Detail}");
+    }
+
+    private static int Replay(string path, TextWriter output)
+    {
+        string[] files = Directory.Exists(path) ? [.. Directory.GetFiles(path, "*.txt").Order(StringComparer.Ordinal)] : [path];
+        int failed = 0;
+        foreach (string file in files)
+        {
+            var kept = CaseFile.Read(file);
+            Facts facts = Trial.Of(Named(kept.Kind), () => kept.Draws, 0).Facts;
+            failed += facts.Ending == Ending.Failed ? 1 : 0;
+            string told = facts.Ending switch
+            {
+                Ending.Failed => string.Join("; ", facts.Faults.Take(3).Select(f => $"{f.Kind}: {f.Detail}")),
+                Ending.Refused => $"refused: {facts.Refusal}",
+                Ending.NotSolved => $"not solved: {facts.Gave}",
+                _ => $"answered: {facts.Answer}",
+            };
+            output.WriteLine($"{Path.GetFileName(file)}: {told}, {facts.Steps} steps");
+        }
+
+        output.WriteLine($"{files.Length} kept cases, {failed} of them fail.");
+        return failed == 0 ? 0 : 1;
+    }
+
+    private static ISubject Named(string kind) =>
+        All.FirstOrDefault(s => s.Name == kind) ?? throw new FormatException($"There is no kind {kind}; there are {string.Join(", ", All.Select(s => s.Name))}.");
+}
