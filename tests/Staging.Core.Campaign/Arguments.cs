@@ -12,6 +12,7 @@ internal sealed record Arguments
         --first N      number of the first (0)
         --seed N       seed (1)
         --range realistic|edges   how far values are drawn (realistic)
+        --minutes N    begins no further cases of a kind after so many minutes (no limit); the hash is that of the cases tried
         --threads N    threads (1); the answers do not depend on it
         --found DIR    where failing cases are written, shrunk (artifacts/campaign)
         --replay PATH  runs kept cases instead: a file, or a folder of them
@@ -26,6 +27,8 @@ internal sealed record Arguments
     public ulong Seed { get; private set; } = 1;
 
     public DrawRange Range { get; private set; }
+
+    public long Minutes { get; private set; } = long.MaxValue;
 
     public int Threads { get; private set; } = 1;
 
@@ -67,6 +70,9 @@ internal sealed record Arguments
                 Range = Enum.TryParse(value, ignoreCase: true, out DrawRange range) && Enum.IsDefined(range)
                     ? range
                     : throw new FormatException($"--range {value}: it is realistic or edges.");
+                break;
+            case "--minutes":
+                Minutes = Whole(name, value);
                 break;
             case "--threads":
                 Threads = (int)Math.Clamp(Whole(name, value), 1, 64);

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using Staging.Core.Campaign.Drawing;
 using Staging.Core.Campaign.Oracle;
@@ -8,7 +9,7 @@ namespace Staging.Core.Campaign;
 /// <summary>Runs what the command line asks for, and tells it.</summary>
 internal static class Command
 {
-    private const int Block = 64;
+    private const int Block = 16;
 
     /// <summary>Failures of one kind that are shrunk and written; the others are counted.</summary>
     private const int MostWritten = 3;
@@ -37,7 +38,8 @@ internal static class Command
     {
         var tally = new Tally(subject.Name, subject.Steps);
         var parallel = new ParallelOptions { MaxDegreeOfParallelism = asked.Threads };
-        for (long from = asked.First, end = asked.First + asked.Count; from < end; from += Block)
+        long begun = Stopwatch.GetTimestamp();
+        for (long from = asked.First, end = asked.First + asked.Count; from < end && Stopwatch.GetElapsedTime(begun).TotalMinutes < asked.Minutes; from += Block)
         {
             var block = new Trial[Math.Min(Block, end - from)];
             long begin = from;

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using Staging.Core.Campaign.Subjects;
 
@@ -9,14 +10,20 @@ namespace Staging.Core.Campaign;
 /// </summary>
 internal sealed class Shrinking(ISubject subject, string kind)
 {
-    private const int MostTrials = 600;
+    private const int MostTrials = 400;
 
+    /// <summary>Time after which what is smallest by then is kept [s].</summary>
+    private const double Longest = 40;
+
+    private readonly long begun = Stopwatch.GetTimestamp();
     private int trials;
+
+    private bool IsOver => trials >= MostTrials || Stopwatch.GetElapsedTime(begun).TotalSeconds > Longest;
 
     public Dictionary<string, double> Shrink(IReadOnlyDictionary<string, double> failing)
     {
         var values = new Dictionary<string, double>(failing, StringComparer.Ordinal);
-        for (int parts = 2; trials < MostTrials;)
+        for (int parts = 2; !IsOver;)
         {
             string[] names = [.. values.Keys.Order(StringComparer.Ordinal)];
             if (names.Length == 0)
@@ -45,7 +52,7 @@ internal sealed class Shrinking(ISubject subject, string kind)
 
     private bool Takes(Dictionary<string, double> values, Dictionary<string, double> smaller)
     {
-        if (trials >= MostTrials)
+        if (IsOver)
             return false;
         trials++;
         if (!Fails(smaller))
@@ -57,7 +64,7 @@ internal sealed class Shrinking(ISubject subject, string kind)
     }
 
     private bool Fails(IReadOnlyDictionary<string, double> values) =>
-        Trial.Of(subject, () => new Drawing.Draws(values), 0).Facts.Faults.Any(f => f.Kind == kind);
+        Trial.Of(subject, () => new Drawing.Draws(values), 0, twice: kind == Trial.Differs).Facts.Faults.Any(f => f.Kind == kind);
 
     private static Dictionary<string, double> Without(Dictionary<string, double> values, string[] names) =>
         values.Where(v => !names.Contains(v.Key)).ToDictionary(v => v.Key, v => v.Value, StringComparer.Ordinal);

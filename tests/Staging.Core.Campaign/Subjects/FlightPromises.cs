@@ -44,11 +44,12 @@ internal static class FlightPromises
             facts.Column($"{body.Name} {channel}", columns[channel].Span);
         foreach (double mass in columns[FlightChannel.Mass].Span)
             facts.Within("mass not above zero", body.Name, mass, double.Epsilon, double.MaxValue);
-        if (body.Outcome is FlightOutcome.NotSolved)
+        // The ledger is that of the way up: in steady descent the speed is the terminal one and is not integrated.
+        if (body.Outcome is FlightOutcome.NotSolved || body.ApogeeTime is null)
             return;
         EnergyLedger ledger = body.EnergyLedger();
         facts.Read("energy", ledger);
         double allowed = Math.Max(1e-10, run.Options.Solver.RelativeTolerance * run.Statistics.AcceptedSteps);
-        facts.Within("ledger of energy", body.Name, ledger.Residual, -allowed, allowed);
+        facts.Within("ledger of energy", $"{body.Name}, from {body.Start} to apogee at {body.ApogeeTime} or {body.End}, {ledger}:", ledger.Residual, -allowed, allowed);
     }
 }

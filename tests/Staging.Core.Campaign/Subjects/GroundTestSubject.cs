@@ -48,7 +48,7 @@ internal sealed class GroundTestSubject : ISubject
         facts.Text("text", learned.ToString());
         foreach (double share in learned.Explained)
             facts.Within("share explained", "Explained", share, 0, 1);
-        LearnedOdds odds = learned.Odds(next, runs: 6, options: new StudyOptions { Threads = 1 });
+        LearnedOdds odds = learned.Odds(next, runs: 10, options: new StudyOptions { Threads = 1 });
         facts.Read("odds", odds);
     }
 
