@@ -88,7 +88,8 @@ internal sealed record Arguments
         }
     }
 
-    private static long Whole(string name, string value) => long.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out long n)
-        ? n
-        : throw new FormatException($"{name} {value}: a whole number belongs here.");
+    private static long Whole(string name, string value) =>
+        long.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out long n)
+            ? n
+            : throw new FormatException($"{name} {value}: a whole number belongs here.");
 }

@@ -36,7 +36,8 @@ internal sealed record CaseFile(string Kind, IReadOnlyDictionary<string, double>
             $"# {fault.Kind}: {fault.Detail}",
             $"# {found}",
             Kind,
-            .. Values.OrderBy(v => v.Key, StringComparer.Ordinal).Select(v => $"{v.Key} {v.Value.ToString("R", CultureInfo.InvariantCulture)}"),
+            .. Values.OrderBy(v => v.Key, StringComparer.Ordinal)
+                .Select(v => string.Create(CultureInfo.InvariantCulture, $"{v.Key} {v.Value:R}")),
         ]);
     }
 }

@@ -1,20 +1,19 @@
 using System.Diagnostics;
-using System.Globalization;
 using Staging.Core.Campaign.Drawing;
 using Staging.Core.Campaign.Oracle;
 using Staging.Core.Campaign.Subjects;
+using static System.FormattableString;
 
 namespace Staging.Core.Campaign;
 
 /// <summary>Runs what the command line asks for, and tells it.</summary>
 internal static class Command
 {
-    private const int Block = 16;
-
     /// <summary>Failures of one kind that are shrunk and written; the others are counted.</summary>
     private const int MostWritten = 3;
 
-    private static readonly ISubject[] All = [new GapSubject(), new FlightSubject(), new PlanSubject(), new StudySubject(), new GroundTestSubject()];
+    private static readonly ISubject[] All =
+        [new GapSubject(), new FlightSubject(), new PlanSubject(), new StudySubject(), new GroundTestSubject()];
 
     public static int Run(string[] words, TextWriter output)
     {
@@ -39,9 +38,11 @@ internal static class Command
         var tally = new Tally(subject.Name, subject.Steps);
         var parallel = new ParallelOptions { MaxDegreeOfParallelism = asked.Threads };
         long begun = Stopwatch.GetTimestamp();
-        for (long from = asked.First, end = asked.First + asked.Count; from < end && Stopwatch.GetElapsedTime(begun).TotalMinutes < asked.Minutes; from += Block)
+        for (long from = asked.First, end = asked.First + asked.Count; from < end; from += asked.Threads)
         {
-            var block = new Trial[Math.Min(Block, end - from)];
+            if (Stopwatch.GetElapsedTime(begun).TotalMinutes >= asked.Minutes)
+                break;
+            var block = new Trial[Math.Min(asked.Threads, end - from)];
             long begin = from;
             Parallel.For(0, block.Length, parallel, i =>
                 block[i] = Trial.Of(subject, () => new Draws(asked.Seed, begin + i, asked.Range), begin + i));
@@ -49,28 +50,32 @@ internal static class Command
         }
 
         output.WriteLine(tally.Table());
-        foreach (IGrouping<string, Trial> kind in tally.Failed.GroupBy(t => t.Facts.Faults[0].Kind))
+        foreach (IGrouping<string, Trial> kind in tally.Failed.Concat(tally.NotSolved).GroupBy(t => Wrong(t.Facts)))
         {
             foreach (Trial trial in kind.Take(MostWritten))
-                Write(subject, asked, trial, output);
+                Write(subject, asked, kind.Key, trial, output);
         }
 
         return tally.Failed.Count;
     }
 
-    private static void Write(ISubject subject, Arguments asked, Trial trial, TextWriter output)
+    /// <summary>What is wrong with a case, in a word: its first broken promise, or why it was not solved.</summary>
+    private static string Wrong(Facts facts) => facts.Faults.Count > 0 ? facts.Faults[0].Kind : $"not solved {facts.Gave}";
+
+    private static void Write(ISubject subject, Arguments asked, string wrong, Trial trial, TextWriter output)
     {
-        Fault fault = trial.Facts.Faults[0];
         var draws = new Draws(asked.Seed, trial.Number, asked.Range);
         subject.Make(draws);
-        Dictionary<string, double> smallest = new Shrinking(subject, fault.Kind).Shrink(draws.Unusual);
-        Trial again = Trial.Of(subject, () => new Draws(smallest), trial.Number);
-        Fault told = again.Facts.Faults.FirstOrDefault(f => f.Kind == fault.Kind) ?? fault;
+        Dictionary<string, double> smallest = new Shrinking(
+            subject,
+            facts => facts.Faults.Any(f => f.Kind == wrong) || wrong == $"not solved {facts.Gave}",
+            twice: wrong == Trial.Differs).Shrink(draws.Unusual);
+        Facts again = Trial.Of(subject, () => new Draws(smallest), trial.Number).Facts;
+        Fault told = again.Faults.FirstOrDefault(f => f.Kind == wrong) ?? new Fault(wrong, $"{again.Steps} steps");
         string range = asked.Range == DrawRange.Edges ? "edges" : "realistic";
-        string name = string.Create(CultureInfo.InvariantCulture, $"{subject.Name}-{fault.Kind.Replace(' ', '-')}-{range}-{asked.Seed}-{trial.Number}.txt");
-        string path = Path.Combine(asked.Found, name);
-        new CaseFile(subject.Name, smallest).Write(path, told, string.Create(CultureInfo.InvariantCulture,
-            $"found as case {trial.Number} of seed {asked.Seed}, range {range}"));
+        string name = Invariant($"{subject.Name}-{wrong.Replace(' ', '-')}-{range}-{asked.Seed}-{trial.Number}.txt");
+        string path = Path.Combine(asked.Found, name), found = Invariant($"found as case {trial.Number} of seed {asked.Seed}, range {range}");
+        new CaseFile(subject.Name, smallest).Write(path, told, found);
         output.WriteLine($"{path}: {told.Kind}: {told.Detail}");
     }
 
@@ -97,6 +102,6 @@ internal static class Command
         return failed == 0 ? 0 : 1;
     }
 
-    private static ISubject Named(string kind) =>
-        All.FirstOrDefault(s => s.Name == kind) ?? throw new FormatException($"There is no kind {kind}; there are {string.Join(", ", All.Select(s => s.Name))}.");
+    private static ISubject Named(string kind) => All.FirstOrDefault(s => s.Name == kind)
+        ?? throw new FormatException($"There is no kind {kind}; there are {string.Join(", ", All.Select(s => s.Name))}.");
 }

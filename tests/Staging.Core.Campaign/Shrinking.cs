@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Staging.Core.Campaign.Oracle;
 using Staging.Core.Campaign.Subjects;
 
 namespace Staging.Core.Campaign;
@@ -8,7 +9,7 @@ namespace Staging.Core.Campaign;
 /// Makes a failing case smaller while it fails in the same way: values go back to the usual ones, in halves, quarters and one by one
 /// (A. Zeller and R. Hildebrandt, IEEE Trans. Software Eng. 28 (2002) 183-200), and those that stay lose their digits.
 /// </summary>
-internal sealed class Shrinking(ISubject subject, string kind)
+internal sealed class Shrinking(ISubject subject, Func<Facts, bool> fails, bool twice)
 {
     private const int MostTrials = 400;
 
@@ -64,7 +65,7 @@ internal sealed class Shrinking(ISubject subject, string kind)
     }
 
     private bool Fails(IReadOnlyDictionary<string, double> values) =>
-        Trial.Of(subject, () => new Drawing.Draws(values), 0, twice: kind == Trial.Differs).Facts.Faults.Any(f => f.Kind == kind);
+        fails(Trial.Of(subject, () => new Drawing.Draws(values), 0, twice).Facts);
 
     private static Dictionary<string, double> Without(Dictionary<string, double> values, string[] names) =>
         values.Where(v => !names.Contains(v.Key)).ToDictionary(v => v.Key, v => v.Value, StringComparer.Ordinal);

@@ -12,7 +12,7 @@ namespace Staging.Core.Campaign;
 internal sealed record Trial(long Number, Facts Facts, double Seconds)
 {
     /// <summary>Wall time of one run beyond which something is wrong on any machine [s].</summary>
-    public const double FarBeyond = 20;
+    public const double FarBeyond = 60;
 
     /// <summary>The fault of a case whose second run has another digest.</summary>
     public const string Differs = "second run differs";
@@ -60,13 +60,16 @@ internal sealed record Trial(long Number, Facts Facts, double Seconds)
         }
         catch (Exception e)
         {
-            string at = e.StackTrace?.Split('\n').FirstOrDefault(l => l.Contains("Staging.Core.", StringComparison.Ordinal) && !l.Contains("Guard.", StringComparison.Ordinal))?.Trim() ?? "";
-            facts.Break($"exception {e.GetType().Name}", $"{e.Message.ReplaceLineEndings(" ")} {at}");
+            facts.Break($"exception {e.GetType().Name}", $"{e.Message.ReplaceLineEndings(" ")} {Place(e)}");
         }
 
         return facts;
     }
 
-    private static string Codes(InvalidModelException e) =>
-        string.Join(' ', e.Findings.Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Code).Distinct().Order(StringComparer.Ordinal));
+    /// <summary>The first place in the library, past the guards.</summary>
+    private static string Place(Exception e) => e.StackTrace?.Split('\n').FirstOrDefault(line =>
+        line.Contains("Staging.Core.", StringComparison.Ordinal) && !line.Contains("Guard.", StringComparison.Ordinal))?.Trim() ?? "";
+
+    private static string Codes(InvalidModelException e) => string.Join(' ', e.Findings
+        .Where(f => f.Severity == FindingSeverity.Error).Select(f => f.Code).Distinct().Order(StringComparer.Ordinal));
 }

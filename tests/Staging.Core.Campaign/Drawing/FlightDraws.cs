@@ -13,6 +13,7 @@ internal static class FlightDraws
     /// <param name="gap">What lights a stage through a gap, by its number from 2; null where none is lit so.</param>
     public static FlightPlan Plan(Draws d, int fewest, Func<int, StageIgnition?> gap)
     {
+        double elevation = d.Number("site.elevation", new(200, 0, 2500, -500, 9000));
         int stages = Math.Max(fewest, d.Choice("stages", 5) switch { 1 => 1, 2 => 3, 3 => 4, _ => 2 });
         return new FlightPlan
         {
@@ -27,16 +28,22 @@ internal static class FlightDraws
             },
             Site = new LaunchSite
             {
-                Atmosphere = Atmosphere(d),
-                Elevation = Length.FromMeters(d.Number("site.elevation", new(200, 0, 2500, -500, 9000))),
+                Atmosphere = Atmosphere(d, elevation),
+                Elevation = Length.FromMeters(elevation),
                 Wind = Speed.FromMetersPerSecond(d.Number("site.wind", new(3, 0, 9, 0, 50))),
-                Gravity = d.Choice("site.gravity", 6) switch
-                {
-                    1 => new Gravity { AtSeaLevel = Acceleration.FromMetersPerSecondSquared(d.Number("site.g", new(9.81, 9.78, 9.83, 0.1, 30))), Radius = null },
-                    2 => new Gravity { AtSeaLevel = Acceleration.FromMetersPerSecondSquared(9.81), Radius = Length.FromMeters(d.Number("site.radius", new(6.4e6, 6.3e6, 6.5e6, 1e6, 1e8))) },
-                    _ => Gravity.Standard,
-                },
+                Gravity = Gravitation(d),
             },
+        };
+    }
+
+    private static Gravity Gravitation(Draws d)
+    {
+        var sea = Acceleration.FromMetersPerSecondSquared(d.Number("site.g", new(9.81, 9.78, 9.83, 0.1, 30)));
+        return d.Choice("site.gravity", 6) switch
+        {
+            1 => new Gravity { AtSeaLevel = sea, Radius = null },
+            2 => new Gravity { AtSeaLevel = sea, Radius = Length.FromMeters(d.Number("site.radius", new(6.4e6, 6.3e6, 6.5e6, 1e6, 1e8))) },
+            _ => Gravity.Standard,
         };
     }
 
@@ -54,7 +61,7 @@ internal static class FlightDraws
             Motor = motor,
             MotorCount = d.Choice(at + "clustered", 6) == 1 ? d.Count(at + "motors", new(2, 2, 4, 1, 100)) : 1,
             ParallelMotors = d.Choice(at + "parallel", 10) == 1
-                ? [new MotorGroup { Motor = MotorDraws.Motor(d, at + "side.", false) with { ForwardEnd = new MotorForwardEnd.Plugged() }, Count = 2 }]
+                ? [new MotorGroup { Motor = MotorDraws.Motor(d, at + "side.", false).Plugged(), Count = 2 }]
                 : [],
             Drag = drag,
             DragWhileBurning = d.Choice(at + "burning-drag", 4) == 1 ? drag.Scaled(0.9) : null,
@@ -77,7 +84,9 @@ internal static class FlightDraws
                 MinHeight = Length.FromMeters(d.Number(at + "min-height", new(20, 0, 100, 0, 200_000))),
                 MaxTilt = Angle.FromDegrees(d.Number(at + "max-tilt", new(30, 10, 45, 0, 90))),
             },
-            SeparationAfterBurnout = d.Choice(at + "separates", 2) == 0 ? null : Duration.FromSeconds(d.Number(at + "separation", new(0.1, 0, 1, 0, 1000))),
+            SeparationAfterBurnout = d.Choice(at + "separates", 2) == 0
+                ? null
+                : Duration.FromSeconds(d.Number(at + "separation", new(0.1, 0, 1, 0, 1000))),
         };
 
     private static Recovery Recover(Draws d, string at, bool top, bool delayed)
@@ -107,11 +116,13 @@ internal static class FlightDraws
         return DragTable.FromColumns(area, [0, 0.8, 1.1, end], [cd, cd, Math.Min(100, cd * rise), cd]);
     }
 
-    private static IAtmosphere Atmosphere(Draws d) => d.Choice("site.air", 4) switch
+    private static IAtmosphere Atmosphere(Draws d, double elevation) => d.Choice("site.air", 4) switch
     {
         1 => new SiteAtmosphere(new SiteConditions
         {
-            Elevation = Length.FromMeters(d.Number("site.air-elevation", new(200, 0, 2500, -430, 6000))),
+            Elevation = Length.FromMeters(d.Choice("site.air-elsewhere", 12) == 1
+                ? d.Number("site.air-elevation", new(200, 0, 2500, -430, 6000))
+                : Math.Clamp(elevation, -430, 6000)),
             Pressure = Pressure.FromPascals(d.Number("site.pressure", new(98e3, 75e3, 103e3, 40e3, 110e3))),
             Temperature = Temperature.FromKelvins(d.Number("site.temperature", new(288, 260, 315, 220, 330))),
             RelativeHumidity = d.Number("site.humidity", new(0.5, 0, 1, 0, 1)),

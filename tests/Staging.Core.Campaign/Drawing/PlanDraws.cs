@@ -13,7 +13,9 @@ internal static class PlanDraws
     public static StagingPlan Plan(Draws d) => new()
     {
         Name = "drawn plan",
-        Flight = FlightDraws.Plan(d, 2, k => d.Choice($"stage{k}.by-gap", 4) == 1 ? null : new StageIgnition.ByGap { Gap = Gap(d, $"gap{k}.") }),
+        Flight = FlightDraws.Plan(d, 2, k => d.Choice($"stage{k}.by-gap", 4) == 1
+            ? null
+            : new StageIgnition.ByGap { Gap = Gap(d, $"gap{k}.") }),
         SiteSize = Length.FromMeters(d.Number("site.size", new(300, 60, 500, 1, 100_000))),
     };
 

@@ -46,7 +46,8 @@ internal static class SourceDraws
             FlameTemperature = Flame(d, at),
             GrainDiameter = Length.FromMeters(grain),
             BurntLength = Length.FromMeters(d.Number(at + "burnt", new(0.04, 0.01, 0.08, 0.003, 0.5))),
-            NozzleThroatDiameter = Length.FromMeters(Math.Clamp(grain * d.Number(at + "throat", new(0.227, 0.18, 0.32, 0.02, 0.9)), 3e-4, 0.1)),
+            NozzleThroatDiameter = Length.FromMeters(
+                Math.Clamp(grain * d.Number(at + "throat", new(0.227, 0.18, 0.32, 0.02, 0.9)), 3e-4, 0.1)),
             Density = Density.FromKilogramsPerCubicMeter(d.Number(at + "density", new(1700, 1500, 1800, 500, 3000))),
             Rate = Rate(d, at),
             Strength = Pressure.FromPascals(d.Number(at + "strength", new(5e6, 2e6, 1e7, 2e5, 1e8))),
@@ -82,7 +83,11 @@ internal static class SourceDraws
     {
         var mass = Mass.FromKilograms(d.Number(at + "web", new(2e-4, 5e-5, 1e-3, 0, 0.1)));
         return d.Choice(at + "by-rate", 2) == 0
-            ? new WebBurn.OverTime { Mass = mass, Time = Duration.FromSeconds(d.Number(at + "web-time", new(0.025, 8e-3, 0.045, 1e-4, 10))) }
+            ? new WebBurn.OverTime
+            {
+                Mass = mass,
+                Time = Duration.FromSeconds(d.Number(at + "web-time", new(0.025, 8e-3, 0.045, 1e-4, 10))),
+            }
             : new WebBurn.ByRateLaw
             {
                 Mass = mass,
@@ -110,10 +115,12 @@ internal static class SourceDraws
         double peak = d.Number(at + "table.flow", new(0.01, 1e-3, 0.05, 0, 10));
         double hot = d.Number(at + "table.temperature", new(1800, 1400, 2200, 250, 3500));
         double rise = end * d.Number(at + "table.rise", new(0.2, 0.05, 0.6, 0.001, 0.99));
-        return GapSource.Tabulated.FromColumns(products, [0, rise, end], [0, peak, 0.1 * peak], [hot, hot, Math.Max(250, 0.8 * hot)], Invented.Here);
+        double[] temperature = [hot, hot, Math.Max(250, 0.8 * hot)];
+        return GapSource.Tabulated.FromColumns(products, [0, rise, end], [0, peak, 0.1 * peak], temperature, Invented.Here);
     }
 
-    private static Temperature Flame(Draws d, string at) => Temperature.FromKelvins(d.Number(at + "flame", new(1890, 1600, 2300, 800, 3500)));
+    private static Temperature Flame(Draws d, string at) =>
+        Temperature.FromKelvins(d.Number(at + "flame", new(1890, 1600, 2300, 800, 3500)));
 
     private static Duration Delay(Draws d, string at) =>
         Duration.FromSeconds(d.Choice(at + "late", 5) == 1 ? d.Number(at + "delay", new(0.005, 0, 0.05, 0, 10)) : 0);

@@ -21,13 +21,24 @@ internal static class VentDraws
         WallArea = Area.FromSquareMeters(d.Number($"{at}jacket{i}.wall", new(0.01, 0, 0.03, 0, 10))),
         Openings = d.Choice($"{at}jacket{i}.closed", 8) == 1
             ? []
-            : [new JacketOpening { Holes = Holes(d, $"{at}jacket{i}."), To = i < count ? VentTarget.IntoJacket(Name(i + 1)) : Outside(d, $"{at}jacket{i}.") }],
+            :
+            [
+                new JacketOpening
+                {
+                    Holes = Holes(d, $"{at}jacket{i}."),
+                    To = i < count ? VentTarget.IntoJacket(Name(i + 1)) : Outside(d, $"{at}jacket{i}."),
+                },
+            ],
     })];
 
     public static IDischargeLaw Law(Draws d, string at) => d.Choice(at + "law", 8) switch
     {
         1 => new SharpEdgedLaw { EdgeFactor = d.Number(at + "law.edge", new(1, 0.95, 1.1, 0.9, 1.18)) },
-        2 => new ConstantCoefficientLaw { Coefficient = d.Number(at + "law.coefficient", new(0.7, 0.6, 0.9, 0.1, 1)), Provenance = Invented.Here },
+        2 => new ConstantCoefficientLaw
+        {
+            Coefficient = d.Number(at + "law.coefficient", new(0.7, 0.6, 0.9, 0.1, 1)),
+            Provenance = Invented.Here,
+        },
         3 => new JobsonLaw { IncompressibleContraction = d.Number(at + "law.contraction", new(0.61, 0.6, 0.75, 0.5, 0.9)) },
         4 => ShortTubeLaw.SquareInlet,
         5 => new SonicConductanceLaw
@@ -49,7 +60,8 @@ internal static class VentDraws
         {
             double widest = Math.Min(0.95 * bore, 0.9 * length);
             double diameter = Math.Max(1e-4, Math.Min(holes.Diameter.Meters, widest));
-            holes = holes with { Diameter = Length.FromMeters(diameter), Count = Math.Clamp((int)(0.95 * Math.PI * bore / diameter), 1, holes.Count) };
+            int count = Math.Clamp((int)(0.95 * Math.PI * bore / diameter), 1, holes.Count);
+            holes = holes with { Diameter = Length.FromMeters(diameter), Count = count };
         }
 
         double half = 0.5 * holes.Diameter.Meters, up = d.Number(at + "at", new(place == 0 ? 1 : 0.9 - 0.2 * place, 0.3, 1, 0, 1));

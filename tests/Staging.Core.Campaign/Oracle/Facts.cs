@@ -11,7 +11,10 @@ internal sealed class Facts
     public Facts() => walk = new ResultWalk(this);
 
     /// <summary>How it ended.</summary>
-    public Ending Ending => faults.Count > 0 ? Ending.Failed : Refusal is not null ? Ending.Refused : Gave is not null ? Ending.NotSolved : Ending.Answered;
+    public Ending Ending => faults.Count > 0 ? Ending.Failed
+        : Refusal is not null ? Ending.Refused
+        : Gave is not null ? Ending.NotSolved
+        : Ending.Answered;
 
     /// <summary>The answer in a word, for a count of answers.</summary>
     public string Answer { get; set; } = "";

@@ -15,8 +15,9 @@ internal sealed class ResultWalk(Facts facts)
 {
     private const int Deepest = 12;
 
-    /// <summary>Inputs that results carry, and text that repeats what other properties say.</summary>
-    private static readonly HashSet<string> Left = ["Problem", "Plan", "Options", "Model", "Series", "Design", "Source", "Provenance", "EqualityContract"];
+    /// <summary>Inputs that results carry.</summary>
+    private static readonly HashSet<string> Left =
+        ["Problem", "Plan", "Options", "Model", "Series", "Design", "Source", "Provenance", "EqualityContract"];
 
     private static readonly ConcurrentDictionary<Type, PropertyInfo[]> Known = new();
 

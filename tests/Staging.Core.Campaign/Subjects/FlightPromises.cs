@@ -50,6 +50,6 @@ internal static class FlightPromises
         EnergyLedger ledger = body.EnergyLedger();
         facts.Read("energy", ledger);
         double allowed = Math.Max(1e-10, run.Options.Solver.RelativeTolerance * run.Statistics.AcceptedSteps);
-        facts.Within("ledger of energy", $"{body.Name}, from {body.Start} to apogee at {body.ApogeeTime} or {body.End}, {ledger}:", ledger.Residual, -allowed, allowed);
+        facts.Within("ledger of energy", $"{body.Name}, {ledger}:", ledger.Residual, -allowed, allowed);
     }
 }

@@ -17,7 +17,9 @@ internal sealed class FlightSubject : ISubject
         FlightPlan plan = FlightDraws.Plan(draws, 1, _ => null);
         var options = new FlightOptions
         {
-            LateIgnition = draws.Choice("late-ignition", 4) == 1 ? null : Duration.FromSeconds(draws.Number("late", new(1, 0.2, 3, 1e-3, 100))),
+            LateIgnition = draws.Choice("late-ignition", 4) == 1
+                ? null
+                : Duration.FromSeconds(draws.Number("late", new(1, 0.2, 3, 1e-3, 100))),
             LatestTime = Duration.FromSeconds(draws.Number("latest", new(3600, 600, 7200, 1, 100_000))),
         };
         return facts => FlightPromises.Keep(plan.Fly(options), facts);

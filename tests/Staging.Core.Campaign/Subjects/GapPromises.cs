@@ -14,7 +14,7 @@ internal static class GapPromises
     /// <summary>The same of the resolved tube, as docs/theory/resolved.md promises.</summary>
     private const double Resolved = 1e-12;
 
-    /// <summary>What the march of the surface may err by: a millionth of the rise, and the marks between which it is straight [K].</summary>
+    /// <summary>What the march of the surface may err by: a millionth of the rise, straight between its marks [K].</summary>
     private const double SurfaceError = 0.01;
 
     private const int Moments = 256;
@@ -77,7 +77,8 @@ internal static class GapPromises
     /// <summary>Heat flows from hot to cold: the surface stays between the coldest and the hottest that it can have seen.</summary>
     private static void Surface(GapRun run, GapColumns columns, Facts facts)
     {
-        double initial = run.Problem.Design.Grain.InitialTemperature.Kelvins, coldest = initial, hottest = Math.Max(initial, Flame(run.Problem.Design.Source));
+        double initial = run.Problem.Design.Grain.InitialTemperature.Kelvins, coldest = initial;
+        double hottest = Math.Max(initial, Flame(run.Problem.Design.Source));
         foreach (GapChannel channel in (GapChannel[])[GapChannel.NozzleTemperature, GapChannel.HotTemperature])
         {
             foreach (double t in columns[channel].Span)

@@ -64,7 +64,8 @@ internal sealed class GroundTestSubject : ISubject
         return new GroundTest
         {
             Name = name,
-            Gap = gap.With(length: Length.FromMeters(Math.Clamp(gap.Design.Tube.Length.Meters * d.Number(at + "length", new(1, 1, 1.5, 0.8, 2)), 1e-3, 5))),
+            Gap = gap.With(length: Length.FromMeters(
+                Math.Clamp(gap.Design.Tube.Length.Meters * d.Number(at + "length", new(1, 1, 1.5, 0.8, 2)), 1e-3, 5))),
             Seen = seen,
             FirstFlame = d.Choice(at + "flame", 4) == 1 ? Time(d, at + "flame-at") : null,
             JointMoves = d.Choice(at + "moves", 4) == 1 ? Time(d, at + "moves-at") : null,
@@ -84,7 +85,8 @@ internal sealed class GroundTestSubject : ISubject
 
     private static MeasuredTrace Trace(Draws d, string at)
     {
-        double peak = d.Number(at + "gauge-peak", new(5e4, 1e4, 2e5, 0, 1e7)), end = d.Number(at + "gauge-end", new(0.04, 0.01, 0.05, 1e-4, 1));
+        double peak = d.Number(at + "gauge-peak", new(5e4, 1e4, 2e5, 0, 1e7));
+        double end = d.Number(at + "gauge-end", new(0.04, 0.01, 0.05, 1e-4, 1));
         double[] times = [.. Enumerable.Range(0, 12).Select(i => end * i / 11)];
         return MeasuredTrace.Of("gauge_Pa", [.. times], [.. times.Select(t => peak * Math.Sin(Math.PI * t / end))]);
     }

@@ -28,8 +28,7 @@ internal sealed class StudySubject : ISubject
                 Axis lengths = Axis.Factors("length", "mm", 20, 400, 6);
                 return facts => InParts(Sweep.AlongInParts(lengths, Margin, Sweep.Number("margin", "K")), parts, facts);
 
-                double Margin(double mm, CancellationToken stop) =>
-                    gap.With(length: Length.FromMillimeters(mm)).Solve(options: SolverOptions.ForStudies, cancellationToken: stop).PeakGrainSurface.Kelvins;
+                double Margin(double mm, CancellationToken stop) => Surface(gap.With(length: Length.FromMillimeters(mm)), stop);
             case 2:
                 var bars = new SensitivityStudy<GapProblem> { Inputs = Inputs(gap), Unit = "K", Model = Surface };
                 return facts => InParts(bars.BarsInParts(), parts, facts);
@@ -43,7 +42,11 @@ internal sealed class StudySubject : ISubject
                     Inputs = Inputs(gap),
                     Model = (g, stop) => g.Solve(options: SolverOptions.ForStudies, cancellationToken: stop),
                     Outcome = r => r.Outcome.GetType().Name,
-                    Measures = [new("peak", "kPa", r => r.PeakGaugePressure.Kilopascals), new("lit", "ms", r => r.TimeOf(GapEventKind.Lit)?.Milliseconds)],
+                    Measures =
+                    [
+                        new("peak", "kPa", r => r.PeakGaugePressure.Kilopascals),
+                        new("lit", "ms", r => r.TimeOf(GapEventKind.Lit)?.Milliseconds),
+                    ],
                     Cases = draws.Count("cases", new(9, 5, 12, 1, 20)),
                     Seed = seed,
                     Design = (DesignKind)draws.Choice("design", 3),
