@@ -17,6 +17,9 @@ internal sealed record Trial(long Number, Facts Facts, double Seconds)
     /// <summary>The fault of a case whose second run has another digest.</summary>
     public const string Differs = "second run differs";
 
+    /// <summary>The fault of a case that took far too long: as it hangs on the machine, it is written as it is.</summary>
+    public const string Slow = "slow";
+
     /// <summary>Runs a case.</summary>
     /// <param name="subject">Its kind.</param>
     /// <param name="draws">Its values, anew for each run.</param>
@@ -29,7 +32,7 @@ internal sealed record Trial(long Number, Facts Facts, double Seconds)
         Facts first = Judged(subject, draws());
         double seconds = Stopwatch.GetElapsedTime(begun).TotalSeconds;
         if (seconds > FarBeyond)
-            first.Break("slow", $"took {seconds:F0} s");
+            first.Break(Slow, $"took {seconds:F0} s");
         if (twice && first.Ending != Ending.Refused && Judged(subject, draws()).Digest != first.Digest)
             first.Break(Differs, "two runs of one case differ in a bit");
         return new Trial(number, first, seconds);

@@ -19,6 +19,16 @@ public class ProductShareTests
     }
 
     [Fact]
+    public void So_does_one_along_a_resolved_tube()
+    {
+        GapSource.Booster motor = Bench.Gap.Motor();
+        GapProblem gap = Of("stated pulse").With(source: motor with { Web = Bench.Gap.Web() with { Mass = Mass.FromGrams(0.9) } });
+        GapRun run = gap.Solve(new GapModel.OneDimensional { Cells = 30, ProfileTimes = [Duration.FromMilliseconds(1), Duration.FromMilliseconds(5)] });
+        Assert.NotEmpty(run.Profiles);
+        Assert.All(run.Profiles, p => Assert.All(p.Products.ToArray(), x => Assert.InRange(x, 0, 1)));
+    }
+
+    [Fact]
     public void What_is_no_number_stays_none() => Assert.True(double.IsNaN(GapReading.Share(double.NaN)));
 
     private static GapProblem Of(string found) => found switch

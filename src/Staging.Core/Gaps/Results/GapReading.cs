@@ -37,7 +37,8 @@ internal struct GapReading
 
     /// <summary>
     /// A share of products [-] within 0 to 1. The masses of products and air are integrated side by side, each to the
-    /// tolerance, so their ratio may come out a few times that beyond an end; what is read is the nearest that can be.
+    /// tolerance, so their ratio may come out a few times that beyond an end, along a resolved tube by round-off; what
+    /// is read is the nearest that can be.
     /// </summary>
     public static double Share(double integrated) => Math.Clamp(integrated, 0, 1);
 
