@@ -10,6 +10,9 @@ internal static class FlightPromises
     /// <summary>What does not add up of mass [-]: round-off of as many terms as there are bodies and motors.</summary>
     private const double Mass = 1e-10;
 
+    /// <summary>Energy below the absolute tolerance of a body that hardly moves [J].</summary>
+    private const double Unseen = 1e-9;
+
     /// <summary>Steps beyond which a flight would not end soon.</summary>
     private const double MostSteps = 2_000_000;
 
@@ -49,7 +52,10 @@ internal static class FlightPromises
             return;
         EnergyLedger ledger = body.EnergyLedger();
         facts.Read("energy", ledger);
-        double allowed = Math.Max(1e-10, run.Options.Solver.RelativeTolerance * run.Statistics.AcceptedSteps);
+        double[] entries =
+            [ledger.Thrust.Joules, ledger.Drag.Joules, ledger.Gravity.Joules, ledger.LeftWithMass.Joules, ledger.KineticGain.Joules];
+        double whole = Math.Max(entries.Max(Math.Abs), double.Epsilon);
+        double allowed = Math.Max(1e-10, run.Options.Solver.RelativeTolerance * run.Statistics.AcceptedSteps) + Unseen / whole;
         facts.Within("ledger of energy", $"{body.Name}, {ledger}:", ledger.Residual, -allowed, allowed);
     }
 }

@@ -1,7 +1,7 @@
 using Staging.Core.Gaps;
 using UnitsNet;
 
-namespace Staging.Core.Tests.Gaps;
+namespace Staging.Core.Tests.Gaps.Results;
 
 /// <summary>Shares of products that are read lie within 0 to 1: a campaign of drawn gaps found them beyond both ends, by round-off and by the tolerance.</summary>
 public class ProductShareTests
@@ -16,16 +16,6 @@ public class ProductShareTests
         ReadOnlyMemory<double> shares = run.Sample(run.End / 256)[GapChannel.ProductsAtNozzle];
         Assert.All(shares.ToArray(), x => Assert.InRange(x, 0, 1));
         Assert.InRange(run.At(run.End).ProductsAtNozzle, 0, 1);
-    }
-
-    [Fact]
-    public void So_does_one_along_a_resolved_tube()
-    {
-        GapSource.Booster motor = Bench.Gap.Motor();
-        GapProblem gap = Of("stated pulse").With(source: motor with { Web = Bench.Gap.Web() with { Mass = Mass.FromGrams(0.9) } });
-        GapRun run = gap.Solve(new GapModel.OneDimensional { Cells = 30, ProfileTimes = [Duration.FromMilliseconds(1), Duration.FromMilliseconds(5)] });
-        Assert.NotEmpty(run.Profiles);
-        Assert.All(run.Profiles, p => Assert.All(p.Products.ToArray(), x => Assert.InRange(x, 0, 1)));
     }
 
     [Fact]
