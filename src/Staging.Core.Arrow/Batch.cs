@@ -18,7 +18,8 @@ internal sealed class Batch
 
     public Batch Add(string name, ReadOnlySpan<long> values) => Append(name, "-", new Int64Array.Builder().Append(values).Build());
 
-    public Batch Add(string name, ImmutableArray<string> values) => Append(name, "-", new StringArray.Builder().AppendRange(values).Build());
+    public Batch Add(string name, ImmutableArray<string> values) =>
+        Append(name, "-", new StringArray.Builder().AppendRange(values).Build());
 
     public Batch Add(NumberColumn column) =>
         Add(column.Name.Name, column.Name.Unit, Enumerable.Range(0, column.Values.Length).Select(column.At));

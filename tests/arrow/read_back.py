@@ -34,14 +34,23 @@ def compare(path, columns, units):
     return len(columns), len(rows)
 
 
+def with_pyarrow(folder):
+    # region arrow-in-python
+    table = pyarrow.feather.read_table(f"{folder}/cases.arrow")
+    unit = table.schema.field("lit time").metadata[b"unit"]    # b"ms"
+    columns = table.to_pydict()                                # or to_pandas()
+    # endregion
+    assert unit == b"ms" and columns == arrow_file.read(f"{folder}/cases.arrow")[0], "pyarrow reads something else"
+
+
 def main(folder):
     files = sorted(pathlib.Path(folder).glob("*.arrow"))
     assert files, f"{folder} holds no Arrow file"
     for path in files:
         columns, units = arrow_file.read(path)
         print(f"{path.name}: {'%d columns of %d rows' % compare(path, columns, units)} as in its CSV")
-        if pyarrow:
-            assert pyarrow.feather.read_table(path).to_pydict() == columns, f"{path}: pyarrow reads something else"
+    if pyarrow:
+        with_pyarrow(folder)
     print(f"{len(files)} files read back" + ("" if pyarrow else "; pyarrow is not here"))
 
 

@@ -21,6 +21,12 @@ internal static class GroundTestChecks
         if (test.Pressure is { } trace && trace.Name != TraceName)
             yield return Error("TST003", nameof(GroundTest.Pressure),
                 $"The trace is named '{trace.Name}'; a gap pressure above that of the air in pascals is wanted, named {TraceName}.");
+        if (test.Pressure is { } early && early.Times[0] < 0)
+            yield return Error("TST008", nameof(GroundTest.Pressure), Invariant.Text($"The trace begins at {1e3 * early.Times[0]:G4} ms; ")
+                + "times count from burn-through, and must be 0 or more: leave out what was recorded before.");
+        if (test is { Seen: Seen.Lit, Pressure: not null, Lit: null })
+            yield return new ModelFinding(FindingSeverity.Warning, "TST009", nameof(GroundTest.Lit), "The upper motor lit, but not when; "
+                + "the whole trace is compared with a gap in which it does not burn. Give the time, or end the trace there.");
     }
 
     /// <summary>Times of what did not happen, by what was seen.</summary>

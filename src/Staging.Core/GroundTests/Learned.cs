@@ -16,18 +16,18 @@ public sealed class Learned
 {
     private readonly SeriesStudy study;
 
-    private readonly double[] silence;
+    private readonly double[] logSilence;
 
     internal Learned(GroundTestSeries series, Posterior<EquatableArray<double>> posterior, SeriesStudy study)
-        : this(series, posterior, study, [.. study.Silence])
+        : this(series, posterior, study, [.. study.LogSilence])
     {
     }
 
-    private Learned(GroundTestSeries series, Posterior<EquatableArray<double>> posterior, SeriesStudy study, double[] silence)
+    private Learned(GroundTestSeries series, Posterior<EquatableArray<double>> posterior, SeriesStudy study, double[] logSilence)
     {
-        (Series, Posterior, this.study, this.silence) = (series, posterior, study, silence);
-        Explained = [.. silence.Select((s, j) => posterior.MeanOver(j, l => 1 - s / Math.Exp(l)))];
-        Findings = [.. posterior.Findings, .. LearnedFindings.Of(series, posterior, silence, Explained)];
+        (Series, Posterior, this.study, this.logSilence) = (series, posterior, study, logSilence);
+        Explained = [.. logSilence.Select((s, j) => Math.Clamp(posterior.MeanOver(j, l => 1 - Math.Exp(s - l)), 0, 1))];
+        Findings = [.. series.Check(), .. posterior.Findings, .. LearnedFindings.Of(series, posterior, logSilence, Explained)];
     }
 
     /// <summary>The tests.</summary>
@@ -57,7 +57,8 @@ public sealed class Learned
     /// <param name="options">Threads; null for all cores.</param>
     /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops it.</param>
-    /// <returns>What is believed after all tests, as if they had been given at once.</returns>
+    /// <returns>What is believed after all tests, as if they had been given at once; with fewer runs than cases on the
+    /// cases that the first tests chose, so that all at once leave a greater effective number.</returns>
     /// <exception cref="InvalidModelException">As of <see cref="GroundTestSeries.Learn"/>.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public Learned And(GroundTestSeries more, StudyOptions? options = null, IProgress<StudyProgress>? progress = null,
@@ -67,9 +68,9 @@ public sealed class Learned
         GroundTestSeries all = Series with { Tests = [.. Series.Tests, .. more.Tests] };
         InvalidModelException.ThrowOnError(all.Check());
         var added = new SeriesStudy(more, study.Unknown, study.Answers);
-        Posterior<EquatableArray<double>> learned = (added.Study(Posterior.Cases, Posterior.Seed) with { Given = Posterior.Shares })
-            .Learn(options, progress, cancellationToken);
-        return new Learned(all, Posterior.And(learned), study, [.. silence, .. added.Silence]);
+        Posterior<EquatableArray<double>> both = Posterior.And(
+            added.Study(Posterior.Cases, Posterior.Seed), options, progress, cancellationToken);
+        return new Learned(all, both, study, [.. logSilence, .. added.LogSilence]);
     }
 
     /// <summary>The odds that a gap lights the upper motor before its joint opens, before the tests and

@@ -8,16 +8,16 @@ internal static class LearnedFindings
     /// <summary>Probability that the model is right about a test, below which it is told [-].</summary>
     private const double Surprising = 0.3;
 
-    /// <summary>Excess over the likelihood of silence that is round-off [-].</summary>
+    /// <summary>Excess over the log-likelihood of silence that is round-off [-].</summary>
     private const double RoundOff = 1e-9;
 
-    public static IEnumerable<ModelFinding> Of(GroundTestSeries series, Posterior<EquatableArray<double>> posterior, double[] silence,
+    public static IEnumerable<ModelFinding> Of(GroundTestSeries series, Posterior<EquatableArray<double>> posterior, double[] logSilence,
         IReadOnlyList<double> explained)
     {
-        for (int j = 0; j < silence.Length; j++)
+        for (int j = 0; j < logSilence.Length; j++)
         {
             GroundTest test = series.Tests[j];
-            if (posterior.Observations[j].Best <= silence[j] * (1 + RoundOff))
+            if (posterior.Observations[j].LogBest <= logSilence[j] + RoundOff)
                 yield return new ModelFinding(FindingSeverity.Warning, "TST010", test.Name, "The model calls this test impossible: in "
                     + $"none of {posterior.Runs} cases does it give what was seen ({Words(test)}). It is taken as a test about which "
                     + "model or record is wrong, and teaches nothing; the others teach as if it had not been made.");

@@ -23,9 +23,9 @@ public sealed record ModelDiscrepancy
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double WrongOutcome { get; init => field = Guard.In(value, 0, 0.6); } = 0.1;
 
-    /// <summary>Standard error of a time of the model, over that time [-], 0.001 to 2. The default is 0.3.</summary>
+    /// <summary>Standard error of a time of the model, over that time [-], 0.001 to 0.5. The default is 0.3.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double TimeSpread { get; init => field = Guard.In(value, 1e-3, 2); } = 0.3;
+    public double TimeSpread { get; init => field = Guard.In(value, 1e-3, 0.5); } = 0.3;
 
     /// <summary>
     /// Standard error of a pressure of the model, over the peak of the trace [-], 0.001 to 2. The default is 0.3.

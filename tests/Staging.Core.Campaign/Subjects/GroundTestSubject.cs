@@ -39,7 +39,7 @@ internal sealed class GroundTestSubject : ISubject
         Check(series);
         if (series.Tests.All(t => t.Pressure is null) && GroundTestSeries.Parse(series.ToJson()).ToJson() != series.ToJson())
             facts.Break("series read differs", "a series that was written is read as another");
-        Learned learned = series.Learn(Cases, seed, new StudyOptions { Threads = 1 });
+        Learned learned = series.Learn(Cases, seed, options: new StudyOptions { Threads = 1 });
         facts.Steps += Cases * series.Tests.Length;
         facts.Answer = "learned";
         facts.Read("posterior", learned.Posterior);

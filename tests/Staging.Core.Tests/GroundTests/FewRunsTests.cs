@@ -53,8 +53,8 @@ public class FewRunsTests
         Learned both = first.And(Of(Parted) with { Discrepancy = doubted });
         Assert.Equal(first.Posterior.Runs, both.Posterior.Runs);
         Assert.All(Enumerable.Range(0, 4096).Where(i => first.Posterior.Weights.Span[i] == 0), i => Assert.Equal(0, both.Posterior.Weights.Span[i]));
-        double silence = new TestLikelihood(Parted, doubted).OfSilence;
-        Assert.Equal(both.Posterior.MeanOver(2, l => 1 - silence / Math.Exp(l)), both.Explained[2]);
+        double silence = new TestLikelihood(Parted, doubted).LogOfSilence;
+        Assert.Equal(both.Posterior.MeanOver(2, l => 1 - Math.Exp(silence - l)), both.Explained[2]);
     }
 
     private static GroundTestSeries Of(params GroundTest[] tests) => new() { Tests = [.. tests] };

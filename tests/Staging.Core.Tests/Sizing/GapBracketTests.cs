@@ -32,6 +32,15 @@ public class GapBracketTests
         Assert.Equal(run.PeakGaugePressure, found.PeakGaugePressure);
     }
 
+    /// <summary>The estimate of a burn-through is asked for 1 to 200 kPa; a gap may see less, and a bracket answers there too.</summary>
+    [Fact]
+    public void A_bracket_in_thin_air_answers()
+    {
+        GapProblem thin = OneHole with { Surroundings = OneHole.Surroundings with { Pressure = Pressure.FromPascals(150) } };
+        Assert.Throws<ArgumentOutOfRangeException>(() => StartingGaps.Booster.BurnThrough(thin.Surroundings.Pressure));
+        Assert.Equal(16, thin.Bracket(Two).Cases.Length);
+    }
+
     [Fact]
     public void One_hole_lights_in_part_of_the_bracket()
     {

@@ -37,6 +37,24 @@ public class StudiesLearningChecks
         }
     }
 
+    /// <summary>The same with 600 runs of 16 384 cases, each standing for some that are not run.</summary>
+    [Fact]
+    public void A_coin_follows_the_beta_distribution_with_few_runs()
+    {
+        Posterior<double[]> learned = new LearningStudy<double[]>
+        {
+            Inputs = new([0.5], new StudyInput<double[]>("heads", "-", Distribution.Uniform(0, 1), (_, v) => [v])),
+            Observations = ["seventy of a hundred"],
+            LogLikelihoods = (x, _) => [70 * Math.Log(x[0]) + 30 * Math.Log(1 - x[0])],
+            Cases = 16_384,
+            Runs = 600,
+        }.Learn();
+        double n = learned.EffectiveSampleSize, deviation = Math.Sqrt(71.0 * 31 / (102 * 102 * 103));
+        Check("coin, 70 heads of 100, few runs: mean of the posterior", 71.0 / 102, learned.Odds((x, _) => x[0]).After, Sampling(deviation, n), Conjugate);
+        double log = -Math.Log(101) - Enumerable.Range(1, 30).Sum(k => Math.Log((70.0 + k) / k));
+        Check("coin, 70 heads of 100, few runs: evidence", log, learned.LogEvidence, Sampling(1, n), Conjugate);
+    }
+
     /// <summary>y = a + b t with noise of 0.3 at eight times; both unknowns normal by 1 before.</summary>
     [Fact]
     public void A_straight_trace_follows_the_normal_distribution()

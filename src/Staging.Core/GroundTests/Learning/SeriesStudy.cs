@@ -22,8 +22,8 @@ internal sealed class SeriesStudy(GroundTestSeries series, UnknownInputs unknown
     /// <summary>What runs a gap.</summary>
     public GapAnswers Answers => answers;
 
-    /// <summary>For each test its likelihood where model or record is wrong [-].</summary>
-    public IEnumerable<double> Silence => series.Tests.Select(t => new TestLikelihood(t, series.Discrepancy).OfSilence);
+    /// <summary>For each test the logarithm of its likelihood where model or record is wrong [-].</summary>
+    public IEnumerable<double> LogSilence => series.Tests.Select(t => new TestLikelihood(t, series.Discrepancy).LogOfSilence);
 
     /// <summary>The study.</summary>
     public LearningStudy<EquatableArray<double>> Study(int cases, ulong seed)

@@ -18,7 +18,7 @@ internal sealed class TestLikelihood
 
     private readonly ImmutableArray<Ending> seen;
     private readonly ImmutableArray<(double At, double Within)?> times;
-    private readonly ImmutableArray<double> traceTimes = [], trace = [];
+    private readonly ImmutableArray<double> traceTimes = [], trace = [], traceWeights = [];
     private readonly double timeSpread, logModel, logSilent, logHorizon;
     private readonly double samples, deviation;
 
@@ -33,21 +33,25 @@ internal sealed class TestLikelihood
         double anywhere = Math.Log((double)seen.Length / Endings) + times.Sum(LogOfAnyTime);
         if (test.Pressure is { } measured)
         {
-            (traceTimes, trace) = (measured.Times.Items, measured.Values.Items);
+            // What a motor that burns does to the pressure is no matter of the gap.
+            double last = test.Lit?.At.Seconds ?? double.PositiveInfinity;
+            int compared = Math.Max(1, measured.Times.Items.Count(t => t <= last));
+            (traceTimes, trace) = (measured.Times.Items[..compared], measured.Values.Items[..compared]);
+            traceWeights = ShareOfTime(traceTimes);
             double peak = Math.Max(trace.Max(Math.Abs), Math.Max(test.GaugeError.Pascals, 1));
             samples = Math.Clamp((traceTimes[^1] - traceTimes[0]) / discrepancy.PressureMemory.Seconds, 1, trace.Length);
             deviation = Math.Sqrt(Math.Pow(test.GaugeError.Pascals, 2) + Math.Pow(discrepancy.PressureSpread * peak, 2));
-            anywhere += LogOfTrace(trace.Average(p => p * p), peak);
+            anywhere += LogOfTrace(MeanSquare(_ => 0), peak);
         }
 
         logSilent = Math.Log(silent) + anywhere;
     }
 
     /// <summary>
-    /// Likelihood of the record where model or record is wrong, times the probability of that [-]: the same in every
-    /// case, and the least that a case can have.
+    /// Logarithm of the likelihood of the record where model or record is wrong, times the probability of that [-]: the
+    /// same in every case, and the least that a case can have.
     /// </summary>
-    public double OfSilence => Math.Exp(logSilent);
+    public double LogOfSilence => logSilent;
 
     /// <summary>Probability of each ending of a test that is still to be made, in the order of the endings.</summary>
     public static ImmutableArray<double> Classes(Ending? ending, ModelDiscrepancy discrepancy, double doubt)
@@ -88,14 +92,29 @@ internal sealed class TestLikelihood
             + (burns ? LogOfAnyTime(times[2]) : LogOfTime(times[2], answer.Parted));
         if (trace.IsEmpty || double.IsNegativeInfinity(log))
             return log;
+        return log + LogOfTrace(MeanSquare(answer.Gauge), deviation);
+    }
+
+    /// <summary>The share of the time of a trace that each sample stands for [-], by the trapezoidal rule.</summary>
+    private static ImmutableArray<double> ShareOfTime(ImmutableArray<double> times)
+    {
+        double whole = times[^1] - times[0];
+        return times.Length == 1
+            ? [1]
+            : [.. times.Select((_, i) => 0.5 * (times[Math.Min(i + 1, times.Length - 1)] - times[Math.Max(i - 1, 0)]) / whole)];
+    }
+
+    /// <summary>Mean square over time of how far a trace is off a modelled one [Pa2].</summary>
+    private double MeanSquare(Func<double, double> modelled)
+    {
         double squares = 0;
         for (int i = 0; i < trace.Length; i++)
         {
-            double off = trace[i] - answer.Gauge(traceTimes[i]);
-            squares += off * off;
+            double off = trace[i] - modelled(traceTimes[i]);
+            squares += traceWeights[i] * off * off;
         }
 
-        return log + LogOfTrace(squares / trace.Length, deviation);
+        return squares;
     }
 
     private double LogOfAnyTime((double At, double Within)? time) => time is null ? 0 : -logHorizon;

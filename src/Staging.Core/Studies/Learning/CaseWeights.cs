@@ -8,7 +8,10 @@ internal sealed class CaseWeights
     /// <summary>Least power that is tried [-]: below it, next to nothing of the observations is left.</summary>
     public const double LeastExponent = 0.02;
 
-    /// <summary>Halvings of the bracket of the power: to 2^-40.</summary>
+    /// <summary>Ratio of one power that is tried to the one before [-].</summary>
+    private const double Step = 0.9;
+
+    /// <summary>Halvings of the bracket of the power: to 1e-13.</summary>
     private const int Halvings = 40;
 
     /// <summary>Keeps these draws separate from those of a study.</summary>
@@ -58,19 +61,25 @@ internal sealed class CaseWeights
 
     /// <summary>
     /// The greatest power, 1 at most, that leaves an effective number of cases; null where no case has any likelihood,
-    /// or the power would be below <see cref="LeastExponent"/>.
+    /// or no power from <see cref="LeastExponent"/> on does.
     /// </summary>
     /// <remarks>
     /// Of cases that stand for equally many the effective number falls with the power: d ln n/d b = 2 (E_b[l] -
-    /// E_2b[l]), and E rises with b.
+    /// E_2b[l]), and E rises with b. Of others it may rise first, so the powers are gone through from above, in steps
+    /// of a tenth, and the first that does is made exact.
     /// </remarks>
     public static CaseWeights? Tempered(CaseShares shares, double[] logs, double effective)
     {
         if (Of(shares, logs, 1) is not { } whole || whole.EffectiveSampleSize >= effective)
             return Of(shares, logs, 1);
-        if (Of(shares, logs, LeastExponent)!.EffectiveSampleSize < effective)
-            return null;
-        double low = LeastExponent, high = 1;
+        double high = 1, low = Step;
+        while (Of(shares, logs, low)!.EffectiveSampleSize < effective)
+        {
+            if (low <= LeastExponent)
+                return null;
+            (high, low) = (low, Math.Max(LeastExponent, Step * low));
+        }
+
         for (int i = 0; i < Halvings; i++)
         {
             double middle = 0.5 * (low + high);
@@ -103,12 +112,12 @@ internal sealed class CaseWeights
     public int[] Resampled(int count)
     {
         int[] chosen = new int[count];
+        int i = 0, last = Array.FindLastIndex(Weights, w => w > 0);
         double sum = Weights[0];
-        int i = 0;
         for (int k = 0; k < count; k++)
         {
             double mark = (k + Philox4x32.Unit(Philox4x32.Bits(0, (ulong)k, 0, Purpose))) / count;
-            while (sum < mark && i < Weights.Length - 1)
+            while (sum < mark && i < last)
                 sum += Weights[++i];
             chosen[k] = i;
         }

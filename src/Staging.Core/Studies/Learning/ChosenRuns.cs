@@ -54,14 +54,14 @@ internal static class ChosenRuns
     }
 
     /// <summary>Runs cases that were chosen before.</summary>
-    public static Posterior<T> Of<T>(LearningStudy<T> study, CaseShares given, StudyOptions? options, IProgress<StudyProgress>? progress,
+    public static WeighedCases Run<T>(LearningStudy<T> study, CaseShares given, StudyOptions? options, IProgress<StudyProgress>? progress,
         CancellationToken cancel)
     {
         Check(study, options);
         var clock = new StudyClock(given.Runs, (options ?? StudyOptions.Default).Clock, progress);
         var found = new FoundCases<T>(study);
         found.Run(given.Run, options, clock.Tell, cancel);
-        return new Posterior<T>(study, found.Weighed(given));
+        return found.Weighed(given);
     }
 
     private static void Check<T>(LearningStudy<T> study, StudyOptions? options)

@@ -3,10 +3,10 @@ namespace Staging.Core.Studies;
 /// <summary>What one observation taught, alone and beside the others.</summary>
 public sealed class LearnedObservation
 {
-    internal LearnedObservation(string name, double alone, double givenOthers, double bitsAlone, double bitsGivenOthers, double best)
+    internal LearnedObservation(string name, double alone, double givenOthers, double bitsAlone, double bitsGivenOthers, double logBest)
     {
         (Name, Alone, GivenOthers) = (name, alone, givenOthers);
-        (BitsAlone, BitsGivenOthers, Best) = (bitsAlone, bitsGivenOthers, best);
+        (BitsAlone, BitsGivenOthers, LogBest) = (bitsAlone, bitsGivenOthers, logBest);
     }
 
     /// <summary>Its name.</summary>
@@ -14,7 +14,8 @@ public sealed class LearnedObservation
 
     /// <summary>
     /// Its mean likelihood before anything was observed [-]: of an outcome the probability with which it was to be
-    /// expected; of a measured number a density, of which only ratios mean something.
+    /// expected; of a measured number a density, of which only ratios mean something; of many numbers 0, where that is
+    /// less than a number can be.
     /// </summary>
     public double Alone { get; }
 
@@ -28,10 +29,10 @@ public sealed class LearnedObservation
     public double BitsGivenOthers { get; }
 
     /// <summary>
-    /// Its greatest likelihood in any case [-]: 0 where the model calls it impossible. Where it is much less than the
-    /// observation deserves, the model explains it nowhere.
+    /// The logarithm of its greatest likelihood in any case [-]: negative infinity where the model calls it impossible.
+    /// Where it is much less than the observation deserves, the model explains it nowhere.
     /// </summary>
-    public double Best { get; }
+    public double LogBest { get; }
 
     /// <summary>Likelihood alone and after the others, and what it taught, on one line.</summary>
     /// <returns>For example <c>test 3: 0.61 alone, 0.83 after the others; taught 0.24 bit, beyond the others

@@ -40,9 +40,10 @@ public sealed record LearningStudy<T>
     public required int Cases { get; init => field = Guard.In(value, 2, (int)StudySize.MaxPoints); }
 
     /// <summary>
-    /// Model runs, about, 100 or more; null, the default, runs every case. With fewer runs than cases the first quarter
-    /// of them tells which other cases are worth a run, and each that is run stands for some that are not: worth while
-    /// where the observations leave few of many cases.
+    /// Model runs, about, 100 or more; null, the default, runs every case, and so does more than half of the cases.
+    /// With fewer runs the first quarter of them tells which other cases are worth a run, and each that is run stands
+    /// for some that are not: worth while where the observations leave few of many cases. Below some 300 runs a narrow
+    /// peak may be missed.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int? Runs { get; init => field = value is { } n ? Guard.In(n, 100, (int)StudySize.MaxPoints) : null; }
@@ -93,23 +94,18 @@ public sealed record LearningStudy<T>
     /// </remarks>
     public Posterior<T> Learn(StudyOptions? options = null, IProgress<StudyProgress>? progress = null,
         CancellationToken cancellationToken = default) =>
-        Given is { } given ? ChosenRuns.Of(this, given, options, progress, cancellationToken)
-        : ChoosesRuns ? ChosenRuns.Learn(this, options, progress, cancellationToken)
+        ChoosesRuns ? ChosenRuns.Learn(this, options, progress, cancellationToken)
         : LearnInParts().Whole(options, progress, cancellationToken);
 
     /// <summary>Prepares the study so that parts of the cases run anywhere. See <see cref="Learn"/>.</summary>
     /// <returns>The study; its answer is what is believed after.</returns>
-    /// <exception cref="InvalidModelException"><see cref="Check"/> reports errors, or <see cref="Runs"/> are fewer than
-    /// the cases (STU022): which cases are run follows from the first ones.</exception>
+    /// <exception cref="InvalidModelException"><see cref="Check"/> reports errors, or <see cref="Runs"/> are half of
+    /// the cases or fewer (STU022): which cases are run follows from the first ones.</exception>
     public PartitionedStudy<Posterior<T>> LearnInParts() => ChoosesRuns
         ? throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU022", nameof(Runs), $"A study of {Cases} cases that "
             + $"chooses {Runs} runs from what the first ones give cannot run in parts; leave Runs out, or run it whole.")])
         : LikelihoodRows.Study(this, posterior => posterior);
 
-    /// <summary>
-    /// Cases that another study of them has chosen to run; null where this one runs all or chooses its own.
-    /// </summary>
-    internal CaseShares? Given { get; init; }
-
-    private bool ChoosesRuns => Runs < Cases && !Observations.IsEmpty;
+    /// <summary>Whether some cases are run and others not: little is saved where more than half would be run.</summary>
+    private bool ChoosesRuns => Runs <= Cases / 2 && !Observations.IsEmpty;
 }

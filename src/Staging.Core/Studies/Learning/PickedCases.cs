@@ -47,12 +47,12 @@ internal sealed class PickedCases
         double sizeBefore = before.EffectiveSampleSize, sizeAfter = after.EffectiveSampleSize;
         if (runs is { } few && few < shares.Runs)
         {
-            int each = afterAlone ? few : few / 2, plain = Math.Min(each, shares.Plain);
-            first = [.. before.Weights.Select((w, i) => i < plain ? w : 0)];
+            int each = afterAlone ? few : few / 2, left = each;
+            first = [.. before.Weights.Select((w, i) => w > 0 && left-- > 0 ? w : 0)];
             second = new double[all];
             foreach (int i in after.Resampled(each))
                 second[i] += 1.0 / each;
-            sizeBefore = first.Count(w => w > 0);
+            sizeBefore = Math.Pow(first.Sum(), 2) / first.Sum(w => w * w);
             sizeAfter = 1 / (1 / sizeAfter + 1.0 / each);
         }
 

@@ -13,27 +13,19 @@ public sealed class Posterior<T>
 {
     private readonly LearningStudy<T> study;
     private readonly WeighedCases cases;
-    private readonly CaseWeights before, all, after;
+    private readonly PosteriorWeights weights;
     private readonly ImmutableArray<WeightedInput> inputs;
 
     internal Posterior(LearningStudy<T> study, WeighedCases cases)
     {
         (this.study, this.cases) = (study, cases);
-        double[] logs = cases.Together();
-        double[] nothing = [.. Enumerable.Range(0, cases.Count).Select(i => cases.IsOut(i) ? double.NegativeInfinity : 0)];
-        all = CaseWeights.Of(cases.Shares, nothing, 1) ?? throw PosteriorFindings.AllRefused(study);
-        before = cases.Shares.Plain == cases.Count ? all : CaseWeights.Of(cases.Shares.First, nothing, 1) ?? all;
-        int possible = logs.Count(l => l > double.NegativeInfinity);
-        after = possible == 0
-            ? throw PosteriorFindings.NothingFits(study.Observations.Items, cases)
-            : CaseWeights.Tempered(cases.Shares, logs, Math.Min(study.EffectiveSample, Math.Max(2, possible / 10.0)))
-                ?? throw PosteriorFindings.TooSharp(study.Observations.Items, cases, CaseWeights.Of(cases.Shares, logs, 1)!);
+        weights = PosteriorWeights.Of(study, cases);
         inputs = [.. Enumerable.Range(0, study.Inputs.Inputs.Length).Select(d => new WeightedInput(cases.Design, d))];
         Inputs = [.. study.Inputs.Inputs.Select((input, d) => PosteriorParts.Input(input.Spread, new ColumnName(input.Path, input.Unit),
-            inputs[d], before.Weights, after))];
-        Observations = [.. study.Observations.Select((name, j) => PosteriorParts.Observation(name, j, cases, all, after))];
-        Correlation = PosteriorParts.Correlation(inputs, after.Weights);
-        Findings = [.. PosteriorFindings.All(Inputs, Correlation, after, Refused)];
+            inputs[d], weights.Prior, After))];
+        Observations = [.. study.Observations.Select((name, j) => PosteriorParts.Observation(name, j, cases, weights))];
+        Correlation = PosteriorParts.Correlation(inputs, After.Weights);
+        Findings = [.. PosteriorFindings.All(Inputs, Correlation, After, cases)];
     }
 
     /// <summary>Cases in all.</summary>
@@ -42,28 +34,28 @@ public sealed class Posterior<T>
     /// <summary>Cases that were run; see <see cref="LearningStudy{T}.Runs"/>.</summary>
     public int Runs => cases.Shares.Runs;
 
-    /// <summary>Cases that the model refused: they have no weight, before or after.</summary>
+    /// <summary>Cases that the model refused: they have no weight, before or After.</summary>
     public int Refused => cases.Refused;
 
     /// <summary>
     /// The number of cases of equal weight that would be worth as much [-]: (sum w)^2 / sum w^2 (L. Kish, 1965).
     /// </summary>
-    public double EffectiveSampleSize => after.EffectiveSampleSize;
+    public double EffectiveSampleSize => After.EffectiveSampleSize;
 
     /// <summary>
     /// The power to which all likelihoods were raised [-], 1 where nothing had to be: below 1 the observations count
     /// for less than they say, and the ranges are wider.
     /// </summary>
-    public double Exponent => after.Exponent;
+    public double Exponent => After.Exponent;
 
     /// <summary>
     /// Logarithm of the mean likelihood of all observations before they were made [-], raised to
-    /// <see cref="Exponent"/>: to compare two models by.
+    /// <see cref="Exponent"/>: where that is 1, to compare two models by.
     /// </summary>
-    public double LogEvidence => after.LogSum - all.LogSum;
+    public double LogEvidence => After.LogSum - weights.LogSumBefore;
 
     /// <summary>How much was learned of all inputs together [bit].</summary>
-    public double Bits => PosteriorParts.Bits(cases.Together(), after, all);
+    public double Bits => PosteriorParts.Bits(cases.Together(), After, weights.LogSumBefore);
 
     /// <summary>Each input before and after, in their order.</summary>
     public ImmutableArray<LearnedInput> Inputs { get; }
@@ -83,7 +75,7 @@ public sealed class Posterior<T>
     public ImmutableArray<ModelFinding> Findings { get; }
 
     /// <summary>Weights of the cases [-], in their order; their sum is 1.</summary>
-    public ReadOnlyMemory<double> Weights => after.Weights;
+    public ReadOnlyMemory<double> Weights => After.Weights;
 
     /// <summary>The values of an input in the cases, to be drawn with and without their weights.</summary>
     /// <param name="input">Name of the input.</param>
@@ -105,7 +97,7 @@ public sealed class Posterior<T>
     {
         int d = Index(input);
         Guard.In(probability, double.Epsilon, 1 - 1.0 / (1UL << 53), "-", nameof(probability));
-        return study.Inputs.Inputs[d].Spread.At(inputs[d].Quantile(after.Weights, probability));
+        return study.Inputs.Inputs[d].Spread.At(inputs[d].Quantile(After.Weights, probability));
     }
 
     /// <summary>The same cases after the observations of another study of them as well; nothing is run again.</summary>
@@ -113,24 +105,7 @@ public sealed class Posterior<T>
     /// <returns>What is believed after both: the order does not matter.</returns>
     /// <exception cref="ArgumentException">The studies differ in inputs, cases or seed.</exception>
     /// <exception cref="InvalidModelException">An observation is in both, or no case fits all.</exception>
-    public Posterior<T> And(Posterior<T> other)
-    {
-        ArgumentNullException.ThrowIfNull(other);
-        LearningStudy<T> second = other.study;
-        if (study.Cases != second.Cases || study.Seed != second.Seed || !ColumnName.Same(study.Inputs.Names, second.Inputs.Names)
-            || !study.Inputs.Spreads.SequenceEqual(second.Inputs.Spreads))
-            throw new ArgumentException("The two studies do not have the same inputs, cases and seed.", nameof(other));
-        if (!cases.Shares.Agrees(other.cases.Shares))
-            throw new ArgumentException("The two studies chose different cases to run; give all observations at once.", nameof(other));
-        int first = study.Observations.Length;
-        LearningStudy<T> both = study with
-        {
-            Observations = [.. study.Observations, .. second.Observations],
-            LogLikelihoods = (model, stop) => [.. study.LogLikelihoods(model, stop), .. second.LogLikelihoods(model, stop)],
-        };
-        InvalidModelException.ThrowOnError(both.Check());
-        return new Posterior<T>(both, cases.And(other.cases));
-    }
+    public Posterior<T> And(Posterior<T> other) => And(Guard.NotNull(other, nameof(other)).study, () => other.cases);
 
     /// <summary>The probability of something in the model, before and after the observations.</summary>
     /// <param name="probability">Its probability in one case [-], 0 to 1: of something that happens or not, 1 or 0.
@@ -185,7 +160,7 @@ public sealed class Posterior<T>
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentNullException.ThrowIfNull(classes);
-        var picked = PickedCases.Of(cases.Shares, before, after, runs, afterAlone: true);
+        var picked = PickedCases.Of(cases.Shares, weights.Before, After, runs, afterAlone: true);
         ImmutableArray<ImmutableArray<double>> found = PointEvaluator.All(
             picked.Cases.Length, (i, stop) => PickedCases.Classes(classes(At(picked.Cases[(int)i]), stop)), options, progress,
             cancellationToken);
@@ -205,7 +180,7 @@ public sealed class Posterior<T>
     {
         Guard.In(count, 2, 100_000, nameof(count));
         ImmutableArray<(double, double)> drawn =
-            [.. after.Resampled(count).GroupBy(i => i).Select(g => ((double)g.Key, (double)g.Count()))];
+            [.. After.Resampled(count).GroupBy(i => i).Select(g => ((double)g.Key, (double)g.Count()))];
         return new InputSet<T>(study.Inputs.Nominal,
             new StudyInput<T>("posterior.case", "-", Distribution.Discrete(drawn), (_, i) => At((int)i)));
     }
@@ -219,19 +194,42 @@ public sealed class Posterior<T>
     /// <summary>Which cases were run, and how many each stands for.</summary>
     internal CaseShares Shares => cases.Shares;
 
+    private CaseWeights After => weights.After;
+
     /// <summary>The seed of the cases.</summary>
     internal ulong Seed => study.Seed;
 
     /// <summary>The mean of a function of the log-likelihood of an observation [-].</summary>
-    internal double MeanOver(int observation, Func<double, double> value) => after.Mean(i => value(cases.Of(observation)[i]));
+    internal double MeanOver(int observation, Func<double, double> value) => After.Mean(i => value(cases.Of(observation)[i]));
+
+    /// <summary>The same cases after further observations, which are made on those that were run.</summary>
+    internal Posterior<T> And(LearningStudy<T> more, StudyOptions? options, IProgress<StudyProgress>? progress, CancellationToken cancel) =>
+        And(more, () => ChosenRuns.Run(more, cases.Shares, options, progress, cancel));
 
     /// <summary>The model with the values of a case.</summary>
     internal T At(int i) => study.Inputs.At(study.Inputs.Values(cases.Design, i));
 
+    private Posterior<T> And(LearningStudy<T> second, Func<WeighedCases> other)
+    {
+        if (study.Cases != second.Cases || study.Seed != second.Seed || !ColumnName.Same(study.Inputs.Names, second.Inputs.Names)
+            || !study.Inputs.Spreads.SequenceEqual(second.Inputs.Spreads))
+            throw new ArgumentException("The two studies do not have the same inputs, cases and seed.", nameof(other));
+        LearningStudy<T> both = study with
+        {
+            Observations = [.. study.Observations, .. second.Observations],
+            LogLikelihoods = (model, stop) => [.. study.LogLikelihoods(model, stop), .. second.LogLikelihoods(model, stop)],
+        };
+        InvalidModelException.ThrowOnError(both.Check());
+        WeighedCases added = other();
+        if (!cases.Shares.Agrees(added.Shares))
+            throw new ArgumentException("The two studies chose different cases to run; give all observations at once.", nameof(other));
+        return new Posterior<T>(both, cases.And(added));
+    }
+
     private ImmutableArray<LearnedOdds> OddsAt(EquatableArray<double> values, Func<T, double, CancellationToken, double> probability,
         int? runs, StudyOptions? options, IProgress<StudyProgress>? progress, CancellationToken cancel)
     {
-        var picked = PickedCases.Of(cases.Shares, before, after, runs, afterAlone: false);
+        var picked = PickedCases.Of(cases.Shares, weights.Before, After, runs, afterAlone: false);
         int n = picked.Cases.Length;
         ImmutableArray<double> found = PointEvaluator.All((long)n * values.Length,
             (k, stop) => PickedCases.Share(() => probability(At(picked.Cases[(int)(k % n)]), values[(int)(k / n)], stop)), options,

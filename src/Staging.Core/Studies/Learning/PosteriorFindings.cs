@@ -14,15 +14,15 @@ internal static class PosteriorFindings
     private const double Sure = 3;
 
     public static IEnumerable<ModelFinding> All(ImmutableArray<LearnedInput> inputs, ImmutableArray<double> correlation, CaseWeights after,
-        int refused)
+        WeighedCases cases)
     {
         if (after.Exponent < 1)
             yield return new ModelFinding(FindingSeverity.Warning, "STU019", "Observations", Invariant.Text($"The observations leave too "
                 + $"few cases, so all likelihoods were raised to the power {after.Exponent:F3}, which leaves an effective number of "
-                + $"{after.EffectiveSampleSize:F0}: the ranges are wider than they need be. More cases would help."));
-        if (refused > 0)
+                + $"{after.EffectiveSampleSize:F0}: the ranges are wider than they need be. {More(cases)} would help."));
+        if (cases.Refused > 0)
             yield return new ModelFinding(FindingSeverity.Warning, "STU021", "Cases",
-                $"The model refused {refused} cases; they have no weight, before or after.");
+                $"The model refused {cases.Refused} of {cases.Shares.Runs} cases that were run; they have no weight, before or after.");
         double least = Math.Max(CorrelationLimit, Sure / Math.Sqrt(after.EffectiveSampleSize));
         for (int i = 0; i < inputs.Length; i++)
         {
@@ -71,9 +71,11 @@ internal static class PosteriorFindings
             .OrderBy(n => n.Item2).Take(3).Select(n => Invariant.Text($"{Quoted(n.name)} {n.Item2:F1}"));
         return Refusal("STU018", Invariant.Text($"Of {cases.Shares.Runs} cases next to nothing fits: an effective number of ")
             + Invariant.Text($"{whole.EffectiveSampleSize:F1}, and still too few with all likelihoods raised to the power ")
-            + Invariant.Text($"{CaseWeights.LeastExponent}. Alone they leave: {string.Join(", ", worst)}. Take more cases, say how far ")
-            + "the model may be off, or fit a dense trace by least squares (InputSet.Fit).");
+            + Invariant.Text($"{CaseWeights.LeastExponent}. Alone they leave: {string.Join(", ", worst)}. {More(cases)}, a ")
+            + "wider spread of the model, or a fit of a dense trace by least squares (InputSet.Fit) may help.");
     }
+
+    private static string More(WeighedCases cases) => cases.Shares.Runs < cases.Count ? "More runs" : "More cases";
 
     private static InvalidModelException Refusal(string code, string message) =>
         new([new ModelFinding(FindingSeverity.Error, code, "Observations", message)]);

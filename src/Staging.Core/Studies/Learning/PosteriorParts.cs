@@ -16,19 +16,20 @@ internal static class PosteriorParts
             new Interval(spread.At(input.Quantile(weights, Low)), spread.At(input.Quantile(weights, High)), High - Low));
     }
 
-    public static LearnedObservation Observation(string name, int j, WeighedCases cases, CaseWeights before, CaseWeights after)
+    public static LearnedObservation Observation(string name, int j, WeighedCases cases, PosteriorWeights weights)
     {
-        double exponent = after.Exponent;
+        CaseWeights after = weights.After;
+        double exponent = after.Exponent, before = weights.LogSumBefore;
         double[] logs = cases.Of(j), withRefused = [.. logs.Select((l, i) => cases.IsOut(i) ? double.NegativeInfinity : l)];
         CaseWeights? alone = CaseWeights.Of(cases.Shares, withRefused, exponent);
         CaseWeights others = CaseWeights.Of(cases.Shares, cases.Together(without: j), exponent)!;
         return new LearnedObservation(
             name,
-            alone is null ? 0 : Math.Exp((alone.LogSum - before.LogSum) / exponent),
+            alone is null ? 0 : Math.Exp((alone.LogSum - before) / exponent),
             Math.Exp((after.LogSum - others.LogSum) / exponent),
             alone is null ? 0 : Bits(withRefused, alone, before),
-            Bits(logs, after, others),
-            Math.Exp(withRefused.Max()));
+            Bits(logs, after, others.LogSum),
+            withRefused.Max());
     }
 
     /// <summary>Rank correlation of all inputs, row by row [-].</summary>
@@ -50,6 +51,6 @@ internal static class PosteriorParts
     /// Divergence of weights from those that some log-likelihoods would be added to: their mean, less the change of the
     /// sum [bit].
     /// </summary>
-    public static double Bits(double[] logs, CaseWeights with, CaseWeights without) =>
-        Math.Max(0, with.Exponent * with.Mean(i => logs[i]) - (with.LogSum - without.LogSum)) / Math.Log(2);
+    public static double Bits(double[] logs, CaseWeights with, double logSumWithout) =>
+        Math.Max(0, with.Exponent * with.Mean(i => logs[i]) - (with.LogSum - logSumWithout)) / Math.Log(2);
 }

@@ -56,7 +56,7 @@ internal sealed class WorthwhileCases
         double least = double.PositiveInfinity;
         foreach (double power in Powers)
         {
-            double[] chances = InProportion(power, runs);
+            double[] chances = InProportion(power, first, runs);
             double squares = run.Sum(r => shares[r.Case] * Math.Exp(2 * r.Log) / chances[r.Case]);
             if (squares < least)
                 (best, least) = (chances, squares);
@@ -66,9 +66,9 @@ internal sealed class WorthwhileCases
         return best;
     }
 
-    private double[] InProportion(double power, int runs)
+    private double[] InProportion(double power, int first, int runs)
     {
-        double even = Even * runs / guess.Length;
+        double even = Even * runs / (guess.Length - first);
         double[] part = [.. guess.Select(g => Math.Exp(power * g))];
         double low = 0, high = 1;
         while (Sum(high) < runs && high < runs * 1e9)
@@ -84,7 +84,7 @@ internal sealed class WorthwhileCases
         double Sum(double factor)
         {
             double sum = 0;
-            foreach (double p in part)
+            foreach (double p in part.AsSpan(first))
                 sum += Math.Min(1, even + factor * p);
             return sum;
         }

@@ -1,5 +1,4 @@
 using Staging.Core.Gaps;
-using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps.Results;
 

@@ -116,7 +116,7 @@ public class PosteriorTests
         Assert.True(a.GivenOthers > a.Alone);
         Assert.Equal(0.2, odd.Alone, 1e-3); // B(1, 5)
         Assert.True(odd.GivenOthers < 0.1 * odd.Alone);
-        Assert.Equal(Math.Pow(0.7, 7) * Math.Pow(0.3, 3), a.Best, 1e-8);
+        Assert.Equal(7 * Math.Log(0.7) + 3 * Math.Log(0.3), a.LogBest, 1e-5);
         Assert.Contains("taught", a.ToString(), StringComparison.Ordinal);
     }
 
