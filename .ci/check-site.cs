@@ -39,7 +39,8 @@ IEnumerable<string> DeadLinks()
             if (Regex.IsMatch(link, "^(?:[a-z]+:|//)"))
                 continue;
             var at = new Uri(new Uri("http://site/" + page), link);
-            string target = Uri.UnescapeDataString(at.AbsolutePath.TrimStart('/')), anchor = Uri.UnescapeDataString(at.Fragment.TrimStart('#'));
+            string target = Uri.UnescapeDataString(at.AbsolutePath.TrimStart('/'));
+            string anchor = Uri.UnescapeDataString(at.Fragment.TrimStart('#'));
             if (target.Length == 0 || target.EndsWith('/'))
                 target += "index.html";
             if (!File.Exists(Path.Combine(site, target)))
@@ -57,7 +58,7 @@ async Task<List<string>> Loaded(string browser)
     string profile = Directory.CreateTempSubdirectory("check-site-").FullName;
     using HttpListener server = Started(out string root);
     using var process = Process.Start(new ProcessStartInfo(browser,
-        ["--headless", "--no-sandbox", "--disable-gpu", "--disable-extensions", "--no-first-run", $"--user-data-dir={profile}", "--window-size=1400,1000", root + "check"])
+        ["--headless", "--no-sandbox", "--disable-gpu", "--no-first-run", $"--user-data-dir={profile}", "--window-size=1400,1000", root + "check"])
     {
         RedirectStandardError = true,
         RedirectStandardOutput = true,
@@ -87,7 +88,8 @@ async Task<List<string>> Loaded(string browser)
             }
             else if (path == "check")
             {
-                Answer(asked, "text/html", Encoding.UTF8.GetBytes(Driver.Replace("PAGES", JsonSerializer.Serialize(loaded), StringComparison.Ordinal)));
+                string driver = Driver.Replace("PAGES", JsonSerializer.Serialize(loaded), StringComparison.Ordinal);
+                Answer(asked, "text/html", Encoding.UTF8.GetBytes(driver));
             }
             else if (pages.TryGetValue(path, out string? page))
             {
@@ -156,12 +158,14 @@ static string Kind(string path) => Path.GetExtension(path) switch
     _ => "application/octet-stream",
 };
 
-static IEnumerable<string> Matches(string text, string pattern) => Regex.Matches(text, pattern).Select(m => WebUtility.HtmlDecode(m.Groups[1].Value));
+static IEnumerable<string> Matches(string text, string pattern) =>
+    Regex.Matches(text, pattern).Select(m => WebUtility.HtmlDecode(m.Groups[1].Value));
 
 static string? Browser() =>
     Environment.GetEnvironmentVariable("SITE_BROWSER") is { Length: > 0 } told ? told
     : (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
-        .SelectMany(folder => new[] { "chromium", "chromium-browser" }.Select(name => Path.Combine(folder, name))).FirstOrDefault(File.Exists);
+        .SelectMany(folder => new[] { "chromium", "chromium-browser" }.Select(name => Path.Combine(folder, name)))
+        .FirstOrDefault(File.Exists);
 
 partial class Program
 {
@@ -176,37 +180,41 @@ partial class Program
         </script>
         """;
 
-    /// <summary>Loads one page after the other into a frame of each width, a few frames at a time.</summary>
+    /// <summary>Loads one page after the other into a frame, a few at a time, and makes the frame as wide as each screen.</summary>
     private const string Driver = """
         <!DOCTYPE html><title>check</title><script>
         const pages = PAGES, begun = performance.now();
         const tell = (where, text) => fetch('/' + where, { method: 'POST', body: text });
         const pause = ms => new Promise(done => setTimeout(done, ms));
-        async function visit(page, width) {
+        async function visit(page) {
           const frame = document.createElement('iframe');
-          frame.style = `width:${width}px;height:844px;border:0`;
+          frame.style = 'width:390px;height:844px;border:0';
           frame.src = '/' + page;
           document.body.append(frame);
           await new Promise(done => frame.onload = done);
           const window = frame.contentWindow, document_ = frame.contentDocument, all = q => [...document_.querySelectorAll(q)];
           const set = () => all('.math').every(m => m.querySelector('mjx-container')) && all('#toc').every(t => t.firstElementChild);
           for (let waited = 0; !set() && waited < 10000; waited += 50) await pause(50);
-          await pause(50);
           const faults = window.faults;
           if (!set()) faults.push('a formula or the contents are not set');
           all('mjx-merror, [data-mjx-error]').forEach(m => faults.push('a formula has an error: ' + m.textContent));
-          if (document_.documentElement.scrollWidth > width) {
-            const wide = all('article *').filter(e => e.getBoundingClientRect().right > width + 1 && !e.closest('pre, .table-responsive, .math, p:has(img)'));
-            faults.push(`is ${document_.documentElement.scrollWidth} px wide` + (wide[0] ? `: <${wide[0].tagName.toLowerCase()}> ${wide[0].textContent.slice(0, 40)}` : ''));
+          for (const width of [390, 1280]) {
+            frame.style.width = width + 'px';
+            await pause(50);
+            const page_ = document_.documentElement, inside = 'pre, .table-responsive, .math, p:has(img)';
+            if (page_.scrollWidth > width) {
+              const wide = all('article *').find(e => e.getBoundingClientRect().right > width + 1 && !e.closest(inside));
+              faults.push(`is ${page_.scrollWidth} px wide at ${width}` + (wide ? `: <${wide.tagName}> ${wide.textContent.slice(0, 40)}` : ''));
+            }
+            const heading = document_.querySelector('article h1');
+            if (heading && heading.getBoundingClientRect().top > 600) faults.push(`begins out of view at ${width}`);
           }
-          const heading = document_.querySelector('article h1');
-          if (heading && heading.getBoundingClientRect().top > 600) faults.push('begins out of view');
-          for (const fault of new Set(faults)) await tell('fault', `${page} at ${width} px: ${fault}`);
+          for (const fault of new Set(faults)) await tell('fault', `${page} ${fault}`);
           frame.remove();
         }
         addEventListener('load', async () => {
-          const left = pages.flatMap(p => [[p, 390], [p, 1280]]);
-          await Promise.all([1, 2, 3, 4].map(async () => { while (left.length > 0) await visit(...left.shift()); }));
+          const left = [...pages];
+          await Promise.all([1, 2, 3].map(async () => { while (left.length > 0) await visit(left.shift()); }));
           await tell('done', `, ${((performance.now() - begun) / 1000).toFixed(0)} s`);
         });
         </script><body></body>
