@@ -54,7 +54,7 @@ IEnumerable<string> DeadLinks()
 async Task<List<string>> Loaded(string browser)
 {
     string[] loaded = [.. pages.Keys.Where(p => Path.GetFileName(p) != "toc.html").Order(StringComparer.Ordinal)
-        .Where((p, i) => !p.StartsWith("api/", StringComparison.Ordinal) || i % 12 == 0)];
+        .Where((p, i) => !p.StartsWith("api/", StringComparison.Ordinal) || i % 30 == 0)];
     string profile = Directory.CreateTempSubdirectory("check-site-").FullName;
     using HttpListener server = Started(out string root);
     using var process = Process.Start(new ProcessStartInfo(browser,
