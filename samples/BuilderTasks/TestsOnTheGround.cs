@@ -15,7 +15,7 @@ internal static class TestsOnTheGround
         #region tests-on-the-ground
         GapProblem built = StagingPlan.Read("demo/plan.json").GapBelow("sustainer"); // as it flies
         GroundTestSeries tests = GroundTestSeries.Read("ground-tests/ten-tests.json"); // invented
-        Learned learned = tests.Learn(cases: 128);
+        Learned learned = tests.Learn(cases: 256);
         Console.WriteLine($"the gap as built: {learned.Odds(built)}");
         foreach (int index in (int[])[0, 1])
             Console.WriteLine(learned.Posterior.Inputs.OrderByDescending(i => i.Bits).ElementAt(index));

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Staging.Core.Gases;
 using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Hygiene;
@@ -27,7 +28,7 @@ public class PageTests
     [Fact]
     public void A_namespace_without_words_is_caught() => Assert.Equal(
         ["docs/namespaces/namespaces.md: no words about Staging.Core.Gases"],
-        Undescribed([typeof(Provenance), typeof(Gases.PerfectGas)], "---\nuid: Staging.Core\nsummary: *content\n---\nWords.\n"));
+        Undescribed([typeof(Provenance), typeof(PerfectGas)], "---\nuid: Staging.Core\nsummary: *content\n---\nWords.\n"));
 
     private static IEnumerable<string> Undescribed(IEnumerable<Type> types, string page) =>
         from name in types.Select(t => t.Namespace!).Distinct()
