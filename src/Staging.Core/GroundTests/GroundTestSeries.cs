@@ -63,20 +63,22 @@ public sealed partial record GroundTestSeries
     }
 
     /// <summary>What the tests say of the unknown inputs.</summary>
-    /// <param name="cases">Cases, 2 to 16 777 216; a case runs every different gap once. Some thousands are enough for
-    /// ten tests with pass and fail; exact times and traces ask for more.</param>
+    /// <param name="cases">Cases, 2 to 16 777 216; a case that is run runs every different gap once. Some thousands are
+    /// enough for ten tests with pass and fail; exact times and traces ask for more.</param>
     /// <param name="seed">The seed of the cases.</param>
+    /// <param name="runs">How many cases are run, about, 100 or more; null, the default, runs all. With fewer, the
+    /// first tell which others are worth a run: see <see cref="LearningStudy{T}.Runs"/>.</param>
     /// <param name="options">Threads; null for all cores.</param>
     /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops it.</param>
     /// <returns>What is believed after the tests: the same bits for any number of threads.</returns>
     /// <exception cref="InvalidModelException"><see cref="Check"/> reports errors, a gap refuses what an unknown can
     /// be, or nothing fits the tests: with a reason.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The number of cases is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The number of cases or of runs is outside its range.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
-    public Learned Learn(int cases, ulong seed = 0, StudyOptions? options = null, IProgress<StudyProgress>? progress = null,
-        CancellationToken cancellationToken = default) =>
-        LearnInParts(cases, seed).Whole(options, progress, cancellationToken);
+    public Learned Learn(int cases, ulong seed = 0, int? runs = null, StudyOptions? options = null,
+        IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default) =>
+        LearnBy(cases, seed, runs, Unknown, GapAnswer.Of, options, progress, cancellationToken);
 
     /// <summary>Prepares <see cref="Learn"/> so that parts of the cases run anywhere.</summary>
     /// <param name="cases">Cases, 2 to 16 777 216.</param>
@@ -86,13 +88,23 @@ public sealed partial record GroundTestSeries
     /// be.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of cases is outside its range.</exception>
     public PartitionedStudy<Learned> LearnInParts(int cases, ulong seed = 0) =>
-        LearnInParts(cases, seed, new UnknownInputs(Unknowns, Tests.Select(t => t.Gap)), GapAnswer.Of);
+        LearnInParts(cases, seed, Unknown, GapAnswer.Of);
 
     /// <summary>Every test on a line, and how far the model may be off.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => string.Join('\n', Tests.Select(t => $"{t.Name}: {t.Seen}").Append(Discrepancy.ToString()));
 
+    private UnknownInputs Unknown => new(Unknowns, Tests.Select(t => t.Gap));
+
     /// <summary>The same with given unknowns and another model in place of gap runs.</summary>
+    internal Learned LearnBy(int cases, ulong seed, int? runs, UnknownInputs unknown, GapAnswers answers, StudyOptions? options,
+        IProgress<StudyProgress>? progress, CancellationToken cancel)
+    {
+        var study = new SeriesStudy(this, unknown, answers);
+        return new Learned(this, (study.Study(cases, seed) with { Runs = runs }).Learn(options, progress, cancel), study);
+    }
+
+    /// <summary>The same in parts.</summary>
     internal PartitionedStudy<Learned> LearnInParts(int cases, ulong seed, UnknownInputs unknown, GapAnswers answers)
     {
         var study = new SeriesStudy(this, unknown, answers);

@@ -16,10 +16,16 @@ public sealed class Learned
 {
     private readonly SeriesStudy study;
 
+    private readonly double[] silence;
+
     internal Learned(GroundTestSeries series, Posterior<EquatableArray<double>> posterior, SeriesStudy study)
+        : this(series, posterior, study, [.. study.Silence])
     {
-        (Series, Posterior, this.study) = (series, posterior, study);
-        double[] silence = [.. series.Tests.Select(t => new TestLikelihood(t, series.Discrepancy).OfSilence)];
+    }
+
+    private Learned(GroundTestSeries series, Posterior<EquatableArray<double>> posterior, SeriesStudy study, double[] silence)
+    {
+        (Series, Posterior, this.study, this.silence) = (series, posterior, study, silence);
         Explained = [.. silence.Select((s, j) => posterior.MeanOver(j, l => 1 - s / Math.Exp(l)))];
         Findings = [.. posterior.Findings, .. LearnedFindings.Of(series, posterior, silence, Explained)];
     }
@@ -60,9 +66,10 @@ public sealed class Learned
         ArgumentNullException.ThrowIfNull(more);
         GroundTestSeries all = Series with { Tests = [.. Series.Tests, .. more.Tests] };
         InvalidModelException.ThrowOnError(all.Check());
-        Learned added = more.LearnInParts(Posterior.Cases, Posterior.Seed, study.Unknown, study.Answers)
-            .Whole(options, progress, cancellationToken);
-        return new Learned(all, Posterior.And(added.Posterior), study);
+        var added = new SeriesStudy(more, study.Unknown, study.Answers);
+        Posterior<EquatableArray<double>> learned = (added.Study(Posterior.Cases, Posterior.Seed) with { Given = Posterior.Shares })
+            .Learn(options, progress, cancellationToken);
+        return new Learned(all, Posterior.And(learned), study, [.. silence, .. added.Silence]);
     }
 
     /// <summary>The odds that a gap lights the upper motor before its joint opens, before the tests and

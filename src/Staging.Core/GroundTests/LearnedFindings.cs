@@ -19,7 +19,7 @@ internal static class LearnedFindings
             GroundTest test = series.Tests[j];
             if (posterior.Observations[j].Best <= silence[j] * (1 + RoundOff))
                 yield return new ModelFinding(FindingSeverity.Warning, "TST010", test.Name, "The model calls this test impossible: in "
-                    + $"none of {posterior.Cases} cases does it give what was seen ({Words(test)}). It is taken as a test about which "
+                    + $"none of {posterior.Runs} cases does it give what was seen ({Words(test)}). It is taken as a test about which "
                     + "model or record is wrong, and teaches nothing; the others teach as if it had not been made.");
             else if (explained[j] < Surprising)
                 yield return new ModelFinding(FindingSeverity.Warning, "TST011", test.Name, Invariant.Text(

@@ -9,7 +9,8 @@ internal static class LearnedText
     public static string Of(Learned learned)
     {
         Posterior<EquatableArray<double>> posterior = learned.Posterior;
-        var text = new StringBuilder(Invariant.Text($"What {learned.Series.Tests.Length} ground tests say over {posterior.Cases} cases: "));
+        var text = new StringBuilder($"What {learned.Series.Tests.Length} ground tests say over ");
+        text.Append(PosteriorText.Number(posterior.Cases, posterior.Runs)).Append(": ");
         text.Append(PosteriorText.Sample(posterior.EffectiveSampleSize, posterior.Exponent, posterior.Bits));
         PosteriorText.Inputs(text, posterior.Inputs);
         if (!posterior.Observations.IsEmpty)

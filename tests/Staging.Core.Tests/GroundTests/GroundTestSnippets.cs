@@ -13,10 +13,10 @@ public class GroundTestSnippets
         string file = TenTests.File;
         GroundTestSeries candidates = GroundTestSeries.Read(Path.Combine(TenTests.Folder, "next-tests.json"));
         GapProblem next = candidates.Tests[3].Gap;
-        int cases = 16; // thousands, in earnest
+        int cases = 16, runs = 100; // every case: few cases are enough to try it
         #region ground-tests
         GroundTestSeries tests = GroundTestSeries.Read(file);
-        Learned learned = tests.Learn(cases);
+        Learned learned = tests.Learn(cases, runs: runs); // say, 3000 runs of 100 000 cases
         Console.WriteLine(learned); // effective number of cases, each unknown, each test
         Console.WriteLine(learned.Odds(next)); // odds of the next design before and after
         Console.WriteLine(learned.MostInformative(candidates.Tests)); // which test would teach most

@@ -45,7 +45,7 @@ public class NamespaceTests
                         select $"{folder.Key}: {folder.Count()} files, at most {MaxFilesInFolder}");
 
     private static IEnumerable<SourceFile> Sources() =>
-        Repository.Library.Concat(Repository.Files("tests", "*.cs")).Where(f => f.Name is not "Program.cs");
+        Repository.Shipped.Concat(Repository.Files("tests", "*.cs")).Where(f => f.Name is not "Program.cs");
 
     private static IEnumerable<string> Misplaced(SourceFile file)
     {

@@ -2,7 +2,7 @@ using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Hygiene;
 
-/// <summary>The C# of README and docs is taken from samples and tests that compile and run.</summary>
+/// <summary>The C#, C and Python of README, package and docs is taken from samples and tests that compile and run.</summary>
 public class SnippetTests
 {
     private const string Source = "class C\n{\n    #region hole\n    int a = 1;\n\n    int b = a;\n    #endregion\n}\n";
@@ -13,11 +13,12 @@ public class SnippetTests
     [Fact]
     public void Every_block_equals_its_region()
     {
-        ILookup<string, string> regions = Repository.Files("samples", "*.cs").Concat(Repository.Files("tests", "*.cs"))
+        ILookup<string, string> regions = ((string[])["*.cs", "*.c", "*.py"])
+            .SelectMany(kind => Repository.Files("samples", kind).Concat(Repository.Files("tests", kind)))
             .Where(f => f.Name != "SnippetTests.cs")
             .SelectMany(Snippets.Regions).ToLookup(r => r.Key, r => r.Value);
         SourceFile readme = new("README.md", File.ReadAllText(Path.Combine(Repository.Root, "README.md")));
-        Violations.None(Repository.Files("docs", "*.md").Append(readme).SelectMany(page => Snippets.Wrong(page, regions)));
+        Violations.None(Repository.Files("docs", "*.md").Concat(Repository.Files("src", "*.md")).Append(readme).SelectMany(page => Snippets.Wrong(page, regions)));
     }
 
     [Fact]
@@ -29,6 +30,16 @@ public class SnippetTests
     [InlineData("<!-- snippet: lost -->\n```csharp\nint a = 1;\n```\n")]
     [InlineData("```csharp\nint a = 1;\n```\n")]
     public void A_stale_lost_or_nameless_block_is_caught(string page) => Assert.Single(Wrong(page));
+
+    [Theory]
+    [InlineData("c", "{\n    /* #region hole */\n    int a = 1;\n    /* #endregion */\n}\n")]
+    [InlineData("python", "def f():\n    # region hole\n    int a = 1;\n    # endregion\n")]
+    public void Regions_of_other_languages_are_found(string language, string source)
+    {
+        ILookup<string, string> known = Snippets.Regions(new SourceFile("tests/native/x", source)).ToLookup(r => r.Key, r => r.Value);
+        Assert.Empty(Snippets.Wrong(new SourceFile("docs/x.md", $"<!-- snippet: hole -->\n```{language}\nint a = 1;\n```\n"), known));
+        Assert.Single(Snippets.Wrong(new SourceFile("docs/x.md", $"<!-- snippet: hole -->\n```{language}\nint a = 2;\n```\n"), known));
+    }
 
     [Fact]
     public void Regions_of_one_name_in_one_file_are_one_block()

@@ -4,8 +4,8 @@ using Staging.Core.Tests.Hygiene.Sources;
 namespace Staging.Core.Tests.Hygiene;
 
 /// <summary>
-/// C# shown to readers is C# that compiles: a fenced block below a line <c>snippet: name</c> equals the region of that name in a
-/// sample or a test. Regions of one name in one file make one block, so that its <c>using</c> lines can come first.
+/// Code shown to readers is code that runs: a fenced block of C#, C or Python below a line <c>snippet: name</c> equals the region of that
+/// name in a sample or a test. Regions of one name in one file make one block, so that its <c>using</c> lines can come first.
 /// Blocks without a name are refused.
 /// </summary>
 internal static partial class Snippets
@@ -18,7 +18,7 @@ internal static partial class Snippets
         group Dedented(m.Groups["body"].Value) by m.Groups["name"].Value.Trim() into parts
         select KeyValuePair.Create(parts.Key, string.Join("\n\n", parts));
 
-    /// <summary>What is wrong with the C# blocks of one page.</summary>
+    /// <summary>What is wrong with the blocks of one page.</summary>
     public static IEnumerable<string> Wrong(SourceFile page, ILookup<string, string> regions)
     {
         foreach (Match block in Block().Matches(page.Text.ReplaceLineEndings("\n")))
@@ -26,7 +26,7 @@ internal static partial class Snippets
             string name = block.Groups["name"].Value;
             string[] sources = [.. regions[name]];
             if (name.Length == 0)
-                yield return $"{page.Path}: a C# block without a snippet name: {FirstLine(block)}";
+                yield return $"{page.Path}: a block without a snippet name: {FirstLine(block)}";
             else if (sources.Length != 1)
                 yield return $"{page.Path}: snippet {name} is defined {sources.Length} times";
             else if (block.Groups["body"].Value.TrimEnd() != sources[0])
@@ -43,9 +43,9 @@ internal static partial class Snippets
         return string.Join('\n', lines.Select(l => l.Length >= indent ? l[indent..].TrimEnd() : ""));
     }
 
-    [GeneratedRegex(@"^[ \t]*#region (?<name>[^\r\n]+)\r?\n(?<body>.*?)^[ \t]*#endregion", RegexOptions.Multiline | RegexOptions.Singleline)]
+    [GeneratedRegex(@"^[ \t]*(?:/\* )?# ?region (?<name>[^\r\n*]+)(?:\*/)?\r?\n(?<body>.*?)^[ \t]*(?:/\* )?# ?endregion", RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex Region();
 
-    [GeneratedRegex(@"(?:<!-- snippet: (?<name>[\w-]+) -->\n+)?^```(?:csharp|cs|c#)[^\n]*\n(?<body>.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline)]
+    [GeneratedRegex(@"(?:<!-- snippet: (?<name>[\w-]+) -->\n+)?^```(?:csharp|cs|c#|c|python)(?: [^\n]*)?\n(?<body>.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex Block();
 }

@@ -175,6 +175,15 @@ public class PlanErrorTests
     }
 
     [Fact]
+    public void A_text_in_place_of_a_file_is_told_in_a_short_message()
+    {
+        string text = " {\n  \"planVersion\": 1, " + new string('x', 100_000) + "}\n";
+        string message = Assert.Throws<PlanFormatException>(() => StagingPlan.Read(text)).Message;
+        Assert.EndsWith("...' is the text of a plan, not the name of a file; Parse reads a text.", message, StringComparison.Ordinal);
+        Assert.InRange(message.Length, 100, 200);
+    }
+
+    [Fact]
     public void Files_are_UTF8_with_or_without_a_mark_and_nothing_else()
     {
         string folder = Directory.CreateTempSubdirectory("plans").FullName;

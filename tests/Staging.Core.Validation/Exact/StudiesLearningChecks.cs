@@ -71,7 +71,7 @@ public class StudiesLearningChecks
 
     [Fact]
     public void The_effective_number_of_unequal_weights() =>
-        Check("effective number of weights 1, 1, 2, 4", 64.0 / 22, CaseWeights.Of([0, 0, Math.Log(2), Math.Log(4)], 1)!.EffectiveSampleSize, Tolerance.ClosedForm,
+        Check("effective number of weights 1, 1, 2, 4", 64.0 / 22, CaseWeights.Of(CaseShares.All(4), [0, 0, Math.Log(2), Math.Log(4)], 1)!.EffectiveSampleSize, Tolerance.ClosedForm,
             "L. Kish, Survey Sampling (1965), section 11.7: (sum w)^2/sum w^2");
 
     /// <summary>One bit, even before, told through a wire that turns it with a probability: 1 - H2(p) of it arrives.</summary>

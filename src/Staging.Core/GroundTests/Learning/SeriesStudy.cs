@@ -22,6 +22,9 @@ internal sealed class SeriesStudy(GroundTestSeries series, UnknownInputs unknown
     /// <summary>What runs a gap.</summary>
     public GapAnswers Answers => answers;
 
+    /// <summary>For each test its likelihood where model or record is wrong [-].</summary>
+    public IEnumerable<double> Silence => series.Tests.Select(t => new TestLikelihood(t, series.Discrepancy).OfSilence);
+
     /// <summary>The study.</summary>
     public LearningStudy<EquatableArray<double>> Study(int cases, ulong seed)
     {

@@ -13,6 +13,9 @@ internal static class NamedFile
     public static T Read<T>(string path, string what, Func<string, string, Func<string, TextReader>, T> parse)
     {
         string folder, json;
+        ReadOnlySpan<char> trimmed = path.AsSpan().Trim();
+        if (trimmed is ['{', .., '}'] && trimmed.Contains('"'))
+            throw new PlanFormatException($"'{Excerpt.Of(trimmed)}' is the text of a {what}, not the name of a file; Parse reads a text.");
         try
         {
             folder = Path.GetDirectoryName(Path.GetFullPath(path)) ?? path;

@@ -60,6 +60,13 @@ public sealed class Odds
     /// <returns>The text.</returns>
     public override string ToString() => OddsText.Of(this);
 
+    /// <summary>
+    /// The odds as JSON for other programs, with what matters: SI numbers with the unit in the key, null where no case
+    /// has the number.
+    /// </summary>
+    /// <returns>The text.</returns>
+    public string ToJson() => OddsJson.Of(this);
+
     private static StageOdds Of(Stage stage, StagingPlan plan, ReliabilityRun run, CaseColumns columns)
     {
         string prefix = JudgedInputs.Prefix(plan.Flight, stage);

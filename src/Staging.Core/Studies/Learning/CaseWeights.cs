@@ -1,6 +1,8 @@
 namespace Staging.Core.Studies;
 
-/// <summary>Weights of cases from their log-likelihoods, which may be raised to a power.</summary>
+/// <summary>
+/// Weights of cases from what they stand for and their log-likelihoods, which may be raised to a power.
+/// </summary>
 internal sealed class CaseWeights
 {
     /// <summary>Least power that is tried [-]: below it, next to nothing of the observations is left.</summary>
@@ -32,11 +34,13 @@ internal sealed class CaseWeights
     /// </summary>
     public double EffectiveSampleSize { get; }
 
-    /// <summary>Logarithm of the sum of the likelihoods, raised to the power [-].</summary>
+    /// <summary>
+    /// Logarithm of the sum of the likelihoods, raised to the power, over all that the cases stand for [-].
+    /// </summary>
     public double LogSum { get; }
 
     /// <summary>The weights of likelihoods raised to a power; null where no case has any.</summary>
-    public static CaseWeights? Of(double[] logs, double exponent)
+    public static CaseWeights? Of(CaseShares shares, double[] logs, double exponent)
     {
         double greatest = logs.Max();
         if (double.IsNegativeInfinity(greatest))
@@ -45,7 +49,7 @@ internal sealed class CaseWeights
         double sum = 0, squares = 0;
         for (int i = 0; i < logs.Length; i++)
         {
-            double w = Math.Exp(exponent * (logs[i] - greatest));
+            double w = shares[i] * Math.Exp(exponent * (logs[i] - greatest));
             (weights[i], sum, squares) = (w, sum + w, squares + w * w);
         }
 
@@ -56,25 +60,27 @@ internal sealed class CaseWeights
     /// The greatest power, 1 at most, that leaves an effective number of cases; null where no case has any likelihood,
     /// or the power would be below <see cref="LeastExponent"/>.
     /// </summary>
-    /// <remarks>The effective number falls with the power: d ln n/d b = 2 (E_b[l] - E_2b[l]), and E rises with
-    /// b.</remarks>
-    public static CaseWeights? Tempered(double[] logs, double effective)
+    /// <remarks>
+    /// Of cases that stand for equally many the effective number falls with the power: d ln n/d b = 2 (E_b[l] -
+    /// E_2b[l]), and E rises with b.
+    /// </remarks>
+    public static CaseWeights? Tempered(CaseShares shares, double[] logs, double effective)
     {
-        if (Of(logs, 1) is not { } whole || whole.EffectiveSampleSize >= effective)
-            return Of(logs, 1);
-        if (Of(logs, LeastExponent)!.EffectiveSampleSize < effective)
+        if (Of(shares, logs, 1) is not { } whole || whole.EffectiveSampleSize >= effective)
+            return Of(shares, logs, 1);
+        if (Of(shares, logs, LeastExponent)!.EffectiveSampleSize < effective)
             return null;
         double low = LeastExponent, high = 1;
         for (int i = 0; i < Halvings; i++)
         {
             double middle = 0.5 * (low + high);
-            if (Of(logs, middle)!.EffectiveSampleSize >= effective)
+            if (Of(shares, logs, middle)!.EffectiveSampleSize >= effective)
                 low = middle;
             else
                 high = middle;
         }
 
-        return Of(logs, low);
+        return Of(shares, logs, low);
     }
 
     /// <summary>The mean of numbers of the cases.</summary>

@@ -39,6 +39,14 @@ public sealed record LearningStudy<T>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required int Cases { get; init => field = Guard.In(value, 2, (int)StudySize.MaxPoints); }
 
+    /// <summary>
+    /// Model runs, about, 100 or more; null, the default, runs every case. With fewer runs than cases the first quarter
+    /// of them tells which other cases are worth a run, and each that is run stands for some that are not: worth while
+    /// where the observations leave few of many cases.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int? Runs { get; init => field = value is { } n ? Guard.In(n, 100, (int)StudySize.MaxPoints) : null; }
+
     /// <summary>The seed; the same seed gives the same cases.</summary>
     public ulong Seed { get; init; }
 
@@ -69,7 +77,7 @@ public sealed record LearningStudy<T>
         return findings.ToImmutable();
     }
 
-    /// <summary>Runs every case once and weighs them.</summary>
+    /// <summary>Runs every case once, or those that <see cref="Runs"/> leaves, and weighs them.</summary>
     /// <param name="options">Threads; null for all cores.</param>
     /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the study.</param>
@@ -85,10 +93,23 @@ public sealed record LearningStudy<T>
     /// </remarks>
     public Posterior<T> Learn(StudyOptions? options = null, IProgress<StudyProgress>? progress = null,
         CancellationToken cancellationToken = default) =>
-        LearnInParts().Whole(options, progress, cancellationToken);
+        Given is { } given ? ChosenRuns.Of(this, given, options, progress, cancellationToken)
+        : ChoosesRuns ? ChosenRuns.Learn(this, options, progress, cancellationToken)
+        : LearnInParts().Whole(options, progress, cancellationToken);
 
     /// <summary>Prepares the study so that parts of the cases run anywhere. See <see cref="Learn"/>.</summary>
     /// <returns>The study; its answer is what is believed after.</returns>
-    /// <exception cref="InvalidModelException"><see cref="Check"/> reports errors.</exception>
-    public PartitionedStudy<Posterior<T>> LearnInParts() => LikelihoodRows.Study(this, posterior => posterior);
+    /// <exception cref="InvalidModelException"><see cref="Check"/> reports errors, or <see cref="Runs"/> are fewer than
+    /// the cases (STU022): which cases are run follows from the first ones.</exception>
+    public PartitionedStudy<Posterior<T>> LearnInParts() => ChoosesRuns
+        ? throw new InvalidModelException([new ModelFinding(FindingSeverity.Error, "STU022", nameof(Runs), $"A study of {Cases} cases that "
+            + $"chooses {Runs} runs from what the first ones give cannot run in parts; leave Runs out, or run it whole.")])
+        : LikelihoodRows.Study(this, posterior => posterior);
+
+    /// <summary>
+    /// Cases that another study of them has chosen to run; null where this one runs all or chooses its own.
+    /// </summary>
+    internal CaseShares? Given { get; init; }
+
+    private bool ChoosesRuns => Runs < Cases && !Observations.IsEmpty;
 }

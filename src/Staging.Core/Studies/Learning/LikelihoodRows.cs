@@ -25,11 +25,12 @@ internal static class LikelihoodRows
         return new PartitionedStudy<TAnswer>(
             heading,
             (i, cancel) => Row(study, design, i, cancel),
-            rows => answer(new Posterior<T>(study, CasesOf(design, rows, study.Observations.Length))),
+            rows => answer(new Posterior<T>(study, CasesOf(design, CaseShares.All(study.Cases), rows, study.Observations.Length))),
             someMayBeAbsent: true);
     }
 
-    private static ImmutableArray<double> Row<T>(LearningStudy<T> study, SampleDesign design, long index, CancellationToken cancel)
+    /// <summary>The row of one case.</summary>
+    public static ImmutableArray<double> Row<T>(LearningStudy<T> study, SampleDesign design, long index, CancellationToken cancel)
     {
         if (study.Observations.IsEmpty)
             return [0];
@@ -55,8 +56,11 @@ internal static class LikelihoodRows
         return [0, .. logs.Select(l => double.IsNegativeInfinity(l) ? double.NaN : l)];
     }
 
-    private static WeighedCases CasesOf(SampleDesign design, ImmutableArray<ImmutableArray<double>> rows, int observations) => new(
+    /// <summary>The cases of the rows of all.</summary>
+    public static WeighedCases CasesOf(
+        SampleDesign design, CaseShares shares, ImmutableArray<ImmutableArray<double>> rows, int observations) => new(
         design,
+        shares,
         [.. rows.Select(row => row[0] != 0)],
         [.. Enumerable.Range(1, observations)
             .Select(j => rows.Select(row => double.IsNaN(row[j]) ? double.NegativeInfinity : row[j]).ToArray())]);

@@ -33,21 +33,22 @@ internal sealed class PickedCases
     public double SizeAfter { get; }
 
     /// <summary>Picks cases.</summary>
+    /// <param name="shares">Which cases were run: those at the start of the design are a plain sample.</param>
     /// <param name="before">Weights before.</param>
     /// <param name="after">Weights after.</param>
     /// <param name="runs">How many at most, about; null for all.</param>
     /// <param name="afterAlone">Whether nothing is asked of the weights before.</param>
-    public static PickedCases Of(CaseWeights before, CaseWeights after, int? runs, bool afterAlone)
+    public static PickedCases Of(CaseShares shares, CaseWeights before, CaseWeights after, int? runs, bool afterAlone)
     {
         int all = before.Weights.Length;
         if (runs is { } asked)
             Guard.In(asked, MinRuns, (int)StudySize.MaxPoints, nameof(runs));
         double[] first = before.Weights, second = after.Weights;
         double sizeBefore = before.EffectiveSampleSize, sizeAfter = after.EffectiveSampleSize;
-        if (runs is { } few && few < all)
+        if (runs is { } few && few < shares.Runs)
         {
-            int each = afterAlone ? few : few / 2;
-            first = [.. before.Weights.Select((w, i) => i < each ? w : 0)];
+            int each = afterAlone ? few : few / 2, plain = Math.Min(each, shares.Plain);
+            first = [.. before.Weights.Select((w, i) => i < plain ? w : 0)];
             second = new double[all];
             foreach (int i in after.Resampled(each))
                 second[i] += 1.0 / each;

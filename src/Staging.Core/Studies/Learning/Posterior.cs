@@ -13,24 +13,25 @@ public sealed class Posterior<T>
 {
     private readonly LearningStudy<T> study;
     private readonly WeighedCases cases;
-    private readonly CaseWeights before, after;
+    private readonly CaseWeights before, all, after;
     private readonly ImmutableArray<WeightedInput> inputs;
 
     internal Posterior(LearningStudy<T> study, WeighedCases cases)
     {
         (this.study, this.cases) = (study, cases);
         double[] logs = cases.Together();
-        before = CaseWeights.Of([.. Enumerable.Range(0, cases.Count).Select(i => cases.IsRefused(i) ? double.NegativeInfinity : 0)], 1)
-            ?? throw PosteriorFindings.AllRefused(study);
+        double[] nothing = [.. Enumerable.Range(0, cases.Count).Select(i => cases.IsOut(i) ? double.NegativeInfinity : 0)];
+        all = CaseWeights.Of(cases.Shares, nothing, 1) ?? throw PosteriorFindings.AllRefused(study);
+        before = cases.Shares.Plain == cases.Count ? all : CaseWeights.Of(cases.Shares.First, nothing, 1) ?? all;
         int possible = logs.Count(l => l > double.NegativeInfinity);
         after = possible == 0
             ? throw PosteriorFindings.NothingFits(study.Observations.Items, cases)
-            : CaseWeights.Tempered(logs, Math.Min(study.EffectiveSample, Math.Max(2, possible / 10.0)))
-                ?? throw PosteriorFindings.TooSharp(study.Observations.Items, cases, CaseWeights.Of(logs, 1)!);
+            : CaseWeights.Tempered(cases.Shares, logs, Math.Min(study.EffectiveSample, Math.Max(2, possible / 10.0)))
+                ?? throw PosteriorFindings.TooSharp(study.Observations.Items, cases, CaseWeights.Of(cases.Shares, logs, 1)!);
         inputs = [.. Enumerable.Range(0, study.Inputs.Inputs.Length).Select(d => new WeightedInput(cases.Design, d))];
         Inputs = [.. study.Inputs.Inputs.Select((input, d) => PosteriorParts.Input(input.Spread, new ColumnName(input.Path, input.Unit),
             inputs[d], before.Weights, after))];
-        Observations = [.. study.Observations.Select((name, j) => PosteriorParts.Observation(name, j, cases, before, after))];
+        Observations = [.. study.Observations.Select((name, j) => PosteriorParts.Observation(name, j, cases, all, after))];
         Correlation = PosteriorParts.Correlation(inputs, after.Weights);
         Findings = [.. PosteriorFindings.All(Inputs, Correlation, after, Refused)];
     }
@@ -38,8 +39,11 @@ public sealed class Posterior<T>
     /// <summary>Cases in all.</summary>
     public int Cases => cases.Count;
 
+    /// <summary>Cases that were run; see <see cref="LearningStudy{T}.Runs"/>.</summary>
+    public int Runs => cases.Shares.Runs;
+
     /// <summary>Cases that the model refused: they have no weight, before or after.</summary>
-    public int Refused => cases.Count - cases.Accepted;
+    public int Refused => cases.Refused;
 
     /// <summary>
     /// The number of cases of equal weight that would be worth as much [-]: (sum w)^2 / sum w^2 (L. Kish, 1965).
@@ -56,10 +60,10 @@ public sealed class Posterior<T>
     /// Logarithm of the mean likelihood of all observations before they were made [-], raised to
     /// <see cref="Exponent"/>: to compare two models by.
     /// </summary>
-    public double LogEvidence => after.LogSum - before.LogSum;
+    public double LogEvidence => after.LogSum - all.LogSum;
 
     /// <summary>How much was learned of all inputs together [bit].</summary>
-    public double Bits => PosteriorParts.Bits(cases.Together(), after, before);
+    public double Bits => PosteriorParts.Bits(cases.Together(), after, all);
 
     /// <summary>Each input before and after, in their order.</summary>
     public ImmutableArray<LearnedInput> Inputs { get; }
@@ -116,6 +120,8 @@ public sealed class Posterior<T>
         if (study.Cases != second.Cases || study.Seed != second.Seed || !ColumnName.Same(study.Inputs.Names, second.Inputs.Names)
             || !study.Inputs.Spreads.SequenceEqual(second.Inputs.Spreads))
             throw new ArgumentException("The two studies do not have the same inputs, cases and seed.", nameof(other));
+        if (!cases.Shares.Agrees(other.cases.Shares))
+            throw new ArgumentException("The two studies chose different cases to run; give all observations at once.", nameof(other));
         int first = study.Observations.Length;
         LearningStudy<T> both = study with
         {
@@ -179,7 +185,7 @@ public sealed class Posterior<T>
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentNullException.ThrowIfNull(classes);
-        var picked = PickedCases.Of(before, after, runs, afterAlone: true);
+        var picked = PickedCases.Of(cases.Shares, before, after, runs, afterAlone: true);
         ImmutableArray<ImmutableArray<double>> found = PointEvaluator.All(
             picked.Cases.Length, (i, stop) => PickedCases.Classes(classes(At(picked.Cases[(int)i]), stop)), options, progress,
             cancellationToken);
@@ -210,6 +216,9 @@ public sealed class Posterior<T>
     /// <returns>The text.</returns>
     public override string ToString() => PosteriorText.Of(this);
 
+    /// <summary>Which cases were run, and how many each stands for.</summary>
+    internal CaseShares Shares => cases.Shares;
+
     /// <summary>The seed of the cases.</summary>
     internal ulong Seed => study.Seed;
 
@@ -222,7 +231,7 @@ public sealed class Posterior<T>
     private ImmutableArray<LearnedOdds> OddsAt(EquatableArray<double> values, Func<T, double, CancellationToken, double> probability,
         int? runs, StudyOptions? options, IProgress<StudyProgress>? progress, CancellationToken cancel)
     {
-        var picked = PickedCases.Of(before, after, runs, afterAlone: false);
+        var picked = PickedCases.Of(cases.Shares, before, after, runs, afterAlone: false);
         int n = picked.Cases.Length;
         ImmutableArray<double> found = PointEvaluator.All((long)n * values.Length,
             (k, stop) => PickedCases.Share(() => probability(At(picked.Cases[(int)(k % n)]), values[(int)(k / n)], stop)), options,

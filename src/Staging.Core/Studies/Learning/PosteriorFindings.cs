@@ -56,20 +56,20 @@ internal static class PosteriorFindings
     {
         string[] impossible = [.. names.Where((_, j) => cases.Allowing(j) == 0).Select(Quoted)];
         if (impossible.Length > 0)
-            return Refusal("STU017", $"No case fits: the model calls {string.Join(", ", impossible)} impossible in each of {cases.Count} "
-                + "cases. The observation, the range of an input or the model is wrong; a likelihood with a chance of being wrong would "
-                + "tell how far the others go.");
+            return Refusal("STU017", $"No case fits: the model calls {string.Join(", ", impossible)} impossible in each of "
+                + $"{cases.Shares.Runs} cases. The observation, the range of an input or the model is wrong; a likelihood with a chance of "
+                + "being wrong would tell how far the others go.");
         IEnumerable<string> each = names.Select((name, j) => (name, cases.Allowing(j))).OrderBy(n => n.Item2)
             .Select(n => $"{Quoted(n.name)} in {n.Item2}");
-        return Refusal("STU017", $"No case fits all observations, though each is possible somewhere: of {cases.Count} cases, "
+        return Refusal("STU017", $"No case fits all observations, though each is possible somewhere: of {cases.Shares.Runs} cases, "
             + $"{string.Join(", ", each)}. They contradict each other under this model, or the cases are too few.");
     }
 
     public static InvalidModelException TooSharp(ImmutableArray<string> names, WeighedCases cases, CaseWeights whole)
     {
-        IEnumerable<string> worst = names.Select((name, j) => (name, CaseWeights.Of(cases.Of(j), 1)!.EffectiveSampleSize))
+        IEnumerable<string> worst = names.Select((name, j) => (name, CaseWeights.Of(cases.Shares, cases.Of(j), 1)!.EffectiveSampleSize))
             .OrderBy(n => n.Item2).Take(3).Select(n => Invariant.Text($"{Quoted(n.name)} {n.Item2:F1}"));
-        return Refusal("STU018", Invariant.Text($"Of {cases.Count} cases next to nothing fits: an effective number of ")
+        return Refusal("STU018", Invariant.Text($"Of {cases.Shares.Runs} cases next to nothing fits: an effective number of ")
             + Invariant.Text($"{whole.EffectiveSampleSize:F1}, and still too few with all likelihoods raised to the power ")
             + Invariant.Text($"{CaseWeights.LeastExponent}. Alone they leave: {string.Join(", ", worst)}. Take more cases, say how far ")
             + "the model may be off, or fit a dense trace by least squares (InputSet.Fit).");

@@ -19,9 +19,9 @@ internal static class PosteriorParts
     public static LearnedObservation Observation(string name, int j, WeighedCases cases, CaseWeights before, CaseWeights after)
     {
         double exponent = after.Exponent;
-        double[] logs = cases.Of(j), withRefused = [.. logs.Select((l, i) => cases.IsRefused(i) ? double.NegativeInfinity : l)];
-        CaseWeights? alone = CaseWeights.Of(withRefused, exponent);
-        CaseWeights others = CaseWeights.Of(cases.Together(without: j), exponent)!;
+        double[] logs = cases.Of(j), withRefused = [.. logs.Select((l, i) => cases.IsOut(i) ? double.NegativeInfinity : l)];
+        CaseWeights? alone = CaseWeights.Of(cases.Shares, withRefused, exponent);
+        CaseWeights others = CaseWeights.Of(cases.Shares, cases.Together(without: j), exponent)!;
         return new LearnedObservation(
             name,
             alone is null ? 0 : Math.Exp((alone.LogSum - before.LogSum) / exponent),

@@ -9,7 +9,7 @@ internal static class PosteriorText
     public static string Of<T>(Posterior<T> posterior)
     {
         var text = new StringBuilder();
-        text.Append(Invariant.Text($"{posterior.Observations.Length} observations over {posterior.Cases} cases: "));
+        text.Append($"{posterior.Observations.Length} observations over {Number(posterior.Cases, posterior.Runs)}: ");
         text.Append(Sample(posterior.EffectiveSampleSize, posterior.Exponent, posterior.Bits));
         Inputs(text, posterior.Inputs);
         foreach (LearnedObservation observation in posterior.Observations)
@@ -18,6 +18,9 @@ internal static class PosteriorText
             text.Append("\n  ").Append(finding);
         return text.ToString();
     }
+
+    /// <summary>How many cases, and how many of them were run.</summary>
+    public static string Number(int cases, int runs) => runs < cases ? $"{cases} cases, {runs} of them run" : $"{cases} cases";
 
     /// <summary>Effective number of cases and what was learned.</summary>
     public static string Sample(double effective, double exponent, double bits)

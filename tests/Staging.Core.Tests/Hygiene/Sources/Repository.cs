@@ -9,6 +9,9 @@ internal static class Repository
     /// <summary>The sources of the library.</summary>
     public static IReadOnlyList<SourceFile> Library { get; } = Files("src/Staging.Core", "*.cs");
 
+    /// <summary>The sources of all that ships: the library, and its border for other languages.</summary>
+    public static IReadOnlyList<SourceFile> Shipped { get; } = Files("src", "*.cs");
+
     /// <summary>Every file of one kind below a folder; build output left out, paths with forward slashes.</summary>
     public static IReadOnlyList<SourceFile> Files(string folder, string pattern)
     {
