@@ -48,7 +48,7 @@ internal sealed class OneDimensionalRecord(GapParameters p, OneDimensionalGap ga
             velocity[k] = a.Velocity[i];
             kelvins[k] = gap.TemperatureAt(i);
             density[k] = a.Density[i];
-            products[k] = a.Fraction[i];
+            products[k] = GapReading.Share(a.Fraction[i]);
         }
 
         profiles.Add(new GapProfile(gap.Time)

@@ -36,6 +36,13 @@ internal struct GapReading
     public static string UnitOf(GapChannel channel) => Units[(int)channel];
 
     /// <summary>
+    /// A share of products [-] within 0 to 1. The masses of products and air are integrated side by side, each to the
+    /// tolerance, so their ratio may come out a few times that beyond an end, along a resolved tube by round-off; what
+    /// is read is the nearest that can be.
+    /// </summary>
+    public static double Share(double integrated) => Math.Clamp(integrated, 0, 1);
+
+    /// <summary>
     /// Reads every channel off a gap whose grain has a surface temperature [K] under a heat transfer.
     /// </summary>
     public static GapReading Of<TView>(in TView gap, in GrainHeating heating, double surface)
@@ -49,7 +56,7 @@ internal struct GapReading
             [GapChannel.Front] = gap.Front,
             [GapChannel.HotTemperature] = gap.HotTemperature,
             [GapChannel.NozzleTemperature] = nozzle.Temperature,
-            [GapChannel.ProductsAtNozzle] = nozzle.ProductFraction,
+            [GapChannel.ProductsAtNozzle] = Share(nozzle.ProductFraction),
             [GapChannel.GrainSurface] = surface,
             [GapChannel.JointTravel] = gap.JointTravel,
             [GapChannel.Convection] = heating.Convection(surface),

@@ -116,7 +116,7 @@ internal sealed class OutcomeDiagnosis(
     private GapOutcome.VentedAway VentedAway() => new()
     {
         Time = Duration.FromSeconds(end),
-        ProductsAtNozzle = ignition.PeakProducts,
+        ProductsAtNozzle = GapReading.Share(ignition.PeakProducts),
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
         Cause = Closed
             ? Invariant.Text($"The front came to the end of the closed tube, but no stream stirs the gas before the nozzle; "
@@ -134,7 +134,7 @@ internal sealed class OutcomeDiagnosis(
     private GapOutcome.VentedAway LeftEarly() => new()
     {
         Time = Duration.FromSeconds(end),
-        ProductsAtNozzle = ignition.PeakProducts,
+        ProductsAtNozzle = GapReading.Share(ignition.PeakProducts),
         SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
         Cause = Invariant.Text($"The products left through vents below the last, {VentsPassed} in number; the front came no nearer to "
             + $"the last vent than {Math.Max(0, ignition.MinFrontRemaining) * 1e3:F0} mm.{Watched}"),

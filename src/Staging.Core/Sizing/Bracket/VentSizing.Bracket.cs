@@ -50,13 +50,13 @@ public static partial class VentSizing
         ImmutableArray<string> unknowns, ImmutableArray<BracketCase> corners)
     {
         GapSource.EndBurner motor = BracketEnds.Motors(problem.Design.Source).First();
-        BurnThroughEstimate estimate = motor.BurnThrough(problem.Surroundings.Pressure);
+        BurnThroughEstimate estimate = new(motor, problem.Surroundings.Pressure.Pascals);
         UpperGrain grain = problem.Design.Grain;
         double length = problem.Design.Tube.Length.Meters, old = 0, all = 0;
         double borne = PressureBorne(problem);
         foreach (GapSource.EndBurner each in BracketEnds.Motors(problem.Design.Source))
         {
-            BurnThroughEstimate broken = each.BurnThrough(problem.Surroundings.Pressure);
+            BurnThroughEstimate broken = new(each, problem.Surroundings.Pressure.Pascals);
             double made = each.Density.KilogramsPerCubicMeter * each.Rate.At(Pressure.FromPascals(borne)).MetersPerSecond;
             old += made * broken.OldFaces;
             all += made * (broken.OldFaces + broken.FreshFaces);

@@ -1,0 +1,1 @@
+return Staging.Core.Campaign.Command.Run(args, Console.Out);

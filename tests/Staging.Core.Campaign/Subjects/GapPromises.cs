@@ -1,0 +1,98 @@
+using Staging.Core.Campaign.Oracle;
+using Staging.Core.Fronts;
+using Staging.Core.Gaps;
+using UnitsNet;
+
+namespace Staging.Core.Campaign.Subjects;
+
+/// <summary>What every gap run has to keep, whatever its input.</summary>
+internal static class GapPromises
+{
+    /// <summary>What does not add up of mass and energy [-]: lumped models, as docs/theory/gap.md promises.</summary>
+    private const double Lumped = 1e-10;
+
+    /// <summary>The same of the resolved tube, as docs/theory/resolved.md promises.</summary>
+    private const double Resolved = 1e-12;
+
+    /// <summary>What the march of the surface may err by: a millionth of the rise, straight between its marks [K].</summary>
+    private const double SurfaceError = 0.01;
+
+    private const int Moments = 256;
+
+    public static void Keep(GapRun run, Facts facts)
+    {
+        facts.Steps += run.Statistics.AcceptedSteps + run.Statistics.RejectedSteps;
+        facts.Answer = run.Outcome.GetType().Name;
+        if (run.Failure is { } failure)
+            facts.Gave = failure.Kind.ToString();
+        if ((run.Failure is null) == run.Outcome is GapOutcome.NotSolved)
+            facts.Break("outcome and failure differ", $"{run.Outcome.GetType().Name} with failure {run.Failure}");
+        facts.Within("steps", "steps", run.Statistics.AcceptedSteps + run.Statistics.RejectedSteps, 0, run.Options.MaxSteps + 1.0);
+        double closed = run.Model is GapModel.OneDimensional ? Resolved : Lumped;
+        facts.Within("ledger of mass", "what does not add up", run.Ledger.RelativeMassResidual, -closed, closed);
+        facts.Within("ledger of energy", "what does not add up", run.Ledger.RelativeEnergyResidual, -closed, closed);
+        facts.Read("run", run);
+        facts.Text("outcome", run.Outcome.ToString());
+        if (run.Outcome is GapOutcome.VentedAway vented)
+            facts.Within("share of products", "VentedAway.ProductsAtNozzle", vented.ProductsAtNozzle, 0, 1);
+        Order(run, facts);
+        if (run.End > Duration.Zero)
+            Columns(run, facts);
+        foreach (GapProfile profile in run.Profiles)
+            foreach (double share in profile.Products.Span)
+                facts.Within("share of products", "Profile.Products", share, 0, 1);
+        facts.Read("front", run.FrontTravel(FrontMixing.Judged));
+    }
+
+    private static void Order(GapRun run, Facts facts)
+    {
+        double last = 0;
+        foreach (GapEvent e in run.Events)
+        {
+            facts.Within("order of events", e.Kind.ToString(), e.Time.Seconds, last, run.End.Seconds);
+            last = e.Time.Seconds;
+        }
+    }
+
+    private static void Columns(GapRun run, Facts facts)
+    {
+        GapColumns columns = run.Sample(Duration.FromSeconds(Math.Clamp(run.End.Seconds / Moments, 1e-9, 10)));
+        foreach (GapChannel channel in Enum.GetValues<GapChannel>())
+            facts.Column($"column {channel}", columns[channel].Span);
+        Positive(columns, GapChannel.GapPressure, facts);
+        Positive(columns, GapChannel.ChamberPressure, facts);
+        Positive(columns, GapChannel.HotTemperature, facts);
+        Positive(columns, GapChannel.NozzleTemperature, facts);
+        foreach (double share in columns[GapChannel.ProductsAtNozzle].Span)
+            facts.Within("share of products", "column ProductsAtNozzle", share, 0, 1);
+        Surface(run, columns, facts);
+    }
+
+    private static void Positive(GapColumns columns, GapChannel channel, Facts facts)
+    {
+        foreach (double x in columns[channel].Span)
+            facts.Within("not above zero", $"column {channel}", x, double.Epsilon, double.MaxValue);
+    }
+
+    /// <summary>Heat flows from hot to cold: the surface stays between the coldest and the hottest that it can have seen.</summary>
+    private static void Surface(GapRun run, GapColumns columns, Facts facts)
+    {
+        double initial = run.Problem.Design.Grain.InitialTemperature.Kelvins, coldest = initial;
+        double hottest = Math.Max(initial, Flame(run.Problem.Design.Source));
+        foreach (GapChannel channel in (GapChannel[])[GapChannel.NozzleTemperature, GapChannel.HotTemperature])
+        {
+            foreach (double t in columns[channel].Span)
+                (coldest, hottest) = (Math.Min(coldest, t), Math.Max(hottest, t));
+        }
+
+        foreach (double t in columns[GapChannel.GrainSurface].Span)
+            facts.Within("grain surface", "column GrainSurface", t, coldest - SurfaceError, hottest + SurfaceError);
+        facts.Within("grain surface", "peak", run.PeakGrainSurface.Kelvins, initial, hottest + SurfaceError);
+    }
+
+    private static double Flame(GapSource source) => source.Match(
+        booster => booster.FlameTemperature.Kelvins,
+        table => table.Temperature_K.ToArray().Max(),
+        cluster => cluster.Motors.Max(m => m.FlameTemperature.Kelvins),
+        endBurner => endBurner.FlameTemperature.Kelvins);
+}

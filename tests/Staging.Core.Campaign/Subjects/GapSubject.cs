@@ -1,0 +1,57 @@
+using Staging.Core.Campaign.Drawing;
+using Staging.Core.Campaign.Oracle;
+using Staging.Core.Gaps;
+using Staging.Core.Solving;
+using UnitsNet;
+
+namespace Staging.Core.Campaign.Subjects;
+
+/// <summary>One gap under one of the three models.</summary>
+internal sealed class GapSubject : ISubject
+{
+    /// <summary>Steps that a gap is allowed: a tenth of the default, so that a case at the edges ends soon.</summary>
+    private const int MostSteps = 100_000;
+
+    public string Name => "gaps";
+
+    public string Steps => "steps of the solver, accepted and repeated, at most the number that its options allow";
+
+    public Action<Facts> Make(Draws draws)
+    {
+        GapProblem gap = GapDraws.Problem(draws);
+        GapModel model = Model(draws);
+        SolverOptions options = Options(draws);
+        return facts => GapPromises.Keep(gap.Solve(model, options), facts);
+    }
+
+    private static GapModel Model(Draws d) => d.Choice("model", 8) switch
+    {
+        1 or 2 or 3 => new GapModel.WellStirred(),
+        4 => new GapModel.OneDimensional
+        {
+            Cells = d.Count("cells", new(30, 20, 50, 20, 80)),
+            CourantNumber = d.Number("courant", new(0.8, 0.6, 0.9, 0.05, 0.9)),
+            ProfileTimes = [Duration.FromMilliseconds(1), Duration.FromMilliseconds(5)],
+        },
+        _ => new GapModel.TwoZone(),
+    };
+
+    private static SolverOptions Options(Draws d)
+    {
+        SolverOptions options = d.Choice("solver", 6) switch
+        {
+            1 => SolverOptions.Default,
+            2 => SolverOptions.ForStudies,
+            3 => new SolverOptions
+            {
+                RelativeTolerance = d.Number("solver.relative", new(1e-6, 1e-8, 1e-4, 1e-13, 1e-2)),
+                ScaledAbsoluteTolerance = d.Number("solver.absolute", new(1e-8, 1e-10, 1e-6, 1e-16, 1e-2)),
+                EventScanParts = d.Count("solver.scan", new(4, 2, 8, 1, 1000)),
+                EventTimeTolerance = Duration.FromSeconds(d.Number("solver.event", new(1e-9, 1e-10, 1e-7, 1e-12, 1e-3))),
+                LongestStep = Duration.FromSeconds(d.Number("solver.longest", new(1, 1e-3, 1, 1e-6, 3600))),
+            },
+            _ => SolverOptions.ForGaps,
+        };
+        return options with { MaxSteps = MostSteps };
+    }
+}
