@@ -65,7 +65,9 @@ Console.WriteLine(comesBack ? "the planted truth comes back" : "the planted trut
 
 Directory.CreateDirectory(folder);
 using Plot plot = Draw(learned, truth, planted);
-plot.SaveSvg(Path.Combine(folder, "ground-tests.svg"), 900, 560);
+string svg = plot.GetSvgXml(900, 560).Replace("height=\"560\">", "height=\"560\" viewBox=\"0 0 900 560\">", StringComparison.Ordinal)
+    .Replace("font-family=\"DejaVu Sans\"", "font-family=\"DejaVu Sans, Verdana, sans-serif\"", StringComparison.Ordinal);
+File.WriteAllText(Path.Combine(folder, "ground-tests.svg"), svg);
 plot.SavePng(Path.Combine(folder, "ground-tests.png"), 900, 560);
 Console.WriteLine($"written to {folder}: ground-tests.svg");
 return asInvented && comesBack ? 0 : 1;

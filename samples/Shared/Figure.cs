@@ -73,11 +73,22 @@ internal static class Figure
     /// <summary>The legend, in the size of notes.</summary>
     public static void Legend(this Plot plot, Alignment at) => plot.ShowLegend(at).FontSize = Text - 3;
 
+    /// <summary>
+    /// A figure as SVG that scales with its frame, and whose words stay without serifs where the font is not installed.
+    /// </summary>
+    public static string Svg(this Plot plot, int height = Height)
+    {
+        string size = FormattableString.Invariant($"width=\"{Width}\" height=\"{height}\"");
+        return plot.GetSvgXml(Width, height)
+            .Replace(size + ">", FormattableString.Invariant($"{size} viewBox=\"0 0 {Width} {height}\">"), StringComparison.Ordinal)
+            .Replace($"font-family=\"{Font}\"", $"font-family=\"{Font}, Verdana, sans-serif\"", StringComparison.Ordinal);
+    }
+
     /// <summary>Writes a figure as SVG and as PNG and gives its path without the ending.</summary>
     public static string Save(this Plot plot, string folder, string name, int height = Height)
     {
         string path = Path.Combine(folder, name);
-        plot.SaveSvg(path + ".svg", Width, height);
+        File.WriteAllText(path + ".svg", plot.Svg(height));
         plot.SavePng(path + ".png", Width, height);
         return path;
     }

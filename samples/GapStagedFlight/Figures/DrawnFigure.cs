@@ -11,7 +11,7 @@ internal sealed class DrawnFigure(Plot plot, IReadOnlyList<string> leftOut) : ID
     /// <summary>Words for which there was no room.</summary>
     public IReadOnlyList<string> LeftOut { get; } = leftOut;
 
-    public string Svg() => plot.GetSvgXml(Figure.Width, Figure.Height);
+    public string Svg() => Figure.Svg(plot);
 
     /// <summary>Writes SVG and PNG and gives the path without the ending.</summary>
     public string Save(string folder, string name) => plot.Save(folder, name);

@@ -18,15 +18,24 @@ internal static class HtmlPage
         h1 { font-size: 1.6rem; line-height: 1.25; }
         h2 { margin-top: 2rem; border-bottom: 1px solid var(--line); font-size: 1.2rem; }
         .verdict { font-size: 1.2rem; font-weight: 600; }
-        pre { overflow-x: auto; font: 0.85rem/1.4 ui-monospace, monospace; }
+        pre, .lines { font: 0.85rem/1.4 ui-monospace, monospace; }
+        pre { overflow-x: auto; }
+        .lines p { margin: 0; white-space: pre-wrap; overflow-wrap: break-word; }
+        .lines p { padding-left: calc(var(--hang) * 1ch); text-indent: calc((var(--indent) - var(--hang)) * 1ch); }
+        .lines b { font-weight: inherit; }
+        @media screen and (max-width: 48rem) {
+          .lines p { --hang: calc(var(--indent) + 2) !important; margin-top: 0.3rem; white-space: normal; }
+          .lines b { font-weight: 700; }
+        }
         figure { margin: 1.5rem 0; break-inside: avoid; }
         figure svg { display: block; width: 100%; height: auto; }
-        @media print { body { max-width: none; padding: 0; } pre { font-size: 8pt; white-space: pre-wrap; } h2 { break-after: avoid; } }
+        @media print { body { max-width: none; padding: 0; } pre, .lines { font-size: 8pt; } pre { white-space: pre-wrap; } h2 { break-after: avoid; } }
         """;
 
     public static string Of(StagingReview review)
     {
-        string[] sections = Plain.Text(review.ToString()).Split("\n\n");
+        // Lines as long as they are: the page breaks them where its screen ends.
+        string[] sections = Plain.Text(review.ToString(1000)).Split("\n\n");
         string[] first = sections[0].Split('\n');
         int verdict = 1 + first.Skip(2).TakeWhile(l => l.StartsWith("    ", StringComparison.Ordinal)).Count();
         var page = new StringBuilder();
@@ -56,7 +65,7 @@ internal static class HtmlPage
             int name = lines[0].IndexOf("  ", StringComparison.Ordinal);
             page.Append(name < 0
                 ? $"<h2>{Text(lines[0])}</h2>\n{Lines(lines.Skip(1))}"
-                : $"<h2>{Text(lines[0][..name])}</h2>\n{Lines([new string(' ', name) + lines[0][name..], .. lines.Skip(1)])}");
+                : $"<h2>{Text(lines[0][..name])}</h2>\n{Table([new string(' ', name) + lines[0][name..], .. lines.Skip(1)])}");
         }
 
         page.Append("<h2>Figures</h2>\n");
@@ -69,7 +78,23 @@ internal static class HtmlPage
         return page.Append("</main>\n</body>\n</html>\n").ToString();
     }
 
-    private static string Lines(IEnumerable<string> lines) => string.Join('\n', lines) is { Length: > 0 } text ? $"<pre>{Text(text)}</pre>\n" : "";
+    private static string Table(IEnumerable<string> lines) => $"<pre>{Text(string.Join('\n', lines))}</pre>\n";
+
+    private static string Lines(IEnumerable<string> lines) =>
+        string.Concat(lines.Select(Line)) is { Length: > 0 } text ? $"<div class=\"lines\">\n{text}</div>\n" : "";
+
+    /// <summary>
+    /// One line of the review. What does not fit hangs below its value, where there is a name before it, or a little
+    /// further in; on a narrow screen always so.
+    /// </summary>
+    private static string Line(string line)
+    {
+        string words = line.TrimStart(' ');
+        int indent = line.Length - words.Length, gap = words.IndexOf("  ", StringComparison.Ordinal);
+        int hang = gap < 0 ? indent + 4 : line.Length - words[gap..].TrimStart(' ').Length;
+        string shown = gap < 0 ? Text(words) : $"<b>{Text(words[..gap])}</b>{Text(words[gap..])}";
+        return FormattableString.Invariant($"<p style=\"--indent: {indent}; --hang: {hang}\">{shown}</p>\n");
+    }
 
     private static string Text(string text) => WebUtility.HtmlEncode(text);
 }

@@ -42,6 +42,13 @@ public class SnippetTests
     }
 
     [Fact]
+    public void Regions_of_one_name_in_one_file_are_one_block()
+    {
+        SourceFile source = new("samples/x.cs", "#region a\nusing X;\n#endregion\nclass C\n{\n    #region a\n    int b;\n    #endregion\n}\n");
+        Assert.Equal([new("a", "using X;\n\nint b;")], Snippets.Regions(source));
+    }
+
+    [Fact]
     public void Blocks_in_other_languages_are_free() => Assert.Empty(Wrong("```sh\ndotnet test\n```\n"));
 
     private static IEnumerable<string> Wrong(string page) => Snippets.Wrong(new SourceFile("docs/x.md", page), Known);

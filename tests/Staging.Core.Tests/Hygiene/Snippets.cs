@@ -5,14 +5,18 @@ namespace Staging.Core.Tests.Hygiene;
 
 /// <summary>
 /// Code shown to readers is code that runs: a fenced block of C#, C or Python below a line <c>snippet: name</c> equals the region of that
-/// name in a sample or a test. Blocks without a name are refused.
+/// name in a sample or a test. Regions of one name in one file make one block, so that its <c>using</c> lines can come first.
+/// Blocks without a name are refused.
 /// </summary>
 internal static partial class Snippets
 {
-    /// <summary>Regions of a source file by name, the common indentation taken off.</summary>
+    /// <summary>
+    /// Regions of a source file by name, the common indentation taken off; those of one name with a blank line between.
+    /// </summary>
     public static IEnumerable<KeyValuePair<string, string>> Regions(SourceFile file) =>
         from Match m in Region().Matches(file.Text)
-        select KeyValuePair.Create(m.Groups["name"].Value.Trim(), Dedented(m.Groups["body"].Value));
+        group Dedented(m.Groups["body"].Value) by m.Groups["name"].Value.Trim() into parts
+        select KeyValuePair.Create(parts.Key, string.Join("\n\n", parts));
 
     /// <summary>What is wrong with the blocks of one page.</summary>
     public static IEnumerable<string> Wrong(SourceFile page, ILookup<string, string> regions)

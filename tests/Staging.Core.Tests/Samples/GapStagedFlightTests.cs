@@ -162,6 +162,8 @@ public sealed class GapStagedFlightTests : IDisposable
         Assert.Equal(ids.Distinct(), ids);
         Assert.Equal(3, page.Split("<svg ").Length - 1);
         Assert.Equal(3, page.Split("role=\"img\" aria-label=\"The ").Length - 1);
+        Assert.Matches("<p style=\"--indent: 2; --hang: \\d+\"><b>peak gap pressure</b> ", page);
+        Assert.Single(Regex.Matches(page, "<pre>"));
         Assert.All(["<html lang=\"en\">", "<h1>Staging review: ", "<p class=\"verdict\">Verdict: LIGHTS.", "<h2>Flight</h2>", "<h2>What comes down</h2>", "<h2>Figures</h2>", "prefers-color-scheme: dark"],
             part => Assert.Contains(part, page, StringComparison.Ordinal));
     }
