@@ -80,6 +80,9 @@ internal sealed class Integrator<TMethod>
     /// <summary>Work done so far.</summary>
     public SolverWork Statistics => statistics;
 
+    /// <summary>Steps that another integrator has taken of the same run: they count among those allowed.</summary>
+    public int StepsElsewhere { get; set; }
+
     /// <summary>Why the last phase failed; null when it did not.</summary>
     public SolverFailure? Failure { get; private set; }
 
@@ -193,7 +196,7 @@ internal sealed class Integrator<TMethod>
             h = StepSize(stop, out atStop);
             if (!atStop && h < SmallestStep * Math.Max(Math.Abs(Time), Math.Min(stop - Time, longest)))
                 return Stuck(e);
-            if (statistics.AcceptedSteps + statistics.RejectedSteps >= options.MaxSteps)
+            if (statistics.Steps + StepsElsewhere >= options.MaxSteps)
                 return Fail(SolverFailureKind.TooManySteps, Time, Invariant.Text($"{options.MaxSteps} steps were used up at {Time:G9} s."));
 
             method.Step(ref system, Time, h, state, next, error, ref statistics);
@@ -231,14 +234,11 @@ internal sealed class Integrator<TMethod>
         if (double.IsFinite(e))
             return Fail(SolverFailureKind.StepTooSmall, Time, Invariant.Text($"The step fell below the spacing of times at {Time:G9} s."));
         int bad = ErrorScale.FirstNotFinite(next);
-        string where = bad >= 0 ? Invariant.Text($"State {bad}") : "A derivative";
-        return Fail(SolverFailureKind.NonFiniteState, Time,
-            Invariant.Text($"{where} is not finite just after {Time:G9} s, however small the step."));
+        return Fail(SolverFailureKind.NonFiniteState, Time, Invariant.Text(
+            $"{(bad >= 0 ? $"State {bad}" : "A derivative")} is not finite just after {Time:G9} s, however small the step."));
     }
 
-    private bool FailUndefined() => Fail(
-        SolverFailureKind.NonFiniteState,
-        events.UndefinedAt,
+    private bool FailUndefined() => Fail(SolverFailureKind.NonFiniteState, events.UndefinedAt,
         Invariant.Text($"Event function {events.Undefined} is not a number at {events.UndefinedAt:G9} s."));
 
     private bool Fail(SolverFailureKind kind, double time, string message)

@@ -13,6 +13,9 @@ internal readonly record struct SolverWork(int AcceptedSteps, int RejectedSteps,
     /// <summary>Matrices factorised by an implicit method.</summary>
     public int Factorisations { get; init; }
 
+    /// <summary>Steps tried, those that were repeated included.</summary>
+    public int Steps => AcceptedSteps + RejectedSteps;
+
     /// <summary>The work of two runs together, count by count.</summary>
     public static SolverWork operator +(SolverWork a, SolverWork b) => new(
         a.AcceptedSteps + b.AcceptedSteps,

@@ -19,6 +19,9 @@ internal static class GapPromises
 
     private const int Moments = 256;
 
+    /// <summary>How often the resolved tube repeats a step before it counts again.</summary>
+    private const int MostRepeats = 21;
+
     public static void Keep(GapRun run, Facts facts)
     {
         facts.Steps += run.Statistics.AcceptedSteps + run.Statistics.RejectedSteps;
@@ -27,7 +30,7 @@ internal static class GapPromises
             facts.Gave = failure.Kind.ToString();
         if ((run.Failure is null) == run.Outcome is GapOutcome.NotSolved)
             facts.Break("outcome and failure differ", $"{run.Outcome.GetType().Name} with failure {run.Failure}");
-        facts.Within("steps", "steps", run.Statistics.AcceptedSteps + run.Statistics.RejectedSteps, 0, run.Options.MaxSteps + 1.0);
+        facts.Within("steps", "steps", run.Statistics.AcceptedSteps + run.Statistics.RejectedSteps, 0, run.Options.MaxSteps + MostRepeats);
         double closed = run.Model is GapModel.OneDimensional ? Resolved : Lumped;
         facts.Within("ledger of mass", "what does not add up", run.Ledger.RelativeMassResidual, -closed, closed);
         facts.Within("ledger of energy", "what does not add up", run.Ledger.RelativeEnergyResidual, -closed, closed);

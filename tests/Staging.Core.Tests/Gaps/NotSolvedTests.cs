@@ -84,4 +84,16 @@ public class NotSolvedTests
         public double MassFlux_kg_per_m2s(in OrificeConditions conditions) =>
             conditions.UpstreamPressure_Pa - conditions.DownstreamPressure_Pa > 20e3 ? double.NaN : SharpEdgedLaw.Perry.MassFlux_kg_per_m2s(conditions);
     }
+
+    /// <summary>The explicit and the implicit method share the steps that are allowed.</summary>
+    [Fact]
+    public void Steps_of_both_methods_count_together()
+    {
+        GapRun whole = StartingGaps.Bore18mm.Solve();
+        int steps = whole.Statistics.AcceptedSteps + whole.Statistics.RejectedSteps;
+        Assert.InRange(whole.Statistics.JacobianCalls, 1, steps - 50); // some of either
+        GapRun cut = StartingGaps.Bore18mm.Solve(options: whole.Options with { MaxSteps = steps - 1 });
+        Assert.Equal(SolverFailureKind.TooManySteps, cut.Failure?.Kind);
+        Assert.Equal(steps - 1, cut.Statistics.AcceptedSteps + cut.Statistics.RejectedSteps);
+    }
 }

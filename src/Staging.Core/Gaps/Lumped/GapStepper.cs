@@ -36,9 +36,11 @@ internal sealed class GapStepper(SolverOptions options, double[] scales)
     public PhaseEnd Run(ref GapSystem system, double stop, bool implicitly, IStepObserver sink, CancellationToken cancel)
     {
         RanStiff = implicitly;
+        quick.StepsElsewhere = stiff?.Statistics.Steps ?? 0;
         if (!implicitly)
             return quick.Run(ref system, stop, sink, cancel);
         stiff ??= new Integrator<Rodas43>(options, scales);
+        stiff.StepsElsewhere = quick.Statistics.Steps;
         stiff.Time = quick.Time;
         quick.State.CopyTo(stiff.State);
         int before = stiff.Statistics.JacobianCalls;
