@@ -4,7 +4,7 @@ namespace Staging.Core.Studies;
 
 /// <summary>
 /// The cases that answer a question, each run once, with their weights before and after the observations: all of them,
-/// or the first of the design and some drawn by weight.
+/// or the first that have weight before and some drawn by weight after.
 /// </summary>
 internal sealed class PickedCases
 {
@@ -33,7 +33,7 @@ internal sealed class PickedCases
     public double SizeAfter { get; }
 
     /// <summary>Picks cases.</summary>
-    /// <param name="shares">Which cases were run: those at the start of the design are a plain sample.</param>
+    /// <param name="shares">Which cases were run.</param>
     /// <param name="before">Weights before.</param>
     /// <param name="after">Weights after.</param>
     /// <param name="runs">How many at most, about; null for all.</param>
