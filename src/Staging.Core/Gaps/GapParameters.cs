@@ -140,7 +140,7 @@ internal sealed class GapParameters
     public int StateCount => FirstLayer + (Film is null ? 0 : FilmParameters.Layers);
 
     /// <summary>Where parcels of chambers and jackets begin in the state vector; shares follow them.</summary>
-    public int FirstJacket => StateLayout.Fixed + StateLayout.Parcel * Chambers.Length;
+    public int FirstJacket => StateLayout.FirstChamber + StateLayout.Parcel * Chambers.Length;
 
     /// <summary>
     /// Where the shares that burn down by the pressure begin in the state vector: of fragments, pieces and rings.

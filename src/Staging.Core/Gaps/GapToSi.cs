@@ -31,7 +31,7 @@ internal static class GapToSi
         ImmutableArray<Jacket> jackets = design.Jackets.Items;
         var source = new SourceToSi(problem, jackets.Length);
         (ChamberParameters[] chambers, FeedParameters? feed) = (source.Chambers, source.Feed);
-        int firstJacket = StateLayout.Fixed + StateLayout.Parcel * chambers.Length;
+        int firstJacket = StateLayout.FirstChamber + StateLayout.Parcel * chambers.Length;
         OutletParameters Outlet(VentHoles holes, VentTarget target) => new(
             new OrificeSize(holes),
             target.Jacket is { } name ? jackets.IndexOf(jackets.First(j => j.Name == name)) : -1,
@@ -134,9 +134,7 @@ internal static class GapToSi
         double burnt = p.Chambers.Sum(c => c.Unburnt), heat = p.Chambers.Sum(c => c.Unburnt * p.Products.Cp * c.FlameTemperature);
         var scales = new double[p.StateCount];
         Array.Fill(scales, 1);
-        for (int at = 0; at < StateLayout.Slide; at += StateLayout.Parcel)
-            ((ReadOnlySpan<double>)[mass, mass, energy]).CopyTo(scales.AsSpan(at));
-        for (int at = StateLayout.Fixed; at < p.FirstShare; at += StateLayout.Parcel)
+        for (int at = StateLayout.FirstParcel; at < p.FirstShare; at += StateLayout.Parcel)
             ((ReadOnlySpan<double>)[mass, mass, energy]).CopyTo(scales.AsSpan(at));
         scales[StateLayout.Slide] = p.Engagement;
         scales[StateLayout.SlideSpeed] = 1;

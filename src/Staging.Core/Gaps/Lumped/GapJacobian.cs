@@ -1,6 +1,8 @@
 namespace Staging.Core.Gaps;
 
-/// <summary>Derivatives of the right-hand side of a lumped gap by one-sided differences, for implicit steps.</summary>
+/// <summary>
+/// Derivatives of the right-hand side of a lumped gap for implicit steps: all but those of a tape by differences.
+/// </summary>
 /// <remarks>
 /// Differences carry the noise of rounding, some 1e-6 of what they measure, and an implicit step would put that into
 /// the ledgers. So every column is made to close the balances of mass and of energy, by its largest entry: the ledgers
@@ -26,7 +28,7 @@ internal static class GapJacobian
         Span<double> moved = stackalloc double[n], other = stackalloc double[n];
         jacobian.Clear();
         y.CopyTo(moved);
-        for (int j = 0; j < n; j++)
+        for (int j = 0; j < p.FirstLayer; j++)
         {
             double size = SizeOf(p, phase, y, j);
             if (size == 0)
@@ -40,6 +42,8 @@ internal static class GapJacobian
             Close(p, jacobian, n, j);
         }
 
+        if (p.Film is { } film)
+            Layers(film, p.FirstLayer, n, jacobian);
         double step = t + TimeIncrement <= phase.Stop ? TimeIncrement : -TimeIncrement;
         double later = t + step;
         system.Derivative(later, y, timeSlope);
@@ -48,11 +52,26 @@ internal static class GapJacobian
         Close(p, timeSlope, 1, 0);
     }
 
+    /// <summary>Layers of tape follow the gas and each other evenly, and nothing follows them: exact.</summary>
+    private static void Layers(FilmParameters film, int first, int n, Span<double> jacobian)
+    {
+        Span<double> one = stackalloc double[FilmParameters.Layers], slopes = stackalloc double[FilmParameters.Layers];
+        one.Clear();
+        for (int j = 0; j < one.Length; j++)
+        {
+            one[j] = 1;
+            film.Slopes(one, 0, slopes);
+            one[j] = 0;
+            for (int i = 0; i < slopes.Length; i++)
+                jacobian[(first + i) * n + first + j] = slopes[i];
+        }
+    }
+
     /// <summary>
     /// Evaluations of the right-hand side at most: one a state that it depends on, and one later.
     /// </summary>
     public static int Calls(GapParameters p, in GapPhase phase) =>
-        p.StateCount - StateLayout.Fixed + StateLayout.Slide - (p.Stirred ? StateLayout.Parcel : 0) + (phase.Moves ? 2 : 0) + 1
+        p.FirstLayer - StateLayout.FirstParcel - (p.Stirred ? StateLayout.Parcel : 0) + (phase.Moves ? 2 : 0) + 1
             - p.Chambers.Sum(c => (c.Plates is null ? 0 : 1) + (c.Pieces is null ? 0 : 1));
 
     /// <summary>
@@ -61,10 +80,9 @@ internal static class GapJacobian
     /// </summary>
     private static double SizeOf(GapParameters p, in GapPhase phase, ReadOnlySpan<double> y, int j)
     {
-        bool parcel = j < StateLayout.Slide || (j >= StateLayout.Fixed && j < p.FirstShare);
-        if (parcel)
+        if (j >= StateLayout.FirstParcel && j < p.FirstShare)
         {
-            int at = j - (j < StateLayout.Slide ? j : j - StateLayout.Fixed) % StateLayout.Parcel;
+            int at = j - (j - StateLayout.FirstParcel) % StateLayout.Parcel;
             return p.Stirred && at == StateLayout.Cold ? 0 : j == at + 2 ? y[j] : y[at] + y[at + 1];
         }
 
@@ -97,10 +115,8 @@ internal static class GapJacobian
     {
         double mass = columns[StateLayout.Burnt * stride + column] - columns[StateLayout.MassOut * stride + column];
         double energy = columns[StateLayout.BurntEnergy * stride + column] - columns[StateLayout.EnergyOut * stride + column];
-        int heaviest = column, hottest = 2 * stride + column;
-        for (int at = 0; at < p.FirstShare; at = at + StateLayout.Parcel == StateLayout.Slide
-            ? StateLayout.Fixed
-            : at + StateLayout.Parcel)
+        int heaviest = StateLayout.FirstParcel * stride + column, hottest = heaviest + 2 * stride;
+        for (int at = StateLayout.FirstParcel; at < p.FirstShare; at += StateLayout.Parcel)
         {
             int products = at * stride + column, air = products + stride, content = air + stride;
             mass -= columns[products] + columns[air];

@@ -2,40 +2,44 @@ namespace Staging.Core.Gaps;
 
 /// <summary>Where each number of the state vector stands.</summary>
 /// <remarks>
-/// Stirred parcels of (products, air, energy), the joint, and four running totals that close the ledgers. They are
-/// followed by as many chambers, jackets, burning fragments and layers of tape as the problem has: see
-/// <see cref="GapParameters"/>.
+/// Four running totals that close the ledgers, the joint, and stirred parcels of (products, air, energy): of the gap,
+/// and then of as many chambers and jackets as the problem has. Shares of what burns, ways of pieces and layers of tape
+/// follow: see <see cref="GapParameters"/>. Nothing depends on the totals, nor on the joint while it rests; they stand
+/// first, where eliminating them from the matrix of an implicit step takes no work.
 /// </remarks>
 internal static class StateLayout
 {
-    /// <summary>Products behind the front; in the stirred model everything up to the last vent.</summary>
-    public const int Hot = 0;
-
-    /// <summary>Air ahead of the front; unused in the stirred model.</summary>
-    public const int Cold = 3;
-
-    public const int DeadEnd = 6;
-
-    /// <summary>Travel of the joint [m].</summary>
-    public const int Slide = 9;
-
-    /// <summary>Speed of the joint [m/s].</summary>
-    public const int SlideSpeed = 10;
-
     /// <summary>Mass that sources have given so far [kg].</summary>
-    public const int Burnt = 11;
+    public const int Burnt = 0;
 
     /// <summary>Enthalpy that came with it [J].</summary>
-    public const int BurntEnergy = 12;
+    public const int BurntEnergy = 1;
 
     /// <summary>Net mass that has left chambers, gap and jackets [kg].</summary>
-    public const int MassOut = 13;
+    public const int MassOut = 2;
 
     /// <summary>Net energy that has left as enthalpy, wall heat and work on the joint [J].</summary>
-    public const int EnergyOut = 14;
+    public const int EnergyOut = 3;
 
-    /// <summary>Numbers that every gap has.</summary>
-    public const int Fixed = 15;
+    /// <summary>Travel of the joint [m].</summary>
+    public const int Slide = 4;
+
+    /// <summary>Speed of the joint [m/s].</summary>
+    public const int SlideSpeed = 5;
+
+    /// <summary>Where the parcels begin.</summary>
+    public const int FirstParcel = 6;
+
+    /// <summary>Products behind the front; in the stirred model everything up to the last vent.</summary>
+    public const int Hot = FirstParcel;
+
+    /// <summary>Air ahead of the front; unused in the stirred model.</summary>
+    public const int Cold = Hot + Parcel;
+
+    public const int DeadEnd = Cold + Parcel;
+
+    /// <summary>Where the parcels of chambers begin, and those of jackets after them.</summary>
+    public const int FirstChamber = DeadEnd + Parcel;
 
     /// <summary>Numbers of a parcel.</summary>
     public const int Parcel = 3;

@@ -40,7 +40,7 @@ internal static class Stiffness
     {
         double quiet = Math.Min(length, TimeToArrival(p, y, time));
         double explicitCalls = FastestRate(p, y) * quiet / EdgeOfStability * ExplicitCalls;
-        double implicitCalls = ImplicitSteps * Math.Pow(ReferenceTolerance / tolerance, 0.25) * (p.StateCount + ImplicitCalls);
+        double implicitCalls = ImplicitSteps * Math.Pow(ReferenceTolerance / tolerance, 0.25) * (p.FirstLayer + ImplicitCalls);
         return explicitCalls > implicitCalls;
     }
 

@@ -23,13 +23,13 @@ internal sealed class SourceToSi
         double outside = problem.Surroundings.Pressure.Pascals;
         BurnThroughEstimate?[] broken =
             [.. motors.Select(m => m is GapSource.EndBurner grain ? new BurnThroughEstimate(grain, outside) : null)];
-        FirstShare = nextShare = StateLayout.Fixed + StateLayout.Parcel * (motors.Length + jackets);
+        FirstShare = nextShare = StateLayout.FirstChamber + StateLayout.Parcel * (motors.Length + jackets);
         FirstWay = nextWay = FirstShare + motors.Count(m => m is GapSource.Booster { Web: WebBurn.ByRateLaw })
             + broken.Sum(b => b is null ? 0 : b.Ring is null ? 1 : 2);
         Chambers = new ChamberParameters[motors.Length];
         for (int i = 0; i < motors.Length; i++)
         {
-            int at = StateLayout.Fixed + StateLayout.Parcel * i;
+            int at = StateLayout.FirstChamber + StateLayout.Parcel * i;
             Chambers[i] = broken[i] is { } estimate ? Chamber(estimate, at) : Chamber((GapSource.Booster)motors[i], at);
         }
     }

@@ -71,7 +71,7 @@ public class LeakTests
         Assert.Equal((-1, 0, p.OutsidePressure), (leak.Outlet.Jacket, leak.Outlet.Size.Thickness, leak.Outlet.OutsidePressure));
         var y = new double[p.StateCount];
         GapToSi.FirstState(p, y);
-        for (int at = 0; at < StateLayout.Slide; at += StateLayout.Parcel)
+        for (int at = StateLayout.FirstParcel; at < StateLayout.FirstChamber; at += StateLayout.Parcel)
             y[at + 2] *= 1.4;
         var now = new GapState(p, y);
         double law = p.Law.MassFlux_kg_per_m2s(new OrificeConditions(now.Pressure, now.Cold.Temperature, p.OutsidePressure, p.Air.R, p.Air.Gamma, 5e-3, 0));
