@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Staging.Core;
 using Staging.Core.Gaps;
 using Staging.Core.GroundTests;
+using Staging.Core.Solving;
 using Staging.Core.Studies;
 
 namespace PracticeEvidence;
@@ -48,5 +49,5 @@ internal sealed class Evidence
     }.Learn();
 
     private bool[] KeptBy(EquatableArray<double> values, CancellationToken stop) =>
-        kept.GetOrAdd(values, v => [.. Fact.All.Select((f, i) => f.IsKept(gaps[i](v).Solve(cancellationToken: stop)))]);
+        kept.GetOrAdd(values, v => [.. Fact.All.Select((f, i) => f.IsKept(gaps[i](v).Solve(options: SolverOptions.ForStudies, cancellationToken: stop)))]);
 }

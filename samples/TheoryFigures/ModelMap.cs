@@ -11,7 +11,7 @@ internal static class ModelMap
     /// <summary>Relative difference from which the two-zone and the one-dimensional model count as apart [-].</summary>
     public const double Apart = 0.1;
 
-    private const int Cells = 150;
+    private const int Cells = 100;
 
     /// <summary>Thickness of a front that is hardly any [bores].</summary>
     private const double ThinFront = 0.05;
