@@ -1,5 +1,5 @@
 // The vent-window map: which total vent areas light the upper motor, for a range of gap lengths, at the nominal numbers
-// and at a probability.
+// and at a probability; and how likely each length and area lights.
 //   dotnet run --project samples/VentWindowMap [-- DIR [full]]     (default: figures, coarse)
 //   dotnet run --project samples/VentWindowMap -- --check FILE [DIR] (does the table in FILE still hold: all of its
 //   nominal column, the first and last row of the other, and what is asked of the demo plan; 0 yes, 1 no)
@@ -23,6 +23,7 @@ if (!check && args.Any(a => a.StartsWith('-')))
 
 string folder = args.Length == 0 ? "figures" : check ? args.ElementAtOrDefault(2) ?? "figures" : args[0];
 bool full = check || (args.Length > 1 && args[1] == "full");
+bool fine = full && !check;
 int lengths = full ? 9 : 5, assuredLengths = check ? 2 : lengths;
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 
@@ -88,11 +89,22 @@ using (StreamWriter csv = File.CreateText(Path.Combine(folder, "gap-map.csv")))
 foreach (IGrouping<string, GapRun> kind in runs.Results.GroupBy(r => r.Outcome.GetType().Name))
     Console.WriteLine($"map of {runs.Results.Length} gaps: {kind.Key} {kind.Count()}, margin "
         + $"{kind.Min(MarginFigure.Margin_K):F0} to {kind.Max(MarginFigure.Margin_K):F0} K");
+
+#region odds-map
+GapQuestion judged = nominal with { Uncertain = GapInputs.Judged, Solver = SolverOptions.ForStudies };
+OddsMap odds = judged.OddsOver(
+    Axis.Even("gap", "mm", 40, 840, fine ? 41 : 11), Axis.Factors("vent area", "mm2", 5, 1000, fine ? 40 : 12), cases: fine ? 100 : 12);
+Console.WriteLine(odds);
+using (StreamWriter csv = File.CreateText(Path.Combine(folder, "odds-map.csv")))
+    odds.WriteCsv(csv);
+#endregion
+using ScottPlot.Plot oddsPlot = OddsFigure.Draw(odds);
+oddsPlot.Save(folder, "odds-map");
 using ScottPlot.Plot margins = MarginFigure.Draw(runs);
 margins.Save(folder, "gap-margin");
 using ScottPlot.Plot plot = MapFigure.Draw(map, sure);
 plot.Save(folder, "vent-window");
-Console.WriteLine($"written to {folder}: vent-window.svg, gap-margin.svg, gap-map.csv");
+Console.WriteLine($"written to {folder}: vent-window.svg, gap-margin.svg, odds-map.svg, gap-map.csv, odds-map.csv");
 return wrong == 0 ? 0 : 1;
 
 string SureAt(double gap)

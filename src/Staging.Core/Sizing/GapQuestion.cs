@@ -124,4 +124,42 @@ public sealed record GapQuestion
         Length gap, Area total, Axis forces, StudyOptions? options = null, CancellationToken cancellationToken = default) =>
         GapWindows.OfForces(this with { Uncertain = [.. Uncertain.Where(i => i.Path != GapInputs.BreakawayPath)] }, gap, total, forces,
             options, cancellationToken);
+
+    /// <summary>
+    /// How likely the gap lights, over gap length and vent area, by the same cases in every cell. It takes what is
+    /// <see cref="Uncertain"/>, and no probability asked for.
+    /// </summary>
+    /// <param name="gaps">Gap lengths, in mm.</param>
+    /// <param name="areas">Total vent areas, in mm2.</param>
+    /// <param name="cases">Cases of each cell, 1 to 10 million.</param>
+    /// <param name="seed">The seed; the same seed gives the same cases.</param>
+    /// <param name="options">Threads; null for all cores.</param>
+    /// <param name="progress">Told how far it has come, in order, on this thread; null for no reports.</param>
+    /// <param name="cancellationToken">Stops the study.</param>
+    /// <returns>The counts of every cell: the same for any number of threads.</returns>
+    /// <remarks>
+    /// A case is run on every eighth cell of each axis and along the lines on which what comes of it changes; cells
+    /// that are surrounded by one answer have it too. A region of another answer that holds none of those cells is
+    /// missed; that between parted stages and cold ones is found however thin it is.
+    /// </remarks>
+    /// <exception cref="ArgumentException">An axis is not in that unit.</exception>
+    /// <exception cref="InvalidModelException">Nothing is uncertain, a gap of the map cannot be built, or the map is
+    /// too large to be kept.</exception>
+    /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
+    public OddsMap OddsOver(Axis gaps, Axis areas, int cases = 400, ulong seed = 0, StudyOptions? options = null,
+        IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default) =>
+        OddsOverInParts(gaps, areas, cases, seed).Whole(options, progress, cancellationToken);
+
+    /// <summary>Prepares such a map so that parts of the cases run anywhere. See <see cref="OddsOver"/>.</summary>
+    /// <param name="gaps">Gap lengths, in mm.</param>
+    /// <param name="areas">Total vent areas, in mm2.</param>
+    /// <param name="cases">Cases of each cell, 1 to 10 million.</param>
+    /// <param name="seed">The seed; the same seed gives the same cases.</param>
+    /// <returns>The study. Parts are compared by axes, kind of model, cases and spreads; not by the gap, its layout and
+    /// the solver.</returns>
+    /// <exception cref="ArgumentException">An axis is not in that unit.</exception>
+    /// <exception cref="InvalidModelException">Nothing is uncertain, a gap of the map cannot be built, or the map is
+    /// too large to be kept.</exception>
+    public PartitionedStudy<OddsMap> OddsOverInParts(Axis gaps, Axis areas, int cases = 400, ulong seed = 0) =>
+        OddsMapStudy.InParts(this, gaps, areas, cases, seed);
 }

@@ -19,14 +19,15 @@ internal static class GapWindows
     private const double ForceEdge = 0.5;
 
     public static WindowResult OfVents(GapQuestion question, Length gap, Axis areas, StudyOptions? options, CancellationToken stop) =>
-        Find(question, In(areas, "mm2"), AreaEdge, mm2 => (gap, Area.FromSquareMillimeters(mm2), null), options, stop);
+        Find(question, In(areas, "mm2"), AreaEdge, mm2 => new GapPoint(gap.Millimeters, mm2), options, stop);
 
     public static WindowResult OfLengths(GapQuestion question, Area total, Axis gaps, StudyOptions? options, CancellationToken stop) =>
-        Find(question, In(gaps, "mm"), LengthEdge, mm => (Length.FromMillimeters(mm), total, null), options, stop);
+        Find(question, In(gaps, "mm"), LengthEdge, mm => new GapPoint(mm, total.SquareMillimeters), options, stop);
 
     public static WindowResult OfForces(GapQuestion question, Length gap, Area total, Axis forces, StudyOptions? options,
         CancellationToken stop) =>
-        Find(question, In(forces, "N"), ForceEdge, newtons => (gap, total, newtons), options, stop);
+        Find(question, In(forces, "N"), ForceEdge, newtons => new GapPoint(gap.Millimeters, total.SquareMillimeters, newtons), options,
+            stop);
 
     public static PartitionedStudy<SweepLine<WindowResult>> InParts(GapQuestion question, Axis gaps, Axis areas)
     {
@@ -39,21 +40,22 @@ internal static class GapWindows
             form.With($", {ModelText(question.Model)}{AskedText(question)}"));
     }
 
-    private static WindowResult Find(GapQuestion question, Axis axis, double edge,
-        Func<double, (Length Gap, Area Total, double? Breakaway_N)> at, StudyOptions? options,
+    private static WindowResult Find(GapQuestion question, Axis axis, double edge, Func<double, GapPoint> at, StudyOptions? options,
         CancellationToken stop)
     {
         Check(question);
         return Sweep.Windows(axis, edge, (value, cancel) => Lights(question, at(value), cancel), options, stop);
     }
 
-    private static Axis In(Axis axis, string unit)
+    /// <summary>An axis that has to be in a unit.</summary>
+    internal static Axis In(Axis axis, string unit)
     {
         ArgumentNullException.ThrowIfNull(axis);
         return axis.Name.Unit == unit ? axis : throw new ArgumentException($"The axis {axis.Name} has to be in {unit}.", nameof(axis));
     }
 
-    private static string ModelText(GapModel model) => model.Match(
+    /// <summary>The model, for headings of studies.</summary>
+    internal static string ModelText(GapModel model) => model.Match(
         _ => nameof(GapModel.TwoZone),
         _ => nameof(GapModel.WellStirred),
         resolved => Invariant.Text(
@@ -74,18 +76,19 @@ internal static class GapWindows
         question.Asked?.Check();
     }
 
-    private static bool Lights(GapQuestion question, (Length Gap, Area Total, double? Breakaway_N) at, CancellationToken stop)
+    private static bool Lights(GapQuestion question, GapPoint point, CancellationToken stop) => point.Told(at =>
     {
-        try
-        {
-            GapProblem problem = Built(question, at);
-            InvalidModelException.ThrowOnError(problem.Check());
-            return question.Asked is { } asked ? IsAssured(question, problem, asked, stop) : IsLit(question, problem, stop);
-        }
-        catch (InvalidModelException refusal)
-        {
-            throw new InvalidModelException([.. refusal.Findings.Select(f => f.Saying($"{InWords(at)}: {f.Message}"))]);
-        }
+        GapProblem problem = At(question, at);
+        return question.Asked is { } asked ? IsAssured(question, problem, asked, stop) : IsLit(question, problem, stop);
+    });
+
+    /// <summary>The gap of a question at one point of a search, checked.</summary>
+    /// <exception cref="InvalidModelException">It cannot be built.</exception>
+    internal static GapProblem At(GapQuestion question, GapPoint at)
+    {
+        GapProblem problem = Built(question, at);
+        InvalidModelException.ThrowOnError(problem.Check());
+        return problem;
     }
 
     private static bool IsLit(GapQuestion question, GapProblem problem, CancellationToken stop)
@@ -119,14 +122,14 @@ internal static class GapWindows
         };
     }
 
-    /// <summary>The gap at one point of a search.</summary>
-    private static GapProblem Built(GapQuestion question, (Length Gap, Area Total, double? Breakaway_N) at)
+    private static GapProblem Built(GapQuestion question, GapPoint at)
     {
         try
         {
             GapDesign design = question.Problem.Design;
-            GapProblem problem = (question.Problem with { Design = design with { Tube = design.Tube with { Length = at.Gap } } })
-                .WithVents(question.Layout, at.Total);
+            GuideTube tube = design.Tube with { Length = Length.FromMillimeters(at.Gap_mm) };
+            GapProblem problem = (question.Problem with { Design = design with { Tube = tube } })
+                .WithVents(question.Layout, Area.FromSquareMillimeters(at.Total_mm2));
             return at.Breakaway_N is { } newtons ? GapInputs.WithBreakaway(problem, newtons) : problem;
         }
         catch (ArgumentException refusal)
@@ -136,10 +139,7 @@ internal static class GapWindows
         }
     }
 
-    private static InvalidModelException Refusal(string code, string path, string message) =>
+    /// <summary>A refusal with one finding.</summary>
+    internal static InvalidModelException Refusal(string code, string path, string message) =>
         new([new ModelFinding(FindingSeverity.Error, code, path, message)]);
-
-    private static string InWords((Length Gap, Area Total, double? Breakaway_N) at) =>
-        Invariant.Text($"At a gap of {at.Gap.Millimeters:G6} mm with {at.Total.SquareMillimeters:G6} mm2 of vents")
-        + (at.Breakaway_N is { } newtons ? Invariant.Text($" and a joint of {newtons:G6} N") : "");
 }

@@ -35,15 +35,7 @@ public sealed record InputSet<T>
     /// <param name="values">One value for each input, in its [Unit].</param>
     /// <returns>A changed copy.</returns>
     /// <exception cref="ArgumentException">Not one value for each input, or the model refuses one.</exception>
-    public T At(ReadOnlySpan<double> values)
-    {
-        if (values.Length != Inputs.Length)
-            throw new ArgumentException($"{values.Length} values for {Inputs.Length} inputs.", nameof(values));
-        T model = Nominal;
-        for (int i = 0; i < values.Length; i++)
-            model = Inputs[i].With(model, values[i]);
-        return model;
-    }
+    public T At(ReadOnlySpan<double> values) => Of(Nominal, values);
 
     /// <summary>
     /// The model with every input at its median: the centre of the study. It need not be the nominal model.
@@ -84,6 +76,16 @@ public sealed record InputSet<T>
 
     /// <summary>The distribution of each input.</summary>
     internal ImmutableArray<string> Spreads => [.. Inputs.Select(i => i.Scatter)];
+
+    /// <summary>Another model of the kind, with a value for every input.</summary>
+    internal T Of(T model, ReadOnlySpan<double> values)
+    {
+        if (values.Length != Inputs.Length)
+            throw new ArgumentException($"{values.Length} values for {Inputs.Length} inputs.", nameof(values));
+        for (int i = 0; i < values.Length; i++)
+            model = Inputs[i].With(model, values[i]);
+        return model;
+    }
 
     /// <summary>The values of one point of a design.</summary>
     internal double[] Values(SampleDesign design, long index)
