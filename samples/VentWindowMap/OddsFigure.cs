@@ -17,7 +17,7 @@ internal static class OddsFigure
 
     public static Plot Draw(OddsMap map)
     {
-        Plot plot = Figure.New($"Share of cases that light, {map.Cases} a cell (18 mm bore, 20 N joint, invented motor)",
+        Plot plot = Figure.New($"Share of cases that light, {map.Cases} a cell (18 mm bore, all judged inputs uncertain)",
             "gap between the motors [mm]", "total vent area [mm2]");
         plot.HideGrid();
         Axis gaps = map.Cells.Across, areas = map.Cells.Up;
