@@ -61,7 +61,7 @@ internal static class EngagementSearch
         while (high - low > 1)
         {
             int middle = (low + high) / 2;
-            if (Holds(Engaged(longest.Problem, middle * Step).Solve(longest.Model, longest.Options, cancellationToken: stop)))
+            if (Holds(Engaged(longest.Problem, middle * Step).Solve(longest.Model, longest.Options.OfCases, cancellationToken: stop)))
                 high = middle;
             else
                 low = middle;

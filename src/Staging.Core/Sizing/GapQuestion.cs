@@ -41,8 +41,7 @@ public sealed record GapQuestion
     public GapModel Model { get; init => field = Guard.NotNull(value); } = new GapModel.TwoZone();
 
     /// <summary>
-    /// How the gap is integrated; where nothing else is said the cases of a probability take
-    /// <see cref="SolverOptions.ForStudies"/>.
+    /// How the gaps of a search are integrated; <see cref="SolverOptions.ForStudies"/>, where nothing else is said.
     /// </summary>
     public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.ForGaps;
 

@@ -93,7 +93,7 @@ internal static class GapWindows
 
     private static bool IsLit(GapQuestion question, GapProblem problem, CancellationToken stop)
     {
-        GapOutcome outcome = problem.Solve(question.Model, question.Solver, cancellationToken: stop).Outcome;
+        GapOutcome outcome = problem.Solve(question.Model, question.Solver.OfCases, cancellationToken: stop).Outcome;
         return outcome.Lights() ?? throw Refusal("SIZ004", nameof(question.Solver),
             $"The run was not solved, so it is neither lit nor unlit: {outcome.Cause} A narrower axis, or more steps, would fit.");
     }

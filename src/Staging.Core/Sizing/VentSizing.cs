@@ -51,7 +51,8 @@ public static partial class VentSizing
     /// size of the holes.</param>
     /// <param name="layout">How the area is drilled.</param>
     /// <param name="model">How the gas is modelled; null for the two-zone model.</param>
-    /// <param name="options">How to integrate; null for the defaults.</param>
+    /// <param name="options">How to integrate; null for <see cref="SolverOptions.ForStudies"/> in the search and
+    /// <see cref="SolverOptions.ForGaps"/> for the drilled gap.</param>
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The advice; it says so when no area lights, or none can be drilled.</returns>
     /// <exception cref="InvalidModelException">The problem is in error with every area.</exception>
@@ -64,10 +65,11 @@ public static partial class VentSizing
         ArgumentNullException.ThrowIfNull(layout);
         if (layout.Check(problem.Design) is { IsEmpty: false } findings)
             return new VentAdvice(layout, findings);
+        SolverOptions searching = (options ?? SolverOptions.ForGaps).OfCases;
         var scan = new VentScan(VentRange.Of(layout, problem.Design), area =>
         {
             Area total = Area.FromSquareMeters(area);
-            return new VentTrial(total, problem.WithVents(layout, total).Solve(model, options, cancellationToken: cancellationToken));
+            return new VentTrial(total, problem.WithVents(layout, total).Solve(model, searching, cancellationToken: cancellationToken));
         });
         if (scan.Windows.MaxBy(w => w.FactorToEdges) is not { } widest)
             return new VentAdvice(layout, scan);
@@ -97,7 +99,8 @@ public static partial class VentSizing
     /// <param name="layout">How the holes of the tube are drilled; those of jackets keep their number and
     /// walls.</param>
     /// <param name="model">How the gas is modelled; null for the two-zone model.</param>
-    /// <param name="options">How to integrate; null for the defaults.</param>
+    /// <param name="options">How to integrate; null for <see cref="SolverOptions.ForStudies"/> in the search and
+    /// <see cref="SolverOptions.ForGaps"/> for the drilled gap.</param>
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The advice; it says so when no area lights, or none can be drilled.</returns>
     /// <exception cref="InvalidModelException">The problem is in error with every area.</exception>

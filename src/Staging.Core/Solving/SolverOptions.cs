@@ -18,10 +18,10 @@ public sealed record SolverOptions
     public static SolverOptions ForGaps { get; } = new() { RelativeTolerance = 1e-6, ScaledAbsoluteTolerance = 1e-8 };
 
     /// <summary>
-    /// What each case of a study of gaps takes where nothing else is asked: tolerances of 1e-3 and 1e-7. The surface of
-    /// a grain comes out within some kelvins of what it tends to, most often within a tenth, where the inputs of a
-    /// study move it by hundreds; the work is a third of that of <see cref="ForGaps"/>. The second tolerance is what a
-    /// parcel of gas needs that a vent has almost emptied.
+    /// What each case of a study and each gap of a search takes where nothing else is asked: tolerances of 1e-3 and
+    /// 1e-7. The surface of a grain comes out within some kelvins of what it tends to, most often within a tenth, where
+    /// the inputs of a study move it by hundreds; the work is a third of that of <see cref="ForGaps"/>. The second
+    /// tolerance is what a parcel of gas needs that a vent has almost emptied.
     /// </summary>
     public static SolverOptions ForStudies { get; } = new() { RelativeTolerance = 1e-3, ScaledAbsoluteTolerance = 1e-7 };
 
@@ -49,6 +49,6 @@ public sealed record SolverOptions
     /// <summary>Accepted and rejected steps allowed in one run, 1 to 100 million. The default is 1 million.</summary>
     public int MaxSteps { get; init => field = Guard.In(value, 1, 100_000_000); } = 1_000_000;
 
-    /// <summary>These, for each of many cases: <see cref="ForStudies"/> where they are what single runs take.</summary>
+    /// <summary>These, for each of many runs: <see cref="ForStudies"/> where they are what single runs take.</summary>
     internal SolverOptions OfCases => this == ForGaps ? ForStudies : this;
 }

@@ -2,25 +2,13 @@ using Staging.Core.Gaps;
 using Staging.Core.GroundTests;
 using Staging.Core.Solving;
 using Staging.Core.Studies;
-using UnitsNet;
+using static Staging.Core.Tests.GroundTests.LearnedTests;
 
 namespace Staging.Core.Tests.GroundTests;
 
 /// <summary>A series learned with fewer runs than cases.</summary>
 public class FewRunsTests
 {
-    private static readonly GroundTest Lit = new() { Name = "lit", Gap = CheapGap.Of(120), Seen = Seen.Lit };
-
-    private static readonly GroundTest Parted = new() { Name = "parted", Gap = CheapGap.Of(250, 8), Seen = Seen.PartedFirst };
-
-    private static readonly GroundTest Timed = new()
-    {
-        Name = "timed",
-        Gap = CheapGap.Of(250),
-        Seen = Seen.Lit,
-        Lit = new TimeSeen { At = Duration.FromMilliseconds(22), Within = Duration.FromMilliseconds(1) },
-    };
-
     /// <summary>A hundred thousand cases of ten tests with few runs: the ranges are those of all cases within the sampling.</summary>
     [Fact]
     public void Few_runs_of_many_cases_learn_what_all_would()

@@ -10,11 +10,11 @@ namespace Staging.Core.Tests.GroundTests;
 /// <summary>What a series teaches: each gap run once a case, doubt and discrepancy as stated, and nothing lost without a word.</summary>
 public class LearnedTests
 {
-    private static readonly GroundTest Lit = new() { Name = "lit", Gap = CheapGap.Of(120), Seen = Seen.Lit };
+    internal static readonly GroundTest Lit = new() { Name = "lit", Gap = CheapGap.Of(120), Seen = Seen.Lit };
 
-    private static readonly GroundTest Parted = new() { Name = "parted", Gap = CheapGap.Of(250, 8), Seen = Seen.PartedFirst };
+    internal static readonly GroundTest Parted = new() { Name = "parted", Gap = CheapGap.Of(250, 8), Seen = Seen.PartedFirst };
 
-    private static readonly GroundTest Timed = new() { Name = "timed", Gap = CheapGap.Of(250), Seen = Seen.Lit, Lit = At(22, 1) };
+    internal static readonly GroundTest Timed = new() { Name = "timed", Gap = CheapGap.Of(250), Seen = Seen.Lit, Lit = At(22, 1) };
 
     private static readonly GroundTestSeries Three = Of(Lit, Parted, Timed);
 

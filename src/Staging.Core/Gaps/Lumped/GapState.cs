@@ -210,11 +210,11 @@ internal readonly ref partial struct GapState : IGapView
 
     /// <summary>
     /// Mass flow [kg/s] through a share of some holes from one gas to another; negative the other way, with the other
-    /// gas.
+    /// gas. Nothing flows out of an emptied parcel.
     /// </summary>
     public static double Flow(IDischargeLaw law, in OrificeSize size, double share, in Zone one, double at, in Zone two, double other)
     {
-        if (at == other)
+        if (at == other || !(at > other ? one : two).IsGas)
             return 0;
         return at > other
             ? share * size.Area * law.MassFlux_kg_per_m2s(new OrificeConditions(at, one.Temperature, other, one.R, one.Gamma, size.Diameter,

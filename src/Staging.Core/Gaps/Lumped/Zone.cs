@@ -59,6 +59,12 @@ internal readonly struct Zone
     /// <summary>Specific enthalpy [J/kg], zero at 0 K.</summary>
     public double Enthalpy => (Cv + R) * Temperature;
 
+    /// <summary>
+    /// Whether there is gas that can flow: what is left of a parcel that a vent has emptied is rounding, and has no
+    /// temperature.
+    /// </summary>
+    public bool IsGas => R > 0 && Temperature > 0 && GammaMinusOne > 0;
+
     /// <summary>No gas, with the properties of this one: takes part in nothing.</summary>
     public Zone Emptied => new(this);
 

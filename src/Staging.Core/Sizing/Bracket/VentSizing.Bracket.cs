@@ -17,7 +17,7 @@ public static partial class VentSizing
     /// <param name="problem">The gap, with its vents as built.</param>
     /// <param name="layout">How vent area would be drilled.</param>
     /// <param name="model">How the gas is modelled; null for the two-zone model.</param>
-    /// <param name="options">How to integrate; null for the defaults.</param>
+    /// <param name="options">How to integrate; null for <see cref="SolverOptions.ForStudies"/>.</param>
     /// <param name="cancellationToken">Stops the runs.</param>
     /// <returns>The bracket.</returns>
     /// <exception cref="InvalidModelException">The problem is in error.</exception>
@@ -27,7 +27,8 @@ public static partial class VentSizing
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(layout);
-        GapRun Solve(GapProblem p) => p.Solve(model, options, cancellationToken: cancellationToken);
+        SolverOptions each = (options ?? SolverOptions.ForGaps).OfCases;
+        GapRun Solve(GapProblem p) => p.Solve(model, each, cancellationToken: cancellationToken);
         ImmutableArray<BracketUnknown> unknowns = BracketEnds.Of(problem);
         ImmutableArray<BracketCase> corners =
             [.. Enumerable.Range(0, 1 << unknowns.Length).Select(k => Corner(problem, unknowns, k, Solve))];

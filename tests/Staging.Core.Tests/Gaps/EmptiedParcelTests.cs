@@ -1,0 +1,26 @@
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+
+namespace Staging.Core.Tests.Gaps;
+
+/// <summary>What a vent leaves of a parcel is rounding of either sign: it has no temperature, and nothing flows out of it.</summary>
+public class EmptiedParcelTests
+{
+    private static readonly GapParameters P = GapToSi.ToSi(StartingGaps.Bore18mm);
+
+    [Theory]
+    [InlineData(1e-15, -2e-15, 1e-9)]
+    [InlineData(-2e-15, 1e-15, 1e-9)]
+    [InlineData(1e-15, 1e-15, -1e-9)]
+    [InlineData(-1e-15, -1e-15, 1e-9)]
+    [InlineData(0, 0, 0)]
+    public void Nothing_flows_out_of_rounding(double products, double air, double energy)
+    {
+        var left = new Zone(products, air, energy, P.Products, P.Air);
+        var size = new OrificeSize(1e-5, 3.57e-3, 5e-4);
+        Assert.Equal(0, GapState.Flow(P.Law, size, 1, left, 1.2e5, P.Outside, 1e5));
+        Assert.Equal(0, GapState.Flow(P.Law, size, 1, P.Outside, 1e5, left, 1.2e5));
+        // Into it the other gas flows as it would anywhere.
+        Assert.Equal(-GapState.Flow(P.Law, size, 1, P.Outside, 1e5, P.Outside, 0.9e5), GapState.Flow(P.Law, size, 1, left, 0.9e5, P.Outside, 1e5));
+    }
+}
