@@ -35,7 +35,7 @@ internal sealed partial class OneDimensionalGap : IGapView
         // The recess behind the nozzle plane is taken as a piece of tube of its volume.
         double recess = p.DeadEndVolume - (p.Profile.VolumeTo(length) - p.Profile.VolumeTo(length - p.DeadEndDepth));
         double whole = length + recess / p.Profile.AreaBelow(length);
-        int cells = (int)Math.Ceiling(Math.Min(model.Cells, model.CellsPerBore * whole / p.Profile.NarrowestBore));
+        int cells = model.CellsOver(whole / p.Profile.NarrowestBore);
         double dx = whole / cells;
         double stretch = p.Engagement * p.JointArea / p.Profile.FirstArea;
         int room = (int)(stretch / dx) + 3;
