@@ -19,7 +19,7 @@ internal static class Refinement
         foreach (double tolerance in (double[])[1e-4, 1e-6, 1e-8])
             yield return Row($"well-stirred, tolerance {Power(tolerance)}", new GapModel.WellStirred(), tolerance);
         foreach (int cells in (int[])[50, 100, 200, 400, 800])
-            yield return Row($"one-dimensional, {cells} cells", new GapModel.OneDimensional { Cells = cells }, 1e-6);
+            yield return Row($"one-dimensional, {cells} cells", new GapModel.OneDimensional { Cells = cells, CellsPerBore = 400 }, 1e-6);
         yield return Row("one-dimensional, 400 cells, Courant number 0.4", new GapModel.OneDimensional { Cells = 400, CourantNumber = 0.4 }, 1e-6);
     }
 

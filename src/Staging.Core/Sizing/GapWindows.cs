@@ -59,7 +59,8 @@ internal static class GapWindows
         _ => nameof(GapModel.TwoZone),
         _ => nameof(GapModel.WellStirred),
         resolved => Invariant.Text(
-            $"{nameof(GapModel.OneDimensional)} in {resolved.Cells} cells at a Courant number of {resolved.CourantNumber:R}"));
+            $"{nameof(GapModel.OneDimensional)} in {resolved.Cells} cells, {resolved.CellsPerBore} to a bore at most, "
+                + $"at a Courant number of {resolved.CourantNumber:R}"));
 
     private static string AskedText(GapQuestion question) =>
         question.Asked is { } asked ? $", {asked} over {string.Join("; ", question.Uncertain.Select(i => i.Scatter))}" : "";

@@ -35,10 +35,14 @@ public sealed record SolverOptions
     public double ScaledAbsoluteTolerance { get; init => field = Guard.In(value, 1e-16, 1e-2); } = 1e-10;
 
     /// <summary>
-    /// Parts into which each step is divided when the event functions are scanned for sign changes, 1 to 1000. The
+    /// Parts into which each step is divided when the event functions are scanned for sign changes, 1 to 100. The
     /// default is 4. Two crossings of one event function within one part may be missed.
     /// </summary>
-    public int EventScanParts { get; init => field = Guard.In(value, 1, 1000); } = 4;
+    /// <remarks>
+    /// Within a step the solution is a polynomial of degree 3 or 4: parts finer than a hundredth find nothing that it
+    /// tells, and every part costs an evaluation, so that the time of a run would no longer go with its steps.
+    /// </remarks>
+    public int EventScanParts { get; init => field = Guard.In(value, 1, 100); } = 4;
 
     /// <summary>Width of the bracket at which an event counts as located, 1 ps to 1 ms. The default is 1 ns.</summary>
     public Duration EventTimeTolerance { get; init => field = Guard.In(value, 1e-12, 1e-3); } = Duration.FromSeconds(1e-9);

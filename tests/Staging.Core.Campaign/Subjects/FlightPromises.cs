@@ -1,5 +1,6 @@
 using Staging.Core.Campaign.Oracle;
 using Staging.Core.Flight;
+using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Campaign.Subjects;
@@ -10,8 +11,8 @@ internal static class FlightPromises
     /// <summary>What does not add up of mass [-]: round-off of as many terms as there are bodies and motors.</summary>
     private const double Mass = 1e-10;
 
-    /// <summary>Energy below the absolute tolerance of a body that hardly moves [J].</summary>
-    private const double Unseen = 1e-9;
+    /// <summary>Speed to which the absolute tolerance is a share [m/s], as the solver has it.</summary>
+    private const double SpeedScale = 100;
 
     /// <summary>Steps beyond which a flight would not end soon.</summary>
     private const double MostSteps = 2_000_000;
@@ -42,11 +43,16 @@ internal static class FlightPromises
         if (!body.HasHistory)
             return;
         double lasts = body.End.Seconds - body.Start.Seconds;
+        double heaviest = 0;
         FlightColumns columns = body.Sample(Duration.FromSeconds(Math.Clamp(lasts / 200, 1e-6, 1000)));
         foreach (FlightChannel channel in Enum.GetValues<FlightChannel>())
             facts.Column($"{body.Name} {channel}", columns[channel].Span);
         foreach (double mass in columns[FlightChannel.Mass].Span)
+        {
             facts.Within("mass not above zero", body.Name, mass, double.Epsilon, double.MaxValue);
+            heaviest = Math.Max(heaviest, mass);
+        }
+
         // The ledger is that of the way up: in steady descent the speed is the terminal one and is not integrated.
         if (body.Outcome is FlightOutcome.NotSolved || body.ApogeeTime is null)
             return;
@@ -55,7 +61,11 @@ internal static class FlightPromises
         double[] entries =
             [ledger.Thrust.Joules, ledger.Drag.Joules, ledger.Gravity.Joules, ledger.LeftWithMass.Joules, ledger.KineticGain.Joules];
         double whole = Math.Max(entries.Max(Math.Abs), double.Epsilon);
-        double allowed = Math.Max(1e-10, run.Options.Solver.RelativeTolerance * run.Statistics.AcceptedSteps) + Unseen / whole;
+        SolverOptions solver = run.Options.Solver;
+        // A body that hardly moves is known to the absolute tolerance of its speed: m v times that is what its energy may be off by.
+        double unseen = heaviest * body.MaximumSpeed.MetersPerSecond * SpeedScale * solver.ScaledAbsoluteTolerance;
+        double allowed = Math.Max(1e-10, solver.RelativeTolerance * run.Statistics.AcceptedSteps)
+            + run.Statistics.AcceptedSteps * unseen / whole;
         facts.Within("ledger of energy", $"{body.Name}, {ledger}:", ledger.Residual, -allowed, allowed);
     }
 }

@@ -9,8 +9,11 @@ namespace Staging.Core.Campaign.Subjects;
 /// <summary>One gap under one of the three models.</summary>
 internal sealed class GapSubject : ISubject
 {
-    /// <summary>Steps that a gap is allowed: a tenth of the default, so that a case at the edges ends soon.</summary>
+    /// <summary>Steps that a lumped gap is allowed: a tenth of the default, so that a case at the edges ends soon.</summary>
     private const int MostSteps = 100_000;
+
+    /// <summary>The same of a resolved tube, whose steps are as long as its cells, whatever happens, and cost far less: the default.</summary>
+    private const int MostResolvedSteps = 1_000_000;
 
     public string Name => "gaps";
 
@@ -20,7 +23,7 @@ internal sealed class GapSubject : ISubject
     {
         GapProblem gap = GapDraws.Problem(draws);
         GapModel model = Model(draws);
-        SolverOptions options = Options(draws);
+        SolverOptions options = Options(draws) with { MaxSteps = model is GapModel.OneDimensional ? MostResolvedSteps : MostSteps };
         return facts => GapPromises.Keep(gap.Solve(model, options), facts);
     }
 
@@ -36,22 +39,18 @@ internal sealed class GapSubject : ISubject
         _ => new GapModel.TwoZone(),
     };
 
-    private static SolverOptions Options(Draws d)
+    private static SolverOptions Options(Draws d) => d.Choice("solver", 6) switch
     {
-        SolverOptions options = d.Choice("solver", 6) switch
+        1 => SolverOptions.Default,
+        2 => SolverOptions.ForStudies,
+        3 => new SolverOptions
         {
-            1 => SolverOptions.Default,
-            2 => SolverOptions.ForStudies,
-            3 => new SolverOptions
-            {
-                RelativeTolerance = d.Number("solver.relative", new(1e-6, 1e-8, 1e-4, 1e-13, 1e-2)),
-                ScaledAbsoluteTolerance = d.Number("solver.absolute", new(1e-8, 1e-10, 1e-6, 1e-16, 1e-2)),
-                EventScanParts = d.Count("solver.scan", new(4, 2, 8, 1, 1000)),
-                EventTimeTolerance = Duration.FromSeconds(d.Number("solver.event", new(1e-9, 1e-10, 1e-7, 1e-12, 1e-3))),
-                LongestStep = Duration.FromSeconds(d.Number("solver.longest", new(1, 1e-3, 1, 1e-6, 3600))),
-            },
-            _ => SolverOptions.ForGaps,
-        };
-        return options with { MaxSteps = MostSteps };
-    }
+            RelativeTolerance = d.Number("solver.relative", new(1e-6, 1e-8, 1e-4, 1e-13, 1e-2)),
+            ScaledAbsoluteTolerance = d.Number("solver.absolute", new(1e-8, 1e-10, 1e-6, 1e-16, 1e-2)),
+            EventScanParts = d.Count("solver.scan", new(4, 2, 8, 1, 100)),
+            EventTimeTolerance = Duration.FromSeconds(d.Number("solver.event", new(1e-9, 1e-10, 1e-7, 1e-12, 1e-3))),
+            LongestStep = Duration.FromSeconds(d.Number("solver.longest", new(1, 1e-3, 1, 1e-6, 3600))),
+        },
+        _ => SolverOptions.ForGaps,
+    };
 }

@@ -85,7 +85,7 @@ internal sealed class BodyRecorder(bool keepTrack)
     /// <summary>
     /// Looks at the ends of a step, and inside where the acceleration changes sign: there with a step of its own, since
     /// the dense output is an order less accurate than a step, and is not controlled by the tolerance where a segment
-    /// is shorter than the allowed steps.
+    /// is shorter than the allowed steps. A step that is only drawn has nothing better.
     /// </summary>
     private void FindFastest(ref FlightStep step, ref TrajectorySystem system, double length)
     {
@@ -97,10 +97,18 @@ internal sealed class BodyRecorder(bool keepTrack)
             if (last < 0)
             {
                 (_, double at) = BracketedRoot.Shrink(ref acceleration, step.Time, step.A1, end, last, TimeWidth);
+                Calls += acceleration.Calls;
+                if (step.IsDrawn)
+                {
+                    (double height, double speed) = step.At(at);
+                    Keep(at, height, speed);
+                    return;
+                }
+
                 FlightStep exact = step;
                 exact.Advance(ref system, at - step.Time);
                 Keep(at, exact.HeightEnd, exact.VelocityEnd);
-                Calls += acceleration.Calls + FlightStep.NewCalls;
+                Calls += FlightStep.NewCalls;
                 return;
             }
         }

@@ -19,6 +19,7 @@ internal sealed partial class FlightSimulation
     private readonly CancellationToken cancel;
     private readonly Queue<BodyState> waiting = new();
     private FailureScenario scenario = FailureScenario.None;
+    private StiffFlight? stiff;
     private Propulsion lastPush;
     private int otherCalls;
     private DragCurve? curve;
@@ -40,7 +41,7 @@ internal sealed partial class FlightSimulation
     public BodyState? BeforeRelease { get; private set; }
 
     /// <summary>Work done so far.</summary>
-    public SolverWork Statistics => stepper.Statistics + new SolverWork(0, 0, otherCalls, 0);
+    public SolverWork Statistics => stepper.Statistics + (stiff?.Statistics ?? default) + new SolverWork(0, 0, otherCalls, 0);
 
     /// <summary>The nominal flight: the uppermost stage first, then what it dropped.</summary>
     public List<BodyRecorder> FlyNominal()
@@ -121,15 +122,18 @@ internal sealed partial class FlightSimulation
         var system = new TrajectorySystem(plan.Site, segment, events) { GuideHeight = plan.GuideLength * plan.SinElevation };
         log.Begin(segment, body.Motion != BodyMotion.Falling, body.Height, body.Velocity);
         (stepper.Time, stepper.Height, stepper.Velocity) = (body.Time, body.Height, body.Velocity);
-        PhaseEnd end = stepper.Run(ref system, stop, log, cancel);
+        StiffFlight? implicitly = StiffFlight.Pays(ref system, segment, stop, body.Height, body.Velocity)
+            ? stiff ??= new StiffFlight(options.Solver, HeightScale, VelocityScale)
+            : null;
+        PhaseEnd end = implicitly?.Run(ref system, stepper, stop, log, cancel) ?? stepper.Run(ref system, stop, log, cancel);
         (body.Time, body.Height, body.Velocity, body.TiltIntegral) = (stepper.Time, stepper.Height, stepper.Velocity, log.TiltIntegral);
         if (end == PhaseEnd.Failed)
         {
-            End(body, log, new FlightOutcome.NotSolved(stepper.Failure!));
+            End(body, log, new FlightOutcome.NotSolved((implicitly is null ? stepper.Failure : implicitly.Failure)!));
             return;
         }
 
-        foreach (FiredEvent fired in stepper.Fired)
+        foreach (FiredEvent fired in implicitly is null ? stepper.Fired : implicitly.Fired)
             HandleEvent(body, log, events, fired.Index);
     }
 

@@ -83,6 +83,26 @@ internal struct FlightStep
         return (Math.Min(Math.Min(Math.Min(c0, b1), Math.Min(b2, b3)), end), Math.Max(Math.Max(Math.Max(c0, b1), Math.Max(b2, b3)), end));
     }
 
+    /// <summary>Whether the step was taken by another method, and is known by its dense output alone.</summary>
+    public bool IsDrawn { get; private init; }
+
+    /// <summary>A step of another method, as its dense output of up to degree four tells it.</summary>
+    public static FlightStep Of(in DenseStep drawn, ref TrajectorySystem system)
+    {
+        Span<double> c = stackalloc double[2 * DenseDegree];
+        c.Clear();
+        drawn.Coefficients.CopyTo(c);
+        var step = new FlightStep { IsDrawn = true };
+        step.Start(drawn.Start, drawn.Initial[0], drawn.Initial[1], ref system);
+        (step.H, step.dense) = (drawn.Step, true);
+        (step.h1, step.h2, step.h3, step.h4) = (c[0], c[2], c[4], c[6]);
+        (step.w1, step.w2, step.w3, step.w4) = (c[1], c[3], c[5], c[7]);
+        double end = drawn.Start + drawn.Step;
+        (step.HeightEnd, step.VelocityEnd) = step.At(end);
+        step.a7 = system.Acceleration(end, step.HeightEnd, step.VelocityEnd);
+        return step;
+    }
+
     /// <summary>Begins a segment.</summary>
     public void Start(double t, double h, double v, ref TrajectorySystem system)
     {

@@ -67,6 +67,9 @@ internal sealed class FlightStepper
 
     public SolverFailure? Failure { get; private set; }
 
+    /// <summary>Steps that an implicit integrator has taken of the same run: they count among those allowed.</summary>
+    public int StepsElsewhere { get; set; }
+
     public SolverWork Statistics => new(accepted, rejected, calls, eventWork.EventCalls);
 
     /// <summary>Flies from <see cref="Time"/> to <paramref name="stop"/> [s] or to the first event.</summary>
@@ -84,8 +87,7 @@ internal sealed class FlightStepper
         {
             if (!TryStep(ref system, stop, cancel, out bool atStop))
                 return PhaseEnd.Failed;
-            double end = atStop ? stop : Time + step.H;
-            double ending = double.NaN;
+            double end = atStop ? stop : Time + step.H, ending = double.NaN;
             bool near = MayMeet(ref system);
             if (near)
             {
@@ -156,8 +158,7 @@ internal sealed class FlightStepper
         while (true)
         {
             cancel.ThrowIfCancellationRequested();
-            double remaining = stop - Time;
-            double h = Math.Min(control.Suggested, longest);
+            double remaining = stop - Time, h = Math.Min(control.Suggested, longest);
             atStop = h >= remaining * (1 - Stretch);
             if (atStop)
                 h = Time + remaining > stop ? Math.BitDecrement(remaining) : remaining;
@@ -165,7 +166,7 @@ internal sealed class FlightStepper
                 h = 0.5 * remaining;
             if (!atStop && h < SmallestStep * Math.Max(Math.Abs(Time), Math.Min(remaining, longest)))
                 return Stuck();
-            if (accepted + rejected >= options.MaxSteps)
+            if (accepted + rejected + StepsElsewhere >= options.MaxSteps)
                 return Fail(SolverFailureKind.TooManySteps, Time, Invariant.Text($"{options.MaxSteps} steps were used up at {Time:G9} s."));
             step.Advance(ref system, h);
             calls += FlightStep.NewCalls;
@@ -226,8 +227,7 @@ internal sealed class FlightStepper
         if (!sidesKnown && !events.Begin(ref system, Time, state, ref eventWork))
             return double.NaN;
         step.CopyDense(state, dense);
-        double ending = events.Scan(ref system, new DenseStep(step.Time, step.H, state, dense), end, next, atStop, ref eventWork);
-        return ending;
+        return events.Scan(ref system, new DenseStep(step.Time, step.H, state, dense), end, next, atStop, ref eventWork);
     }
 
     private bool Stuck() => double.IsFinite(ErrorSquare())

@@ -99,6 +99,34 @@ internal struct TrajectorySystem(SiteColumn site, in FlightSegment segment, Phas
         return Math.FusedMultiplyAdd(-dragPerArea, segment.Line.HalfArea(M), Math.FusedMultiplyAdd(F, perMass, -g * segment.GravityShare));
     }
 
+    public static bool HasJacobian => true;
+
+    /// <inheritdoc/>
+    /// <remarks>By height a difference: the air changes by a millionth over the step.</remarks>
+    public void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian, Span<double> timeSlope)
+    {
+        const double step = 0.01;
+        double h = y[0], v = y[1], tau = t - segment.Push.Start, a = slope[1];
+        double perMass = 1 / segment.Push.Mass(t);
+        (double rho, double reciprocalSound, double g) = Around(h);
+        double massSlope = -segment.Push.MassFlow - 2 * segment.Push.HalfMassFlowSlope * tau;
+        DragSegment line = segment.Line;
+        double speed = direction * v;
+        jacobian[0] = 0;
+        jacobian[1] = segment.Rise;
+        jacobian[2] = (Acceleration(t, h + step, v) - a) / step;
+        jacobian[3] = -rho * perMass * speed * (2 * line.Intercept + 3 * line.Slope * speed * reciprocalSound);
+        timeSlope[0] = 0;
+        timeSlope[1] = perMass * (segment.ThrustSign * segment.Push.ThrustSlope - (a + g * segment.GravityShare) * massSlope);
+    }
+
+    /// <summary>Drag over the square of the speed [kg/m] at a height [m] and a speed [m/s].</summary>
+    public double DragPerSpeedSquared(double h, double speed)
+    {
+        (double rho, double reciprocalSound, _) = Around(h);
+        return rho * segment.Line.HalfArea(speed * reciprocalSound);
+    }
+
     /// <summary>Gravity at a height [m/s2].</summary>
     public readonly double Gravity(double h) => site.Gravity(h);
 

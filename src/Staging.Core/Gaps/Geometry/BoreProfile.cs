@@ -39,6 +39,9 @@ internal sealed class BoreProfile
     /// <summary>Bore at station 0 [m].</summary>
     public double FirstBore => bores[0];
 
+    /// <summary>Narrowest bore [m].</summary>
+    public double NarrowestBore => bores.Min();
+
     /// <summary>Whether the tube has one bore.</summary>
     public bool IsUniform => bores.All(b => b == bores[0]);
 

@@ -37,8 +37,7 @@ public sealed partial record GapProblem
     /// <see cref="MixingAndHeat.ParticleEfficiency"/> decides it, so solve at both ends of its range. The grain stands
     /// behind the throat and the model heats it as if it stood in it: the flux is an upper bound.
     /// Searches and flights count what is lit before parting, nothing else.
-    /// For the one-dimensional model two dozen cells are plenty here: its usual number would cut two millimetres of gas
-    /// into steps of nanoseconds.
+    /// The one-dimensional model takes a few cells here (<see cref="GapModel.OneDimensional.CellsPerBore"/>).
     /// </remarks>
     /// <param name="tape">The tape round the seam; strong enough or not, that is the question.</param>
     /// <returns>The problem of direct staging.</returns>

@@ -31,11 +31,12 @@ internal sealed partial class OneDimensionalGap : IGapView
     {
         this.p = p;
         courant = model.CourantNumber;
-        int cells = model.Cells;
 
         // The recess behind the nozzle plane is taken as a piece of tube of its volume.
         double recess = p.DeadEndVolume - (p.Profile.VolumeTo(length) - p.Profile.VolumeTo(length - p.DeadEndDepth));
-        double dx = (length + recess / p.Profile.AreaBelow(length)) / cells;
+        double whole = length + recess / p.Profile.AreaBelow(length);
+        int cells = model.CellsOver(whole / p.Profile.NarrowestBore);
+        double dx = whole / cells;
         double stretch = p.Engagement * p.JointArea / p.Profile.FirstArea;
         int room = (int)(stretch / dx) + 3;
         Tube = new TubeFlow(cells, dx, p.Products, p.Air, room, bore: TubeBore.Of(p.Profile, cells, dx, room));

@@ -20,11 +20,19 @@ internal static class GapModelCodec
         {
             var cells = f.Optional("cells", CountCodec.Whole, x => x.Cells, Usual.Cells,
                 "Number of cells along the tube; 400 when left out.");
+            var perBore = f.Optional("cellsPerBore", CountCodec.Whole, x => x.CellsPerBore, Usual.CellsPerBore,
+                "Most cells over a length of one bore; fewer yet where the tube is shorter than its bore; 64 when left out.");
             var courant = f.Optional("courantNumber", NumberCodec.Ratio, x => x.CourantNumber, Usual.CourantNumber,
                 "Share of a cell that the fastest wave crosses in a step; 0.8 when left out.");
             var times = f.Optional("profileTimes", new ListCodec<Duration>(Quantities.Duration), x => x.ProfileTimes, [],
                 "Times since burn-through at which the gas along the tube is kept; none when left out.");
-            return v => new GapModel.OneDimensional { Cells = cells[v], CourantNumber = courant[v], ProfileTimes = times[v] };
+            return v => new GapModel.OneDimensional
+            {
+                Cells = cells[v],
+                CellsPerBore = perBore[v],
+                CourantNumber = courant[v],
+                ProfileTimes = times[v],
+            };
         })),
     ]);
 }
