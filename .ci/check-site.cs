@@ -236,7 +236,8 @@ partial class Program
             box.value = word;
             box.dispatchEvent(new Event('input'));
           }
-          const hit = box && await until(page => page.querySelector('#search-results .sr-item a'));
+          const list = box && await until(page => page.querySelector('#search-results .search-list'));
+          const hit = list && frame.contentDocument.querySelector('#search-results .sr-item a');
           if (hit) {
             const title = hit.textContent;
             frame.src = hit.href;
@@ -251,9 +252,11 @@ partial class Program
         }
         addEventListener('load', async () => {
           await search('chamber');
+          const searched = performance.now();
           const left = [...pages];
           await Promise.all([1, 2, 3].map(async () => { while (left.length > 0) await visit(left.shift()); }));
-          await tell('done', `, ${((performance.now() - begun) / 1000).toFixed(0)} s`);
+          const seconds = since => ((performance.now() - since) / 1000).toFixed(0);
+          await tell('done', `, ${seconds(begun)} s; ${seconds(searched)} s of them after the search`);
         });
         </script><body></body>
         """;

@@ -66,12 +66,15 @@ public class TypeExampleTests
     public void What_names_a_type(string code, Type type, bool named) => Assert.Equal(named ? "a" : null, Of("#region a\n" + code + "\n#endregion\n").Of(type));
 
     [Fact]
-    public void The_shortest_region_is_shown_with_its_page()
+    public void The_shortest_region_that_is_no_fragment_is_shown_with_its_page()
     {
-        TypeExamples examples = Of("#region long\nVent a;\n\nVent b;\n#endregion\n#region short\nVent c;\n#endregion\n", new SourceFile("docs/a/x.md", "# Of vents\n<!-- snippet: short -->\n"));
+        const string regions = "#region long\nVent a;\n\n\nVent b;\n#endregion\n#region short\nVent c;\n\nVent d;\n#endregion\n#region fragment\nVent e; Jacket f;\n#endregion\n";
+        TypeExamples examples = Of(regions, new SourceFile("docs/a/x.md", "# Of vents\n<!-- snippet: short -->\n"));
         Assert.Equal("short", examples.Of(typeof(Vent)));
-        Assert.Contains("---\nuid: Staging.Core.Gaps.Vent\nexample:\n- *content\n# ", examples.Texts.Single(t => t.Key == "Staging.Core.Gaps").Value, StringComparison.Ordinal);
-        Assert.Contains("From [Of vents](~/a/x.md):\n\n<!-- snippet: short -->\n```csharp\nVent c;\n```\n", examples.Texts.Single(t => t.Key == "Staging.Core.Gaps").Value, StringComparison.Ordinal);
+        Assert.Equal("fragment", examples.Of(typeof(Jacket)));
+        string text = examples.Texts.Single(t => t.Key == "Staging.Core.Gaps").Value;
+        Assert.Contains("---\nuid: Staging.Core.Gaps.Vent\nexample:\n- *content\n# ", text, StringComparison.Ordinal);
+        Assert.Contains("From [Of vents](~/a/x.md):\n\n<!-- snippet: short -->\n```csharp\nVent c;\n\nVent d;\n```\n", text, StringComparison.Ordinal);
     }
 
     private static TypeExamples Of(string source, params SourceFile[] pages) => new(Public, [new SourceFile("samples/x.cs", source)], pages);

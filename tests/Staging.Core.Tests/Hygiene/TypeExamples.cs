@@ -7,17 +7,20 @@ using Staging.Core.Tests.Hygiene.Sources;
 namespace Staging.Core.Tests.Hygiene;
 
 /// <summary>
-/// The example on the page of each public type: the shortest region of a sample or a test that names the type, and the page that shows
-/// that region. One text for each namespace, in the form in which the documentation tool adds to a page of the reference.
+/// The example on the page of each public type: the shortest region of a sample or a test that names the type, unless it is a mere
+/// fragment, and the page that shows that region. One text for each namespace, in the form in which the documentation tool adds to a page of the reference.
 /// </summary>
 internal sealed partial class TypeExamples(IReadOnlyCollection<Type> types, IEnumerable<SourceFile> sources, IEnumerable<SourceFile> pages)
 {
     private const string Head = "# Written by the tests from the regions of samples and tests; do not edit.";
 
+    /// <summary>Lines below which a region says little by itself: it is shown where no other names the type.</summary>
+    private const int Fragment = 3;
+
     private readonly IReadOnlyList<Example> examples = [.. sources.SelectMany(Snippets.Regions)
         .GroupBy(r => r.Key, r => r.Value)
         .Select(r => new Example(r.Key, r.First(), CodeText.Of(r.First()), ShowingPage(pages, r.Key)))
-        .OrderBy(e => e.Text.Count('\n')).ThenBy(e => e.Page is null).ThenBy(e => e.Name, StringComparer.Ordinal)];
+        .OrderBy(e => e.Lines < Fragment).ThenBy(e => e.Lines).ThenBy(e => e.Page is null).ThenBy(e => e.Name, StringComparer.Ordinal)];
 
     private readonly ILookup<string, Type> byMethod = types
         .SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly))
@@ -78,5 +81,8 @@ internal sealed partial class TypeExamples(IReadOnlyCollection<Type> types, IEnu
     [GeneratedRegex("^# (.+)$", RegexOptions.Multiline)]
     private static partial Regex Heading();
 
-    private sealed record Example(string Name, string Text, string Code, SourceFile? Page);
+    private sealed record Example(string Name, string Text, string Code, SourceFile? Page)
+    {
+        public int Lines => Text.Count('\n') + 1;
+    }
 }
