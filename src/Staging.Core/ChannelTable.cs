@@ -5,7 +5,9 @@ namespace Staging.Core;
 /// <summary>Columns of one length as comma-separated values: a head with the units, then a line a row.</summary>
 internal static class ChannelTable
 {
-    /// <summary>Writes a time and its channels; numbers so that reading gives the same bits, lines end with a line feed.</summary>
+    /// <summary>
+    /// Writes a time and its channels; numbers so that reading gives the same bits, lines end with a line feed.
+    /// </summary>
     public static void WriteCsv<TChannel>(
         TextWriter writer, ReadOnlySpan<double> time, IReadOnlyList<double[]> columns, Func<TChannel, string> unitOf)
         where TChannel : struct, Enum

@@ -69,8 +69,8 @@ public sealed class MotorDesignation
     }
 
     /// <summary>
-    /// Whether a motor agrees with the code: total impulse in the class, average thrust within 20 %, the same forward end.
-    /// <see cref="FlightPlan.Check"/> asks it of every motor whose name holds a code.
+    /// Whether a motor agrees with the code: total impulse in the class, average thrust within 20 %, the same forward
+    /// end. <see cref="FlightPlan.Check"/> asks it of every motor whose name holds a code.
     /// </summary>
     /// <param name="motor">The motor.</param>
     /// <returns>Warnings <c>FLT020</c> (impulse), <c>FLT021</c> (average thrust) and <c>FLT022</c> (forward end); empty

@@ -31,8 +31,8 @@ public sealed class FlightColumns
     public static string UnitOf(FlightChannel channel) => Units[(int)Guard.Defined(channel, nameof(channel))];
 
     /// <summary>
-    /// Writes time and channels as comma-separated values: a head with the units, then a line for each row; numbers so that
-    /// reading gives the same bits.
+    /// Writes time and channels as comma-separated values: a head with the units, then a line for each row; numbers
+    /// so that reading gives the same bits.
     /// </summary>
     /// <param name="writer">Where to.</param>
     public void WriteCsv(TextWriter writer) => ChannelTable.WriteCsv<FlightChannel>(writer, time, columns, UnitOf);

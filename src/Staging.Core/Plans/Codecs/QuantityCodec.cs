@@ -121,11 +121,12 @@ internal sealed class QuantityCodec<T, TUnit>(
     /// </summary>
     private string Likely(double number, AcceptedRange? range)
     {
-        double Inside(TUnit unit) => ToBase(make(number, unit));
-        return range is not { Low: > 0 }
-            ? BaseUnit
-            : units.Where(u => range.Holds(Inside(u.Unit))).OrderBy(u => Math.Abs(Math.Log(Inside(u.Unit) / range.Low * Inside(u.Unit) / range.High)))
-                .Select(u => u.Symbol).FirstOrDefault(BaseUnit);
+        if (range is not { Low: > 0 })
+            return BaseUnit;
+        return units.Select(u => (u.Symbol, Value: ToBase(make(number, u.Unit))))
+            .Where(u => range.Holds(u.Value))
+            .OrderBy(u => Math.Abs(Math.Log(u.Value / range.Low * (u.Value / range.High))))
+            .Select(u => u.Symbol).FirstOrDefault(BaseUnit);
     }
 
     private bool TryReadText(JsonCursor place, AcceptedRange? range, out T value)
