@@ -13,9 +13,11 @@ internal static class ColumnsAsCsv
     {
         #region program-csv
         StagingReview review = StagingPlan.Read("demo/plan.json").Review(cases: 0);
-        review.Flight.Main.Sample(Duration.FromSeconds(40)).WriteCsv(Console.Out);
-        using StreamWriter file = File.CreateText("gap.csv");
-        review.Gaps[0].Run.Sample(Duration.FromMicroseconds(100)).WriteCsv(file);
+        using (StreamWriter file = File.CreateText("gap.csv"))
+            review.Gaps[0].Run.Sample(Duration.FromMicroseconds(100)).WriteCsv(file);
+        using (StreamWriter file = File.CreateText("flight.csv"))
+            review.Flight.Main.Sample(Duration.FromMilliseconds(10)).WriteCsv(file);
+        Console.WriteLine(File.ReadLines("flight.csv").First());
         #endregion
     }
 }
