@@ -4,7 +4,8 @@
 // Without a browser: every internal link and anchor leads somewhere. With one (chromium on the path, or its path in the
 // variable SITE_BROWSER) the pages are also loaded at the width of a phone and of a desk, from a server that lives as
 // long as the check: no page is wider than its screen, none begins out of view, none logs an error, every formula is set,
-// and nothing is asked of another host. Of the pages of the API some are loaded. Exit code 0 if all is well, 1 if not.
+// and nothing is asked of another host. Of the pages of the API some are loaded. On the start page a word is typed into the
+// search, and what is found leads to its page. Exit code 0 if all is well, 1 if not.
 using System.Diagnostics;
 using System.Net;
 using System.Text;
@@ -66,7 +67,7 @@ async Task<List<string>> Loaded(string browser)
     process.BeginErrorReadLine();
     process.BeginOutputReadLine();
     var found = new List<string>();
-    int searched = 0; // Every page builds the index of the search anew, which takes longer than all else: the first one gets it.
+    int searched = 0; // Every page builds the index of the search anew, which takes longer than all else: the one that searches gets it.
     try
     {
         using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(8));
@@ -217,10 +218,45 @@ partial class Program
           for (const fault of new Set(faults)) await tell('fault', `${page} ${fault}`);
           frame.remove();
         }
+        // Types a word into the search of the start page, and follows what is found first to its page.
+        async function search(word) {
+          const frame = document.createElement('iframe'), faults = [];
+          frame.style = 'width:1280px;height:844px;border:0';
+          frame.src = '/index.html';
+          document.body.append(frame);
+          const until = async found => {
+            for (let waited = 0; waited < 60000; waited += 50) {
+              const there = found(frame.contentDocument);
+              if (there) return there;
+              await pause(50);
+            }
+          };
+          const box = await until(page => page.querySelector('#search-query:enabled'));
+          if (box) {
+            box.value = word;
+            box.dispatchEvent(new Event('input'));
+          }
+          const list = box && await until(page => page.querySelector('#search-results .search-list'));
+          const hit = list && frame.contentDocument.querySelector('#search-results .sr-item a');
+          if (hit) {
+            const title = hit.textContent;
+            frame.src = hit.href;
+            const heading = await until(page => !page.querySelector('#search-results .sr-item') && page.querySelector('article h1'));
+            const text = heading ? heading.closest('article').textContent.toLowerCase() : '';
+            if (!text.includes(word)) faults.push(`search for ${word}: what is found, ${title}, does not lead to a page with that word`);
+          } else {
+            faults.push(box ? `search for ${word} finds nothing` : 'the search does not begin to work within a minute');
+          }
+          for (const fault of faults) await tell('fault', fault);
+          frame.remove();
+        }
         addEventListener('load', async () => {
+          await search('chamber');
+          const searched = performance.now();
           const left = [...pages];
           await Promise.all([1, 2, 3].map(async () => { while (left.length > 0) await visit(left.shift()); }));
-          await tell('done', `, ${((performance.now() - begun) / 1000).toFixed(0)} s`);
+          const seconds = since => ((performance.now() - since) / 1000).toFixed(0);
+          await tell('done', `, ${seconds(begun)} s; ${seconds(searched)} s of them after the search`);
         });
         </script><body></body>
         """;

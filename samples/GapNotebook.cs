@@ -92,7 +92,10 @@ void Save(Plot plot, string x, string y, string name)
     plot.XLabel(x, 15);
     plot.YLabel(y, 15);
     (plot.Axes.Bottom.Label.Bold, plot.Axes.Left.Label.Bold) = (false, false);
-    plot.SaveSvg(Path.Combine(folder, name + ".svg"), 640, 400);
+    // As wide as its frame allows, and without serifs where the typeface is not installed.
+    string svg = plot.GetSvgXml(640, 400).Replace("height=\"400\">", "height=\"400\" viewBox=\"0 0 640 400\">", StringComparison.Ordinal)
+        .Replace("font-family=\"DejaVu Sans\"", "font-family=\"DejaVu Sans, Verdana, sans-serif\"", StringComparison.Ordinal);
+    File.WriteAllText(Path.Combine(folder, name + ".svg"), svg);
     plot.SavePng(Path.Combine(folder, name + ".png"), 640, 400);
     Console.WriteLine($"written: {name}.svg");
 }

@@ -29,12 +29,12 @@ internal static class StudyWithProgress
         }
         #endregion
     }
-
-    #region program-study
-    private sealed class Told : IProgress<StudyProgress>
-    {
-        public void Report(StudyProgress value) => // in order, on the thread that runs the study
-            Console.Error.Write($"\r{value.Done} of {value.Total}, {value.Remaining.Seconds:F0} s left ");
-    }
-    #endregion
 }
+
+#region program-study
+internal sealed class Told : IProgress<StudyProgress>
+{
+    public void Report(StudyProgress value) => // in order, on the thread that runs the study
+        Console.Error.Write($"\r{value.Done} of {value.Total}, {value.Remaining.Seconds:F0} s left ");
+}
+#endregion

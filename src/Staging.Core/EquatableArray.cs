@@ -92,4 +92,14 @@ public static class EquatableArray
     /// <param name="items">The elements.</param>
     /// <returns>The list.</returns>
     public static EquatableArray<T> Create<T>(ReadOnlySpan<T> items) => new([.. items]);
+
+    /// <summary>A list of what a sequence gives, for languages without collection expressions.</summary>
+    /// <typeparam name="T">What it holds.</typeparam>
+    /// <param name="items">The elements.</param>
+    /// <returns>The list.</returns>
+    public static EquatableArray<T> CreateRange<T>(IEnumerable<T> items)
+    {
+        ArgumentNullException.ThrowIfNull(items);
+        return new([.. items]);
+    }
 }

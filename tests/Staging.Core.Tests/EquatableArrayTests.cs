@@ -32,6 +32,7 @@ public class EquatableArrayTests
         Assert.Equal(2, three[1]);
         Assert.Equal(6, three.Sum());
         Assert.Equal("[1, 2, 3]", three.ToString());
+        Assert.Equal(three, EquatableArray.CreateRange(Enumerable.Range(1, 3)));
         Assert.Throws<IndexOutOfRangeException>(() => three[3]);
     }
 

@@ -131,6 +131,7 @@ class Studies(unittest.TestCase):
         self.assertTrue(0 < least < share < greatest < 1)
         self.assertEqual(share, odds.report()["everyStageLights"]["share"])
         self.assertIn("What moves the margin", odds.text())
+        self.assertEqual(odds.text(), str(odds))
 
     def test_a_stop_from_another_thread_ends_a_study(self):
         # region python-stop

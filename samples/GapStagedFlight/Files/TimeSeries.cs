@@ -1,4 +1,3 @@
-using System.Globalization;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Reviews;
@@ -20,33 +19,24 @@ internal static class TimeSeries
         var files = new List<string>();
         foreach (GapReview gap in review.Gaps)
         {
-            GapColumns c = gap.Run.Sample(Duration.FromSeconds(Math.Max(GapStep, gap.Run.End.Seconds / MostRows)));
-            Table("gap" + FileName.Suffix(review, gap), c.Time_s,
-                [.. Enum.GetValues<GapChannel>().Select(x => ($"{Words(x)} [{GapColumns.UnitOf(x)}]", c[x]))]);
+            GapColumns columns = gap.Run.Sample(Duration.FromSeconds(Math.Max(GapStep, gap.Run.End.Seconds / MostRows)));
+            Table("gap" + FileName.Suffix(review, gap), columns.WriteCsv);
         }
 
         for (int i = 0; i < review.Flight.Bodies.Length; i++)
         {
             BodyFlight body = review.Flight.Bodies[i];
-            FlightColumns c = body.Sample(Duration.FromSeconds(Math.Max(FlightStep, (body.End - body.Start).Seconds / MostRows)));
-            Table(i == 0 ? "flight" : FormattableString.Invariant($"flight-{i + 1}-{FileName.Of(body.Name)}"), c.Time_s,
-                [.. Enum.GetValues<FlightChannel>().Select(x => ($"{Words(x)} [{FlightColumns.UnitOf(x)}]", c[x]))]);
+            FlightColumns columns = body.Sample(Duration.FromSeconds(Math.Max(FlightStep, (body.End - body.Start).Seconds / MostRows)));
+            Table(i == 0 ? "flight" : FormattableString.Invariant($"flight-{i + 1}-{FileName.Of(body.Name)}"), columns.WriteCsv);
         }
 
         return files;
 
-        void Table(string name, ReadOnlyMemory<double> time, (string Head, ReadOnlyMemory<double> Values)[] columns)
+        void Table(string name, Action<TextWriter> write)
         {
             files.Add(Path.Combine(directory, name + ".csv"));
-            File.WriteAllLines(files[^1], Enumerable.Range(0, time.Length).Select(row => Line(time, columns, row))
-                .Prepend(string.Join(',', columns.Select(x => x.Head).Prepend("time [s]"))));
+            using StreamWriter file = File.CreateText(files[^1]);
+            write(file);
         }
     }
-
-    private static string Line(ReadOnlyMemory<double> time, (string Head, ReadOnlyMemory<double> Values)[] columns, int row) =>
-        string.Join(',', columns.Select(x => x.Values.Span[row]).Prepend(time.Span[row]).Select(v => v.ToString("R", CultureInfo.InvariantCulture)));
-
-    /// <summary>A channel's name in words: <c>GapPressure</c> is "gap pressure".</summary>
-    private static string Words(Enum channel) =>
-        string.Concat(channel.ToString().Select((c, i) => char.IsUpper(c) ? $"{(i > 0 ? " " : "")}{char.ToLowerInvariant(c)}" : $"{c}"));
 }

@@ -127,6 +127,9 @@ class Review(_Object):
         """The review to read, in lines of 92 to 1000 characters."""
         return self._text("staging_review_text", width)
 
+    def __str__(self) -> str:
+        return self.text()
+
     def gap_columns(self, gap: int = 0, step_s: float = 50e-6) -> dict[str, Column]:
         """The course of a gap by the names of its columns, "time" the first."""
         return columns(call("staging_gap_table", self._handle, gap, step_s)[0])
@@ -157,6 +160,9 @@ class Odds(_Object):
     def text(self) -> str:
         """The odds to read, and what matters."""
         return self._text("staging_odds_text")
+
+    def __str__(self) -> str:
+        return self.text()
 
     def columns(self) -> dict[str, Column]:
         """A row a case: the inputs that were drawn, then what came of them."""

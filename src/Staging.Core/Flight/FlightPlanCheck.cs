@@ -87,12 +87,12 @@ internal static class FlightPlanCheck
 
     private static void CheckMotor(Motor motor, int stage, int parallel, ImmutableArray<ModelFinding>.Builder findings)
     {
+        string path = parallel < 0 ? $"Stages[{stage}].Motor" : $"Stages[{stage}].ParallelMotors[{parallel}].Motor";
+        findings.AddRange(MotorDesignation.OfName(motor, path));
         double loaded = motor.LoadedMass.Kilograms, propellant = motor.PropellantMass.Kilograms;
         if (propellant > loaded)
         {
-            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT004", parallel < 0
-                ? $"Stages[{stage}].Motor.PropellantMass"
-                : $"Stages[{stage}].ParallelMotors[{parallel}].Motor.PropellantMass", Invariant.Text(
+            findings.Add(new ModelFinding(FindingSeverity.Error, "FLT004", $"{path}.PropellantMass", Invariant.Text(
                 $"The propellant weighs {propellant * 1e3:G6} g, the loaded motor {loaded * 1e3:G6} g; the propellant must weigh less.")));
         }
     }

@@ -76,5 +76,21 @@ public class MotorDesignationTests
         Motor motor = Motor(new MotorForwardEnd.BurnsThrough());
         Assert.Empty(MotorDesignation.Parse("C9-0").Compare(motor));
         Assert.Equal(["FLT020", "FLT021"], MotorDesignation.Parse("D23-0").Compare(motor).Select(f => f.Code));
+        Assert.Equal(["FLT022"], MotorDesignation.Parse("C9-4").Compare(motor).Select(f => f.Code));
+        Assert.Empty(MotorDesignation.Parse("C9-4").Compare(Motor(new MotorForwardEnd.Ejects { Delay = Seconds(4) })));
+        Assert.Equal(["FLT022"], MotorDesignation.Parse("C9-6").Compare(Motor(new MotorForwardEnd.Ejects { Delay = Seconds(4) })).Select(f => f.Code));
+    }
+
+    [Theory]
+    [InlineData("invented motor")]
+    [InlineData("invented C9-0")]
+    [InlineData("C9-4 of ours", "FLT022 Stages[0].Motor.ForwardEnd: The motor burns through; by the code C9-4 it ejects after 4 s.")]
+    [InlineData("D23-P", "FLT020 Stages[0].Motor.Thrust", "FLT021 Stages[0].Motor.Thrust", "FLT022 Stages[0].Motor.ForwardEnd")]
+    public void A_motor_is_held_to_the_code_in_its_name(string name, params string[] says)
+    {
+        Stage booster = Booster();
+        FlightPlan plan = Plan(booster with { Motor = booster.Motor with { Name = name } });
+        string[] found = [.. plan.Check().Where(f => f.Code is "FLT020" or "FLT021" or "FLT022").Select(f => f.ToString())];
+        Assert.Equal(says, found, (part, whole) => whole.StartsWith(part, StringComparison.Ordinal));
     }
 }

@@ -124,6 +124,12 @@ public class GapOutcomeTests
         });
         GapChannel[] rising = [GapChannel.ProductsAtNozzle, GapChannel.Convection, GapChannel.Radiation, GapChannel.Particles];
         Assert.All(rising, c => Assert.True(columns[c].ToArray().Max() > 0));
+        var csv = new StringWriter();
+        columns.WriteCsv(csv);
+        string[] lines = csv.ToString().Split('\n');
+        Assert.StartsWith("time [s],gap pressure [Pa],chamber pressure [Pa],front [m],", lines[0], StringComparison.Ordinal);
+        Assert.Equal(columns.Time_s.Length + 2, lines.Length);
+        Assert.Equal(expected.OrderBy(e => e.Channel).Select(e => e.Value).Prepend(columns.Time_s.Span[20]), lines[21].Split(',').Select(Number));
         Assert.Throws<ArgumentOutOfRangeException>(() => columns[(GapChannel)11]);
         Assert.Throws<ArgumentOutOfRangeException>(() => GapColumns.UnitOf((GapChannel)(-1)));
     }
@@ -147,4 +153,6 @@ public class GapOutcomeTests
     [Fact]
     public void A_cancelled_run_stops() =>
         Assert.Throws<OperationCanceledException>(() => Holding.Solve(cancellationToken: new CancellationToken(true)));
+
+    private static double Number(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -38,14 +38,14 @@ public class ShortPlanTests
         Assert.Equal(millimetres, GapOf(WithGap($$"""{ "startFrom": "bore18mm", "design": { "tube": { "bore": {{written}} } } }""")).Design.Tube.Bore.Millimeters, 1e-9);
 
     [Theory]
-    [InlineData("\"18\"", "'18' has no unit; write \"18 m\", with one of m, km, cm, mm, um, in, ft.")]
+    [InlineData("\"18\"", "'18' has no unit; write \"18 mm\", with one of m, km, cm, mm, um, in, ft.")]
     [InlineData("\"18 furlong\"", "'18 furlong': 'furlong' is not an accepted unit of length; accepted: m, km, cm, mm, um, in, ft.")]
     [InlineData("\"18 g\"", "'18 g': 'g' is not an accepted unit of length")]
     [InlineData("\"18,5 mm\"", "'18,5 mm': ',5 mm' is not an accepted unit of length")]
     [InlineData("\"mm\"", "'mm' is not a number with its unit; wanted: a number and one of m, km, cm, mm, um, in, ft, for example \"1 m\".")]
     [InlineData("\"1e999 mm\"", "'1e999 mm' is too large a number.")]
     [InlineData("\"1800 mm\"", "1800 mm is outside the range; it must be between 2 and 200 mm.")]
-    [InlineData("18", "the number 18 has no unit; write \"18 m\", with one of m, km, cm, mm, um, in, ft.")]
+    [InlineData("18", "the number 18 has no unit; write \"18 mm\", with one of m, km, cm, mm, um, in, ft.")]
     public void A_length_that_is_none_is_told_with_path_text_and_units(string written, string words)
     {
         PlanProblem problem = Assert.Single(DemoPlan.ProblemsOf(WithGap($$"""{ "startFrom": "bore18mm", "design": { "tube": { "bore": {{written}} } } }""")));

@@ -68,27 +68,49 @@ public sealed class MotorDesignation
         return designation is not null;
     }
 
-    /// <summary>Whether a motor agrees with the code: total impulse in the class, average thrust within 20 %.</summary>
+    /// <summary>
+    /// Whether a motor agrees with the code: total impulse in the class, average thrust within 20 %, the same forward
+    /// end. <see cref="FlightPlan.Check"/> asks it of every motor whose name holds a code.
+    /// </summary>
     /// <param name="motor">The motor.</param>
-    /// <returns>Warnings <c>FLT020</c> (impulse) and <c>FLT021</c> (average thrust); empty where it agrees.</returns>
+    /// <returns>Warnings <c>FLT020</c> (impulse), <c>FLT021</c> (average thrust) and <c>FLT022</c> (forward end); empty
+    /// where it agrees.</returns>
     public IEnumerable<ModelFinding> Compare(Motor motor)
     {
         ArgumentNullException.ThrowIfNull(motor);
+        return Compared(motor, "Motor");
+    }
+
+    /// <summary>What the name of a motor says beside its numbers, if a word of it is a code.</summary>
+    internal static IEnumerable<ModelFinding> OfName(Motor motor, string path) =>
+        motor.Name.Split(' ').SelectMany(word => TryParse(word, out MotorDesignation? code) ? code.Compared(motor, path) : []);
+
+    private IEnumerable<ModelFinding> Compared(Motor motor, string path)
+    {
         double impulse = motor.Thrust.TotalImpulse.NewtonSeconds, thrust = motor.Thrust.AverageThrust.Newtons;
         if (!(impulse > MinImpulse.NewtonSeconds && impulse <= MaxImpulse.NewtonSeconds))
         {
-            yield return new ModelFinding(FindingSeverity.Warning, "FLT020", "Motor.Thrust", Invariant.Text(
+            yield return new ModelFinding(FindingSeverity.Warning, "FLT020", $"{path}.Thrust", Invariant.Text(
                 $"The curve has {impulse:F2} N s; class {ImpulseClass} holds more than {MinImpulse.NewtonSeconds:G6} and at "
                     + $"most {MaxImpulse.NewtonSeconds:G6} N s."));
         }
 
         if (Math.Abs(thrust / AverageThrust.Newtons - 1) > ThrustBand)
         {
-            yield return new ModelFinding(FindingSeverity.Warning, "FLT021", "Motor.Thrust", Invariant.Text(
+            yield return new ModelFinding(FindingSeverity.Warning, "FLT021", $"{path}.Thrust", Invariant.Text(
                 $"The curve averages {thrust:F2} N to its last point; the code says {AverageThrust.Newtons:G4} N, and 20 % either way "
                     + $"is usual."));
         }
+
+        if (Says(ForwardEnd) is var said && Says(motor.ForwardEnd) is var does && said != does)
+        {
+            yield return new ModelFinding(FindingSeverity.Warning, "FLT022", $"{path}.ForwardEnd",
+                $"The motor {does}; by the code {this} it {said}.");
+        }
     }
+
+    private static string Says(MotorForwardEnd end) => end.Match(
+        _ => "burns through", e => Invariant.Text($"ejects after {e.Delay.Seconds:0.###} s"), _ => "is plugged");
 
     /// <summary>The code.</summary>
     /// <returns>For example <c>C7-4</c>.</returns>

@@ -30,6 +30,13 @@ public sealed class FlightColumns
     /// <exception cref="ArgumentOutOfRangeException">No such channel.</exception>
     public static string UnitOf(FlightChannel channel) => Units[(int)Guard.Defined(channel, nameof(channel))];
 
+    /// <summary>
+    /// Writes time and channels as comma-separated values: a head with the units, then a line for each row; numbers
+    /// so that reading gives the same bits.
+    /// </summary>
+    /// <param name="writer">Where to.</param>
+    public void WriteCsv(TextWriter writer) => ChannelTable.WriteCsv<FlightChannel>(writer, time, columns, UnitOf);
+
     /// <summary>The number of rows, and the last time.</summary>
     /// <returns>One line.</returns>
     public override string ToString() =>

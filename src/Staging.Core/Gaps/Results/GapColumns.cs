@@ -34,6 +34,13 @@ public sealed class GapColumns
     /// <exception cref="ArgumentOutOfRangeException">No such channel.</exception>
     public static string UnitOf(GapChannel channel) => GapReading.UnitOf((GapChannel)Place(channel));
 
+    /// <summary>
+    /// Writes time and channels as comma-separated values: a head with the units, then a line for each moment; numbers
+    /// so that reading gives the same bits.
+    /// </summary>
+    /// <param name="writer">Where to.</param>
+    public void WriteCsv(TextWriter writer) => ChannelTable.WriteCsv<GapChannel>(writer, time, columns, UnitOf);
+
     /// <summary>How many moments there are, and up to when.</summary>
     /// <returns>One line.</returns>
     public override string ToString() =>

@@ -21,6 +21,9 @@ internal abstract class Codec<T>
     /// complete.</returns>
     public abstract bool TryRead(JsonCursor place, [MaybeNullWhen(false)] out T value);
 
+    /// <summary>Reads a value that has to lie in a range, which a report may make use of.</summary>
+    public virtual bool TryRead(JsonCursor place, AcceptedRange? range, [MaybeNullWhen(false)] out T value) => TryRead(place, out value);
+
     /// <summary>The value in JSON.</summary>
     public abstract JsonNode Write(T value, WriteContext context);
 

@@ -77,7 +77,7 @@ internal sealed class Field<TRecord, TValue>(
     {
         values[Number] = absent;
         if ((!Required && !keys.Has(Key)) || !keys.TryGet(Key, Description, out JsonCursor? place)
-            || !codec.TryRead(place, out TValue? value))
+            || !codec.TryRead(place, range, out TValue? value))
             return;
         values[Number] = value;
         place.Reading.Keep(place);

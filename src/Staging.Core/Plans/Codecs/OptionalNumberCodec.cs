@@ -29,9 +29,12 @@ internal sealed class OptionalNumberCodec<T>(NumericCodec<T> codec) : NumericCod
     public override string Say(AcceptedRange range, T? value) => codec.Say(range, value!.Value);
 
     /// <inheritdoc/>
-    public override bool TryRead(JsonCursor place, out T? value)
+    public override bool TryRead(JsonCursor place, out T? value) => TryRead(place, null, out value);
+
+    /// <inheritdoc/>
+    public override bool TryRead(JsonCursor place, AcceptedRange? range, out T? value)
     {
-        bool good = codec.TryRead(place, out T read);
+        bool good = codec.TryRead(place, range, out T read);
         value = good ? read : null;
         return good;
     }

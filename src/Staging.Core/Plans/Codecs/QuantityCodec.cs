@@ -60,16 +60,20 @@ internal sealed class QuantityCodec<T, TUnit>(
     }
 
     /// <inheritdoc/>
-    public override bool TryRead(JsonCursor place, out T value)
+    public override bool TryRead(JsonCursor place, out T value) => TryRead(place, null, out value);
+
+    /// <inheritdoc/>
+    public override bool TryRead(JsonCursor place, AcceptedRange? range, out T value)
     {
         value = default;
         switch (place.Element.ValueKind)
         {
             case JsonValueKind.String:
-                return TryReadText(place, out value);
+                return TryReadText(place, range, out value);
             case JsonValueKind.Number:
                 string number = Excerpt.Of(place.Element.GetRawText());
-                place.Report($"the number {number} has no unit; write \"{number} {BaseUnit}\", with one of {Accepted}.");
+                place.Report($"the number {number} has no unit; write \"{number} {Likely(place.Element.GetDouble(), range)}\", "
+                    + $"with one of {Accepted}.");
                 return false;
             default:
                 return place.IsOf(JsonValueKind.Object, $"{name} with its unit, \"... {BaseUnit}\",") && TryReadParts(place, out value);
@@ -112,7 +116,20 @@ internal sealed class QuantityCodec<T, TUnit>(
 
     private static string Escaped(string symbol) => Regex.Escape(symbol).Replace("\\ ", " ", StringComparison.Ordinal);
 
-    private bool TryReadText(JsonCursor place, out T value)
+    /// <summary>
+    /// The unit that a number without one may be meant in: the one that puts it deepest, by factors, into the range.
+    /// </summary>
+    private string Likely(double number, AcceptedRange? range)
+    {
+        if (range is not { Low: > 0 })
+            return BaseUnit;
+        return units.Select(u => (u.Symbol, Value: ToBase(make(number, u.Unit))))
+            .Where(u => range.Holds(u.Value))
+            .OrderBy(u => Math.Abs(Math.Log(u.Value / range.Low * (u.Value / range.High))))
+            .Select(u => u.Symbol).FirstOrDefault(BaseUnit);
+    }
+
+    private bool TryReadText(JsonCursor place, AcceptedRange? range, out T value)
     {
         value = default;
         if (!place.TryText(out string? text))
@@ -122,7 +139,7 @@ internal sealed class QuantityCodec<T, TUnit>(
             place.Report($"'{excerpt}' is not a number with its unit; wanted: a number and one of {Accepted}, for example "
                 + $"\"1 {BaseUnit}\".");
         else if (symbol.Length == 0)
-            place.Report($"'{excerpt}' has no unit; write \"{excerpt} {BaseUnit}\", with one of {Accepted}.");
+            place.Report($"'{excerpt}' has no unit; write \"{excerpt} {Likely(number, range)}\", with one of {Accepted}.");
         else if (Math.Abs(number) > JsonCursor.LargestNumber)
             place.Report($"'{excerpt}' is too large a number.");
         else if (Symbols.IndexOf(symbol) is >= 0 and int known)

@@ -19,7 +19,11 @@ internal static class ChangeTrials
         if (OuterHoles(problem) is { } opened)
             yield return Try(opened.Change, opened.Problem);
         if (advice is { Run: { } drilled })
-            yield return new TriedChange($"the vents asked for ({string.Join("; ", advice.Walls)})", drilled);
+        {
+            string walls = string.Join("; ", advice.Walls);
+            yield return new TriedChange($"the vents asked for ({walls}; {Where(drilled.Problem.Design)})", drilled);
+        }
+
         double force = problem.Design.Joint.Coupler.BreakawayForce.Newtons;
         bool opens = run.TimeOf(GapEventKind.JointOpens) is not null;
         if (opens && force is > 0 and <= FrictionJoint.MaxForce_N / Firmer)
@@ -35,6 +39,12 @@ internal static class ChangeTrials
 
         TriedChange Try(string change, GapProblem changed) => new(change, changed.Solve(gap.Model, gap.Solver, cancellationToken: cancel));
     }
+
+    /// <summary>
+    /// Where the uppermost holes of the guide tube are: those asked for may be those drawn, elsewhere.
+    /// </summary>
+    private static string Where(GapDesign design) =>
+        Invariant.Text($"centres {(design.Tube.Length - design.Vents.Max(v => v.Station)).Millimeters:F1} mm below the nozzle plane");
 
     /// <summary>
     /// The gap with the holes of its tube repeated in the outer wall of every pocket that they lead into.

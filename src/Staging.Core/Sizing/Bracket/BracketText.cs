@@ -45,14 +45,14 @@ internal static class BracketText
     public static string Fire(GapBracket bracket)
     {
         double[] times = [.. bracket.Cases.Where(c => c.Outcome.IsLitBeforeParting).Select(c => c.Outcome.Time.Milliseconds)];
-        string lit = times.Length > 0 ? Invariant.Text($"Where it lights, after {times.Min():F1} to {times.Max():F1} ms.") : "";
+        string lit = times.Length > 0 ? Invariant.Text($" Where it lights, after {times.Min():F1} to {times.Max():F1} ms.") : "";
         if (bracket.Arrival is not { } arrival)
-            return lit;
+            return lit.TrimStart();
         string alone = bracket.GasAlone!.IsLitBeforeParting
             ? "gas alone would light it too"
             : "gas alone does not light it";
         return Invariant.Text(
-            $"Burning pieces come after {arrival.Fast.Milliseconds:F1} to {arrival.Slow.Milliseconds:F1} ms; {alone}. {lit} "
+            $"Burning pieces come after {arrival.Fast.Milliseconds:F1} to {arrival.Slow.Milliseconds:F1} ms; {alone}.{lit} "
             + $"A piece lodged in the throat would light it {bracket.ContactDelay!.Value.Milliseconds:F1} ms after it came, at best. "
             + $"{bracket.Droplets}");
     }
