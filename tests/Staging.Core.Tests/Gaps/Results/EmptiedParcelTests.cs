@@ -1,7 +1,7 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 
-namespace Staging.Core.Tests.Gaps;
+namespace Staging.Core.Tests.Gaps.Results;
 
 /// <summary>What a vent leaves of a parcel is rounding of either sign: it has no temperature, and nothing flows out of it.</summary>
 public class EmptiedParcelTests
