@@ -59,8 +59,8 @@ public abstract record GapModel
         private const int FewestCells = 4;
 
         /// <summary>
-        /// Number of cells along the tube [-], 20 to 100000; fewer where <see cref="CellsPerBore"/> says so. The default
-        /// is 400.
+        /// Number of cells along the tube [-], 20 to 100000; fewer where <see cref="CellsPerBore"/> says so. The
+        /// default is 400.
         /// </summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
         public int Cells { get; init => field = Guard.In(value, 20, 100_000); } = 400;

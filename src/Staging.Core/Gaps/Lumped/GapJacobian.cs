@@ -4,7 +4,7 @@ namespace Staging.Core.Gaps;
 /// Derivatives of the right-hand side of a lumped gap for implicit steps: all but those of a tape by differences.
 /// </summary>
 /// <remarks>
-/// Differences carry the noise of rounding, some 1e-7 of what they measure, and an implicit step would put that into
+/// Differences carry the noise of rounding, some 1e-6 of what they measure, and an implicit step would put that into
 /// the ledgers. So every column is made to close the balances of mass and of energy, by its largest entry: the ledgers
 /// stay exact to round-off, and where nothing leaves nothing has left.
 /// </remarks>
@@ -13,11 +13,9 @@ internal static class GapJacobian
     /// <summary>
     /// Increment as a share of what a parcel holds [-]: smaller than the square root of the unit round-off, at which
     /// rounding and curvature weigh alike, because pressures on both sides of wide holes differ by less than 1 Pa, and
-    /// a difference taken across the corner at equal pressures belongs to neither side. No smaller than that, because a
-    /// parcel that is flushed within nanoseconds multiplies the rounding: with a tenth of it such a gap takes ten times
-    /// the steps.
+    /// a difference taken across the corner at equal pressures belongs to neither side.
     /// </summary>
-    private const double Increment = 1e-9;
+    private const double Increment = 1e-10;
 
     /// <summary>Increment of time [s]: a millionth of the milliseconds in which sources change.</summary>
     private const double TimeIncrement = 1e-9;
