@@ -220,17 +220,6 @@ public class DischargeLawTests
         return sum;
     }
 
-    [Theory]
-    [InlineData(2)]
-    [InlineData(10)]
-    public void Friction_takes_less_of_a_short_tube_the_faster_it_flows_and_nothing_in_the_limit(double length)
-    {
-        double slow = ShortTubeLaw.IncompressibleCoefficient(length, 1e3), fast = ShortTubeLaw.IncompressibleCoefficient(length, 1e8);
-        Assert.True(slow < fast);
-        Assert.Equal(ShortTubeLaw.Coefficient(1, 1.4, length), fast, 1e-5);
-        Assert.Throws<ArgumentOutOfRangeException>(() => ShortTubeLaw.IncompressibleCoefficient(length, 0));
-    }
-
     private static SonicConductanceLaw Component(double b) => new()
     {
         SonicConductance_m3_per_sPa = 1e-8,
