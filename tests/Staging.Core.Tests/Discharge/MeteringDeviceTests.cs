@@ -45,6 +45,26 @@ public class MeteringDeviceTests
         Assert.Equal(codes, Read(Plate(100, 50), p1, 1.0e5).Findings.Select(f => f.Code));
 
     [Fact]
+    public void A_wider_hole_never_asks_for_a_slower_flow()
+    {
+        // 5000 up to a diameter ratio of 0.56, where 16 000 times its square takes over at 5018.
+        double last = 5000;
+        for (double bore = 15; bore <= 75; bore += 0.5)
+        {
+            double least = Plate(100, bore).MinReynolds;
+            Assert.InRange(least, last, 1.05 * last);
+            last = least;
+        }
+    }
+
+    [Theory]
+    [InlineData(0.45, 0)]
+    [InlineData(0.55, 0.005)]
+    [InlineData(0.7, 0.005)]
+    public void A_slow_flow_through_a_wide_hole_is_half_a_percent_less_sure(double beta, double more) =>
+        Assert.Equal(more, ReaderHarrisGallagher.Uncertainty(beta, 0.1, 9_999) - ReaderHarrisGallagher.Uncertainty(beta, 0.1, 10_001), 1e-15);
+
+    [Fact]
     public void A_flow_too_slow_for_the_correlation_is_refused()
     {
         ArgumentOutOfRangeException e = Assert.Throws<ArgumentOutOfRangeException>(() => Read(Plate(50, 5), 1.00001e5, 1.0e5));

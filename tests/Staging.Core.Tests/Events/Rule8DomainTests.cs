@@ -20,6 +20,20 @@ public class Rule8DomainTests
             && system.Times.TrueForAll(t => t >= span.Start && t <= span.Stop);
     }
 
+    [Theory]
+    [InlineData(0.64, 1.8)]
+    [InlineData(0.49, 3.4)]
+    [InlineData(0.24, 3.9)]
+    public void One_step_to_the_stop_lies_within_where_start_and_length_add_up_to_more(double start, double stop)
+    {
+        Assert.True(start + (stop - start) > stop, "the sum of start and length rounds to beyond the stop");
+        var system = new TimeFunctions((t => 1, Watching.Note));
+        var integrator = new Integrator<Tsitouras54>(SolverOptions.Default, [1.0]) { Time = start, FixedStep = 10 };
+        Assert.Equal(PhaseEnd.StopTime, integrator.Go(ref system, stop));
+        Assert.Equal(1, integrator.Statistics.AcceptedSteps);
+        Assert.InRange(system.Times.Max(), start, stop);
+    }
+
     public sealed record Span(double Start, double Stop);
 
     /// <summary>Intervals of 1 ns to 10 s anywhere in the first hour.</summary>

@@ -115,6 +115,21 @@ public class DisplacementFrontTests
     }
 
     [Theory]
+    [InlineData(0.299)]
+    [InlineData(0.301)]
+    public void A_front_is_fast_from_three_tenths_of_sound_on(double mach)
+    {
+        double perGram = Steady(1, 0).InitialSpeed.MetersPerSecond, sound = Air.SoundSpeed.MetersPerSecond;
+        Assert.Equal(mach > 0.3, !Steady(mach * sound / perGram, 0).Check().IsEmpty);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-1)]
+    public void A_front_that_nothing_feeds_is_refused(double gramsPerSecond) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Steady(gramsPerSecond, 0));
+
+    [Theory]
     [InlineData(new double[] { 0, 0 }, new double[] { 1e-3, 1e-3 })]
     [InlineData(new double[] { 0, 1 }, new double[] { 0, 0 })]
     [InlineData(new double[] { 0, 1 }, new double[] { 1e-3, -1e-3 })]

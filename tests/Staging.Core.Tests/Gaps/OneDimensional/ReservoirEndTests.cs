@@ -28,6 +28,20 @@ public class ReservoirEndTests
     }
 
     [Theory]
+    [InlineData(1.15, 1e-5)]
+    [InlineData(1.15, -1e-5)]
+    [InlineData(1.4, 1e-5)]
+    [InlineData(1.4, -1e-5)]
+    public void A_weak_wave_is_sound_whether_it_compresses_or_expands(double gamma, double rise)
+    {
+        // du = dp/(rho a) and drho = dp/a^2; the next terms are of the size of the rise.
+        var inside = new EndState(1.2, 20, 101325, 0, gamma);
+        double a = inside.SoundSpeed, dp = rise * 101325, tolerance = 2 * Math.Abs(rise);
+        Assert.Equal(1, (inside.VelocityAt(101325 + dp) - 20) / (dp / (1.2 * a)), tolerance);
+        Assert.Equal(1, (inside.DensityAt(101325 + dp) - 1.2) / (dp / (a * a)), tolerance);
+    }
+
+    [Theory]
     [InlineData(105e3)]
     [InlineData(130e3)]
     [InlineData(800e3)]
