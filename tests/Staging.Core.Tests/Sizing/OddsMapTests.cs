@@ -50,6 +50,19 @@ public class OddsMapTests
     }
 
     [Fact]
+    public void Each_cell_says_what_fails_and_how_sure_that_is()
+    {
+        #region odds-cell
+        GapOdds cell = Map.At(gap: 2, area: 4);
+        Interval sure = cell.Odds.Wilson();
+        string fails = cell.PartedFirst > cell.StayedCold ? "the joint gives way first" : "too little heat comes to the grain";
+        Console.WriteLine($"{cell}: {sure.Low:P0} to {sure.High:P0} light; of the others most often {fails}");
+        #endregion
+        Assert.Equal(Cases, cell.Lit + cell.PartedFirst + cell.StayedCold + cell.NoAnswer);
+        Assert.InRange(cell.Odds.Estimate, sure.Low, sure.High);
+    }
+
+    [Fact]
     public void Too_little_area_parts_the_stages_and_too_much_stays_cold()
     {
         GapOdds least = Map.At(0, 0), most = Map.At(Gaps.Values.Length - 1, Areas.Values.Length - 1);
