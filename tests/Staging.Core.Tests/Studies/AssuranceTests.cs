@@ -49,6 +49,18 @@ public class AssuranceTests
         Assert.Equal(0.00207, 1 - BinomialRank.AtMost(33, 400, 0.05), 1e-5);
     }
 
+    /// <summary>The chances of all counts add up to one, and those of the last count are the power law.</summary>
+    [Theory]
+    [InlineData(1, 0.3)]
+    [InlineData(40, 0.9)]
+    [InlineData(400, 0.05)]
+    public void At_most_all_of_all_cases_is_certain(long cases, double probability)
+    {
+        Assert.Equal(1, BinomialRank.AtMost(cases, cases, probability));
+        Assert.Equal(Math.Pow(probability, cases), BinomialRank.AtMost(cases, cases, probability) - BinomialRank.AtMost(cases - 1, cases, probability), 1e-12);
+        Assert.Equal(cases, BinomialRank.Min(cases, probability, 1));
+    }
+
     [Fact]
     public void A_case_that_the_model_refuses_is_no_hit() =>
         Assert.False(new Assurance { Probability = 0.5, Cases = 100 }.Of(Unit, (u, _) => u < 0.5 ? true : throw new ArgumentException("no")));

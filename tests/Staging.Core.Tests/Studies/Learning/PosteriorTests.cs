@@ -93,6 +93,23 @@ public class PosteriorTests
         Assert.Equal(0, Seven.Correlation[1], 0.05);
     }
 
+    /// <summary>Of three inputs the last two trade: they are named, and no other pair.</summary>
+    [Fact]
+    public void Of_three_inputs_the_two_that_trade_are_named()
+    {
+        static StudyInput<(double A, double B, double C)> Input(string name, Func<(double A, double B, double C), double, (double A, double B, double C)> with) =>
+            new(name, "-", Distribution.Uniform(0, 1), with);
+        Posterior<(double A, double B, double C)> learned = new LearningStudy<(double A, double B, double C)>
+        {
+            Inputs = new((0.5, 0.5, 0.5), Input("a", (m, v) => m with { A = v }), Input("b", (m, v) => m with { B = v }), Input("c", (m, v) => m with { C = v })),
+            Observations = ["sum"],
+            LogLikelihoods = (m, _) => [-0.5 * Math.Pow((m.B + m.C - 0.9) / 0.1, 2)],
+            Cases = 4096,
+            Seed = 3,
+        }.Learn();
+        Assert.Equal("b, c", Assert.Single(learned.Findings).Path);
+    }
+
     /// <summary>The observation of a coin tells nothing of the other coin.</summary>
     [Fact]
     public void What_was_learned_belongs_to_the_input_it_is_about()
