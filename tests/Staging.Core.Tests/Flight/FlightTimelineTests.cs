@@ -42,7 +42,7 @@ public class FlightTimelineTests
     [Fact]
     public void Columns_hold_two_rows_at_a_jump_and_no_row_twice()
     {
-        var csv = new StringWriter();
+        using var csv = new StringWriter();
         Run.Main.Sample(Seconds(0.01)).WriteCsv(csv);
         string[] lines = csv.ToString().Split('\n');
         Assert.Equal("time [s],height [m],velocity [m/s],acceleration [m/s2],mass [kg],thrust [N],drag [N],mach number [-],dynamic pressure [Pa]", lines[0]);

@@ -124,7 +124,7 @@ public class GapOutcomeTests
         });
         GapChannel[] rising = [GapChannel.ProductsAtNozzle, GapChannel.Convection, GapChannel.Radiation, GapChannel.Particles];
         Assert.All(rising, c => Assert.True(columns[c].ToArray().Max() > 0));
-        var csv = new StringWriter();
+        using var csv = new StringWriter();
         columns.WriteCsv(csv);
         string[] lines = csv.ToString().Split('\n');
         Assert.StartsWith("time [s],gap pressure [Pa],chamber pressure [Pa],front [m],", lines[0], StringComparison.Ordinal);

@@ -29,11 +29,23 @@ public class GapReadingSnippets
         };
         Console.WriteLine($"{answer}. {run.Outcome.Remedy}");
         #endregion
-        #region ignition-path
-        bool byPieces = run.Outcome is GapOutcome.Lit { Path: IgnitionPath.Pieces };
-        #endregion
         Assert.StartsWith("lit by ", answer, StringComparison.Ordinal);
-        Assert.Equal(answer.Contains("Pieces", StringComparison.Ordinal), byPieces);
+    }
+
+    [Fact]
+    public void Which_way_the_heat_came()
+    {
+        GapOutcome.Lit lit = Assert.IsType<GapOutcome.Lit>(Run.Outcome);
+        #region ignition-path
+        string way = lit.Path switch
+        {
+            IgnitionPath.Gas => "by hot gas at the nozzle",
+            IgnitionPath.Pieces => "by burning pieces before the nozzle",
+            IgnitionPath.Jet => "by the jet out of the booster",
+            _ => "",
+        };
+        #endregion
+        Assert.Contains(way, lit.Cause, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -18,9 +18,10 @@ public class GasSnippets
             Pressure = Pressure.FromHectopascals(885),
             RelativeHumidity = 0.2,
         };
-        IAtmosphere hot = new SiteAtmosphere(today), standard = StandardAtmosphere.Us1976;
-        AirSample here = hot.At(1200), usual = standard.At(1200);
-        Console.WriteLine($"{here.Density_kg_per_m3:F3} kg/m3, the standard has {usual.Density_kg_per_m3:F3}");
+        IAtmosphere[] airs = [new SiteAtmosphere(today), StandardAtmosphere.Us1976];
+        foreach (IAtmosphere air in airs)
+            Console.WriteLine($"{air.At(geometricAltitude_m: 1200).Density_kg_per_m3:F3} kg/m3");
+        AirSample here = airs[0].At(today.Elevation.Meters);
         var stand = new UniformAtmosphere // the same at every height
         {
             Pressure = today.Pressure,
@@ -30,7 +31,7 @@ public class GasSnippets
         };
         #endregion
         Assert.Equal(885e2, here.Pressure_Pa, 1e-6);
-        Assert.InRange(here.Density_kg_per_m3, 0.9, usual.Density_kg_per_m3);
+        Assert.InRange(here.Density_kg_per_m3, 0.9, airs[1].At(1200).Density_kg_per_m3);
         Assert.Equal(stand.At(0), stand.At(3000));
     }
 

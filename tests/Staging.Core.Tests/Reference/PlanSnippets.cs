@@ -15,7 +15,7 @@ public class PlanSnippets
     public void A_plan_with_mistakes()
     {
         string json = DemoPlan.Short.Replace("\"name\"", "\"nmae\"", StringComparison.Ordinal);
-        var told = new StringWriter();
+        using var told = new StringWriter();
         #region plan-problems
         try
         {

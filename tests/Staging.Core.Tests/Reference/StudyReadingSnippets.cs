@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Staging.Core.Gaps;
 using Staging.Core.GroundTests;
 using Staging.Core.Studies;
-using Staging.Core.Tests.Gaps;
 using Staging.Core.Tests.GroundTests;
 using UnitsNet;
 
