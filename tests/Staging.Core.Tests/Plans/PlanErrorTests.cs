@@ -18,6 +18,7 @@ public class PlanErrorTests
         { "\"unit\": \"MPa\"", "\"unit\": \"furlong\"", Gap + ".design.source.strength.unit", "'furlong' is not an accepted unit of pressure; accepted: Pa, hPa, kPa, MPa, bar, psi." },
         { "{ \"value\": 5, \"unit\": \"MPa\" }", "5", Gap + ".design.source.strength", "the number 5 has no unit; write \"5 MPa\", with one of Pa, hPa, kPa, MPa, bar, psi." },
         { "{ \"value\": 400, \"unit\": \"m\" }", "\"1e308\"", "$.siteSize", "'1e308' has no unit; write" },
+        { "{ \"value\": 5, \"unit\": \"MPa\" }", "1e999", Gap + ".design.source.strength", "the number 1e999 has no unit; write \"1e999 Pa\", with one of Pa, hPa, kPa, MPa, bar, psi." },
         { "{ \"value\": 400, \"unit\": \"m\" }", "\"400\"", "$.siteSize", "'400' has no unit; write \"400 m\", with one of m, km, cm, mm, um, in, ft." },
         { "{ \"value\": 5, \"unit\": \"MPa\" }", "{ \"value\": 5 }", Gap + ".design.source.strength.unit", "the key is missing; wanted: one of Pa, hPa, kPa, MPa, bar, psi" },
         { "{ \"value\": 5, \"unit\": \"MPa\" }", "{ \"value\": \"5\", \"unit\": \"MPa\" }", Gap + ".design.source.strength.value", "a number is wanted here; this is a text." },

@@ -41,7 +41,7 @@ public class GapReadingSnippets
         {
             IgnitionPath.Gas => "by hot gas at the nozzle",
             IgnitionPath.Pieces => "by burning pieces before the nozzle",
-            IgnitionPath.Jet => "by the jet of a motor in contact",
+            IgnitionPath.Jet => "by the jet out of the booster",
             _ => "",
         };
         #endregion

@@ -121,7 +121,7 @@ internal sealed class QuantityCodec<T, TUnit>(
     /// </summary>
     private string Likely(double number, AcceptedRange? range)
     {
-        if (range is not { Low: > 0 } || Math.Abs(number) > JsonCursor.LargestNumber)
+        if (range is not { Low: > 0 } || !(Math.Abs(number) <= JsonCursor.LargestNumber))
             return BaseUnit;
         return units.Select(u => (u.Symbol, Value: ToBase(make(number, u.Unit))))
             .Where(u => range.Holds(u.Value))
