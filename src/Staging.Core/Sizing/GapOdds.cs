@@ -29,8 +29,7 @@ public sealed class GapOdds
     /// <summary>The share that is lit, with its intervals; cases without an answer count as not lit.</summary>
     public Proportion Odds => new(Lit, Cases);
 
-    /// <summary>The counts as measures: for columns of a map.</summary>
-    /// <returns>Share lit, and the number of cases of each kind.</returns>
+    /// <summary>The counts as measures, for columns of a map: share lit, and the cases of each kind.</summary>
     public static EquatableArray<Measure<GapOdds>> Measures { get; } =
     [
         new("odds", "-", o => o.Odds.Estimate), new("lit", "-", o => o.Lit), new("parted first", "-", o => o.PartedFirst),
