@@ -36,6 +36,7 @@ internal sealed class Integrator<TMethod>
     private const double SlopeJump = 0.1;
 
     private readonly SolverOptions options;
+    private readonly StepBudget budget;
     private readonly ErrorScale scale;
     private readonly EventScan events;
     private readonly double[] state;
@@ -51,10 +52,12 @@ internal sealed class Integrator<TMethod>
     /// <summary>Prepares an integration.</summary>
     /// <param name="options">Tolerances and limits.</param>
     /// <param name="scales">Natural size of each state, above zero; sets the absolute tolerance.</param>
+    /// <param name="budget">The steps allowed, if shared with another method; null for one of its own.</param>
     /// <exception cref="ArgumentException">No states, or a scale that is not positive and finite.</exception>
-    public Integrator(SolverOptions options, ReadOnlySpan<double> scales)
+    public Integrator(SolverOptions options, ReadOnlySpan<double> scales, StepBudget? budget = null)
     {
         this.options = options;
+        this.budget = budget ?? new StepBudget(options.MaxSteps);
         scale = new ErrorScale(options, scales);
         int n = scales.Length;
         events = new EventScan(options, n);
@@ -79,9 +82,6 @@ internal sealed class Integrator<TMethod>
 
     /// <summary>Work done so far.</summary>
     public SolverWork Statistics => statistics;
-
-    /// <summary>Steps that another integrator has taken of the same run: they count among those allowed.</summary>
-    public int StepsElsewhere { get; set; }
 
     /// <summary>Why the last phase failed; null when it did not.</summary>
     public SolverFailure? Failure { get; private set; }
@@ -196,9 +196,10 @@ internal sealed class Integrator<TMethod>
             h = StepSize(stop, out atStop);
             if (!atStop && h < SmallestStep * Math.Max(Math.Abs(Time), Math.Min(stop - Time, longest)))
                 return Stuck(e);
-            if (statistics.Steps + StepsElsewhere >= options.MaxSteps)
+            if (budget.IsSpent)
                 return Fail(SolverFailureKind.TooManySteps, Time, Invariant.Text($"{options.MaxSteps} steps were used up at {Time:G9} s."));
 
+            budget.Take();
             method.Step(ref system, Time, h, state, next, error, ref statistics);
             e = scale.ErrorSquare(error, state, next);
             if (e <= 1 || (FixedStep is not null && double.IsFinite(e)))

@@ -127,7 +127,7 @@ public class StiffFlightTests
     {
         var options = new SolverOptions { RelativeTolerance = 1e-9, ScaledAbsoluteTolerance = 1e-11 };
         var stepper = new FlightStepper(options, 100, 100) { Height = 10, Velocity = 1 };
-        var stiff = new StiffFlight(options, 100, 100);
+        var stiff = new StiffFlight(options, 100, 100, stepper.Budget);
         var system = new TrajectorySystem(site, segment, PhaseEvents.Rising);
         var log = new BodyRecorder(keepTrack: true);
         log.Begin(segment, rising: true, 10, 1);

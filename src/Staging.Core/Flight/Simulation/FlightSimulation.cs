@@ -123,7 +123,7 @@ internal sealed partial class FlightSimulation
         log.Begin(segment, body.Motion != BodyMotion.Falling, body.Height, body.Velocity);
         (stepper.Time, stepper.Height, stepper.Velocity) = (body.Time, body.Height, body.Velocity);
         StiffFlight? implicitly = StiffFlight.Pays(ref system, segment, stop, body.Height, body.Velocity)
-            ? stiff ??= new StiffFlight(options.Solver, HeightScale, VelocityScale)
+            ? stiff ??= new StiffFlight(options.Solver, HeightScale, VelocityScale, stepper.Budget)
             : null;
         PhaseEnd end = implicitly?.Run(ref system, stepper, stop, log, cancel) ?? stepper.Run(ref system, stop, log, cancel);
         (body.Time, body.Height, body.Velocity, body.TiltIntegral) = (stepper.Time, stepper.Height, stepper.Velocity, log.TiltIntegral);

@@ -47,13 +47,12 @@ internal sealed class FlightStepper
     /// <summary>Prepares an integration.</summary>
     public FlightStepper(SolverOptions options, double heightScale, double velocityScale)
     {
-        this.options = options;
+        (this.options, Budget) = (options, new StepBudget(options.MaxSteps));
         scale = new ErrorScale(options, [heightScale, velocityScale]);
         events = new EventScan(options, 2);
-        relative = options.RelativeTolerance;
         absoluteHeight = options.ScaledAbsoluteTolerance * heightScale;
         absoluteVelocity = options.ScaledAbsoluteTolerance * velocityScale;
-        longest = options.LongestStep.Seconds;
+        (relative, longest) = (options.RelativeTolerance, options.LongestStep.Seconds);
     }
 
     public double Time { get; set; }
@@ -67,8 +66,8 @@ internal sealed class FlightStepper
 
     public SolverFailure? Failure { get; private set; }
 
-    /// <summary>Steps that an implicit integrator has taken of the same run: they count among those allowed.</summary>
-    public int StepsElsewhere { get; set; }
+    /// <summary>The steps that the run may still take.</summary>
+    public StepBudget Budget { get; }
 
     public SolverWork Statistics => new(accepted, rejected, calls, eventWork.EventCalls);
 
@@ -166,8 +165,9 @@ internal sealed class FlightStepper
                 h = 0.5 * remaining;
             if (!atStop && h < SmallestStep * Math.Max(Math.Abs(Time), Math.Min(remaining, longest)))
                 return Stuck();
-            if (accepted + rejected + StepsElsewhere >= options.MaxSteps)
+            if (Budget.IsSpent)
                 return Fail(SolverFailureKind.TooManySteps, Time, Invariant.Text($"{options.MaxSteps} steps were used up at {Time:G9} s."));
+            Budget.Take();
             step.Advance(ref system, h);
             calls += FlightStep.NewCalls;
             double e = ErrorSquare();

@@ -10,7 +10,7 @@ namespace Staging.Core.Flight;
 /// Of flights that are built none comes near: a canopy on 100 g settles at some 15 1/s. Choosing wrongly costs time,
 /// never accuracy.
 /// </remarks>
-internal sealed class StiffFlight(SolverOptions options, double heightScale, double velocityScale)
+internal sealed class StiffFlight(SolverOptions options, double heightScale, double velocityScale, StepBudget budget)
 {
     /// <summary>
     /// Rate times step at the edge of stability of the explicit method on the negative real axis [-].
@@ -23,7 +23,7 @@ internal sealed class StiffFlight(SolverOptions options, double heightScale, dou
     /// </summary>
     private const double ManySteps = 5000;
 
-    private readonly Integrator<Rodas43> integrator = new(options, [heightScale, velocityScale]);
+    private readonly Integrator<Rodas43> integrator = new(options, [heightScale, velocityScale], budget);
 
     /// <summary>Work done so far.</summary>
     public SolverWork Statistics => integrator.Statistics;
@@ -53,11 +53,9 @@ internal sealed class StiffFlight(SolverOptions options, double heightScale, dou
     public PhaseEnd Run(ref TrajectorySystem system, FlightStepper from, double stop, BodyRecorder log, CancellationToken cancel)
     {
         integrator.Restart(from.Time);
-        integrator.StepsElsewhere = from.Statistics.Steps;
         (integrator.State[0], integrator.State[1]) = (from.Height, from.Velocity);
         PhaseEnd end = integrator.Run(ref system, stop, new Recording(system, log), cancel);
         (from.Time, from.Height, from.Velocity) = (integrator.Time, integrator.State[0], integrator.State[1]);
-        from.StepsElsewhere = integrator.Statistics.Steps;
         return end;
     }
 

@@ -3,11 +3,20 @@ using Staging.Core.Solving;
 namespace Staging.Core.Gaps;
 
 /// <summary>An explicit and an implicit integrator that take turns, phase by phase, on one state.</summary>
-internal sealed class GapStepper(SolverOptions options, double[] scales)
+internal sealed class GapStepper
 {
-    private readonly Integrator<Tsitouras54> quick = new(options, scales);
+    private readonly SolverOptions options;
+    private readonly double[] scales;
+    private readonly StepBudget budget;
+    private readonly Integrator<Tsitouras54> quick;
     private Integrator<Rodas43>? stiff;
     private int callsForJacobians;
+
+    public GapStepper(SolverOptions options, double[] scales)
+    {
+        (this.options, this.scales, budget) = (options, scales, new StepBudget(options.MaxSteps));
+        quick = new Integrator<Tsitouras54>(options, scales, budget);
+    }
 
     /// <summary>Degree of the dense output that holds the steps of either.</summary>
     public static int DenseDegree => Math.Max(Tsitouras54.DenseDegree, Rodas43.DenseDegree);
@@ -36,11 +45,9 @@ internal sealed class GapStepper(SolverOptions options, double[] scales)
     public PhaseEnd Run(ref GapSystem system, double stop, bool implicitly, IStepObserver sink, CancellationToken cancel)
     {
         RanStiff = implicitly;
-        quick.StepsElsewhere = stiff?.Statistics.Steps ?? 0;
         if (!implicitly)
             return quick.Run(ref system, stop, sink, cancel);
-        stiff ??= new Integrator<Rodas43>(options, scales);
-        stiff.StepsElsewhere = quick.Statistics.Steps;
+        stiff ??= new Integrator<Rodas43>(options, scales, budget);
         stiff.Time = quick.Time;
         quick.State.CopyTo(stiff.State);
         int before = stiff.Statistics.JacobianCalls;
