@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Staging.Core.Discharge;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
@@ -75,7 +76,7 @@ internal static class GapChecks
 
     private static void CheckJet(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
     {
-        double free = FreeJet.FreeBores(design), kept = FreeJet.Share(free, design.MixingAndHeat.FreeJetCoreInBores, HotJet);
+        double free = FreeJet.FreeBores(design), kept = FreeJet.Share<Real>(free, design.MixingAndHeat.FreeJetCoreInBores, HotJet);
         if (kept < 1)
             Add(findings, FindingSeverity.Warning, "GAP022", "Vents",
                 $"The openings together are as large as {free:F1} bores of open tube: the stream crosses them as a free jet and keeps "

@@ -1,5 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gases;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
@@ -115,7 +116,7 @@ internal sealed class GapParameters
     public required GasConstants Air { get; init; }
 
     /// <summary>Still air outside.</summary>
-    public required Zone Outside { get; init; }
+    public required Zone<Real> Outside { get; init; }
 
     public required double Horizon { get; init; }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Staging.Core.Discharge;
 using Staging.Core.Gases;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
@@ -55,7 +56,7 @@ internal static class GapToSi
             TubeVolume = profile.VolumeTo(last),
             DeadEndDepth = length - deadEnd,
             DeadEndVolume = profile.VolumeTo(length) - profile.VolumeTo(deadEnd) + recess,
-            DeadEndWall = profile.WallTo(length) - profile.WallTo(deadEnd) + 4 * recess / endBore + Math.PI / 4 * endBore * endBore,
+            DeadEndWall = profile.WallTo<Real>(length) - profile.WallTo<Real>(deadEnd) + 4 * recess / endBore + Math.PI / 4 * endBore * endBore,
             DeadEndExchange = closures.DeadEndExchange,
             FreeLength = free > ShortestFreeLength * closures.FreeJetCoreInBores ? free : 0,
             JetCore = closures.FreeJetCoreInBores,
@@ -81,7 +82,7 @@ internal static class GapToSi
             OutsidePressure = problem.Surroundings.Pressure.Pascals,
             OutsideTemperature = outsideTemperature,
             Air = air,
-            Outside = new Zone(air, outsideTemperature),
+            Outside = new Zone<Real>(air, outsideTemperature),
             Horizon = problem.Horizon.Seconds,
             Grain = new GrainParameters(
                 grain.Effusivity,

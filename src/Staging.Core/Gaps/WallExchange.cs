@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>
@@ -23,11 +25,13 @@ internal readonly struct WallExchange(double convective, double emissivity, doub
     /// <summary>
     /// Heat transfer, radiation included [W/(m2 K)], from gas of a temperature [K] and a fraction of products [-].
     /// </summary>
-    public double Coefficient(double temperature, double products) =>
+    public T Coefficient<T>(T temperature, T products)
+        where T : struct, IReal<T> =>
         Convective + Emittance * products * ((temperature * temperature + Wall * Wall) * (temperature + Wall));
 
     /// <summary>Heat that a parcel of gas gives to an area [m2] of the wall [W].</summary>
-    public double Heat(in Zone gas, double area) => Coefficient(gas.Temperature, gas.ProductFraction) * area * (gas.Temperature - Wall);
+    public T Heat<T>(in Zone<T> gas, T area)
+        where T : struct, IReal<T> => Coefficient(gas.Temperature, gas.ProductFraction) * area * (gas.Temperature - Wall);
 
     /// <summary>
     /// Share of its excess over the wall that gas loses in a time [-]: 1 - exp(-x) with 1/(1 + x + x^2/2) for exp(-x),
@@ -40,9 +44,9 @@ internal readonly struct WallExchange(double convective, double emissivity, doub
     /// <param name="products">Its mass fraction of products [-].</param>
     public double ShareLost(double time, double area, double capacity, double temperature, double products)
     {
-        double first = time * Coefficient(temperature, products) * area / capacity;
+        double first = time * Coefficient<Real>(temperature, products) * area / capacity;
         double middle = Wall + (temperature - Wall) / (1 + 0.5 * first);
-        double x = time * Coefficient(middle, products) * area / capacity;
+        double x = time * Coefficient<Real>(middle, products) * area / capacity;
         return 1 - 1 / (1 + x + 0.5 * x * x);
     }
 }

@@ -143,6 +143,14 @@ internal static class Bench
         Provenance = Invented,
     };
 
+    /// <summary>The slopes of a lumped state at time zero, with the joint held.</summary>
+    public static double[] Slopes(GapParameters p, double[] y, int feedPiece = -1)
+    {
+        var slope = new double[y.Length];
+        new GapSystem(p, new GapPhase(JointPhase.Held, 0, 1, feedPiece)).Derivative(0, y, slope);
+        return slope;
+    }
+
     public static DustyGas Powder(double gasFraction) => new()
     {
         Name = "powder products",

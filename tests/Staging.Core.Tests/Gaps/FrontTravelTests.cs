@@ -1,5 +1,6 @@
 using Staging.Core.Fronts;
 using Staging.Core.Gaps;
+using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps;
@@ -61,7 +62,7 @@ public class FrontTravelTests
         FrontTravel travel = closed.FrontTravel(FrontMixing.Judged);
         double wall = travel.HeatLostBy(closed.End).Joules, energyOut = EnergyOut(closed);
         // The bottom of the bore beyond the last vent counts as dead end: pi/4 D^2 times the flux, less than its value at flame temperature throughout.
-        double bottom = new WallExchange(200, 0.5, 288.15).Coefficient(1990, 1) * Math.PI / 4 * 0.018 * 0.018 * 1700 * closed.End.Seconds;
+        double bottom = new WallExchange(200, 0.5, 288.15).Coefficient<Real>(1990, 1).Value * Math.PI / 4 * 0.018 * 0.018 * 1700 * closed.End.Seconds;
         Assert.InRange(energyOut - wall, -1e-3 * wall, bottom);
         Assert.InRange(travel.ShareLostBy(closed.End), 0.05, 0.95);
     }

@@ -1,4 +1,5 @@
 using Staging.Core.Gaps;
+using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps;
@@ -43,13 +44,14 @@ public class JointTapeTests
             GasContact = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h),
         };
         FilmParameters film = FilmToSi.ToSi(tape, Air);
-        double[] T = new double[FilmParameters.Layers], slope = new double[FilmParameters.Layers];
+        double[] T = new double[FilmParameters.Layers];
+        var slope = new Real[FilmParameters.Layers];
         Array.Fill(T, 288);
         double exact = tape.TimeToSoften(Gas, Air)!.Value.Seconds, dt = 0.2 / (film.LayerRate + film.FirstRate), t = 0;
         double before = 1;
         while (film.StrengthLeft(T) > 0)
         {
-            film.Slopes(T, 1900, slope);
+            film.Slopes<Real>(T, 1900, slope);
             for (int i = 0; i < T.Length; i++)
                 T[i] += dt * slope[i];
             t += dt;

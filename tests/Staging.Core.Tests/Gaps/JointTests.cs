@@ -1,5 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps;
@@ -62,7 +63,7 @@ public class JointTests
         double[] y = new double[p.StateCount];
         GapToSi.FirstState(p, y);
         y[StateLayout.Slide] = 0.5 * p.Engagement;
-        Assert.Equal(0.5 * p.Breakaway, held.Breakaway(0.5 * p.Engagement), 1e-12);
+        Assert.Equal(0.5 * p.Breakaway, held.Breakaway<Real>(0.5 * p.Engagement), 1e-12);
         double threshold = p.OutsidePressure + (0.5 * p.Breakaway + p.ReducedMass * p.ClosingAcceleration) / p.JointArea;
         Assert.True(held.Moving(1.001 * threshold, y) > 0);
         Assert.True(held.Moving(0.999 * threshold, y) < 0);

@@ -102,8 +102,8 @@ public class SourceJetTests
         foreach (double t in (double[])[1e-4, 3e-4, 1e-3, 3e-3, 5e-3])
         {
             course.Track.At(t, y);
-            var now = new GapState(p, y);
-            var vents = new GrainHeating(now.DeadEnd, now.Pressure, now.SpeedAtNozzle, p);
+            var now = new LumpedView(p, y);
+            var vents = new GrainHeating(now.Nozzle, now.Pressure, now.SpeedAtNozzle, p);
             Assert.Equal(vents.Total(300), now.HeatingAt(t).Total(300));
         }
     }

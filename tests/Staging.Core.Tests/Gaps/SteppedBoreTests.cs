@@ -62,7 +62,7 @@ public class SteppedBoreTests
     {
         BoreProfile profile = (Bench.Tube(200) with { Steps = [Step(50, 12), Step(150, 24)] }).Profile;
         for (double x = -0.02; x < 0.25; x += 0.003)
-            Assert.Equal(x, profile.StationOf(profile.VolumeTo(x)), 1e-14);
+            Assert.Equal(x, profile.StationOf<Real>(profile.VolumeTo(x)), 1e-14);
     }
 
     [Theory]

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>
@@ -20,32 +22,35 @@ internal sealed class GrowingHole(double grainRadius, double burnt, double faceD
 
     /// <summary>Volume of what is left of the ring [m3].</summary>
     public double VolumeAt(double growth) =>
-        RingVolume(grainRadius, burnt + growth, faceDistance, Math.Max(capRadius, Opened(growth) * grainRadius));
+        RingVolume(grainRadius, burnt + growth, faceDistance, Math.Max(capRadius, Opened<Real>(growth) * grainRadius));
 
     /// <summary>Radius of the hole that the growing sphere makes, over that of the grain [-].</summary>
-    public double Opened(double growth)
+    public T Opened<T>(T growth)
+        where T : struct, IReal<T>
     {
-        double sphere = burnt + growth;
-        return Math.Min(1, Math.Sqrt(Math.Max(0, (sphere - faceDistance) * (sphere + faceDistance))) / grainRadius);
+        T sphere = burnt + growth;
+        return T.Min(1, T.Sqrt(T.Max(0, (sphere - faceDistance) * (sphere + faceDistance))) / grainRadius);
     }
 
     /// <summary>Burning face of the ring [m2].</summary>
-    public double Face(double growth)
+    public T Face<T>(T growth)
+        where T : struct, IReal<T>
     {
-        double sphere = burnt + growth;
-        double inner = Math.Min(faceDistance, Height(sphere, capRadius)), outer = Height(sphere, grainRadius);
-        return 2 * Math.PI * sphere * Math.Max(0, inner - outer);
+        T sphere = burnt + growth;
+        T inner = T.Min(faceDistance, Height(sphere, capRadius)), outer = Height(sphere, grainRadius);
+        return 2 * Math.PI * sphere * T.Max(0, inner - outer);
     }
 
     /// <summary>Height of a sphere above its equator at a distance from the axis; zero beyond its rim [m].</summary>
-    private static double Height(double sphere, double distance) => Math.Sqrt(Math.Max(0, (sphere - distance) * (sphere + distance)));
+    private static T Height<T>(T sphere, double distance)
+        where T : struct, IReal<T> => T.Sqrt(T.Max(0, (sphere - distance) * (sphere + distance)));
 
     /// <summary>
     /// Between the plane and the sphere, from the cap to the wall: Z A - (2 pi/3) (z(cap)^3 - z(wall)^3) [m3].
     /// </summary>
     private static double RingVolume(double wall, double sphere, double plane, double cap)
     {
-        double inner = Height(sphere, cap), outer = Height(sphere, wall);
+        double inner = Height<Real>(sphere, cap), outer = Height<Real>(sphere, wall);
         return Math.PI * (wall - cap) * (wall + cap) * plane - 2 * Math.PI / 3 * (inner * inner * inner - outer * outer * outer);
     }
 }

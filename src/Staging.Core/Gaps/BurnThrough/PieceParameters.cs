@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>The pieces of a broken web as plain SI numbers: where they are, and how they burn.</summary>
@@ -49,8 +51,9 @@ internal sealed class PieceParameters
     /// <summary>Mass that all pieces together burn per second, those lost as well [kg/s].</summary>
     /// <param name="pressure">Pressure where they are [Pa].</param>
     /// <param name="from">Time at or after which this holds [s].</param>
-    public double Burning(double pressure, double from) =>
-        Density * Rate * Math.Pow(pressure / BurnRateLaw.ReferencePressure_Pa, PressureExponent)
+    public T Burning<T>(T pressure, double from)
+        where T : struct, IReal<T> =>
+        Density * Rate * T.Pow(pressure / BurnRateLaw.ReferencePressure_Pa, PressureExponent)
         * (from >= FreshAt ? OldFaces + FreshFaces : OldFaces);
 
     /// <summary>Share of the pieces that is in the tube from a time on [-].</summary>

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>The ring that burns on in a chamber as plain SI numbers.</summary>
@@ -14,8 +16,10 @@ internal sealed record RingParameters(
     public double Mass => Density * Hole.Volume;
 
     /// <summary>Growth of the burning sphere where a share of it is left [m].</summary>
-    public double Growth(double left) => Hole.End * (1 - left);
+    public T Growth<T>(T left)
+        where T : struct, IReal<T> => Hole.End * (1 - left);
 
     /// <summary>Speed of the burning face at a pressure [Pa] [m/s].</summary>
-    public double Speed(double pressure) => Rate * Math.Pow(pressure / BurnRateLaw.ReferencePressure_Pa, PressureExponent);
+    public T Speed<T>(T pressure)
+        where T : struct, IReal<T> => Rate * T.Pow(pressure / BurnRateLaw.ReferencePressure_Pa, PressureExponent);
 }

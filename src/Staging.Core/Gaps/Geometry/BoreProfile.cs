@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>
@@ -59,17 +61,19 @@ internal sealed class BoreProfile
     }
 
     /// <summary>Wall from station 0 to a station [m2]; negative below it.</summary>
-    public double WallTo(double station)
+    public T WallTo<T>(T station)
+        where T : struct, IReal<T>
     {
-        int i = PieceBelow(station);
+        int i = PieceBelow(station.Value);
         return walls[i] + Math.PI * bores[i] * (station - starts[i]);
     }
 
     /// <summary>The station up to which a volume reaches [m].</summary>
-    public double StationOf(double volume)
+    public T StationOf<T>(T volume)
+        where T : struct, IReal<T>
     {
         int i = volumes.Length - 1;
-        while (i > 0 && volumes[i] >= volume)
+        while (i > 0 && volumes[i] >= volume.Value)
             i--;
         return starts[i] + (volume - volumes[i]) / areas[i];
     }

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>What is left of a stream that crosses an opening as a free jet.</summary>
@@ -33,6 +35,6 @@ internal static class FreeJet
     /// <param name="freeBores">Free length in bores [-]; across several openings, their sum.</param>
     /// <param name="coreBores">Core of a jet as dense as the air, in bores [-].</param>
     /// <param name="densityRatio">Density of the jet over that of the air [-].</param>
-    public static double Share(double freeBores, double coreBores, double densityRatio) =>
-        Math.Min(1, coreBores * Math.Sqrt(densityRatio) / freeBores);
+    public static T Share<T>(double freeBores, double coreBores, T densityRatio)
+        where T : struct, IReal<T> => T.Min(1, coreBores * T.Sqrt(densityRatio) / freeBores);
 }

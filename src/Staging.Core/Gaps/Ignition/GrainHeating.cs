@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>Heat transfer from the gas at the nozzle plane to the grain face.</summary>
@@ -21,7 +23,7 @@ internal readonly struct GrainHeating
     /// <summary>
     /// Heat transfer from gas of a zone at a pressure [Pa] that washes the nozzle plane at a speed [m/s].
     /// </summary>
-    public GrainHeating(in Zone zone, double pressure, double speed, GapParameters p)
+    public GrainHeating(in Zone<Real> zone, double pressure, double speed, GapParameters p)
         : this(new NozzleStream(zone, pressure, speed), zone.Temperature,
             p.Grain.Emissivity * zone.ProductFraction * Gaps.Radiation.StefanBoltzmann, p)
     {

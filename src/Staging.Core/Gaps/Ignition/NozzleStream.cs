@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>A stream that washes the nozzle plane.</summary>
@@ -8,7 +10,7 @@ namespace Staging.Core.Gaps;
 internal readonly record struct NozzleStream(double MassFlux, double Temperature, double ProductFraction, double HeatCapacity)
 {
     /// <summary>Gas of a zone at a pressure [Pa] that moves at a speed [m/s].</summary>
-    public NozzleStream(in Zone gas, double pressure, double speed)
+    public NozzleStream(in Zone<Real> gas, double pressure, double speed)
         : this(gas.DensityAt(pressure) * speed, gas.Temperature, gas.ProductFraction, gas.Cv + gas.R)
     {
     }

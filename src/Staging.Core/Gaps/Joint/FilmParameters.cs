@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>
@@ -29,9 +31,10 @@ internal sealed record FilmParameters(double Strength, double Initial, double So
     }
 
     /// <summary>Writes how fast the layers warm under gas of a temperature [K] at the first of them [K/s].</summary>
-    public void Slopes(ReadOnlySpan<double> layers, double gas, Span<double> slopes)
+    public void Slopes<T>(ReadOnlySpan<double> layers, T gas, Span<T> slopes)
+        where T : struct, IReal<T>
     {
-        double flow = FirstRate * (gas - layers[0]);
+        T flow = FirstRate * (gas - layers[0]);
         for (int i = 0; i < Layers - 1; i++)
         {
             double next = LayerRate * (layers[i] - layers[i + 1]);

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>
@@ -11,22 +13,22 @@ internal readonly struct JointMechanics(GapParameters p, JointPhase phase)
     /// <summary>
     /// Growth of the tube [m3/s]: while the joint slides; once it has opened the tube ends where it was.
     /// </summary>
-    public double VolumeRate(ReadOnlySpan<double> y) => phase == JointPhase.Slides ? p.JointArea * y[StateLayout.SlideSpeed] : 0;
+    public T VolumeRate<T>(StateVector<T> y)
+        where T : struct, IReal<T> => phase == JointPhase.Slides ? p.JointArea * y[StateLayout.SlideSpeed] : 0;
 
     /// <summary>Lengthening of the tube [m]: the travel, up to the engagement.</summary>
-    public static double Extension(GapParameters p, ReadOnlySpan<double> y) => Math.Min(y[StateLayout.Slide], p.Engagement);
-
-    /// <summary>Area of the annulus between the bodies at a state [m2].</summary>
-    public static double Annulus(GapParameters p, ReadOnlySpan<double> y) => Annulus(p, y[StateLayout.Slide]);
+    public static T Extension<T>(GapParameters p, StateVector<T> y)
+        where T : struct, IReal<T> => T.Min(y[StateLayout.Slide], p.Engagement);
 
     /// <summary>
     /// Area of the annulus between the bodies [m2]: the circumference times the travel past the engagement, up to the
     /// whole cross-section.
     /// </summary>
-    public static double Annulus(GapParameters p, double slide)
+    public static T Annulus<T>(GapParameters p, T slide)
+        where T : struct, IReal<T>
     {
-        double travel = Math.Max(0, slide - p.Engagement), diameter = Math.Sqrt(4 * p.JointArea / Math.PI);
-        return Math.Min(Math.PI * diameter * travel, p.JointArea);
+        double diameter = Math.Sqrt(4 * p.JointArea / Math.PI);
+        return T.Min(Math.PI * diameter * T.Max(0, slide - p.Engagement), p.JointArea);
     }
 
     /// <summary>
@@ -42,34 +44,39 @@ internal readonly struct JointMechanics(GapParameters p, JointPhase phase)
 
     private double AccelerationAgainstHold(double pressure, ReadOnlySpan<double> y)
     {
-        double hold = Breakaway(y[StateLayout.Slide]);
+        double hold = Breakaway<Real>(y[StateLayout.Slide]);
         if (p.Film is { } film && y[StateLayout.Slide] == 0)
             hold += film.Strength * film.StrengthLeft(Layers(y));
-        return Acceleration(pressure, hold);
+        return Acceleration<Real>(pressure, hold);
     }
 
     /// <summary>Writes the slopes of travel, speed and film.</summary>
-    public void Slopes(double pressure, ReadOnlySpan<double> y, Span<double> dydt)
+    public void Slopes<T>(T pressure, StateVector<T> y, Span<T> dydt)
+        where T : struct, IReal<T>
     {
         dydt[StateLayout.Slide] = Moves ? y[StateLayout.SlideSpeed] : 0;
         dydt[StateLayout.SlideSpeed] = Moves ? Acceleration(pressure, Friction(y[StateLayout.Slide])) : 0;
         if (p.Film is { } film)
-            film.Slopes(Layers(y), new GapState(p, y).Hot.Temperature, dydt.Slice(p.FirstLayer, FilmParameters.Layers));
+            film.Slopes(Layers(y.Values), new GapState<T>(p, y).Hot.Temperature, dydt.Slice(p.FirstLayer, FilmParameters.Layers));
     }
 
     private ReadOnlySpan<double> Layers(ReadOnlySpan<double> y) => y.Slice(p.FirstLayer, FilmParameters.Layers);
 
     /// <summary>Friction falls with the length still engaged [N].</summary>
-    public double Friction(double slide) => p.Sliding * Engaged(slide);
+    public T Friction<T>(T slide)
+        where T : struct, IReal<T> => p.Sliding * Engaged(slide);
 
     /// <summary>So does what it takes to move the joint again after it has come to rest on the way [N].</summary>
-    public double Breakaway(double slide) => p.Breakaway * Engaged(slide);
+    public T Breakaway<T>(T slide)
+        where T : struct, IReal<T> => p.Breakaway * Engaged(slide);
 
-    private double Engaged(double slide) => Math.Clamp(1 - slide / p.Engagement, 0, 1);
+    private T Engaged<T>(T slide)
+        where T : struct, IReal<T> => T.Clamp(1 - slide / p.Engagement, 0, 1);
 
     /// <summary>
     /// Relative acceleration of the two bodies under gap pressure, friction and what presses them together [m/s2].
     /// </summary>
-    public double Acceleration(double pressure, double friction) =>
+    public T Acceleration<T>(T pressure, T friction)
+        where T : struct, IReal<T> =>
         ((pressure - p.OutsidePressure) * p.JointArea - friction) / p.ReducedMass - p.ClosingAcceleration;
 }

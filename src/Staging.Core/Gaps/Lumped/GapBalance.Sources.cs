@@ -1,4 +1,5 @@
 using Staging.Core.Discharge;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
@@ -9,47 +10,49 @@ internal static partial class GapBalance
     /// A chamber: what burns in it, its nozzle to the rear, and its forward opening, whose diameter grows evenly with
     /// time.
     /// </summary>
-    private static void Chamber(
-        GapParameters p, in GapState now, in GapRates rates, ChamberParameters c, double t, ReadOnlySpan<double> y, Span<double> slope)
+    private static void Chamber<T>(
+        GapParameters p, in GapState<T> now, in GapRates<T> rates, ChamberParameters c, T t, StateVector<T> y, Span<T> slope)
+        where T : struct, IReal<T>
     {
-        Zone zone = now.ZoneAt(c.At);
-        double pressure = zone.PressureVolume / c.Volume;
+        Zone<T> zone = now.ZoneAt(c.At);
+        T pressure = zone.PressureVolume / c.Volume;
         rates.Burn(c.At, BurningIn(c, t, pressure, y, slope), c.FlameTemperature);
         if (c.Nozzle.Area > 0)
         {
-            double rear = GapState.Flow(ConstantCoefficientLaw.Ideal, c.Nozzle, 1, zone, pressure, p.Outside, p.OutsidePressure);
-            rates.Through(c.At, zone, new OutletParameters(c.Nozzle, -1, p.OutsidePressure), p.Outside, rear);
+            T rear = GapState<T>.Flow(ConstantCoefficientLaw.Ideal, c.Nozzle, 1, zone, pressure, now.Outside, p.OutsidePressure);
+            rates.Through(c.At, zone, new OutletParameters(c.Nozzle, -1, p.OutsidePressure), now.Outside, rear);
         }
 
-        double grown = c.Grown(t, y), area = grown * grown;
-        if (pressure >= now.Pressure)
+        T grown = c.Grown(t, y), area = grown * grown;
+        if (pressure.Value >= now.Pressure.Value)
         {
             rates.Move(c.At, StateLayout.Hot, zone, now.FlowOf(c, zone, grown));
             return;
         }
 
-        double hot = now.ShareOfHotAtBooster;
+        T hot = now.ShareOfHotAtBooster;
         rates.Move(StateLayout.Hot, c.At, now.Hot,
-            GapState.Flow(c.OpeningLaw, c.Opening, hot * area, now.Hot, now.Pressure, zone, pressure));
-        if (hot < 1)
+            GapState<T>.Flow(c.OpeningLaw, c.Opening, hot * area, now.Hot, now.Pressure, zone, pressure));
+        if (hot.Value < 1)
             rates.Move(StateLayout.Cold, c.At, now.Cold,
-                GapState.Flow(c.OpeningLaw, c.Opening, (1 - hot) * area, now.Cold, now.Pressure, zone, pressure));
+                GapState<T>.Flow(c.OpeningLaw, c.Opening, (1 - hot) * area, now.Cold, now.Pressure, zone, pressure));
     }
 
     /// <summary>Mass that burns per second in a chamber [kg/s], and the slopes of the shares that are left.</summary>
-    private static double BurningIn(ChamberParameters c, double t, double pressure, ReadOnlySpan<double> y, Span<double> slope)
+    private static T BurningIn<T>(ChamberParameters c, T t, T pressure, StateVector<T> y, Span<T> slope)
+        where T : struct, IReal<T>
     {
-        double mass = c.Pulse?.Rate(t) ?? 0;
-        if (c.Plates is { } plates && y[plates.Unburnt] > 0)
+        T mass = c.Pulse is { } pulse ? pulse.Rate(t) : 0;
+        if (c.Plates is { } plates && y.Values[plates.Unburnt] > 0)
         {
-            double share = plates.Rate(pressure);
+            T share = plates.Rate(pressure);
             slope[plates.Unburnt] = -share;
             mass += plates.Mass * share;
         }
 
-        if (c.Ring is { } ring && y[ring.Left] > 0)
+        if (c.Ring is { } ring && y.Values[ring.Left] > 0)
         {
-            double speed = ring.Speed(pressure);
+            T speed = ring.Speed(pressure);
             slope[ring.Left] = -speed / ring.Hole.End;
             mass += ring.Density * speed * ring.Hole.Face(ring.Growth(y[ring.Left]));
         }
@@ -61,25 +64,26 @@ internal static partial class GapBalance
     /// Pieces on their way, whose gas comes to the products as far as those have followed and mixes with the air ahead
     /// of them otherwise, or before the nozzle, where it comes to the gas there.
     /// </summary>
-    private static void Pieces(GapParameters p, in GapState now, in GapRates rates, PieceParameters pieces, double flame, double from,
-        ReadOnlySpan<double> y, Span<double> slope)
+    private static void Pieces<T>(GapParameters p, in GapState<T> now, in GapRates<T> rates, PieceParameters pieces, double flame,
+        double from, StateVector<T> y, Span<T> slope)
+        where T : struct, IReal<T>
     {
-        if (y[pieces.Way] > 0)
+        if (y.Values[pieces.Way] > 0)
             slope[pieces.Way] = -pieces.Speed / p.TubeLength;
-        if (!(y[pieces.Unburnt] > 0))
+        if (!(y.Values[pieces.Unburnt] > 0))
             return;
-        double burning = pieces.Burning(now.Pressure, from);
+        T burning = pieces.Burning(now.Pressure, from);
         slope[pieces.Unburnt] = -burning / pieces.Mass;
-        double inTube = pieces.KeptFrom(from) * burning;
+        T inTube = pieces.KeptFrom(from) * burning;
         if (now.IsAtNozzle(pieces))
         {
             rates.Burn(StateLayout.DeadEnd, inTube, flame);
             return;
         }
 
-        double behind = now.ShareBehindFront(pieces);
+        T behind = now.ShareBehindFront(pieces);
         rates.Burn(StateLayout.Hot, behind * inTube, flame);
-        if (behind < 1)
+        if (behind.Value < 1)
             rates.Burn(StateLayout.Cold, (1 - behind) * inTube, flame);
     }
 }

@@ -1,4 +1,5 @@
 using Staging.Core.Discharge;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
@@ -22,11 +23,12 @@ internal static partial class GapBalance
     /// <param name="volumeRate">Growth of the tube by the sliding joint [m3/s].</param>
     /// <param name="slope">Receives the slopes.</param>
     /// <returns>The common pressure [Pa].</returns>
-    public static double Write(GapParameters p, in GapPhase phase, double t, ReadOnlySpan<double> y, double volumeRate, Span<double> slope)
+    public static T Write<T>(GapParameters p, in GapPhase phase, T t, StateVector<T> y, T volumeRate, Span<T> slope)
+        where T : struct, IReal<T>
     {
         slope.Clear();
-        var now = new GapState(p, y);
-        var rates = new GapRates(p, slope);
+        var now = new GapState<T>(p, y);
+        var rates = new GapRates<T>(p, slope);
         foreach (ChamberParameters chamber in p.Chambers)
         {
             if (chamber.Start > phase.Start)
@@ -38,15 +40,15 @@ internal static partial class GapBalance
 
         if (phase.FeedPiece >= 0)
         {
-            (double massFlow, double temperature) = p.Feed!.At(phase.FeedPiece, t);
+            (T massFlow, T temperature) = p.Feed!.At(phase.FeedPiece, t);
             rates.Burn(StateLayout.Hot, massFlow, temperature);
         }
 
-        double stirring = Vents(p, now, rates);
-        Annulus(p, now, rates, JointMechanics.Annulus(p, y));
+        T stirring = Vents(p, now, rates);
+        Annulus(p, now, rates, JointMechanics.Annulus(p, y[StateLayout.Slide]));
         Jackets(p, now, rates);
         WallHeat(p, now, rates);
-        double hot = now.ShareOfHot;
+        T hot = now.ShareOfHot;
         Stir(p, now, rates, hot, stirring);
         Equalise(p, now, rates, hot, volumeRate);
         return now.Pressure;
@@ -56,50 +58,53 @@ internal static partial class GapBalance
     /// Flow through all vents; returns the sum of volume that leaves the stream per second times the share of its
     /// stirring at the nozzle plane.
     /// </summary>
-    private static double Vents(GapParameters p, in GapState now, in GapRates rates)
+    private static T Vents<T>(GapParameters p, in GapState<T> now, in GapRates<T> rates)
+        where T : struct, IReal<T>
     {
-        double stirring = 0;
+        T stirring = 0;
         foreach (ref readonly VentParameters vent in p.Vents.AsSpan())
         {
-            Zone beyond = now.Beyond(vent.Outlet, out double behind);
-            VentFlow flow = now.FlowOf(vent, beyond, behind);
-            if (flow.Hot != 0)
+            Zone<T> beyond = now.Beyond(vent.Outlet, out T behind);
+            VentFlow<T> flow = now.FlowOf(vent, beyond, behind);
+            if (flow.Hot.Value != 0)
                 rates.Through(StateLayout.Hot, now.Hot, vent.Outlet, beyond, flow.Hot);
-            if (flow.Cold != 0)
+            if (flow.Cold.Value != 0)
                 rates.Through(StateLayout.Cold, now.Cold, vent.Outlet, beyond, flow.Cold);
-            if (flow.Fire != 0)
+            if (flow.Fire.Value != 0)
                 rates.Through(StateLayout.DeadEnd, now.DeadEnd, vent.Outlet, beyond, flow.Fire);
-            stirring += vent.Stirring * Math.Max(0, flow.StreamVolume);
+            stirring += vent.Stirring * T.Max(0, flow.StreamVolume);
         }
 
         return stirring;
     }
 
     /// <summary>Flow through the annulus between parted bodies, at the booster's end of the gap.</summary>
-    private static void Annulus(GapParameters p, in GapState now, in GapRates rates, double area)
+    private static void Annulus<T>(GapParameters p, in GapState<T> now, in GapRates<T> rates, T area)
+        where T : struct, IReal<T>
     {
-        if (!(area > 0))
+        if (!(area.Value > 0))
             return;
-        var outlet = new OutletParameters(new OrificeSize(area, Math.Sqrt(4 * area / Math.PI), 0), -1, p.OutsidePressure);
-        double hot = now.ShareOfHotAtBooster;
-        rates.Through(StateLayout.Hot, now.Hot, outlet, p.Outside,
-            GapState.Flow(p.Law, outlet.Size, hot, now.Hot, now.Pressure, p.Outside, p.OutsidePressure));
-        if (hot < 1)
-            rates.Through(StateLayout.Cold, now.Cold, outlet, p.Outside,
-                GapState.Flow(p.Law, outlet.Size, 1 - hot, now.Cold, now.Pressure, p.Outside, p.OutsidePressure));
+        var outlet = new OutletParameters(new OrificeSize(1, Math.Sqrt(4 * area.Value / Math.PI), 0), -1, p.OutsidePressure);
+        T hot = now.ShareOfHotAtBooster;
+        rates.Through(StateLayout.Hot, now.Hot, outlet, now.Outside,
+            GapState<T>.Flow(p.Law, outlet.Size, hot * area, now.Hot, now.Pressure, now.Outside, p.OutsidePressure));
+        if (hot.Value < 1)
+            rates.Through(StateLayout.Cold, now.Cold, outlet, now.Outside,
+                GapState<T>.Flow(p.Law, outlet.Size, (1 - hot) * area, now.Cold, now.Pressure, now.Outside, p.OutsidePressure));
     }
 
     /// <summary>Flow out of the jackets, and the heat that their walls take up.</summary>
-    private static void Jackets(GapParameters p, in GapState now, in GapRates rates)
+    private static void Jackets<T>(GapParameters p, in GapState<T> now, in GapRates<T> rates)
+        where T : struct, IReal<T>
     {
         foreach (JacketParameters jacket in p.Jackets)
         {
-            Zone zone = now.ZoneAt(jacket.At);
-            double pressure = zone.PressureVolume / jacket.Volume;
+            Zone<T> zone = now.ZoneAt(jacket.At);
+            T pressure = zone.PressureVolume / jacket.Volume;
             foreach (ref readonly OutletParameters opening in jacket.Openings.AsSpan())
             {
-                Zone beyond = now.Beyond(opening, out double behind);
-                rates.Through(jacket.At, zone, opening, beyond, GapState.Flow(p.Law, opening.Size, 1, zone, pressure, beyond, behind));
+                Zone<T> beyond = now.Beyond(opening, out T behind);
+                rates.Through(jacket.At, zone, opening, beyond, GapState<T>.Flow(p.Law, opening.Size, 1, zone, pressure, beyond, behind));
             }
 
             rates.Cool(jacket.At, p.Walls.Heat(zone, jacket.Wall));
@@ -110,13 +115,14 @@ internal static partial class GapBalance
     /// Heat that the walls take up: behind the front, beyond the last vent, and ahead of the front where pieces burn
     /// there; air that is just pushed stays as warm as it was.
     /// </summary>
-    private static void WallHeat(GapParameters p, in GapState now, in GapRates rates)
+    private static void WallHeat<T>(GapParameters p, in GapState<T> now, in GapRates<T> rates)
+        where T : struct, IReal<T>
     {
-        double reach = p.Stirred ? p.LastVent : now.Reach;
-        double wall = p.Profile.WallTo(reach) + Math.PI * p.Profile.FirstBore * now.Stretch;
+        T reach = p.Stirred ? p.LastVent : now.Reach;
+        T wall = p.Profile.WallTo(reach) + Math.PI * p.Profile.FirstBore * now.Stretch;
         rates.Cool(StateLayout.Hot, p.Walls.Heat(now.Hot, wall));
         if (p.ThrowsPieces && !p.Stirred)
-            rates.Cool(StateLayout.Cold, p.Walls.Heat(now.Cold, p.Profile.WallTo(p.LastVent) - p.Profile.WallTo(reach)));
+            rates.Cool(StateLayout.Cold, p.Walls.Heat(now.Cold, p.Profile.WallTo<T>(p.LastVent) - p.Profile.WallTo(reach)));
         rates.Cool(StateLayout.DeadEnd, p.Walls.Heat(now.DeadEnd, p.DeadEndWall));
     }
 
@@ -124,16 +130,17 @@ internal static partial class GapBalance
     /// Turbulent exchange of equal volumes between the passing stream and the dead end. A stream that crossed an
     /// opening as a free jet brings outside air with it, and so much the less of its own gas.
     /// </summary>
-    private static void Stir(GapParameters p, in GapState now, in GapRates rates, double hot, double stirring)
+    private static void Stir<T>(GapParameters p, in GapState<T> now, in GapRates<T> rates, T hot, T stirring)
+        where T : struct, IReal<T>
     {
-        double pressure = now.Pressure;
-        double volume = p.DeadEndExchange * now.SpeedFrom(stirring) * p.BoreArea;
-        double rhoHot = now.Hot.DensityAt(pressure), rhoCold = now.Cold.DensityAt(pressure), rhoDead = now.DeadEnd.DensityAt(pressure);
-        double own = volume;
-        double share = now.JetShare;
-        if (share < 1)
+        T pressure = now.Pressure;
+        T volume = p.DeadEndExchange * now.SpeedFrom(stirring) * p.BoreArea;
+        T rhoHot = now.Hot.DensityAt(pressure), rhoCold = now.Cold.DensityAt(pressure), rhoDead = now.DeadEnd.DensityAt(pressure);
+        T own = volume;
+        T share = now.JetShare;
+        if (share.Value < 1)
         {
-            double rhoStream = hot * rhoHot + (1 - hot) * rhoCold, rhoAir = p.Outside.DensityAt(pressure);
+            T rhoStream = hot * rhoHot + (1 - hot) * rhoCold, rhoAir = now.Outside.DensityAt(pressure);
             own = volume * share * rhoAir / (share * rhoAir + (1 - share) * rhoStream);
             rates.Enter(StateLayout.DeadEnd, (volume - own) * rhoAir);
             rates.Leave(StateLayout.DeadEnd, now.DeadEnd, (volume - own) * rhoDead);
@@ -141,7 +148,7 @@ internal static partial class GapBalance
 
         rates.Move(StateLayout.Hot, StateLayout.DeadEnd, now.Hot, hot * own * rhoHot);
         rates.Move(StateLayout.DeadEnd, StateLayout.Hot, now.DeadEnd, hot * own * rhoDead);
-        if (hot < 1)
+        if (hot.Value < 1)
         {
             rates.Move(StateLayout.Cold, StateLayout.DeadEnd, now.Cold, (1 - hot) * own * rhoCold);
             rates.Move(StateLayout.DeadEnd, StateLayout.Cold, now.DeadEnd, (1 - hot) * own * rhoDead);
@@ -152,43 +159,44 @@ internal static partial class GapBalance
     /// Adds the flow that keeps the dead end at the common pressure, and the work of the parcels on each other and on
     /// the joint.
     /// </summary>
-    private static void Equalise(GapParameters p, in GapState now, in GapRates rates, double w, double volumeRate)
+    private static void Equalise<T>(GapParameters p, in GapState<T> now, in GapRates<T> rates, T w, T volumeRate)
+        where T : struct, IReal<T>
     {
-        Zone hot = now.Hot, cold = now.Cold, dead = now.DeadEnd;
-        double pr = now.Pressure;
-        double sHot = rates.Swelling(StateLayout.Hot, hot), sCold = rates.Swelling(StateLayout.Cold, cold),
+        Zone<T> hot = now.Hot, cold = now.Cold, dead = now.DeadEnd;
+        T pr = now.Pressure;
+        T sHot = rates.Swelling(StateLayout.Hot, hot), sCold = rates.Swelling(StateLayout.Cold, cold),
             sDead = rates.Swelling(StateLayout.DeadEnd, dead);
-        double vHot = hot.PressureVolume / pr, vCold = cold.PressureVolume / pr, vDead = dead.PressureVolume / pr;
-        double perHot = 1 / hot.Gamma, perCold = 1 / cold.Gamma;
-        double give = vHot * perHot + vCold * perCold;
-        double drive = sHot * perHot + sCold * perCold - pr * volumeRate;
+        T vHot = hot.PressureVolume / pr, vCold = cold.PressureVolume / pr, vDead = dead.PressureVolume / pr;
+        T perHot = 1 / hot.Gamma, perCold = 1 / cold.Gamma;
+        T give = vHot * perHot + vCold * perCold;
+        T drive = sHot * perHot + sCold * perCold - pr * volumeRate;
 
-        double dpdt;
-        if (drive * vDead >= sDead * give)
+        T dpdt;
+        if ((drive * vDead).Value >= (sDead * give).Value)
         {
             // Into the dead end: volume flow phi from the tube, with vDead dp/dt = sDead + phi * swell.
-            double rhoHot = hot.DensityAt(pr), rhoCold = cold.DensityAt(pr);
-            double swell = w * rhoHot * dead.Swelling(hot) + (1 - w) * rhoCold * dead.Swelling(cold);
+            T rhoHot = hot.DensityAt(pr), rhoCold = cold.DensityAt(pr);
+            T swell = w * rhoHot * dead.Swelling(hot) + (1 - w) * rhoCold * dead.Swelling(cold);
             dpdt = (drive + pr * sDead / swell) / (give + pr * vDead / swell);
-            double phi = Math.Max(0, (vDead * dpdt - sDead) / swell);
+            T phi = T.Max(0, (vDead * dpdt - sDead) / swell);
             rates.Move(StateLayout.Hot, StateLayout.DeadEnd, hot, w * phi * rhoHot);
-            if (w < 1)
+            if (w.Value < 1)
                 rates.Move(StateLayout.Cold, StateLayout.DeadEnd, cold, (1 - w) * phi * rhoCold);
         }
         else
         {
             // Out of the dead end: phi from it, with vDead dp/dt = sDead - phi * gamma p.
-            double own = dead.Gamma * pr, rhoDead = dead.DensityAt(pr);
-            double swell = rhoDead * (w * hot.Swelling(dead) * perHot + (1 - w) * cold.Swelling(dead) * perCold);
+            T own = dead.Gamma * pr, rhoDead = dead.DensityAt(pr);
+            T swell = rhoDead * (w * hot.Swelling(dead) * perHot + (1 - w) * cold.Swelling(dead) * perCold);
             dpdt = (drive + swell * sDead / own) / (give + swell * vDead / own);
-            double phi = Math.Max(0, (sDead - vDead * dpdt) / own);
+            T phi = T.Max(0, (sDead - vDead * dpdt) / own);
             rates.Move(StateLayout.DeadEnd, StateLayout.Hot, dead, w * phi * rhoDead);
-            if (w < 1)
+            if (w.Value < 1)
                 rates.Move(StateLayout.DeadEnd, StateLayout.Cold, dead, (1 - w) * phi * rhoDead);
         }
 
-        double work = pr * volumeRate;
-        double hotWork = p.Stirred ? work : (rates.Swelling(StateLayout.Hot, hot) - vHot * dpdt) * perHot;
+        T work = pr * volumeRate;
+        T hotWork = p.Stirred ? work : (rates.Swelling(StateLayout.Hot, hot) - vHot * dpdt) * perHot;
         rates.Push(StateLayout.Hot, hotWork, StateLayout.Cold, work - hotWork);
     }
 }

@@ -52,7 +52,7 @@ internal sealed class GapStepper
         quick.State.CopyTo(stiff.State);
         int before = stiff.Statistics.JacobianCalls;
         PhaseEnd end = stiff.Run(ref system, stop, sink, cancel);
-        callsForJacobians += (stiff.Statistics.JacobianCalls - before) * system.CallsPerJacobian;
+        callsForJacobians += (stiff.Statistics.JacobianCalls - before) * system.PassesPerJacobian;
         quick.Time = stiff.Time;
         stiff.State.CopyTo(quick.State);
         return end;

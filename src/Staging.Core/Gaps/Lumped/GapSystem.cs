@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
@@ -42,28 +43,33 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
         _ => new EventRule(Crossing.Falling, true),
     };
 
-    /// <summary>Evaluations of the right-hand side that one Jacobian takes.</summary>
-    public readonly int CallsPerJacobian => GapJacobian.Calls(p, phase);
+    /// <summary>Passes through the right-hand side that one Jacobian takes.</summary>
+    public readonly int PassesPerJacobian => GapJacobian.Passes(p, phase);
 
-    public readonly void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt)
+    public readonly void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt) =>
+        Slopes(t, new StateVector<Real>(y), MemoryMarshal.Cast<double, Real>(dydt));
+
+    /// <summary>Writes the slopes of a state at a time, and with them the derivatives that its numbers carry.</summary>
+    public readonly void Slopes<T>(T t, StateVector<T> y, Span<T> dydt)
+        where T : struct, IReal<T>
     {
-        double pressure = GapBalance.Write(p, phase, t, y, joint.VolumeRate(y), dydt);
+        T pressure = GapBalance.Write(p, phase, t, y, joint.VolumeRate(y), dydt);
         joint.Slopes(pressure, y, dydt);
     }
 
     public readonly void EventValues(double t, ReadOnlySpan<double> y, Span<double> values)
     {
-        var now = new GapState(p, y);
+        var now = new LumpedView(p, y);
         values[JointMoves] = joint.Moving(now.Pressure, y);
         values[Spent] = phase.Start >= p.KnownSourceEnd && now.IsBurnt
             ? (1 + SpentShare) * p.OutsidePressure - now.MaxPressure
             : -p.OutsidePressure;
         values[FrontAtLastVent] = now.ProductsAtLastVent - Reached;
-        values[ProductsAtNozzle] = now.DeadEnd.ProductFraction - Reached;
+        values[ProductsAtNozzle] = now.Nozzle.ProductFraction - Reached;
         values[JointRests] = phase.Joint == JointPhase.Slides ? y[StateLayout.SlideSpeed] : 1;
         y[p.FirstShare..p.FirstLayer].CopyTo(values[FirstShare..]);
     }
 
     public readonly void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian,
-        Span<double> timeSlope) => GapJacobian.Write(this, p, phase, t, y, slope, jacobian, timeSlope);
+        Span<double> timeSlope) => GapJacobian.Write(this, p, phase, t, y, jacobian, timeSlope);
 }

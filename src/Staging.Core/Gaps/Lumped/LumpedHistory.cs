@@ -13,7 +13,7 @@ internal sealed class LumpedHistory(GapParameters parameters, DenseTrack track, 
     {
         Span<double> y = stackalloc double[parameters.StateCount];
         track.At(time, y);
-        var now = new GapState(parameters, y);
+        var now = new LumpedView(parameters, y);
         return GapReading.Of(now, now.HeatingAt(time), ignition.SurfaceAt(time));
     }
 }

@@ -39,15 +39,15 @@ internal sealed class LumpedObserver(GapParameters p, DenseTrack track, Ignition
     /// <summary>Takes note of the extremes at a time; returns the pressure there [Pa].</summary>
     private double Look(in DenseStep step, double time)
     {
-        GapState now = StateAt(step, time);
-        ignition.Note(now.Pressure, now.DeadEnd.ProductFraction);
-        ignition.NoteFront(p.LastVent - now.Reach);
+        LumpedView now = StateAt(step, time);
+        ignition.Note(now.Pressure, now.Nozzle.ProductFraction);
+        ignition.NoteFront(now.FrontRemaining);
         return now.Pressure;
     }
 
-    private GapState StateAt(in DenseStep step, double time)
+    private LumpedView StateAt(in DenseStep step, double time)
     {
         step.At(time, y);
-        return new GapState(p, y);
+        return new LumpedView(p, y);
     }
 }

@@ -134,7 +134,7 @@ internal sealed class LumpedSolver
             default:
                 int at = p.FirstShare + fired.Index - GapSystem.FirstShare;
                 integrator.State[at] = 0;
-                if (at >= p.FirstWay && new GapState(p, integrator.State).HasFireAtNozzle)
+                if (at >= p.FirstWay && new LumpedView(p, integrator.State).HasFireAtNozzle)
                     events.Reach(GapEventKind.PiecesAtNozzle, fired.Time);
                 NoteSourceEnd();
                 return false;
@@ -143,7 +143,7 @@ internal sealed class LumpedSolver
 
     private void NoteSourceEnd()
     {
-        if (!events.SourceEnded && integrator.Time >= p.KnownSourceEnd && new GapState(p, integrator.State).IsBurnt)
+        if (!events.SourceEnded && integrator.Time >= p.KnownSourceEnd && new LumpedView(p, integrator.State).IsBurnt)
             events.EndSource(integrator.Time);
     }
 }

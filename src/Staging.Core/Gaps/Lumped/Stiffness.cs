@@ -1,4 +1,5 @@
 using Staging.Core.Discharge;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
@@ -63,7 +64,7 @@ internal static class Stiffness
     /// <summary>Fastest rate at which a pressure settles [1/s].</summary>
     private static double FastestRate(GapParameters p, ReadOnlySpan<double> y)
     {
-        var now = new GapState(p, y);
+        var now = new GapState<Real>(p, new StateVector<Real>(y));
         double vents = 0;
         foreach (VentParameters vent in p.Vents)
             vents += vent.Outlet.Size.Area;
@@ -83,6 +84,6 @@ internal static class Stiffness
         return most;
     }
 
-    private static double RateOf(in Zone zone, double area, double volume) =>
+    private static double RateOf(in Zone<Real> zone, double area, double volume) =>
         zone.Gamma * Math.Sqrt(zone.R * zone.Temperature) * RootSlope * area / volume;
 }

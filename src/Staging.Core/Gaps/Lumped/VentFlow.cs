@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>Flow through one vent; negative inwards.</summary>
@@ -6,4 +8,5 @@ namespace Staging.Core.Gaps;
 /// <param name="Fire">Mass from the gas before the nozzle, in which pieces burn [kg/s].</param>
 /// <param name="StreamVolume">Volume of the first two at the gap pressure [m3/s].</param>
 /// <param name="FireVolume">Volume of the last [m3/s].</param>
-internal readonly record struct VentFlow(double Hot, double Cold, double Fire, double StreamVolume, double FireVolume);
+internal readonly record struct VentFlow<T>(T Hot, T Cold, T Fire, T StreamVolume, T FireVolume)
+    where T : struct, IReal<T>;

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
@@ -112,7 +114,7 @@ internal sealed class DeadEndMixing
     /// </summary>
     private double Own(double density, double airDensity)
     {
-        JetShare = p.FreeLength > 0 ? FreeJet.Share(p.FreeLength, p.JetCore, density / airDensity) : 1;
+        JetShare = p.FreeLength > 0 ? FreeJet.Share<Real>(p.FreeLength, p.JetCore, density / airDensity) : 1;
         return JetShare < 1 ? JetShare * airDensity / (JetShare * airDensity + (1 - JetShare) * density) : 1;
     }
 

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>What the gap says of itself between two steps.</summary>
@@ -99,10 +101,10 @@ internal sealed partial class OneDimensionalGap
         }
     }
 
-    public Zone Nozzle => NozzleGas(out _);
+    public Zone<Real> Nozzle => NozzleGas(out _);
 
     /// <summary>The gas behind the nozzle plane, as one parcel, with its mean pressure.</summary>
-    private Zone NozzleGas(out double pressure)
+    private Zone<Real> NozzleGas(out double pressure)
     {
         TubeArrays a = Tube.Cells;
         var sum = default(Parcel);
@@ -115,7 +117,7 @@ internal sealed partial class OneDimensionalGap
             sum.Add(v * a.Products[i], v * (a.Density[i] - a.Products[i]), v * (a.Energy[i] - 0.5 * a.Momentum[i] * a.Velocity[i]));
         }
 
-        Zone zone = sum.Zone(p);
+        Zone<Real> zone = sum.Zone(p);
         pressure = zone.PressureVolume / volume;
         return zone;
     }

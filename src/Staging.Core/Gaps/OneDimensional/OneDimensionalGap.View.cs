@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
@@ -25,7 +27,7 @@ internal sealed partial class OneDimensionalGap
     /// <remarks>Now, with the jets of the last step.</remarks>
     public GrainHeating HeatingAt(double time)
     {
-        Zone nozzle = NozzleGas(out double pressure);
+        Zone<Real> nozzle = NozzleGas(out double pressure);
         var heating = new GrainHeating(nozzle, pressure, SpeedAtNozzle, p);
         var jet = new SourceJet(p, JointTravel);
         foreach (ChamberVessel chamber in chambers)

@@ -1,4 +1,5 @@
 using Staging.Core.Discharge;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps.OneDimensional;
 
@@ -176,7 +177,7 @@ internal sealed partial class OneDimensionalGap : IGapView
     {
         foreach (ChamberVessel chamber in chambers)
             chamber.Open(Time, step, p.Profile.FirstArea);
-        double open = JointMechanics.Annulus(p, JointTravel);
+        double open = JointMechanics.Annulus<Real>(p, JointTravel);
         annulus.Opening = new OrificeSize(open, Math.Sqrt(4 * open / Math.PI), 0);
     }
 

@@ -91,12 +91,12 @@ internal sealed class OneDimensionalSolver
     {
         if (gap.Tube.Steps + gap.Tube.Repeats >= options.MaxSteps)
             return Fail(SolverFailureKind.TooManySteps, $"All {options.MaxSteps} steps were used up at {gap.Time * 1e3:G4} ms.");
-        if (events.Joint == JointPhase.Held && joint.Acceleration(pressure, joint.Breakaway(gap.JointTravel) + gap.TapeHolds) > 0)
+        if (events.Joint == JointPhase.Held && joint.Acceleration<Real>(pressure, joint.Breakaway<Real>(gap.JointTravel) + gap.TapeHolds) > 0)
             events.Move(gap.Time);
 
         double until = Math.Min(Math.Min(ignition.Next, Math.Min(p.Horizon, events.Last)),
             profilesKept < profileTimes.Length ? profileTimes[profilesKept] : p.Horizon);
-        double acceleration = events.Joint == JointPhase.Held ? 0 : joint.Acceleration(pressure, joint.Friction(gap.JointTravel));
+        double acceleration = events.Joint == JointPhase.Held ? 0 : joint.Acceleration<Real>(pressure, joint.Friction<Real>(gap.JointTravel));
         bool taken = gap.Step(until, events.Joint, acceleration);
         if (!gap.HoldsGas)
             return Fail(SolverFailureKind.NonFiniteState, $"Tube, chamber or jacket has no finite density and pressure above zero any "

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>The tape over the seam: its layers, warmed by the gas before them, by the midpoint rule.</summary>
@@ -8,7 +10,7 @@ internal sealed class TapeFilm
 
     private readonly FilmParameters film;
     private readonly double[] half = new double[FilmParameters.Layers];
-    private readonly double[] slopes = new double[FilmParameters.Layers];
+    private readonly Real[] slopes = new Real[FilmParameters.Layers];
     private readonly double[] layers = new double[FilmParameters.Layers];
 
     public TapeFilm(FilmParameters film)
@@ -38,7 +40,7 @@ internal sealed class TapeFilm
     /// <summary>Adds the slopes at one state, times a time, to the layers.</summary>
     private void Step(double[] at, double h, double gas, double[] into)
     {
-        film.Slopes(at, gas, slopes);
+        film.Slopes<Real>(at, gas, slopes);
         for (int i = 0; i < into.Length; i++)
             into[i] = layers[i] + h * slopes[i];
     }

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
@@ -99,7 +101,7 @@ internal sealed class ThrownPieces
     }
 
     /// <summary>Rate at which the burnt share grows [1/s].</summary>
-    private double Rate(double pressure, double from) => pieces.Burning(pressure, from) / pieces.Mass;
+    private double Rate(double pressure, double from) => pieces.Burning<Real>(pressure, from) / pieces.Mass;
 
     /// <summary>Mean pressure over a flame once it has given a mass [kg] [Pa].</summary>
     private double PressureIn(in Flame flame, double given)

@@ -181,8 +181,8 @@ public sealed class FrontTravel
             run.Problem.Surroundings.Temperature.Kelvins);
         BoreProfile profile = run.Problem.Design.Tube.Profile;
         double stretch = Stretch(now), hot = now[GapChannel.HotTemperature];
-        return walls.Coefficient(hot, now.HotProducts)
-            * (profile.WallTo(now[GapChannel.Front] - stretch) + Math.PI * profile.FirstBore * stretch) * (hot - walls.Wall);
+        return walls.Coefficient<Real>(hot, now.HotProducts)
+            * (profile.WallTo<Real>(now[GapChannel.Front] - stretch) + Math.PI * profile.FirstBore * stretch) * (hot - walls.Wall);
     }
 
     /// <summary>gamma/(gamma - 1) p V (1 - Tw/T) of the gas behind the front [J].</summary>

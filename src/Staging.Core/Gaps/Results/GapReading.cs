@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
@@ -48,7 +49,7 @@ internal struct GapReading
     public static GapReading Of<TView>(in TView gap, in GrainHeating heating, double surface)
         where TView : IGapView, allows ref struct
     {
-        Zone nozzle = gap.Nozzle;
+        Zone<Real> nozzle = gap.Nozzle;
         return new GapReading(gap.JacketPressures, gap.HotProducts)
         {
             [GapChannel.GapPressure] = gap.Pressure,

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>What every model gives of a gap at one moment, in SI units.</summary>
@@ -22,7 +24,7 @@ internal interface IGapView
     double HotProducts { get; }
 
     /// <summary>The gas at the nozzle plane.</summary>
-    Zone Nozzle { get; }
+    Zone<Real> Nozzle { get; }
 
     /// <summary>Travel of the joint [m].</summary>
     double JointTravel { get; }

@@ -23,7 +23,7 @@ internal sealed class OutcomeDiagnosis(
 
     private double DepthInBores => p.DeadEndDepth / p.Bore;
 
-    private bool CrossesAsJet => p.FreeLength > 0 && FreeJet.Share(p.FreeLength, p.JetCore, HotJet) < 1;
+    private bool CrossesAsJet => p.FreeLength > 0 && FreeJet.Share<Real>(p.FreeLength, p.JetCore, HotJet) < 1;
 
     /// <summary>Some vent lies along more than a bore of the tube.</summary>
     private bool OpensEarly => p.Vents.Any(v => v.Spread > p.Bore);

@@ -1,4 +1,5 @@
 using Staging.Core.Discharge;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps;
 
@@ -54,12 +55,14 @@ internal sealed class ChamberParameters
     /// <summary>Diameter of the opening over that of the full one [-].</summary>
     /// <param name="sinceStart">Time since <see cref="Start"/> [s].</param>
     /// <param name="growth">Growth of the ring's burning sphere [m]; not used without a ring.</param>
-    public double Grown(double sinceStart, double growth)
+    public T Grown<T>(T sinceStart, T growth)
+        where T : struct, IReal<T>
     {
-        double atOnce = Math.Clamp(sinceStart / OpeningTime, 0, 1);
-        return Ring is null ? atOnce : Math.Max(Ring.AtOnce * atOnce, Ring.Hole.Opened(growth));
+        T atOnce = T.Clamp(sinceStart / OpeningTime, 0, 1);
+        return Ring is null ? atOnce : T.Max(Ring.AtOnce * atOnce, Ring.Hole.Opened(growth));
     }
 
     /// <summary>The same from a state vector.</summary>
-    public double Grown(double sinceStart, ReadOnlySpan<double> y) => Grown(sinceStart, Ring?.Growth(y[Ring.Left]) ?? 0);
+    public T Grown<T>(T sinceStart, StateVector<T> y)
+        where T : struct, IReal<T> => Grown(sinceStart, Ring is { } ring ? ring.Growth(y[ring.Left]) : 0);
 }

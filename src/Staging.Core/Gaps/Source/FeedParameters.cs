@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>A known flow into the tube at station 0: straight lines between points, nothing outside them.</summary>
@@ -16,9 +18,10 @@ internal sealed class FeedParameters(double[] time, double[] massFlow, double[] 
     }
 
     /// <summary>Mass flow [kg/s] and temperature [K] in a piece.</summary>
-    public (double MassFlow, double Temperature) At(int piece, double t)
+    public (T MassFlow, T Temperature) At<T>(int piece, T t)
+        where T : struct, IReal<T>
     {
-        double s = (t - time[piece]) / (time[piece + 1] - time[piece]);
+        T s = (t - time[piece]) / (time[piece + 1] - time[piece]);
         return (massFlow[piece] + s * (massFlow[piece + 1] - massFlow[piece]),
             temperature[piece] + s * (temperature[piece + 1] - temperature[piece]));
     }

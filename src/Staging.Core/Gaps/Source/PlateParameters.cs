@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>
@@ -11,5 +13,6 @@ namespace Staging.Core.Gaps;
 internal sealed record PlateParameters(double Mass, double ShareRate, double PressureExponent, int Unburnt)
 {
     /// <summary>Rate at which the burnt share grows at a pressure [Pa] [1/s].</summary>
-    public double Rate(double pressure) => ShareRate * Math.Pow(pressure / BurnRateLaw.ReferencePressure_Pa, PressureExponent);
+    public T Rate<T>(T pressure)
+        where T : struct, IReal<T> => ShareRate * T.Pow(pressure / BurnRateLaw.ReferencePressure_Pa, PressureExponent);
 }

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>Fragments that burn as a half-sine pulse.</summary>
@@ -6,7 +8,8 @@ namespace Staging.Core.Gaps;
 internal sealed record PulseParameters(double Mass, double Time)
 {
     /// <summary>Mass burnt per second, a time after the start [kg/s].</summary>
-    public double Rate(double t) => t < Time ? Mass * Math.PI / (2 * Time) * Math.Sin(Math.PI * t / Time) : 0;
+    public T Rate<T>(T t)
+        where T : struct, IReal<T> => t.Value < Time ? Mass * Math.PI / (2 * Time) * T.Sin(Math.PI * t / Time) : 0;
 
     /// <summary>Mass burnt between two times after the start [kg].</summary>
     public double Between(double from, double to) =>

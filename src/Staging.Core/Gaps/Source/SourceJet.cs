@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps;
 
 /// <summary>
@@ -68,5 +70,5 @@ internal readonly struct SourceJet(GapParameters p, double slide)
 
     /// <summary>Share of speed, excess temperature and products that a free jet keeps over the distance [-].</summary>
     private double Share(double diameter, double temperature, double R) =>
-        FreeJet.Share(distance / diameter, p.JetCore, p.Air.R * p.OutsideTemperature / (R * temperature));
+        FreeJet.Share<Real>(distance / diameter, p.JetCore, p.Air.R * p.OutsideTemperature / (R * temperature));
 }

@@ -1,4 +1,5 @@
 using Staging.Core.Gaps;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Tests.Gaps.BurnThrough;
 
@@ -17,16 +18,16 @@ public class GrowingHoleTests
         Assert.Equal(Math.Sqrt(Rc * Rc + R * R) - Rc, hole.End, 1e-15);
         for (double share = 0.01; share < 1; share += 0.07)
         {
-            double b = share * hole.End, opened = hole.Opened(b) * R;
+            double b = share * hole.End, opened = hole.Opened<Real>(b) * R;
             double area = 2 * Math.PI * Rc * b * (1 + b / (2 * Rc));
             Assert.InRange(Math.PI * opened * opened / area - 1, -1e-10, 1e-10);
             double wall = Math.Sqrt(Math.Max(0, (Rc + b) * (Rc + b) - R * R));
-            Assert.InRange(hole.Face(b) / (2 * Math.PI * (Rc + b) * (Rc - wall)) - 1, -1e-10, 1e-10);
+            Assert.InRange(hole.Face<Real>(b).Value / (2 * Math.PI * (Rc + b) * (Rc - wall)) - 1, -1e-10, 1e-10);
         }
 
-        Assert.Equal(1, hole.Opened(hole.End), 1e-12);
-        Assert.Equal(0, hole.Opened(0));
-        Assert.InRange(hole.Face(hole.End) / hole.Face(0), 0, 1e-10);
+        Assert.Equal(1, hole.Opened<Real>(hole.End), 1e-12);
+        Assert.Equal(0, hole.Opened<Real>(0));
+        Assert.InRange((hole.Face<Real>(hole.End) / hole.Face<Real>(0)).Value, 0, 1e-10);
     }
 
     [Theory]
@@ -66,7 +67,7 @@ public class GrowingHoleTests
         double last = 0;
         for (double share = 0; share <= 1.001; share += 0.01)
         {
-            double opened = hole.Opened(share * hole.End);
+            double opened = hole.Opened<Real>(share * hole.End);
             Assert.InRange(opened, last, 1);
             last = opened;
         }
@@ -79,7 +80,7 @@ public class GrowingHoleTests
         {
             double step = (kinks[k] - kinks[k - 1]) / steps;
             for (int i = 0; i < steps; i++)
-                sum += hole.Face(kinks[k - 1] + (i + 0.5) * step) * step;
+                sum += hole.Face<Real>(kinks[k - 1] + (i + 0.5) * step) * step;
         }
 
         return sum;

@@ -1,6 +1,7 @@
 using Staging.Core.Discharge;
-using Staging.Core.Gaps;
 using Staging.Core.Gaps.OneDimensional;
+using Staging.Core.Gaps;
+using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps.Jets;
@@ -27,8 +28,7 @@ public class JetExchangeTests
     {
         GapParameters p = GapToSi.ToSi(Open, stirred: true);
         double pressure = 1.5 * p.OutsidePressure;
-        double[] y = State(p, pressure, (0, p.OutsideTemperature), (1, Hot)), slope = new double[y.Length];
-        GapBalance.Write(p, new GapPhase(JointPhase.Held, 0, 1, 0), 0, y, 0, slope);
+        double[] y = State(p, pressure, (0, p.OutsideTemperature), (1, Hot)), slope = Bench.Slopes(p, y, feedPiece: 0);
         double exchanged = p.DeadEndExchange * 0.5 * Stirring(p, y), density = pressure / (p.Products.R * Hot);
         Assert.Equal(-exchanged * density, slope[StateLayout.DeadEnd], 1e-9 * exchanged * density);
     }
@@ -39,8 +39,7 @@ public class JetExchangeTests
     {
         GapParameters p = GapToSi.ToSi(Open, stirred: true);
         double pressure = 1.5 * p.OutsidePressure;
-        double[] y = State(p, pressure, (1, Hot), (0, p.OutsideTemperature)), slope = new double[y.Length];
-        GapBalance.Write(p, new GapPhase(JointPhase.Held, 0, 1, -1), 0, y, 0, slope);
+        double[] y = State(p, pressure, (1, Hot), (0, p.OutsideTemperature)), slope = Bench.Slopes(p, y);
         double light = pressure / (p.Products.R * Hot), air = pressure / (p.Air.R * p.OutsideTemperature);
         double share = 0.5 * Math.Sqrt(light / air), exchanged = p.DeadEndExchange * share * Stirring(p, y);
         double own = slope[StateLayout.DeadEnd], outside = (exchanged - own / light) * air;
@@ -103,7 +102,7 @@ public class JetExchangeTests
 
     /// <summary>Volume that leaves through the vents a second, times the share of its stirring at the nozzle plane [m3/s].</summary>
     private static double Stirring(GapParameters p, double[] y) =>
-        p.Vents.Sum(vent => vent.Stirring * new GapState(p, y).FlowOf(vent, p.Outside, p.OutsidePressure).StreamVolume);
+        p.Vents.Sum(vent => vent.Stirring * new GapState<Real>(p, new(y)).FlowOf(vent, p.Outside, p.OutsidePressure).StreamVolume);
 
     /// <summary>A state of the stirred model at one pressure: products [-] and temperature [K] of the stream and of the dead end.</summary>
     private static double[] State(GapParameters p, double pressure, (double Products, double Temperature) stream, (double Products, double Temperature) deadEnd)

@@ -1,6 +1,7 @@
 using Staging.Core.Discharge;
-using Staging.Core.Gaps;
 using Staging.Core.Gaps.OneDimensional;
+using Staging.Core.Gaps;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Tests.Gaps.Jets;
 
@@ -23,8 +24,7 @@ public class OutsideAirTests
         GapToSi.FirstState(p, y);
         foreach (int energy in (ReadOnlySpan<int>)[StateLayout.Hot + 2, StateLayout.Cold + 2, StateLayout.DeadEnd + 2])
             y[energy] *= 0.8;
-        var slope = new double[y.Length];
-        GapBalance.Write(p, new GapPhase(JointPhase.Held, 0, 1, -1), 0, y, 0, slope);
+        double[] slope = Bench.Slopes(p, y);
         Assert.InRange(slope[StateLayout.MassOut], double.NegativeInfinity, -1e-4);
         Assert.Equal(3.5 * p.Air.R * p.OutsideTemperature, slope[StateLayout.EnergyOut] / slope[StateLayout.MassOut], 1e-6);
     }

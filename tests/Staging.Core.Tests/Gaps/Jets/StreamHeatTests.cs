@@ -1,4 +1,5 @@
 using Staging.Core.Gaps;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Tests.Gaps.Jets;
 
@@ -30,6 +31,6 @@ public class StreamHeatTests
     {
         double R = products * Gap.Products.R + (1 - products) * Gap.Air.R, density = P / (R * T);
         double energy = density * (products * Gap.Products.Cv + (1 - products) * Gap.Air.Cv) * T;
-        return new GrainHeating(new Zone(density * products, density * (1 - products), energy, Gap.Products, Gap.Air), P, Speed, Gap);
+        return new GrainHeating(new Zone<Real>(density * products, density * (1 - products), energy, Gap.Products, Gap.Air), P, Speed, Gap);
     }
 }

@@ -2,6 +2,7 @@ using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
 using Staging.Core.Sizing;
+using Staging.Core.Solving;
 using Staging.Core.Studies;
 using Staging.Core.Tests.Plans;
 using UnitsNet;
@@ -73,9 +74,9 @@ public class LeakTests
         GapToSi.FirstState(p, y);
         for (int at = StateLayout.FirstParcel; at < StateLayout.FirstChamber; at += StateLayout.Parcel)
             y[at + 2] *= 1.4;
-        var now = new GapState(p, y);
+        var now = new GapState<Real>(p, new(y));
         double law = p.Law.MassFlux_kg_per_m2s(new OrificeConditions(now.Pressure, now.Cold.Temperature, p.OutsidePressure, p.Air.R, p.Air.Gamma, 5e-3, 0));
-        VentFlow flow = now.FlowOf(leak, p.Outside, p.OutsidePressure);
+        VentFlow<Real> flow = now.FlowOf(leak, p.Outside, p.OutsidePressure);
         Assert.Equal(20e-6 * law, flow.Hot + flow.Cold, 1e-12 * 20e-6 * law);
     }
 

@@ -1,5 +1,6 @@
-using Staging.Core.Gaps;
 using Staging.Core.Gaps.OneDimensional;
+using Staging.Core.Gaps;
+using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps.OneDimensional;
@@ -117,7 +118,7 @@ public class ResolvedPiecesTests
         PieceParameters pieces = GapToSi.ToSi(gap).Chambers[0].Pieces!;
         Assert.InRange(pieces.Kept, 0.01, 0.99);
         Assert.True(broken.RingMass > broken.PieceMass);
-        double before = pieces.Burning(1, 0) * pieces.FreshAt + pieces.Burning(1, 1) * (pieces.LostAt - pieces.FreshAt);
+        double before = pieces.Burning<Real>(1, 0) * pieces.FreshAt + pieces.Burning<Real>(1, 1) * (pieces.LostAt - pieces.FreshAt);
         Assert.True(pieces.FreshAt < pieces.LostAt && before < pieces.Mass, "some are left to be lost");
         GapRun run = gap.Solve(Coarse);
         run.Closes();

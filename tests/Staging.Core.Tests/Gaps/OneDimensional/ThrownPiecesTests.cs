@@ -1,5 +1,6 @@
-using Staging.Core.Gaps;
 using Staging.Core.Gaps.OneDimensional;
+using Staging.Core.Gaps;
+using Staging.Core.Solving;
 using Staging.Core.Tests.Convergence;
 
 namespace Staging.Core.Tests.Gaps.OneDimensional;
@@ -88,7 +89,7 @@ public class ThrownPiecesTests
     {
         const double size = 0.006;
         var tube = new ThrownTube(200, speed: 0, exponent: 0, freshAt: 0);
-        double time = 1e-6, given = time * tube.Parameters.Burning(1, 0);
+        double time = 1e-6, given = time * tube.Parameters.Burning<Real>(1, 0);
         tube.RunTo(time, courant: 0.9);
         TubeArrays a = tube.Tube.Cells;
         Assert.Equal(given, tube.Given, 1e-12 * given);

@@ -1,5 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Tests.Gaps.Results;
 
@@ -16,11 +17,11 @@ public class EmptiedParcelTests
     [InlineData(0, 0, 0)]
     public void Nothing_flows_out_of_rounding(double products, double air, double energy)
     {
-        var left = new Zone(products, air, energy, P.Products, P.Air);
+        var left = new Zone<Real>(products, air, energy, P.Products, P.Air);
         var size = new OrificeSize(1e-5, 3.57e-3, 5e-4);
-        Assert.Equal(0, GapState.Flow(P.Law, size, 1, left, 1.2e5, P.Outside, 1e5));
-        Assert.Equal(0, GapState.Flow(P.Law, size, 1, P.Outside, 1e5, left, 1.2e5));
+        Assert.Equal(0, GapState<Real>.Flow(P.Law, size, 1, left, 1.2e5, P.Outside, 1e5));
+        Assert.Equal(0, GapState<Real>.Flow(P.Law, size, 1, P.Outside, 1e5, left, 1.2e5));
         // Into it the other gas flows as it would anywhere.
-        Assert.Equal(-GapState.Flow(P.Law, size, 1, P.Outside, 1e5, P.Outside, 0.9e5), GapState.Flow(P.Law, size, 1, left, 0.9e5, P.Outside, 1e5));
+        Assert.Equal(-GapState<Real>.Flow(P.Law, size, 1, P.Outside, 1e5, P.Outside, 0.9e5), GapState<Real>.Flow(P.Law, size, 1, left, 0.9e5, P.Outside, 1e5));
     }
 }

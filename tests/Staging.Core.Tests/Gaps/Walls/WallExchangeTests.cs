@@ -1,4 +1,5 @@
 using Staging.Core.Gaps;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Tests.Gaps.Walls;
 
@@ -12,12 +13,12 @@ public class WallExchangeTests
     {
         var walls = new WallExchange(0, 0.5, 288);
         double flux = 0.5 * Sigma * (Math.Pow(1600, 4) - Math.Pow(288, 4));
-        Assert.Equal(flux, walls.Coefficient(1600, 1) * (1600 - 288), 1e-9 * flux);
-        Assert.Equal(0.3 * flux, walls.Coefficient(1600, 0.3) * (1600 - 288), 1e-9 * flux);
-        Assert.Equal(0, walls.Coefficient(1600, 0));
+        Assert.Equal(flux, walls.Coefficient<Real>(1600, 1).Value * (1600 - 288), 1e-9 * flux);
+        Assert.Equal(0.3 * flux, walls.Coefficient<Real>(1600, 0.3).Value * (1600 - 288), 1e-9 * flux);
+        Assert.Equal(0, walls.Coefficient<Real>(1600, 0).Value);
 
         // As much again as the wall takes by convection: 57 to 255 W/(m2 K) over the judged range of emissivities.
-        Assert.Equal(141.5, walls.Coefficient(1600, 1), 0.05);
+        Assert.Equal(141.5, walls.Coefficient<Real>(1600, 1).Value, 0.05);
     }
 
     [Fact]
@@ -26,7 +27,7 @@ public class WallExchangeTests
         var walls = new WallExchange(213.7, 0, 288.15);
         foreach (double T in (ReadOnlySpan<double>)[100, 288.15, 333.3, 1911.7])
         {
-            Assert.Equal(213.7, walls.Coefficient(T, 0.77));
+            Assert.Equal(213.7, walls.Coefficient<Real>(T, 0.77).Value);
             double x = 3e-4 * 213.7 * 0.02 / 0.7;
             Assert.Equal(1 - 1 / (1 + x + 0.5 * x * x), walls.ShareLost(3e-4, 0.02, 0.7, T, 0.77));
         }

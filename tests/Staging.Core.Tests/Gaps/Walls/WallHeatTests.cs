@@ -51,8 +51,7 @@ public class WallHeatTests
         Fill(StateLayout.DeadEnd, p.DeadEndVolume, warm == "dead end");
         Fill(p.Jackets[0].At, p.Jackets[0].Volume, warm == "jacket");
 
-        var slope = new double[y.Length];
-        GapBalance.Write(p, new GapPhase(JointPhase.Held, 0, 1, -1), 0, y, 0, slope);
+        double[] slope = Bench.Slopes(p, y);
         double wall = warm switch
         {
             "hot" => Math.PI * bore * (stirred ? p.LastVent : reach),

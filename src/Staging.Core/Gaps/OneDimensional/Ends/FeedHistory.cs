@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
@@ -28,9 +30,9 @@ internal sealed class FeedHistory(FeedParameters feed, double heatCapacity)
         for (int piece = 0; piece + 1 < times.Length && times[piece] < time; piece++)
         {
             double from = times[piece], to = Math.Min(time, times[piece + 1]);
-            (double m0, double T0) = feed.At(piece, from);
-            (double m1, double T1) = feed.At(piece, 0.5 * (from + to));
-            (double m2, double T2) = feed.At(piece, to);
+            (double m0, double T0) = feed.At<Real>(piece, from);
+            (double m1, double T1) = feed.At<Real>(piece, 0.5 * (from + to));
+            (double m2, double T2) = feed.At<Real>(piece, to);
             mass += (to - from) / 6 * (m0 + 4 * m1 + m2);
             energy += (to - from) / 6 * heatCapacity * (m0 * T0 + 4 * m1 * T1 + m2 * T2);
         }

@@ -1,5 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gases;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps.OneDimensional;
 
@@ -42,7 +43,7 @@ internal sealed class ChamberVessel
     /// <summary>Time in which sound would sweep the chamber's volume through an area [m2] [s].</summary>
     public double SweepTime(double area)
     {
-        Zone zone = gas.Zone(p);
+        Zone<Real> zone = gas.Zone(p);
         return c.Volume / (area * Math.Sqrt(zone.Gamma * zone.R * zone.Temperature));
     }
 
@@ -73,11 +74,11 @@ internal sealed class ChamberVessel
     {
         Mouth.Begin(Pressure, c.Volume, step);
         double middle = time + 0.5 * step, ahead = area * 0.5 * step;
-        double grown = c.Grown(SinceStart(middle), c.Ring?.Growth(left) ?? 0);
+        double grown = c.Grown<Real>(SinceStart(middle), c.Ring?.Growth<Real>(left) ?? 0.0);
         Mouth.Opening = new OrificeSize(c.Opening.Area * grown * grown, c.Opening.Diameter * grown, c.Opening.Thickness);
         Parcel half = gas;
         Take(ref half, ahead);
-        Zone zone = half.Zone(p);
+        Zone<Real> zone = half.Zone(p);
         Mouth.Chamber = new OrificeSide(zone.PressureVolume / c.Volume, zone.Temperature, new GasConstants(zone.R, zone.Gamma));
         Mouth.Fraction = zone.ProductFraction;
     }
@@ -113,10 +114,10 @@ internal sealed class ChamberVessel
     private double Rate(in Parcel at)
     {
         double pressure = at.Zone(p).PressureVolume / c.Volume;
-        return c.Ring is { } ring ? ring.Speed(pressure) / ring.Hole.End : c.Plates!.Rate(pressure);
+        return c.Ring is { } ring ? ring.Speed<Real>(pressure) / ring.Hole.End : c.Plates!.Rate<Real>(pressure);
     }
 
     /// <summary>Mass of what is left of plates or ring at a share [kg].</summary>
     private double MassOf(double share) =>
-        c.Ring is { } ring ? ring.Density * ring.Hole.VolumeAt(ring.Growth(share)) : c.Plates!.Mass * share;
+        c.Ring is { } ring ? ring.Density * ring.Hole.VolumeAt(ring.Growth<Real>(share)) : c.Plates!.Mass * share;
 }

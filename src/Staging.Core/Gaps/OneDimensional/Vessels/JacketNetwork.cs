@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
@@ -163,7 +165,7 @@ internal sealed class JacketNetwork
         for (int j = 0; j < p.Jackets.Length; j++)
         {
             ref Parcel jacket = ref network.Gas[cells.Length + j];
-            Zone zone = jacket.Zone(p);
+            Zone<Real> zone = jacket.Zone(p);
             double capacity = zone.Mass * zone.Cv;
             double share = p.Walls.ShareLost(time, p.Jackets[j].Wall, capacity, zone.Temperature, zone.ProductFraction);
             double loss = capacity * (zone.Temperature - p.OutsideTemperature) * share;

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
@@ -20,7 +22,7 @@ internal struct Parcel(double products, double air, double energy)
     /// <summary>Whether neither products nor air are below zero but for round-off.</summary>
     public readonly bool IsMixture => Math.Min(Products, Air) >= -RoundOff * Mass;
 
-    public readonly Zone Zone(GapParameters p) => new(Products, Air, Energy, p.Products, p.Air);
+    public readonly Zone<Real> Zone(GapParameters p) => new(Products, Air, Energy, p.Products, p.Air);
 
     public void Add(double products, double air, double energy)
     {

@@ -1,3 +1,5 @@
+using Staging.Core.Solving;
+
 namespace Staging.Core.Gaps.OneDimensional;
 
 /// <summary>
@@ -30,7 +32,7 @@ internal sealed class VesselNetwork
     private readonly VesselRelaxation relaxation;
     private readonly Parcel[] half;
     private readonly Parcel[] whole;
-    private readonly Zone[] zones;
+    private readonly Zone<Real>[] zones;
     private readonly double[] pressures;
     private readonly double[] rates;
     private readonly double[] flows;
@@ -53,7 +55,7 @@ internal sealed class VesselNetwork
         relaxation = new VesselRelaxation(p, Volumes, Speeds, links);
         half = new Parcel[count];
         whole = new Parcel[count];
-        zones = new Zone[count];
+        zones = new Zone<Real>[count];
         pressures = new double[count];
         rates = new double[count];
         flows = new double[links.Length];
@@ -169,16 +171,16 @@ internal sealed class VesselNetwork
         {
             ref readonly HoleLink link = ref links[l];
             bool outside = link.To < 0;
-            ref readonly Zone one = ref zones[link.From];
-            Zone two = outside ? p.Outside : zones[link.To];
+            ref readonly Zone<Real> one = ref zones[link.From];
+            Zone<Real> two = outside ? p.Outside : zones[link.To];
             double at = pressures[link.From], other = outside ? link.Behind : pressures[link.To], over = Math.Abs(at - other);
-            flows[l] = over <= Settled * other ? 0 : GapState.Flow(p.Law, link.Size, 1, one, at, two, other);
+            flows[l] = over <= Settled * other ? 0 : GapState<Real>.Flow(p.Law, link.Size, 1, one, at, two, other);
             if (flows[l] == 0)
                 continue;
             double m = Math.Abs(flows[l]), brought = Upstream(l).Enthalpy;
-            rates[link.From] += m * Math.Max(one.GammaMinusOne * brought / (Volumes[link.From] * over), 1 / one.Mass);
+            rates[link.From] += m * Math.Max(one.GammaMinusOne * brought / (Volumes[link.From] * over), 1.0 / one.Mass);
             if (!outside)
-                rates[link.To] += m * Math.Max(two.GammaMinusOne * brought / (Volumes[link.To] * over), 1 / two.Mass);
+                rates[link.To] += m * Math.Max(two.GammaMinusOne * brought / (Volumes[link.To] * over), 1.0 / two.Mass);
         }
 
         double fastest = 0;
@@ -196,7 +198,7 @@ internal sealed class VesselNetwork
             double m = h * flows[l];
             if (m == 0)
                 continue;
-            Zone upstream = Upstream(l);
+            Zone<Real> upstream = Upstream(l);
             double products = m * upstream.ProductFraction, energy = m * upstream.Enthalpy;
             state[link.From].Add(-products, products - m, -energy);
             if (link.To >= 0)
@@ -212,13 +214,13 @@ internal sealed class VesselNetwork
             double m = h * flows[l];
             if (m == 0)
                 continue;
-            Zone upstream = Upstream(l);
+            Zone<Real> upstream = Upstream(l);
             passed[l] += new HoleFlow(
                 Math.Max(m, 0), m, m * (upstream.Enthalpy + Kinetic(l)), m * upstream.R * upstream.Temperature / pressures[links[l].From]);
         }
     }
 
-    private Zone Upstream(int l) => flows[l] > 0 ? zones[links[l].From] : links[l].To < 0 ? p.Outside : zones[links[l].To];
+    private Zone<Real> Upstream(int l) => flows[l] > 0 ? zones[links[l].From] : links[l].To < 0 ? p.Outside : zones[links[l].To];
 
     /// <summary>Kinetic energy that a flow takes along [J/kg].</summary>
     private double Kinetic(int l) => flows[l] > 0 ? 0.5 * Speeds[links[l].From] * Speeds[links[l].From] : 0;

@@ -28,7 +28,7 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
 
     private readonly int n = volumes.Length;
     private readonly Parcel[] mixed = new Parcel[volumes.Length];
-    private readonly Zone[] zones = new Zone[volumes.Length];
+    private readonly Zone<Real>[] zones = new Zone<Real>[volumes.Length];
     private readonly double[] pressures = new double[volumes.Length];
     private readonly double[] gains = new double[volumes.Length];
     private readonly double[] matrix = new double[volumes.Length * volumes.Length];
@@ -89,10 +89,10 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
             ref readonly HoleLink link = ref links[l];
             int i = link.From, j = link.To;
             double at = pressures[i], other = j < 0 ? link.Behind : pressures[j];
-            ref readonly Zone one = ref zones[i];
-            Zone two = j < 0 ? p.Outside : zones[j];
+            ref readonly Zone<Real> one = ref zones[i];
+            Zone<Real> two = j < 0 ? p.Outside : zones[j];
             double min = ShortestChord * other, seen = Math.Abs(at - other) < min ? other + min : at;
-            chords[l] = time * GapState.Flow(p.Law, link.Size, 1, one, seen, two, other) / (seen - other);
+            chords[l] = time * GapState<Real>.Flow(p.Law, link.Size, 1, one, seen, two, other) / (seen - other);
 
             double brought = chords[l] * (at > other ? one.Enthalpy + Kinetic(i) : two.Enthalpy),
                 taken = chords[l] * (at > other ? one.Enthalpy : two.Enthalpy);
@@ -142,7 +142,7 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
     private void Give(int i, double energy, double conducted)
     {
         Parcel all = mixed[i];
-        Zone mixture = all.Zone(p);
+        Zone<Real> mixture = all.Zone(p);
         double spare = all.Energy - energy;
         if (!(spare > 0 && conducted > 0))
         {

@@ -1,5 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gases;
+using Staging.Core.Solving;
 
 namespace Staging.Core.Gaps.OneDimensional;
 
@@ -35,7 +36,7 @@ internal static class VesselVent
         double left = time;
         while (left > 0)
         {
-            Zone zone = parcel.Zone(p);
+            Zone<Real> zone = parcel.Zone(p);
             double pressure = zone.PressureVolume / volume, over = Math.Abs(pressure - behind);
             double flow = OrificeKernel.SignedMassFlow(law, size, Side(zone, pressure), outside);
             if (flow == 0 || over <= Settled * behind)
@@ -45,13 +46,13 @@ internal static class VesselVent
             double swelling = flow > 0
                 ? zone.Gamma * pressure / zone.DensityAt(pressure)
                 : zone.GammaMinusOne * p.Air.Cp * p.OutsideTemperature;
-            double rate = Math.Abs(flow) * Math.Max(swelling / (volume * over), 1 / zone.Mass);
+            double rate = Math.Abs(flow) * Math.Max(swelling / (volume * over), 1.0 / zone.Mass);
             double h = Math.Min(left, SubstepShare / rate);
 
             // Midpoint: the state after half a substep gives the flow and the enthalpy of the whole.
             Parcel half = parcel;
             Move(ref half, zone, 0.5 * h * flow, p);
-            Zone middle = half.Zone(p);
+            Zone<Real> middle = half.Zone(p);
             double at = middle.PressureVolume / volume;
             double m = h * OrificeKernel.SignedMassFlow(law, size, Side(middle, at), outside);
             double enthalpy = Move(ref parcel, middle, m, p);
@@ -67,15 +68,15 @@ internal static class VesselVent
     /// <summary>
     /// Takes m kg of a zone's gas out, or lets -m kg of outside air in; returns the enthalpy that left.
     /// </summary>
-    private static double Move(ref Parcel parcel, in Zone zone, double m, GapParameters p)
+    private static double Move(ref Parcel parcel, in Zone<Real> zone, double m, GapParameters p)
     {
         double enthalpy = m * (m > 0 ? zone.Enthalpy : p.Air.Cp * p.OutsideTemperature);
         if (m > 0)
-            parcel.Add(-m * zone.ProductFraction, -m * (1 - zone.ProductFraction), -enthalpy);
+            parcel.Add(-m * zone.ProductFraction, -m * (1.0 - zone.ProductFraction), -enthalpy);
         else
             parcel.Add(0, -m, -enthalpy);
         return enthalpy;
     }
 
-    private static OrificeSide Side(in Zone zone, double pressure) => new(pressure, zone.Temperature, new GasConstants(zone.R, zone.Gamma));
+    private static OrificeSide Side(in Zone<Real> zone, double pressure) => new(pressure, zone.Temperature, new GasConstants(zone.R, zone.Gamma));
 }
