@@ -15,6 +15,12 @@ internal interface IOdeSystem
     /// <summary>Number of states.</summary>
     int Dimension { get; }
 
+    /// <summary>
+    /// Number of leading states on which nothing depends: integrals along the way, which an implicit step takes without
+    /// solving for them. Used where <see cref="HasJacobian"/> says so.
+    /// </summary>
+    int Integrals => 0;
+
     /// <summary>Number of event functions; zero where nothing is watched.</summary>
     int EventCount { get; }
 

@@ -37,7 +37,7 @@ internal static class GapJacobian
     public static int Passes(GapParameters p, in GapPhase phase) => (p.FirstLayer - FirstVariable(phase)) / Dual.Places + 1;
 
     /// <summary>Nothing depends on the totals, nor on the joint while it rests.</summary>
-    private static int FirstVariable(in GapPhase phase) => phase.Moves ? StateLayout.Slide : StateLayout.FirstParcel;
+    public static int FirstVariable(in GapPhase phase) => phase.Moves ? StateLayout.Slide : StateLayout.FirstParcel;
 
     /// <summary>Layers of tape follow the gas and each other evenly, and nothing follows them.</summary>
     private static void Layers(FilmParameters film, int first, int n, Span<double> jacobian)

@@ -31,24 +31,24 @@ internal readonly ref struct GapState<T>
     }
 
     /// <summary>Products behind the front; in the stirred model everything up to the last vent.</summary>
-    public Zone<T> Hot { get; }
+    public readonly Zone<T> Hot;
 
     /// <summary>Air ahead of the front; empty in the stirred model.</summary>
-    public Zone<T> Cold { get; }
+    public readonly Zone<T> Cold;
 
-    public Zone<T> DeadEnd { get; }
+    public readonly Zone<T> DeadEnd;
 
     /// <summary>Still air outside.</summary>
-    public Zone<T> Outside { get; }
+    public readonly Zone<T> Outside;
 
     /// <summary>The common pressure of tube and dead end [Pa].</summary>
-    public T Pressure { get; }
+    public readonly T Pressure;
 
     /// <summary>Lengthening of the tube by the sliding joint, as bore length [m].</summary>
-    public T Stretch { get; }
+    public readonly T Stretch;
 
     /// <summary>The front on the stations of the tube, which leave the joint with the forward body [m].</summary>
-    public T Reach { get; }
+    public readonly T Reach;
 
     /// <summary>
     /// Share of the area of the last vents, and of what stirs the dead end, that draws from the hot parcel [-].

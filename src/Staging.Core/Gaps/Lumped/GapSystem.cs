@@ -33,6 +33,8 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
 
     public readonly int Dimension => p.StateCount;
 
+    public readonly int Integrals => GapJacobian.FirstVariable(phase);
+
     public readonly int EventCount => FirstShare + p.FirstLayer - p.FirstShare;
 
     public readonly EventRule Rule(int index) => index switch

@@ -38,25 +38,25 @@ internal readonly struct Zone<T>
         PressureVolume = 0;
     }
 
-    public T Mass { get; }
+    public readonly T Mass;
 
     /// <summary>Mass fraction of products [-].</summary>
-    public T ProductFraction { get; }
+    public readonly T ProductFraction;
 
     /// <summary>Specific gas constant, by mass fraction [J/(kg K)].</summary>
-    public T R { get; }
+    public readonly T R;
 
     /// <summary>Heat capacity at constant volume, by mass fraction [J/(kg K)].</summary>
-    public T Cv { get; }
+    public readonly T Cv;
 
-    public T GammaMinusOne { get; }
+    public readonly T GammaMinusOne;
 
     public T Gamma => 1 + GammaMinusOne;
 
-    public T Temperature { get; }
+    public readonly T Temperature;
 
     /// <summary>Pressure times volume [J].</summary>
-    public T PressureVolume { get; }
+    public readonly T PressureVolume;
 
     /// <summary>Specific enthalpy [J/kg], zero at 0 K.</summary>
     public T Enthalpy => (Cv + R) * Temperature;

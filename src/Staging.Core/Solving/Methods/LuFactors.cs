@@ -74,12 +74,19 @@ internal static class LuFactors
 
         ref double first = ref MemoryMarshal.GetReference(a), x = ref MemoryMarshal.GetReference(b);
         for (int j = 0; j < n; j++)
-            Subtract(ref Unsafe.Add(ref x, j + 1), Unsafe.Add(ref x, j), ref Unsafe.Add(ref first, j * n + j + 1), n - j - 1);
+        {
+            ref double column = ref Unsafe.Add(ref first, j * n);
+            double value = Unsafe.Add(ref x, j);
+            for (int i = j + 1; i < n; i++)
+                Unsafe.Add(ref x, i) -= value * Unsafe.Add(ref column, i);
+        }
+
         for (int j = n - 1; j >= 0; j--)
         {
             ref double column = ref Unsafe.Add(ref first, j * n);
             double value = Unsafe.Add(ref x, j) *= Unsafe.Add(ref column, j);
-            Subtract(ref x, value, ref column, j);
+            for (int i = 0; i < j; i++)
+                Unsafe.Add(ref x, i) -= value * Unsafe.Add(ref column, i);
         }
     }
 

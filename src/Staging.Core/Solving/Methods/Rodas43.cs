@@ -26,6 +26,7 @@ internal struct Rodas43 : IOneStepMethod
     private double[] moved;
     private double[] movedSlope;
     private int n;
+    private int integrals;
     private bool slopeKnown;
     private bool linearised;
 
@@ -119,6 +120,7 @@ internal struct Rodas43 : IOneStepMethod
     {
         if (!linearised)
             Linearise(ref system, t, h, y, ref work);
+        integrals = TSystem.HasJacobian ? system.Integrals : 0;
         if (!FactoriseFor(h, ref work))
         {
             yNew.Fill(double.NaN);
@@ -142,7 +144,7 @@ internal struct Rodas43 : IOneStepMethod
             double d = TimeWeights[stage] * h;
             for (int i = 0; i < u.Length; i++)
                 u[i] = f[i] + d * timeSlope[i];
-            LuFactors.Solve(matrix, pivots, u);
+            SolveFor(h, u);
             row += stage;
         }
 
@@ -201,15 +203,39 @@ internal struct Rodas43 : IOneStepMethod
         linearised = true;
     }
 
-    /// <summary>Factorises I/(gamma h) - J.</summary>
+    /// <summary>Factorises I/(gamma h) - J for the states behind the integrals.</summary>
     private readonly bool FactoriseFor(double h, ref SolverWork work)
     {
         double diagonal = 1 / (Gamma * h);
-        for (int i = 0; i < matrix.Length; i++)
-            matrix[i] = -jacobian[i];
-        for (int i = 0; i < n; i++)
-            matrix[i * n + i] += diagonal;
+        int m = n - integrals;
+        for (int i = 0; i < m; i++)
+        {
+            Span<double> row = matrix.AsSpan(i * m, m);
+            ReadOnlySpan<double> derivatives = jacobian.AsSpan((integrals + i) * n + integrals, m);
+            for (int j = 0; j < row.Length; j++)
+                row[j] = -derivatives[j];
+            row[i] += diagonal;
+        }
+
         work = work with { Factorisations = work.Factorisations + 1 };
-        return LuFactors.Factorise(matrix, pivots);
+        return LuFactors.Factorise(matrix.AsSpan(0, m * m), pivots.AsSpan(0, m));
+    }
+
+    /// <summary>
+    /// Solves for one stage: first for what is coupled, then each integral from it, u(i) = gamma h (b(i) + J(i) u).
+    /// </summary>
+    private readonly void SolveFor(double h, Span<double> u)
+    {
+        int m = n - integrals;
+        Span<double> coupled = u[integrals..];
+        LuFactors.Solve(matrix.AsSpan(0, m * m), pivots.AsSpan(0, m), coupled);
+        for (int i = 0; i < integrals; i++)
+        {
+            double sum = u[i];
+            ReadOnlySpan<double> row = jacobian.AsSpan(i * n + integrals, m);
+            for (int j = 0; j < row.Length; j++)
+                sum += row[j] * coupled[j];
+            u[i] = Gamma * h * sum;
+        }
     }
 }
