@@ -14,6 +14,9 @@ internal static class GapToSi
     /// </summary>
     private const double ShortestFreeLength = 0.3;
 
+    /// <summary>Contents of a parcel that its errors are measured by at most [-]; a judgement.</summary>
+    private const double Hundredfold = 100;
+
     public static GapParameters ToSi(GapProblem problem, bool stirred = false)
     {
         GapDesign design = problem.Design;
@@ -56,7 +59,8 @@ internal static class GapToSi
             TubeVolume = profile.VolumeTo(last),
             DeadEndDepth = length - deadEnd,
             DeadEndVolume = profile.VolumeTo(length) - profile.VolumeTo(deadEnd) + recess,
-            DeadEndWall = profile.WallTo<Real>(length) - profile.WallTo<Real>(deadEnd) + 4 * recess / endBore + Math.PI / 4 * endBore * endBore,
+            DeadEndWall = profile.WallTo<Real>(length) - profile.WallTo<Real>(deadEnd) + 4 * recess / endBore
+                + Math.PI / 4 * endBore * endBore,
             DeadEndExchange = closures.DeadEndExchange,
             FreeLength = free > ShortestFreeLength * closures.FreeJetCoreInBores ? free : 0,
             JetCore = closures.FreeJetCoreInBores,
@@ -127,24 +131,37 @@ internal static class GapToSi
     /// Natural size of each state: the air and the energy that the gap holds at rest, the engaged length, a few metres
     /// per second.
     /// </summary>
+    /// <remarks>
+    /// A parcel smaller than a hundredth of the gap is measured by a hundred times its own volume: by that of the gap a
+    /// small jacket might err by as much as it holds.
+    /// </remarks>
     public static double[] Scales(GapParameters p)
     {
+        double mass = p.OutsidePressure / (p.Air.R * p.OutsideTemperature), energy = p.OutsidePressure / (p.Air.Gamma - 1);
         double volume = p.TubeVolume + p.DeadEndVolume;
-        double mass = p.OutsidePressure * volume / (p.Air.R * p.OutsideTemperature);
-        double energy = p.OutsidePressure * volume / (p.Air.Gamma - 1);
         double burnt = p.Chambers.Sum(c => c.Unburnt), heat = p.Chambers.Sum(c => c.Unburnt * p.Products.Cp * c.FlameTemperature);
         var scales = new double[p.StateCount];
         Array.Fill(scales, 1);
-        for (int at = StateLayout.FirstParcel; at < p.FirstShare; at += StateLayout.Parcel)
-            ((ReadOnlySpan<double>)[mass, mass, energy]).CopyTo(scales.AsSpan(at));
+        Parcel(StateLayout.Hot, p.TubeVolume);
+        Parcel(StateLayout.Cold, p.TubeVolume);
+        Parcel(StateLayout.DeadEnd, p.DeadEndVolume);
+        foreach (ChamberParameters chamber in p.Chambers)
+            Parcel(chamber.At, chamber.Volume);
+        foreach (JacketParameters jacket in p.Jackets)
+            Parcel(jacket.At, jacket.Volume);
         scales[StateLayout.Slide] = p.Engagement;
-        scales[StateLayout.SlideSpeed] = 1;
-        scales[StateLayout.Burnt] = Math.Max(burnt, mass);
-        scales[StateLayout.MassOut] = Math.Max(burnt, mass);
-        scales[StateLayout.BurntEnergy] = energy + heat;
-        scales[StateLayout.EnergyOut] = energy + heat;
+        scales[StateLayout.Burnt] = Math.Max(burnt, mass * volume);
+        scales[StateLayout.MassOut] = Math.Max(burnt, mass * volume);
+        scales[StateLayout.BurntEnergy] = energy * volume + heat;
+        scales[StateLayout.EnergyOut] = energy * volume + heat;
         scales.AsSpan(p.FirstLayer).Fill(p.OutsideTemperature);
         return scales;
+
+        void Parcel(int at, double held)
+        {
+            double size = Math.Min(volume, Hundredfold * held);
+            ((ReadOnlySpan<double>)[mass * size, mass * size, energy * size]).CopyTo(scales.AsSpan(at));
+        }
     }
 
     private static void Fill(Span<double> zone, in GasConstants gas, double pressure, double temperature, double volume, bool isAir)

@@ -46,7 +46,7 @@ internal sealed class GapSubject : ISubject
         3 => new SolverOptions
         {
             RelativeTolerance = d.Number("solver.relative", new(1e-6, 1e-8, 1e-4, 1e-13, 1e-2)),
-            ScaledAbsoluteTolerance = d.Number("solver.absolute", new(1e-8, 1e-10, 1e-6, 1e-16, 1e-2)),
+            ScaledAbsoluteTolerance = d.Number("solver.absolute", new(1e-8, 1e-10, 1e-6, 1e-16, 1e-3)),
             EventScanParts = d.Count("solver.scan", new(4, 2, 8, 1, 100)),
             EventTimeTolerance = Duration.FromSeconds(d.Number("solver.event", new(1e-9, 1e-10, 1e-7, 1e-12, 1e-3))),
             LongestStep = Duration.FromSeconds(d.Number("solver.longest", new(1, 1e-3, 1, 1e-6, 3600))),

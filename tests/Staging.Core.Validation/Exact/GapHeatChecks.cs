@@ -1,5 +1,6 @@
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
+using Staging.Core.Solving;
 using static Staging.Core.Validation.GapCheck;
 
 namespace Staging.Core.Validation.Exact;
@@ -34,7 +35,7 @@ public class GapHeatChecks
     {
         GapParameters p = GapToSi.ToSi(StartingGaps.Bore18mm);
         double d = p.Grain.ThroatDiameter, density = 101_325 / (p.Air.R * temperature), heat = p.Air.Cp;
-        var air = new Zone(0, density, density * p.Air.Cv * temperature, p.Products, p.Air);
+        var air = new Zone<Real>(0, density, density * p.Air.Cv * temperature, p.Products, p.Air);
         double viscosity = AirTransport.Viscosity(temperature), conductivity = viscosity * heat / 0.7;
         double ours = new GrainHeating(air, 101_325, speed, p).Convective * d / conductivity / Math.Sqrt(density * speed * d / viscosity);
         Verify($"Nu/sqrt(Re) before a throat, air of {temperature} K at {speed} m/s, Pr 0.7", "-", 0.66538, ours,
@@ -56,6 +57,6 @@ public class GapHeatChecks
     [InlineData(30)]
     public void What_is_left_of_a_free_jet(double diameters) =>
         Verify($"speed on the axis of a round jet of air after {diameters} diameters, over that of the nozzle", "-", 5.9 / diameters,
-            FreeJet.Share(diameters, MixingAndHeat.Judged.FreeJetCoreInBores, 1),
+            FreeJet.Share<Real>(diameters, MixingAndHeat.Judged.FreeJetCoreInBores, 1),
             Tolerance.Relative(0.1, "the judged constant 5.5 stands for speed and temperature, and temperature falls faster: 5.0 to 6.2"), RoundJet);
 }

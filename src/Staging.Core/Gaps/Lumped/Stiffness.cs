@@ -76,8 +76,9 @@ internal static class Stiffness
             double area = 0;
             foreach (VentParameters vent in p.Vents)
                 area += vent.Outlet.Jacket == i ? vent.Outlet.Size.Area : 0;
-            foreach (OutletParameters opening in p.Jackets[i].Openings)
-                area += opening.Size.Area;
+            foreach (JacketParameters jacket in p.Jackets)
+                foreach (OutletParameters opening in jacket.Openings)
+                    area += opening.Jacket == i || jacket == p.Jackets[i] ? opening.Size.Area : 0;
             most = Math.Max(most, RateOf(now.ZoneAt(p.Jackets[i].At), area, p.Jackets[i].Volume));
         }
 

@@ -1,7 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps.OneDimensional;
 using Staging.Core.Gaps;
-using Staging.Core.Solving;
 
 namespace Staging.Core.Tests.Gaps.Jets;
 

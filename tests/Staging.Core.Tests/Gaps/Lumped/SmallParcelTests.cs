@@ -1,0 +1,52 @@
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using Staging.Core.Sizing;
+using UnitsNet;
+
+namespace Staging.Core.Tests.Gaps.Lumped;
+
+/// <summary>A volume of a thousandth or less of the gap costs no more steps than the gap does, wherever it lies.</summary>
+public class SmallParcelTests
+{
+    private static readonly VentHoles Holes = new() { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 1 };
+
+    [Theory]
+    [InlineData(20)]
+    [InlineData(0.1)]
+    [InlineData(0.001)]
+    public void A_jacket_behind_a_jacket_follows_it(double cubicCentimetres)
+    {
+        GapProblem gap = StartingGaps.Bore18mm.WithVents(new VentLayout { HoleCount = 4 }, Area.FromSquareMillimeters(30)).With(d => d with
+        {
+            Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("near") }],
+            Jackets =
+            [
+                Closed("near", 20) with { Openings = [new() { Holes = Holes, To = VentTarget.IntoJacket("far") }, new() { Holes = Holes, To = VentTarget.Air }] },
+                Closed("far", cubicCentimetres),
+            ],
+        });
+        GapRun run = gap.Solve();
+        Assert.InRange(run.Statistics.AcceptedSteps + run.Statistics.RejectedSteps, 100, 3000);
+        GapSnapshot end = run.At(run.End);
+        Assert.InRange(end.JacketPressures[1] / end.JacketPressures[0] - 1, -1e-3, 1e-3);
+    }
+
+    [Fact]
+    public void Errors_of_a_small_parcel_are_measured_by_its_own_content_and_of_others_by_that_of_the_gap()
+    {
+        GapProblem gap = Bench.Gap.With(d => d with { Jackets = [Closed("small", 0.001) with { Openings = [new() { Holes = Holes, To = VentTarget.Air }] }] });
+        GapParameters p = GapToSi.ToSi(gap);
+        double[] scales = GapToSi.Scales(p);
+        double density = p.OutsidePressure / (p.Air.R * p.OutsideTemperature);
+        Assert.Equal(density * (p.TubeVolume + p.DeadEndVolume), scales[StateLayout.Hot], 1e-15);
+        Assert.Equal(100 * density * 1e-9, scales[p.Jackets[0].At], 1e-15 * 1e-7);
+    }
+
+    private static Jacket Closed(string name, double cubicCentimetres) => new()
+    {
+        Name = name,
+        Volume = Volume.FromCubicCentimeters(cubicCentimetres),
+        WallArea = Area.FromSquareCentimeters(0.1),
+        Openings = [],
+    };
+}
