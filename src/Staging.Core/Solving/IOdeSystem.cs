@@ -16,8 +16,8 @@ internal interface IOdeSystem
     int Dimension { get; }
 
     /// <summary>
-    /// Number of leading states on which nothing depends, or which rest: integrals along the way, which an implicit step
-    /// takes without solving for them. Used where <see cref="HasJacobian"/> says so.
+    /// Number of leading states on which nothing depends, or which rest: integrals along the way, which an implicit
+    /// step takes without solving for them. Used where <see cref="HasJacobian"/> says so.
     /// </summary>
     int Integrals => 0;
 

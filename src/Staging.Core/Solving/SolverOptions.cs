@@ -29,10 +29,10 @@ public sealed record SolverOptions
     public double RelativeTolerance { get; init => field = Guard.In(value, 1e-13, 1e-2); } = 1e-8;
 
     /// <summary>
-    /// Local error allowed per step, as a fraction of each state's natural scale [-], 1e-16 to 1e-3. The default is
-    /// 1e-10. A parcel of gas that holds less than this may have any temperature.
+    /// Local error allowed per step, as a fraction of each state's natural scale [-], 1e-16 to 1e-5. The default is
+    /// 1e-10. A parcel of gas that holds less than this may have any temperature, so a gap takes no less than 1e-12.
     /// </summary>
-    public double ScaledAbsoluteTolerance { get; init => field = Guard.In(value, 1e-16, 1e-3); } = 1e-10;
+    public double ScaledAbsoluteTolerance { get; init => field = Guard.In(value, 1e-16, 1e-5); } = 1e-10;
 
     /// <summary>
     /// Parts into which each step is divided when the event functions are scanned for sign changes, 1 to 100. The

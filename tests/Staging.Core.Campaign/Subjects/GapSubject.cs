@@ -9,7 +9,7 @@ namespace Staging.Core.Campaign.Subjects;
 /// <summary>One gap under one of the three models.</summary>
 internal sealed class GapSubject : ISubject
 {
-    /// <summary>Steps that a lumped gap is allowed: a tenth of the default, so that a case at the edges ends soon.</summary>
+    /// <summary>Steps that a lumped gap is allowed besides those that the longest step asks for: a tenth of the default, so that a case at the edges ends soon.</summary>
     private const int MostSteps = 100_000;
 
     /// <summary>The same of a resolved tube, whose steps are as long as its cells, whatever happens, and cost far less: the default.</summary>
@@ -23,7 +23,9 @@ internal sealed class GapSubject : ISubject
     {
         GapProblem gap = GapDraws.Problem(draws);
         GapModel model = Model(draws);
-        SolverOptions options = Options(draws) with { MaxSteps = model is GapModel.OneDimensional ? MostResolvedSteps : MostSteps };
+        SolverOptions options = Options(draws);
+        double asked = Math.Ceiling(gap.Horizon / options.LongestStep);
+        options = options with { MaxSteps = model is GapModel.OneDimensional ? MostResolvedSteps : MostSteps + (int)Math.Min(asked, MostResolvedSteps) };
         return facts => GapPromises.Keep(gap.Solve(model, options), facts);
     }
 
@@ -46,7 +48,7 @@ internal sealed class GapSubject : ISubject
         3 => new SolverOptions
         {
             RelativeTolerance = d.Number("solver.relative", new(1e-6, 1e-8, 1e-4, 1e-13, 1e-2)),
-            ScaledAbsoluteTolerance = d.Number("solver.absolute", new(1e-8, 1e-10, 1e-6, 1e-16, 1e-3)),
+            ScaledAbsoluteTolerance = d.Number("solver.absolute", new(1e-8, 1e-10, 1e-6, 1e-16, 1e-5)),
             EventScanParts = d.Count("solver.scan", new(4, 2, 8, 1, 100)),
             EventTimeTolerance = Duration.FromSeconds(d.Number("solver.event", new(1e-9, 1e-10, 1e-7, 1e-12, 1e-3))),
             LongestStep = Duration.FromSeconds(d.Number("solver.longest", new(1, 1e-3, 1, 1e-6, 3600))),

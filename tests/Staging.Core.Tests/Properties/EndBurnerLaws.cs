@@ -103,10 +103,14 @@ public class EndBurnerLaws
         }
     }
 
+    /// <summary>
+    /// Of one motor whose faces all burn from the start. Where others catch late, or another motor comes late, it need not be so: a lower pressure
+    /// before leaves more that burns then, and the peak came out 6 % higher in one of 600 cases.
+    /// </summary>
     [Property(Arbitrary = [typeof(EndBurnerCases)], MaxTest = 40)]
-    public void More_vent_area_never_raises_the_peak_pressure(GapProblem gap)
+    public void More_vent_area_never_raises_the_peak_pressure(GapProblem gap, GapSource.EndBurner motor)
     {
-        GapProblem held = Held(gap), narrower = held.With(d => d with { Vents = [d.Vents[0] with { Holes = d.Vents[0].Holes with { Diameter = 0.9 * d.Vents[0].Holes.Diameter } }] });
+        GapProblem held = Held(gap.With(d => d with { Source = motor with { FreshFaceDelay = Duration.Zero } })), narrower = held.With(d => d with { Vents = [d.Vents[0] with { Holes = d.Vents[0].Holes with { Diameter = 0.9 * d.Vents[0].Holes.Diameter } }] });
         foreach (GapModel model in Models)
         {
             Pressure peak = held.Solve(model, SolverOptions.Default).PeakGaugePressure;

@@ -8,6 +8,12 @@ namespace Staging.Core.Gaps;
 /// </summary>
 internal readonly struct JointMechanics(GapParameters p, JointPhase phase)
 {
+    /// <summary>
+    /// Speed back at which a sliding joint has come to rest [m/s]. A joint that barely starts has this speed to lose,
+    /// so that its rest is a crossing however soon it comes.
+    /// </summary>
+    private const double SlowestSpeed = 1e-6;
+
     private bool Moves => phase != JointPhase.Held;
 
     /// <summary>
@@ -40,6 +46,17 @@ internal readonly struct JointMechanics(GapParameters p, JointPhase phase)
         JointPhase.Held => AccelerationAgainstHold(pressure, y),
         JointPhase.Slides => y[StateLayout.Slide] - p.Engagement,
         _ => -1,
+    };
+
+    /// <summary>
+    /// What falls through zero when the joint comes to rest: its speed while it slides [m/s]; the travel past the
+    /// engagement once it has opened [m], because bodies that are pushed together again are no open joint.
+    /// </summary>
+    public double Resting(ReadOnlySpan<double> y) => phase switch
+    {
+        JointPhase.Slides => y[StateLayout.SlideSpeed] + SlowestSpeed,
+        JointPhase.Open => y[StateLayout.Slide] - p.Engagement,
+        _ => 1,
     };
 
     private double AccelerationAgainstHold(double pressure, ReadOnlySpan<double> y)

@@ -121,7 +121,7 @@ internal static partial class GapBalance
         T reach = p.Stirred ? p.LastVent : now.Reach;
         T wall = p.Profile.WallTo(reach) + Math.PI * p.Profile.FirstBore * now.Stretch;
         rates.Cool(StateLayout.Hot, p.Walls.Heat(now.Hot, wall));
-        if (p.ThrowsPieces && !p.Stirred)
+        if (p.ThrowsPieces && !now.IsAllHot)
             rates.Cool(StateLayout.Cold, p.Walls.Heat(now.Cold, p.Profile.WallTo<T>(p.LastVent) - p.Profile.WallTo(reach)));
         rates.Cool(StateLayout.DeadEnd, p.Walls.Heat(now.DeadEnd, p.DeadEndWall));
     }
@@ -196,7 +196,7 @@ internal static partial class GapBalance
         }
 
         T work = pr * volumeRate;
-        T hotWork = p.Stirred ? work : (rates.Swelling(StateLayout.Hot, hot) - vHot * dpdt) * perHot;
+        T hotWork = now.IsAllHot ? work : (rates.Swelling(StateLayout.Hot, hot) - vHot * dpdt) * perHot;
         rates.Push(StateLayout.Hot, hotWork, StateLayout.Cold, work - hotWork);
     }
 }

@@ -5,7 +5,8 @@ namespace Staging.Core.Gaps;
 /// <param name="Start">Start of the phase [s]: chambers that have burnt through by then flow.</param>
 /// <param name="Stop">Known time at which it ends at the latest [s].</param>
 /// <param name="FeedPiece">Piece of the feed table; -1 where nothing is fed.</param>
-internal readonly record struct GapPhase(JointPhase Joint, double Start, double Stop, int FeedPiece)
+/// <param name="LeastAhead">Energy of the air ahead of the front at which it counts as spent [J].</param>
+internal readonly record struct GapPhase(JointPhase Joint, double Start, double Stop, int FeedPiece, double LeastAhead = 0)
 {
     /// <summary>Whether the joint moves, or has moved apart.</summary>
     public bool Moves => Joint != JointPhase.Held;

@@ -18,7 +18,8 @@ internal readonly ref struct GapState<T>
         this.p = p;
         this.y = y;
         Hot = ZoneAt(StateLayout.Hot);
-        Cold = p.Stirred ? Hot.Emptied : ZoneAt(StateLayout.Cold);
+        IsAllHot = y.Values[StateLayout.Cold + 2] == 0;
+        Cold = IsAllHot ? Hot.Emptied : ZoneAt(StateLayout.Cold);
         DeadEnd = ZoneAt(StateLayout.DeadEnd);
         Outside = new Zone<T>(p.Air, p.OutsideTemperature);
         T added = JointMechanics.Extension(p, y) * p.JointArea;
@@ -33,10 +34,15 @@ internal readonly ref struct GapState<T>
     /// <summary>Products behind the front; in the stirred model everything up to the last vent.</summary>
     public readonly Zone<T> Hot;
 
-    /// <summary>Air ahead of the front; empty in the stirred model.</summary>
+    /// <summary>Air ahead of the front; empty where <see cref="IsAllHot"/>.</summary>
     public readonly Zone<T> Cold;
 
     public readonly Zone<T> DeadEnd;
+
+    /// <summary>
+    /// Whether there is no air ahead of the front: in the stirred model, and once the vents have taken it all.
+    /// </summary>
+    public readonly bool IsAllHot;
 
     /// <summary>Still air outside.</summary>
     public readonly Zone<T> Outside;
@@ -117,7 +123,7 @@ internal readonly ref struct GapState<T>
     /// </summary>
     private T PassedAt(T station, double thickness, T front)
     {
-        if (p.Stirred)
+        if (IsAllHot)
             return 1;
         double min = p.FirstReach;
         T from = T.Max(station - thickness, min), to = T.Max(station, from + min);

@@ -14,7 +14,8 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
     public const int FrontAtLastVent = 2;
     public const int ProductsAtNozzle = 3;
     public const int JointRests = 4;
-    public const int FirstShare = 5;
+    public const int AheadSpent = 5;
+    public const int FirstShare = 6;
 
     /// <summary>Share of products at which a place counts as reached [-]; half-way by definition of a front.</summary>
     public const double Reached = 0.5;
@@ -68,7 +69,8 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
             : -p.OutsidePressure;
         values[FrontAtLastVent] = now.ProductsAtLastVent - Reached;
         values[ProductsAtNozzle] = now.Nozzle.ProductFraction - Reached;
-        values[JointRests] = phase.Joint == JointPhase.Slides ? y[StateLayout.SlideSpeed] : 1;
+        values[JointRests] = joint.Resting(y);
+        values[AheadSpent] = y[StateLayout.Cold + 2] - phase.LeastAhead;
         y[p.FirstShare..p.FirstLayer].CopyTo(values[FirstShare..]);
     }
 

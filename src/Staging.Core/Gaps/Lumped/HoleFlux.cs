@@ -6,7 +6,7 @@ namespace Staging.Core.Gaps;
 /// <summary>A discharge law on numbers that may carry derivatives.</summary>
 internal static class HoleFlux
 {
-    /// <summary>Increment of the ratio of heat capacities [-]: the root of the round-off over its third power.</summary>
+    /// <summary>Increment of the ratio of heat capacities [-], by which a flux moves evenly.</summary>
     private const double Increment = 1e-6;
 
     /// <summary>Mass flux [kg/(m2 s)] of a gas at a pressure through holes to a lower pressure [Pa].</summary>

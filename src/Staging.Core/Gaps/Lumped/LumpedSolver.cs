@@ -5,6 +5,18 @@ namespace Staging.Core.Gaps;
 /// <summary>One run of a lumped model: the phases of the joint, the known times between them, and the events.</summary>
 internal sealed class LumpedSolver
 {
+    /// <summary>
+    /// Finest absolute tolerance that a gap takes [-]: what is less is rounding of what parcels exchange, and following
+    /// it would cost steps without end.
+    /// </summary>
+    private const double FinestTolerance = 1e-12;
+
+    /// <summary>
+    /// Absolute tolerances, in energy, below which the air ahead of the front counts as spent [-]: what is left has no
+    /// temperature to speak of.
+    /// </summary>
+    private const double SpentTolerances = 30;
+
     private readonly GapProblem problem;
     private readonly GapModel model;
     private readonly SolverOptions options;
@@ -16,6 +28,7 @@ internal sealed class LumpedSolver
     private readonly LumpedObserver observer;
     private readonly ProgressReport? progress;
     private readonly double[] first;
+    private readonly double leastAhead;
 
     public LumpedSolver(GapProblem problem, GapModel model, SolverOptions options, IProgress<SolveProgress>? progress)
     {
@@ -23,7 +36,10 @@ internal sealed class LumpedSolver
         this.model = model;
         this.options = options;
         p = GapToSi.ToSi(problem, model is GapModel.WellStirred);
-        integrator = new GapStepper(options, GapToSi.Scales(p));
+        double[] scales = GapToSi.Scales(p);
+        double absolute = Math.Max(options.ScaledAbsoluteTolerance, FinestTolerance);
+        integrator = new GapStepper(options with { ScaledAbsoluteTolerance = absolute }, scales);
+        leastAhead = SpentTolerances * absolute * scales[StateLayout.Cold + 2];
         track = new DenseTrack(p.StateCount, GapStepper.DenseDegree);
         ignition = new IgnitionTracker(p);
         events = new RunEvents(p, ignition);
@@ -88,7 +104,17 @@ internal sealed class LumpedSolver
     }
 
     private GapSystem Phase(double stop) =>
-        new(p, new GapPhase(events.Joint, integrator.Time, stop, p.Feed?.PieceFrom(integrator.Time) ?? -1));
+        new(p, new GapPhase(events.Joint, integrator.Time, stop, p.Feed?.PieceFrom(integrator.Time) ?? -1, leastAhead));
+
+    /// <summary>What is left of the air ahead of the front goes to the products behind it.</summary>
+    private void Join()
+    {
+        Span<double> hot = integrator.State.Slice(StateLayout.Hot, StateLayout.Parcel),
+            cold = integrator.State.Slice(StateLayout.Cold, StateLayout.Parcel);
+        for (int i = 0; i < StateLayout.Parcel; i++)
+            hot[i] += cold[i];
+        cold.Clear();
+    }
 
     /// <summary>
     /// What already holds at the start of a phase is no event: a joint too weak to hold, or a gap already spent.
@@ -117,6 +143,8 @@ internal sealed class LumpedSolver
             case GapSystem.JointMoves:
                 events.Move(fired.Time);
                 return false;
+            case GapSystem.JointRests when events.Joint == JointPhase.Open:
+                return true;
             case GapSystem.JointRests:
                 events.Rest(fired.Time);
                 integrator.State[StateLayout.SlideSpeed] = 0;
@@ -125,6 +153,9 @@ internal sealed class LumpedSolver
                 NoteSourceEnd();
                 events.Spend(fired.Time);
                 return true;
+            case GapSystem.AheadSpent:
+                Join();
+                return false;
             case GapSystem.FrontAtLastVent:
                 events.Reach(GapEventKind.FrontAtLastVent, fired.Time);
                 return false;

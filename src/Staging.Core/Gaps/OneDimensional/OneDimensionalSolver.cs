@@ -91,12 +91,15 @@ internal sealed class OneDimensionalSolver
     {
         if (gap.Tube.Steps + gap.Tube.Repeats >= options.MaxSteps)
             return Fail(SolverFailureKind.TooManySteps, $"All {options.MaxSteps} steps were used up at {gap.Time * 1e3:G4} ms.");
-        if (events.Joint == JointPhase.Held && joint.Acceleration<Real>(pressure, joint.Breakaway<Real>(gap.JointTravel) + gap.TapeHolds) > 0)
+        if (events.Joint == JointPhase.Held
+            && joint.Acceleration<Real>(pressure, joint.Breakaway<Real>(gap.JointTravel) + gap.TapeHolds) > 0)
             events.Move(gap.Time);
 
         double until = Math.Min(Math.Min(ignition.Next, Math.Min(p.Horizon, events.Last)),
             profilesKept < profileTimes.Length ? profileTimes[profilesKept] : p.Horizon);
-        double acceleration = events.Joint == JointPhase.Held ? 0 : joint.Acceleration<Real>(pressure, joint.Friction<Real>(gap.JointTravel));
+        double acceleration = events.Joint == JointPhase.Held
+            ? 0
+            : joint.Acceleration<Real>(pressure, joint.Friction<Real>(gap.JointTravel));
         bool taken = gap.Step(until, events.Joint, acceleration);
         if (!gap.HoldsGas)
             return Fail(SolverFailureKind.NonFiniteState, $"Tube, chamber or jacket has no finite density and pressure above zero any "
@@ -142,9 +145,14 @@ internal sealed class OneDimensionalSolver
         return true;
     }
 
-    /// <summary>Lets a sliding joint open or come to rest; true when the run ends with that.</summary>
+    /// <summary>
+    /// Lets a sliding joint open or come to rest; true when the run ends with that, or with bodies pushed together
+    /// again.
+    /// </summary>
     private bool JointChanges(double before, double time)
     {
+        if (events.Joint == JointPhase.Open)
+            return gap.JointTravel < p.Engagement;
         if (events.Joint != JointPhase.Slides)
             return false;
         if (gap.JointTravel >= p.Engagement)

@@ -11,10 +11,10 @@ public class SmallParcelTests
     private static readonly VentHoles Holes = new() { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 1 };
 
     [Theory]
-    [InlineData(20)]
-    [InlineData(0.1)]
-    [InlineData(0.001)]
-    public void A_jacket_behind_a_jacket_follows_it(double cubicCentimetres)
+    [InlineData(20, 1e-2)]
+    [InlineData(0.1, 1e-4)]
+    [InlineData(0.001, 1e-5)]
+    public void A_jacket_behind_a_jacket_follows_it(double cubicCentimetres, double lag)
     {
         GapProblem gap = StartingGaps.Bore18mm.WithVents(new VentLayout { HoleCount = 4 }, Area.FromSquareMillimeters(30)).With(d => d with
         {
@@ -28,7 +28,7 @@ public class SmallParcelTests
         GapRun run = gap.Solve();
         Assert.InRange(run.Statistics.AcceptedSteps + run.Statistics.RejectedSteps, 100, 3000);
         GapSnapshot end = run.At(run.End);
-        Assert.InRange(end.JacketPressures[1] / end.JacketPressures[0] - 1, -1e-3, 1e-3);
+        Assert.InRange(end.JacketPressures[1] / end.JacketPressures[0] - 1, -lag, lag);
     }
 
     [Fact]

@@ -78,5 +78,6 @@ internal static class VesselVent
         return enthalpy;
     }
 
-    private static OrificeSide Side(in Zone<Real> zone, double pressure) => new(pressure, zone.Temperature, new GasConstants(zone.R, zone.Gamma));
+    private static OrificeSide Side(in Zone<Real> zone, double pressure) =>
+        new(pressure, zone.Temperature, new GasConstants(zone.R, zone.Gamma));
 }
