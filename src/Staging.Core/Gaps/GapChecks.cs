@@ -22,6 +22,7 @@ internal static class GapChecks
                 $"The gap has no vent: the air ahead of the front has nowhere to go.");
         JacketChecks.Add(findings, design);
         WallChecks.Add(findings, design);
+        SpaceChecks.Add(findings, design);
         OutletPressure.AddFindings(findings, problem);
 
         JointChecks.Add(findings, design, problem.Bodies);

@@ -12,6 +12,11 @@ internal interface IOdeSystem
     /// </summary>
     static virtual bool HasJacobian => false;
 
+    /// <summary>
+    /// Whether <see cref="Holds"/> is implemented; where it is not, every finite state will do.
+    /// </summary>
+    static virtual bool HasDomain => false;
+
     /// <summary>Number of states.</summary>
     int Dimension { get; }
 
@@ -32,6 +37,12 @@ internal interface IOdeSystem
 
     /// <summary>Writes the event functions; an event is a change of sign.</summary>
     void EventValues(double t, ReadOnlySpan<double> y, Span<double> values);
+
+    /// <summary>
+    /// Whether a state is one that can be. A step that leaves the domain is repeated with a shorter one, whatever its
+    /// error: an implicit method damps what is stiff, and its estimate may not see that it went too far.
+    /// </summary>
+    bool Holds(ReadOnlySpan<double> y) => true;
 
     /// <summary>Writes the derivatives of the right-hand side, where <see cref="HasJacobian"/> says so.</summary>
     /// <param name="t">Time [s].</param>

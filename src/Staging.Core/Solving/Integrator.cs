@@ -163,11 +163,8 @@ internal sealed class Integrator<TMethod>
         method.Begin(ref system, Time, state, ref statistics);
         bad = ErrorScale.FirstNotFinite(method.StartSlope);
         if (bad >= 0)
-        {
-            string slope =
-                Invariant.Text($"The derivative of state {bad} is {method.StartSlope[bad]} at the start of a phase, at {Time:G9} s.");
-            return Fail(SolverFailureKind.NonFiniteState, Time, slope);
-        }
+            return Fail(SolverFailureKind.NonFiniteState, Time, Invariant.Text(
+                $"The derivative of state {bad} is {method.StartSlope[bad]} at the start of a phase, at {Time:G9} s."));
 
         if (!events.Begin(ref system, Time, state, ref statistics))
             return FailUndefined();
@@ -202,6 +199,8 @@ internal sealed class Integrator<TMethod>
             budget.Take();
             method.Step(ref system, Time, h, state, next, error, ref statistics);
             e = scale.ErrorSquare(error, state, next);
+            if (TSystem.HasDomain && e <= 1 && !system.Holds(next))
+                e = double.PositiveInfinity;
             if (e <= 1 || (FixedStep is not null && double.IsFinite(e)))
             {
                 control.Accept(h, e, rejected);

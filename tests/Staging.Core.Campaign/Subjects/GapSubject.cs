@@ -51,7 +51,7 @@ internal sealed class GapSubject : ISubject
             ScaledAbsoluteTolerance = d.Number("solver.absolute", new(1e-8, 1e-10, 1e-6, 1e-16, 1e-5)),
             EventScanParts = d.Count("solver.scan", new(4, 2, 8, 1, 100)),
             EventTimeTolerance = Duration.FromSeconds(d.Number("solver.event", new(1e-9, 1e-10, 1e-7, 1e-12, 1e-3))),
-            LongestStep = Duration.FromSeconds(d.Number("solver.longest", new(1, 1e-3, 1, 1e-6, 3600))),
+            LongestStep = Duration.FromSeconds(d.Number("solver.longest", new(1, 1e-3, 1, 1e-4, 3600))),
         },
         _ => SolverOptions.ForGaps,
     };

@@ -110,6 +110,28 @@ public class GapSourceTests
         Assert.Throws<ArgumentException>(() => new GapSource.Cluster { Motors = [motor] });
     }
 
+    [Fact]
+    public void A_chamber_has_some_depth_behind_its_holes()
+    {
+        GapSource.Booster thin = Bench.Gap.Motor() with { ChamberVolume = Volume.FromCubicMillimeters(10), NozzleThroatDiameter = Length.FromMillimeters(12) };
+        ModelFinding found = Assert.Single(Bench.Gap.With(d => d with { Source = thin }).Check(), f => f.Code == "GAP037");
+        Assert.Equal((FindingSeverity.Error, "Source.ChamberVolume"), (found.Severity, found.Path));
+        Assert.Contains("micrometres deep; less than 100 is no space", found.Message, StringComparison.Ordinal);
+        Assert.Equal("Source.Motors[1].ChamberVolume",
+            Assert.Single(Bench.Gap.With(d => d with { Source = Bench.Pair(Bench.Gap.Motor(), thin, 0.01) }).Check(), f => f.Code == "GAP037").Path);
+        GapSource.EndBurner wide = StartingGaps.Booster with { BurntLength = Length.FromMillimeters(3), NozzleThroatDiameter = Length.FromMillimeters(100) };
+        Assert.Equal("Source.BurntLength", Assert.Single(StartingGaps.Bore18mm.With(d => d with { Source = wide }).Check(), f => f.Code == "GAP037").Path);
+    }
+
+    [Fact]
+    public void Hot_products_have_no_larger_ratio_of_heat_capacities_than_air()
+    {
+        DustyGas Of(double gamma) => Bench.Powder(1) with { Gas = PerfectGas.FromMolarMass("gas", MolarMass.FromGramsPerMole(35), gamma, Bench.Invented) };
+        Assert.DoesNotContain(Bench.Gap.With(d => d with { Source = d.Motor() with { Products = Of(1.4) } }).Check(), f => f.Code == "GAP038");
+        ModelFinding found = Assert.Single(Bench.Gap.With(d => d with { Source = d.Motor() with { Products = Of(1.6) } }).Check());
+        Assert.Equal(("GAP038", FindingSeverity.Error, "Source.Products"), (found.Code, found.Severity, found.Path));
+    }
+
     /// <summary>A delay counts from the first burn-through, which is time zero.</summary>
     [Fact]
     public void A_source_without_a_motor_at_time_zero_gets_a_finding()

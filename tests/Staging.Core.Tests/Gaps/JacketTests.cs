@@ -101,6 +101,7 @@ public class JacketTests
     [InlineData("GAP026")]
     [InlineData("GAP027")]
     [InlineData("GAP028")]
+    [InlineData("GAP037")]
     public void What_does_not_hang_together_is_found(string code)
     {
         Jacket good = new() { Name = "jacket", Volume = Volume.FromCubicCentimeters(5), WallArea = Area.Zero, Openings = [To(4, VentTarget.Air)] };
@@ -111,6 +112,7 @@ public class JacketTests
             "GAP025" => [good with { Openings = [] }],
             "GAP026" => [good, good with { Name = "forgotten" }],
             "GAP027" => [good with { Openings = [To(4, VentTarget.Air), To(4, VentTarget.IntoJacket("jacket"))] }],
+            "GAP037" => [good with { Volume = Volume.FromCubicMillimeters(1) }],
             _ => [good with { Openings = [To(4, VentTarget.Air) with { Station = Bench.Design.Tube.Length + Length.FromMillimeters(1) }] }],
         };
         GapProblem gap = Bench.Gap.With(d => d with { Jackets = jackets, Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("jacket") }] });

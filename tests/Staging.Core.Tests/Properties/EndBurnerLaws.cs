@@ -17,7 +17,8 @@ public class EndBurnerLaws
     public Property Whatever_is_legal_gives_numbers_or_a_reason() => Prop.ForAll(GapCases.EndBurners.ToArbitrary(), motor =>
     {
         GapProblem gap = Bench.Gap.With(d => d with { Source = motor });
-        if (gap.Check().Any(f => f.Severity == FindingSeverity.Error))
+        // A chamber too thin for its throat, or a gas too stiff, is refused by a gap; what the motor is at burn-through can be told all the same.
+        if (gap.Check().Any(f => f.Severity == FindingSeverity.Error && f.Code is not ("GAP037" or "GAP038")))
         {
             Assert.Throws<InvalidModelException>(() => motor.BurnThrough());
             return;

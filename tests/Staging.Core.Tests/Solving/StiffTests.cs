@@ -50,6 +50,25 @@ public class StiffTests
         }
     }
 
+    /// <summary>A tolerance of a hundred times the stock lets it go anywhere; its domain does not.</summary>
+    [Fact]
+    public void A_step_that_leaves_the_domain_is_repeated_shorter()
+    {
+        (double anywhere, _) = Drained(new Draining(false));
+        (double above, int repeated) = Drained(new Draining(true));
+        Assert.True(anywhere < 0);
+        Assert.InRange(above, double.Epsilon, 0.01);
+        Assert.InRange(repeated, 1, 20);
+
+        static (double Left, int Repeated) Drained(Draining system)
+        {
+            var integrator = new Integrator<Tsitouras54>(new() { RelativeTolerance = 1e-2, ScaledAbsoluteTolerance = 1e-5 }, [1e7]);
+            integrator.State[0] = 1;
+            Assert.Equal(PhaseEnd.StopTime, integrator.Run(ref system, 0.01));
+            return (integrator.State[0], integrator.Statistics.RejectedSteps);
+        }
+    }
+
     [Fact]
     public void Work_is_counted()
     {

@@ -4,6 +4,10 @@ using Staging.Core.Solving;
 namespace Staging.Core.Gaps;
 
 /// <summary>What burns: in the chambers, on the way, before the nozzle.</summary>
+/// <remarks>
+/// A share that is used up is exactly zero from the event on that says so. Within a step it may fall below zero and
+/// burns on, so that the right-hand side has no corner there.
+/// </remarks>
 internal static partial class GapBalance
 {
     /// <summary>
@@ -43,14 +47,14 @@ internal static partial class GapBalance
         where T : struct, IReal<T>
     {
         T mass = c.Pulse is { } pulse ? pulse.Rate(t) : 0;
-        if (c.Plates is { } plates && y.Values[plates.Unburnt] > 0)
+        if (c.Plates is { } plates && y.Values[plates.Unburnt] != 0)
         {
             T share = plates.Rate(pressure);
             slope[plates.Unburnt] = -share;
             mass += plates.Mass * share;
         }
 
-        if (c.Ring is { } ring && y.Values[ring.Left] > 0)
+        if (c.Ring is { } ring && y.Values[ring.Left] != 0)
         {
             T speed = ring.Speed(pressure);
             slope[ring.Left] = -speed / ring.Hole.End;
@@ -68,9 +72,9 @@ internal static partial class GapBalance
         double from, StateVector<T> y, Span<T> slope)
         where T : struct, IReal<T>
     {
-        if (y.Values[pieces.Way] > 0)
+        if (y.Values[pieces.Way] != 0)
             slope[pieces.Way] = -pieces.Speed / p.TubeLength;
-        if (!(y.Values[pieces.Unburnt] > 0))
+        if (y.Values[pieces.Unburnt] == 0)
             return;
         T burning = pieces.Burning(now.Pressure, from);
         slope[pieces.Unburnt] = -burning / pieces.Mass;

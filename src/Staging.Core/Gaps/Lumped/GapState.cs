@@ -102,7 +102,7 @@ internal readonly ref struct GapState<T>
     public Zone<T> ZoneAt(int at) => new(y[at], y[at + 1], y[at + 2], p.Products, p.Air);
 
     /// <summary>Whether pieces have come to the nozzle plane and still burn.</summary>
-    public bool IsAtNozzle(PieceParameters? pieces) => pieces is not null && y.Values[pieces.Way] <= 0 && y.Values[pieces.Unburnt] > 0;
+    public bool IsAtNozzle(PieceParameters? pieces) => pieces is not null && y.Values[pieces.Way] == 0 && y.Values[pieces.Unburnt] != 0;
 
     /// <summary>Share of pieces on their way that burns behind the front [-]; all that stays at the booster.</summary>
     public T ShareBehindFront(PieceParameters pieces)

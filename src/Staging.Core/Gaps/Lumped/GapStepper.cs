@@ -5,9 +5,16 @@ namespace Staging.Core.Gaps;
 /// <summary>An explicit and an implicit integrator that take turns, phase by phase, on one state.</summary>
 internal sealed class GapStepper
 {
+    /// <summary>
+    /// Explicit steps of a phase after which it must be stability that binds them: several times as many as accuracy
+    /// asks for at the default tolerances.
+    /// </summary>
+    private const int MostQuickSteps = 10_000;
+
     private readonly SolverOptions options;
     private readonly double[] scales;
     private readonly StepBudget budget;
+    private readonly StepBudget quickly;
     private readonly Integrator<Tsitouras54> quick;
     private Integrator<Rodas43>? stiff;
     private int callsForJacobians;
@@ -15,7 +22,8 @@ internal sealed class GapStepper
     public GapStepper(SolverOptions options, double[] scales)
     {
         (this.options, this.scales, budget) = (options, scales, new StepBudget(options.MaxSteps));
-        quick = new Integrator<Tsitouras54>(options, scales, budget);
+        quickly = new StepBudget(MostQuickSteps, budget);
+        quick = new Integrator<Tsitouras54>(options, scales, quickly);
     }
 
     /// <summary>Degree of the dense output that holds the steps of either.</summary>
@@ -31,7 +39,10 @@ internal sealed class GapStepper
     public ReadOnlySpan<FiredEvent> Fired => RanStiff ? stiff!.Fired : quick.Fired;
 
     /// <summary>Why the last phase failed; null when it did not.</summary>
-    public SolverFailure? Failure => RanStiff ? stiff!.Failure : quick.Failure;
+    public SolverFailure? Failure => RanStiff ? stiff!.Failure : IsBoundByStability ? null : quick.Failure;
+
+    /// <summary>Whether a phase was cut short because stability bound its explicit steps: go on implicitly.</summary>
+    public bool IsBoundByStability { get; private set; }
 
     /// <summary>Whether the last phase was run implicitly.</summary>
     public bool RanStiff { get; private set; }
@@ -46,7 +57,7 @@ internal sealed class GapStepper
     {
         RanStiff = implicitly;
         if (!implicitly)
-            return quick.Run(ref system, stop, sink, cancel);
+            return Quickly(ref system, stop, sink, cancel);
         stiff ??= new Integrator<Rodas43>(options, scales, budget);
         stiff.Time = quick.Time;
         quick.State.CopyTo(stiff.State);
@@ -56,5 +67,14 @@ internal sealed class GapStepper
         quick.Time = stiff.Time;
         stiff.State.CopyTo(quick.State);
         return end;
+    }
+
+    /// <summary>Runs one phase explicitly as long as its share of steps lasts; what is left is another phase.</summary>
+    private PhaseEnd Quickly(ref GapSystem system, double stop, IStepObserver sink, CancellationToken cancel)
+    {
+        quickly.Renew(MostQuickSteps);
+        PhaseEnd end = quick.Run(ref system, stop, sink, cancel);
+        IsBoundByStability = end == PhaseEnd.Failed && quickly.IsSpent && !budget.IsSpent;
+        return IsBoundByStability ? PhaseEnd.Event : end;
     }
 }

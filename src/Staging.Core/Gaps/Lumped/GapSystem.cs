@@ -32,6 +32,8 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
 
     public static bool HasJacobian => true;
 
+    public static bool HasDomain => true;
+
     public readonly int Dimension => p.StateCount;
 
     public readonly int Integrals => GapJacobian.FirstVariable(phase);
@@ -72,6 +74,19 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
         values[JointRests] = joint.Resting(y);
         values[AheadSpent] = y[StateLayout.Cold + 2] - phase.LeastAhead;
         y[p.FirstShare..p.FirstLayer].CopyTo(values[FirstShare..]);
+    }
+
+    /// <summary>Every parcel that is there holds gas: mass and energy above zero.</summary>
+    public readonly bool Holds(ReadOnlySpan<double> y)
+    {
+        for (int at = StateLayout.FirstParcel; at < p.FirstShare; at += StateLayout.Parcel)
+        {
+            double mass = y[at] + y[at + 1], energy = y[at + 2];
+            if (!(mass > 0 && energy > 0) && !(mass == 0 && energy == 0))
+                return false;
+        }
+
+        return true;
     }
 
     public readonly void Jacobian(double t, ReadOnlySpan<double> y, ReadOnlySpan<double> slope, Span<double> jacobian,

@@ -92,7 +92,7 @@ internal sealed class LumpedSolver
         if (BeginsOver(ref system))
             return true;
         system = Phase(stop);
-        bool implicitly = events.Joint == JointPhase.Open
+        bool implicitly = events.Joint == JointPhase.Open || integrator.IsBoundByStability
             || Stiffness.PaysImplicit(p, integrator.State, integrator.Time, stop - integrator.Time, options.RelativeTolerance);
         PhaseEnd end = integrator.Run(ref system, stop, implicitly, observer, cancel);
         if (end == PhaseEnd.Failed)

@@ -1,14 +1,21 @@
 using System.Collections.Immutable;
+using Staging.Core.Gases;
 
 namespace Staging.Core.Gaps;
 
 /// <summary>Rules across a source and the gap it feeds.</summary>
 internal static class SourceChecks
 {
+    /// <summary>
+    /// Largest ratio of heat capacities of the products [-]: into a gas of a larger one air might flow without raising
+    /// its pressure.
+    /// </summary>
+    private const double MaxGamma = 1.4 + 1e-9;
+
     /// <summary>Adds the findings.</summary>
     public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem)
     {
-        findings.AddRange(problem.Design.Source.Products.Check().Select(f => f.At("Source.Products." + f.Path)));
+        AddProducts(findings, problem.Design.Source.Products);
         AddStart(findings, problem.Design.Source);
         switch (problem.Design.Source)
         {
@@ -20,6 +27,16 @@ internal static class SourceChecks
                     AddMember(findings, problem, cluster, i, $"Source.Motors[{i}]");
                 break;
         }
+    }
+
+    private static void AddProducts(ImmutableArray<ModelFinding>.Builder findings, DustyGas products)
+    {
+        ImmutableArray<ModelFinding> own = products.Check();
+        findings.AddRange(own.Select(f => f.At("Source.Products." + f.Path)));
+        if (own.Any(f => f.Severity == FindingSeverity.Error) || products.Equivalent().HeatCapacityRatio is var gamma && gamma <= MaxGamma)
+            return;
+        GapChecks.Add(findings, FindingSeverity.Error, "GAP038", "Source.Products", $"The ratio of heat capacities of the products, "
+            + $"particles included, is {gamma:G4}; that of hot products is at most that of cold air, 1.4.");
     }
 
     /// <summary>

@@ -75,7 +75,7 @@ public class ResolvedJacketTests
     {
         // 60 mm behind 6 mm: the outer wall takes (6/60)^4 of the difference. The volume between them is nothing beside the tube's 64 cm3.
         GapProblem held = Held with { Horizon = Duration.FromMilliseconds(5) };
-        GapRun nested = (Nested(cubicMillimetres * 1e-9, 60, 6) with { Horizon = held.Horizon }).Solve(Coarse), open = held.Solve(Coarse);
+        GapRun nested = Bench.SolvedThoughImpossible(Nested(cubicMillimetres * 1e-9, 60, 6) with { Horizon = held.Horizon }, Coarse), open = held.Solve(Coarse);
         Assert.InRange(nested.PeakGaugePressure / open.PeakGaugePressure - 1, -2e-3, 2e-3);
         Assert.InRange(nested.Ledger.Left / open.Ledger.Left - 1, -2e-3, 2e-3);
         Closes(nested);

@@ -24,4 +24,20 @@ public class EmptiedParcelTests
         // Into it the other gas flows as it would anywhere.
         Assert.Equal(-GapState<Real>.Flow(P.Law, size, 1, P.Outside, 1e5, P.Outside, 0.9e5), GapState<Real>.Flow(P.Law, size, 1, left, 0.9e5, P.Outside, 1e5));
     }
+
+    /// <summary>A state with a parcel of rounding is no state that a step may end in; one without the parcel is.</summary>
+    [Theory]
+    [InlineData(0, 0, 0, true)]
+    [InlineData(1e-9, 1e-9, 1e-3, true)]
+    [InlineData(-1e-9, 2e-9, 1e-3, true)]
+    [InlineData(-1e-9, 0, 1e-3, false)]
+    [InlineData(1e-9, 0, -1e-3, false)]
+    [InlineData(double.NaN, 0, 1e-3, false)]
+    public void A_step_may_not_leave_a_parcel_without_gas(double products, double air, double energy, bool holds)
+    {
+        var y = new double[P.StateCount];
+        GapToSi.FirstState(P, y);
+        (y[StateLayout.Cold], y[StateLayout.Cold + 1], y[StateLayout.Cold + 2]) = (products, air, energy);
+        Assert.Equal(holds, new GapSystem(P, new GapPhase(JointPhase.Held, 0, 1, -1)).Holds(y));
+    }
 }
