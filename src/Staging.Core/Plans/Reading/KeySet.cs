@@ -26,7 +26,7 @@ internal sealed class KeySet
         bool clean = true;
         KeySet? below = null;
         if (place.Basis is { } basis)
-            clean = TryRead(basis, known, [], out below);
+            clean = TryRead(basis, known, required, out below);
 
         keys = new KeySet(place);
         keys.misspelt.UnionWith(below?.misspelt ?? []);
@@ -73,6 +73,6 @@ internal sealed class KeySet
     {
         if (Spelling.Nearest(key, known) is { } meant)
             misspelt.Add(meant);
-        return Spelling.NotOneOf("key", key, known, place.Reading.InPart ? [] : required.Where(k => !place.Has(k, out _)));
+        return Spelling.NotOneOf("key", key, known, required.Where(k => !place.Has(k, out _)));
     }
 }
