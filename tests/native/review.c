@@ -18,7 +18,6 @@ static int32_t told(int64_t done, int64_t total, void *user) {
 }
 
 static void *json_of(void *plan) {
-    /* #region c-review */
     staging_review_handle review;
     char *json, *error;
     if (staging_review(plan, 60, NULL, &review, &error) != STAGING_OK) {
@@ -28,7 +27,6 @@ static void *json_of(void *plan) {
     }
     staging_review_json(review, &json, NULL);
     staging_release(review);
-    /* #endregion */
     return json;
 }
 

@@ -77,6 +77,7 @@ class Reviews(unittest.TestCase):
         print(review.verdict.name, review.report()["apogee_m"])
         # endregion
         self.assertEqual(staging.Verdict.MAY_LIGHT, review.verdict)
+        self.assertEqual("MAY_LIGHT", str(review.verdict))
         self.same(json.loads(pathlib.Path(os.environ["STAGING_REVIEW"]).read_text()), review.report(), "$")
 
     def same(self, theirs, ours, where):
@@ -144,6 +145,7 @@ class Studies(unittest.TestCase):
             ended = error.status
         # endregion
         self.assertEqual(staging.Status.STOPPED, ended)
+        self.assertEqual("STOPPED STOPPED 5", f"{ended} {ended!s} {int(ended)}")
         with self.assertRaises(staging.StagingError):
             DEMO.review(stop=stop)
 

@@ -16,7 +16,8 @@ internal static class Sheets
         {
             foreach ((string how, HoleTemplate wall) in Walls(gap))
             {
-                string title = $"{wall.Wall}, {how}";
+                string between = review.Gaps.Length == 1 ? "" : $", {gap.Staging.LowerStage} to {gap.Staging.UpperStage}";
+                string title = $"{wall.Wall}{between}, {how}";
                 if (wall.OuterDiameter is null)
                     missing.AddRange(wall.Findings.Select(f => f.Message));
                 else

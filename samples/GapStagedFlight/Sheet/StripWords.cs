@@ -42,12 +42,10 @@ internal sealed class StripWords
         pen.Line(Stroke.Cut, shaft, top, shaft - 1.5, top + 3);
         pen.Line(Stroke.Cut, shaft, top, shaft + 1.5, top + 3);
         pen.Text(shaft - 1.2, bottom - 1, Size, "flight", upright: true);
+        double widest = Math.Min(room, lines.Max(l => Letters.WidthOf(l, Size)));
+        pen.Blank(new Box(x + Indent, top, x + Indent + widest + 1, top + lines.Length * LineStep + 1));
         for (int i = 0; i < lines.Length; i++)
-        {
-            double y = top + (i + 1) * LineStep;
-            pen.Blank(new Box(x + Indent, y - 0.8 * Size, x + Indent + Letters.WidthOf(lines[i], Size), y + 0.25 * Size));
-            pen.Text(x + Indent, y, Letters.Fitting(lines[i], Size, room), lines[i]);
-        }
+            pen.Text(x + Indent, top + (i + 1) * LineStep, Letters.Fitting(lines[i], Size, room), lines[i]);
     }
 
     private string[] Wrapped(double room) => [.. sentences.SelectMany(s => Letters.Lines(s, Size, room))];

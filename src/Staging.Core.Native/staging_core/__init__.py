@@ -11,19 +11,18 @@ A computed margin is no permission to fly: local codes, the range safety officer
 
 from __future__ import annotations
 
-import enum
 import json
 import os
 import weakref
 from collections.abc import Callable
 from typing import Any
 
-from ._library import LIBRARY, PROGRESS, Column, StagingError, Status, call, columns, given, taken
+from ._library import LIBRARY, PROGRESS, Column, Named, StagingError, Status, call, columns, given, taken
 
 __all__ = ["Column", "Odds", "Plan", "Review", "StagingError", "Status", "Stop", "Verdict", "handles_held", "version"]
 
 
-class Verdict(enum.IntEnum):
+class Verdict(Named):
     """Whether every stage lights: always, sometimes or never over what is judged."""
 
     LIGHTS = 0

@@ -50,7 +50,17 @@ _CALLS: dict[str, tuple[list[Any], list[Any]]] = {
 _RANGES = {_INT32: (-(2**31), 2**31 - 1), _UINT64: (0, 2**64 - 1)}
 
 
-class Status(enum.IntEnum):
+class Named(enum.IntEnum):
+    """A number of the library that prints as its name."""
+
+    def __str__(self) -> str:
+        return self.name
+
+    def __format__(self, layout: str) -> str:
+        return format(self.name, layout)
+
+
+class Status(Named):
     """How a call ended."""
 
     OK = 0

@@ -59,7 +59,7 @@ public class GroundTestTextTests
 
     [Theory]
     [InlineData("\"seen\": \"lit\"", "\"seen\": \"burnt\"", "$.tests[0].seen", "'burnt' is not a known word here; accepted: unknown, lit, notLit, partedFirst, notLitTogether.", true)]
-    [InlineData("\"seen\"", "\"seem\"", "$.tests[0].seem", "did you mean 'seen'?", true)]
+    [InlineData("\"seen\"", "\"seem\"", "$.tests[0].seem", "did you mean 'seen', which is missing?", true)]
     [InlineData("\"60 g\"", "60", "$.tests[0].bodies.massAhead", "the number 60 has no unit", true)]
     [InlineData("{ \"at\": \"14 ms\", \"within\": \"2 ms\" }", "{ \"at\": \"14 ms\" }", "$.tests[1].parted.within", "the key is missing", true)]
     [InlineData("{ \"at\": \"14 ms\"", "{ \"at\": \"14 s\"", "$.tests[1].parted.at", "14 s is outside the range; it must be above 0 and at most 10 s.", false)]

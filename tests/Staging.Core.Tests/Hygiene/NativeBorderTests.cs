@@ -27,7 +27,7 @@ public partial class NativeBorderTests
     [InlineData("Verdict", "STAGING_")]
     public void Numbers_mean_the_same(string kind, string prefix)
     {
-        Dictionary<string, int> python = Numbers(Regex.Match(Python, $@"class {kind}\(enum.IntEnum\):(.*?)\n\n\n", RegexOptions.Singleline).Value);
+        Dictionary<string, int> python = Numbers(Regex.Match(Python, $@"class {kind}\(Named\):(.*?)\n\n\n", RegexOptions.Singleline).Value);
         Dictionary<string, int> header = Numbers(Header).Where(n => n.Key != "STAGING_ABI_VERSION")
             .ToDictionary(n => n.Key[prefix.Length..], n => n.Value);
         string code = kind == "Status"

@@ -53,6 +53,18 @@ public class PlanErrorTests
     };
 
     [Theory]
+    [InlineData("\"structureMass\": { \"value\": 15, \"unit\": \"g\" }", "structureMass", "15", "g")]
+    [InlineData("\"structureMass\": { \"value\": 15, \"unit\": \"g\" }", "structureMass", "0.015", "kg")]
+    [InlineData("\"structureMass\": { \"value\": 15, \"unit\": \"g\" }", "structureMass", "-15", "kg")]
+    [InlineData("\"station\": { \"value\": 116.5, \"unit\": \"mm\" }", "station", "116.5", "mm")]
+    [InlineData("\"station\": { \"value\": 116.5, \"unit\": \"mm\" }", "station", "0.1165", "m")]
+    public void A_number_without_a_unit_is_told_with_one_that_fits_a_range_from_zero(string passage, string key, string number, string unit)
+    {
+        PlanProblem problem = Assert.Single(DemoPlan.ProblemsOf(DemoPlan.With(passage, $"\"{key}\": {number}")));
+        Assert.StartsWith($"the number {number} has no unit; write \"{number} {unit}\", with one of", problem.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [MemberData(nameof(SingleErrors))]
     public void One_error_is_reported_once_where_it_stands(string passage, string instead, string path, string words)
     {

@@ -28,13 +28,23 @@ public class PlanTextTests
         Assert.Equal(plan, again);
     }
 
-    [Fact]
-    public void An_unknown_key_is_refused_and_the_nearest_named()
+    [Theory]
+    [InlineData("\"bore\"", "\"boree\"", "$.flight.stages[1].ignition.gap.design.tube.boree", "'boree' is not a known key here; did you mean 'bore', which is missing? Accepted: ")]
+    [InlineData("\"unit\": \"MPa\"", "\"units\": \"MPa\"", "$.flight.stages[1].ignition.gap.design.source.strength.units", "'units' is not a known key here; did you mean 'unit', which is missing? Accepted: ")]
+    [InlineData("\"motorCount\": 1,", "\"motorCounts\": 1, \"motorCount\": 1,", "$.flight.stages[0].motorCounts", "'motorCounts' is not a known key here; did you mean 'motorCount'? Accepted: ")]
+    [InlineData("\"motorCount\": 1,", "\"motorCount\": 1, \"paralelMotors\": 1,", "$.flight.stages[0].paralelMotors", "'paralelMotors' is not a known key here; did you mean 'parallelMotors'? Accepted: ")]
+    public void A_misspelt_key_is_told_once_with_the_one_it_is_meant_to_be(string passage, string instead, string path, string words)
     {
-        IReadOnlyList<PlanProblem> problems = DemoPlan.ProblemsOf(DemoPlan.With("\"bore\"", "\"boree\""));
-        Assert.Contains(problems, p => p.JsonPath == "$.flight.stages[1].ignition.gap.design.tube.boree" && p.Message.Contains("did you mean 'bore'", StringComparison.Ordinal));
-        Assert.Contains(problems, p => p.JsonPath == "$.flight.stages[1].ignition.gap.design.tube.bore" && p.Message.Contains("missing", StringComparison.Ordinal));
+        PlanProblem problem = Assert.Single(DemoPlan.ProblemsOf(DemoPlan.With(passage, instead)));
+        Assert.Equal(path, problem.JsonPath);
+        Assert.StartsWith(words, problem.Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_key_that_is_missing_is_told_beside_one_that_is_unlike_it() =>
+        Assert.Equal(
+            ["$.colour", "$.siteSize"],
+            DemoPlan.ProblemsOf(DemoPlan.With("\"siteSize\": { \"value\": 400, \"unit\": \"m\" },", "\"colour\": 1,")).Select(p => p.JsonPath));
 
     [Fact]
     public void A_repeated_key_is_refused() =>

@@ -119,6 +119,14 @@ public class ShortPlanTests
     }
 
     [Fact]
+    public void A_key_misspelt_in_a_gap_of_the_plan_is_told_once()
+    {
+        const string gap = """ "ours": { "startFrom": "bore18mm", "design": { "vents": [{ "station": "100 mm", "holes": { "diametre": "5 mm", "wallThickness": "0.5 mm", "count": 4 } }] } } """;
+        PlanProblem problem = Assert.Single(DemoPlan.ProblemsOf(Own(gap, """{ "startFrom": "ours" }""")));
+        Assert.Equal("$.gaps.ours.design.vents[0].holes.diametre", problem.JsonPath);
+    }
+
+    [Fact]
     public void A_gap_that_two_stages_have_stands_once()
     {
         StagingPlan plan = DemoPlan.Plan;

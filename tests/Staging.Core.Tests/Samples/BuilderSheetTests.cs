@@ -72,6 +72,19 @@ public sealed class BuilderSheetTests : IDisposable
             Assert.True(pages.Count(p => IsWhole(p, p.Circles.Except(p.Holes).ElementAt(i))) >= 2, $"mark {i} is whole on one page only"));
     }
 
+    [Fact]
+    public void Sheets_of_two_gaps_say_which_gap_they_are_for()
+    {
+        string sheets = Path.Combine(scratch.Folder, "sheets");
+        Ran ran = Ran.Command([Path.Combine(PlanFiles.Folder, "three-stages.json"), "--no-figures", "--cases", "0", "--sheet", sheets]);
+        Assert.Equal("", ran.Error);
+        foreach ((string upper, string between) in new[] { ("second", "first to second"), ("third", "second to third") })
+        {
+            string[] words = SheetFile.OfSvg(Path.Combine(sheets, $"drill-{upper}-guide-tube-as-drawn.svg")).Words.Split('\n');
+            Assert.Equal(2, words.Count(w => w.StartsWith($"guide tube, {between}, ", StringComparison.Ordinal)));
+        }
+    }
+
     [Theory]
     [InlineData("--sheet")]
     [InlineData("--paper", "a5")]

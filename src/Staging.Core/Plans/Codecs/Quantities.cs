@@ -12,12 +12,14 @@ internal static class Quantities
     public static readonly QuantityCodec<Length, LengthUnit> Length = new(
         "length", (x, u) => new Length(x, u), (q, u) => q.As(u), q => q.Unit,
         [("m", LengthUnit.Meter), ("km", LengthUnit.Kilometer), ("cm", LengthUnit.Centimeter), ("mm", LengthUnit.Millimeter),
-            ("um", LengthUnit.Micrometer), ("in", LengthUnit.Inch), ("ft", LengthUnit.Foot)]);
+            ("um", LengthUnit.Micrometer), ("in", LengthUnit.Inch), ("ft", LengthUnit.Foot)],
+        small: ("mm", 10));
 
     public static readonly QuantityCodec<Area, AreaUnit> Area = new(
         "area", (x, u) => new Area(x, u), (q, u) => q.As(u), q => q.Unit,
         [("m2", AreaUnit.SquareMeter), ("cm2", AreaUnit.SquareCentimeter), ("mm2", AreaUnit.SquareMillimeter),
-            ("in2", AreaUnit.SquareInch)]);
+            ("in2", AreaUnit.SquareInch)],
+        small: ("mm2", 0.01));
 
     public static readonly QuantityCodec<Volume, VolumeUnit> Volume = new(
         "volume", (x, u) => new Volume(x, u), (q, u) => q.As(u), q => q.Unit,
@@ -25,7 +27,8 @@ internal static class Quantities
 
     public static readonly QuantityCodec<Mass, MassUnit> Mass = new(
         "mass", (x, u) => new Mass(x, u), (q, u) => q.As(u), q => q.Unit,
-        [("kg", MassUnit.Kilogram), ("g", MassUnit.Gram), ("mg", MassUnit.Milligram), ("lb", MassUnit.Pound), ("oz", MassUnit.Ounce)]);
+        [("kg", MassUnit.Kilogram), ("g", MassUnit.Gram), ("mg", MassUnit.Milligram), ("lb", MassUnit.Pound), ("oz", MassUnit.Ounce)],
+        small: ("g", 1e5));
 
     public static readonly QuantityCodec<Duration, DurationUnit> Duration = new(
         "duration", (x, u) => new Duration(x, u), (q, u) => q.As(u), q => q.Unit,

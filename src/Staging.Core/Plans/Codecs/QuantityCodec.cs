@@ -18,9 +18,12 @@ namespace Staging.Core.Plans.Codecs;
 /// <param name="numberIn">The number of a quantity in a unit.</param>
 /// <param name="unitOf">The unit that a quantity carries.</param>
 /// <param name="units">The accepted units; the first is the one in which ranges are kept.</param>
+/// <param name="small">
+/// The unit that a number of 1 or more without one is likely in where its range begins at 0, and ends at most so far.
+/// </param>
 internal sealed class QuantityCodec<T, TUnit>(
     string name, Func<double, TUnit, T> make, Func<T, TUnit, double> numberIn, Func<T, TUnit> unitOf,
-    ImmutableArray<(string Symbol, TUnit Unit)> units)
+    ImmutableArray<(string Symbol, TUnit Unit)> units, (string Symbol, double UpTo) small = default)
     : NumericCodec<T>
     where T : struct
     where TUnit : struct
@@ -117,15 +120,18 @@ internal sealed class QuantityCodec<T, TUnit>(
     private static string Escaped(string symbol) => Regex.Escape(symbol).Replace("\\ ", " ", StringComparison.Ordinal);
 
     /// <summary>
-    /// The unit that a number without one may be meant in: the one that puts it deepest, by factors, into the range.
+    /// The unit that a number without one may be meant in: the one that puts it deepest, by factors, into the range. A
+    /// range that begins at 0 has no depth; there it is the first that puts it into the range, small things first.
     /// </summary>
     private string Likely(double number, AcceptedRange? range)
     {
-        if (range is not { Low: > 0 } || !(Math.Abs(number) <= JsonCursor.LargestNumber))
+        if (range is null || !(Math.Abs(number) <= JsonCursor.LargestNumber))
             return BaseUnit;
+        bool isSmall = range.High <= small.UpTo && number >= 1;
         return units.Select(u => (u.Symbol, Value: ToBase(make(number, u.Unit))))
             .Where(u => range.Holds(u.Value))
-            .OrderBy(u => Math.Abs(Math.Log(u.Value / range.Low * (u.Value / range.High))))
+            .OrderBy(u => range.Low > 0 ? Math.Abs(Math.Log(u.Value / range.Low * (u.Value / range.High)))
+                : isSmall && u.Symbol == small.Symbol ? 0 : 1)
             .Select(u => u.Symbol).FirstOrDefault(BaseUnit);
     }
 
@@ -156,7 +162,8 @@ internal sealed class QuantityCodec<T, TUnit>(
     private bool TryReadParts(JsonCursor place, out T value)
     {
         value = default;
-        if (!KeySet.TryRead(place, [JsonCursor.ValueKey, JsonCursor.UnitKey], out KeySet? keys))
+        ImmutableArray<string> both = [JsonCursor.ValueKey, JsonCursor.UnitKey];
+        if (!KeySet.TryRead(place, both, both, out KeySet? keys))
             return false;
         bool hasNumber = keys.TryGet(JsonCursor.ValueKey, $"the number of the {name}", out JsonCursor? numberPlace)
             & keys.TryGet(JsonCursor.UnitKey, $"one of {Accepted}", out JsonCursor? unitPlace);

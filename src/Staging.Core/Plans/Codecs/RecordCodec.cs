@@ -18,6 +18,7 @@ internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
     private readonly string description;
     private readonly ImmutableArray<Field<T>> fields;
     private readonly ImmutableArray<string> keys;
+    private readonly ImmutableArray<string> required;
     private readonly Func<FieldValues, T> join;
     private readonly Lazy<AcceptedRanges<T>> ranges;
 
@@ -32,6 +33,7 @@ internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
         join = layout(list);
         fields = list.All;
         keys = [.. fields.Select(f => f.Key)];
+        required = [.. fields.Where(f => f.Required).Select(f => f.Key)];
         ranges = new Lazy<AcceptedRanges<T>>(() => AcceptedRanges<T>.Ask(fields, list.AskedForRanges ?? (v => join(v)!), join));
     }
 
@@ -77,7 +79,7 @@ internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
             place = resolved;
         }
 
-        KeySet.TryRead(place, KnownWith(besides), out KeySet found);
+        KeySet.TryRead(place, KnownWith(besides), required, out KeySet found);
         var values = new FieldValues(fields.Length);
         for (int i = 0; i < fields.Length; i++)
             fields[i].Read(found, ranges.Value.Range[i], values);
@@ -108,23 +110,18 @@ internal sealed class RecordCodec<T> : Codec<T>, IRecordCodec
         var properties = new JsonObject();
         if (start is not null && definitions.InPart)
             properties[JsonCursor.StartKey] = start;
-        var required = new List<string>();
         if (kind is { } k)
-        {
             properties[k.Key] = new JsonObject { ["const"] = k.Value };
-            required.Add(k.Key);
-        }
 
         for (int i = 0; i < fields.Length; i++)
             properties[keys[i]] = fields[i].Schema(ranges.Value.Range[i], definitions);
-        required.AddRange(fields.Where(f => f.Required).Select(f => f.Key));
 
         return new JsonObject
         {
             ["description"] = description,
             ["type"] = "object",
             ["properties"] = properties,
-            ["required"] = SchemaDefinitions.Texts(definitions.InPart ? [] : required),
+            ["required"] = SchemaDefinitions.Texts(definitions.InPart ? [] : kind is null ? required : [kind.Value.Key, .. required]),
             ["additionalProperties"] = false,
         };
     }

@@ -9,12 +9,14 @@ internal static class Spelling
     /// <param name="what">What the word is, for example <c>key</c>.</param>
     /// <param name="word">The word as written.</param>
     /// <param name="known">The words that are accepted.</param>
-    public static string NotOneOf(string what, string word, ImmutableArray<string> known)
+    /// <param name="missing">Those of them that should be there and are not.</param>
+    public static string NotOneOf(string what, string word, ImmutableArray<string> known, IEnumerable<string>? missing = null)
     {
         string start = $"'{Excerpt.Of(word)}' is not a known {what} here; ";
-        return Nearest(word, known) is { } nearest
-            ? $"{start}did you mean '{nearest}'? Accepted: {string.Join(", ", known)}."
-            : $"{start}accepted: {(known.IsEmpty ? "none" : string.Join(", ", known))}.";
+        if (Nearest(word, known) is not { } nearest)
+            return $"{start}accepted: {(known.IsEmpty ? "none" : string.Join(", ", known))}.";
+        string meant = missing?.Contains(nearest) == true ? $"'{nearest}', which is missing" : $"'{nearest}'";
+        return $"{start}did you mean {meant}? Accepted: {string.Join(", ", known)}.";
     }
 
     /// <summary>The known word within a third of its letters of the one written; null when none is.</summary>
