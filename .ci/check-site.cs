@@ -150,7 +150,14 @@ static void Answer(HttpListenerContext asked, string kind, byte[] body, int code
     // A browser tells of what it would ask of another host, and does not ask.
     asked.Response.Headers["Content-Security-Policy"] = "default-src 'self' 'unsafe-inline' data: blob:";
     asked.Response.Headers["Cache-Control"] = "max-age=600";
-    asked.Response.Close(body, willBlock: true);
+    try
+    {
+        asked.Response.Close(body, willBlock: true);
+    }
+    catch (HttpListenerException)
+    {
+        // A page that was left no longer listens.
+    }
 }
 
 static string Kind(string path) => Path.GetExtension(path) switch

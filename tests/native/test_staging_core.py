@@ -153,8 +153,8 @@ class Studies(unittest.TestCase):
         def interrupted(done, total):
             raise KeyboardInterrupt(f"{done} of {total}")
 
-        with self.assertRaisesRegex(KeyboardInterrupt, "of 1000000"):
-            DEMO.odds(cases=1_000_000, progress=interrupted)
+        with self.assertRaisesRegex(KeyboardInterrupt, "of 20000"):
+            DEMO.odds(cases=20_000, progress=interrupted)  # told of after each hundredth
 
 
 class Columns(unittest.TestCase):

@@ -16,7 +16,7 @@ public class StudyMemoryTests
         Assert.InRange(many - few, -1_000_000, 1_000_000);
     }
 
-    /// <summary>What is alive at a hundred moments of a study beyond what was before it, at most [bytes].</summary>
+    /// <summary>What is alive at twenty moments of a study beyond what was before it, at most [bytes].</summary>
     private static long Peak(long cases)
     {
         // What other tests left to their finalizers goes first, so that it does not go while this counts.
@@ -27,7 +27,7 @@ public class StudyMemoryTests
         {
             Model = (m, _) =>
             {
-                if (++run % (cases / 100) == 0)
+                if (++run % (cases / 20) == 0)
                     peak = Math.Max(peak, GC.GetTotalMemory(forceFullCollection: true));
                 return m.Period;
             },
