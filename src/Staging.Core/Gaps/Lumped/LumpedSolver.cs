@@ -30,7 +30,8 @@ internal sealed class LumpedSolver
     private readonly double[] first;
     private readonly double leastAhead;
 
-    public LumpedSolver(GapProblem problem, GapModel model, SolverOptions options, IProgress<SolveProgress>? progress)
+    public LumpedSolver(GapProblem problem, GapModel model, SolverOptions options, IProgress<SolveProgress>? progress,
+        bool untilLit = false)
     {
         this.problem = problem;
         this.model = model;
@@ -44,7 +45,7 @@ internal sealed class LumpedSolver
         ignition = new IgnitionTracker(p);
         events = new RunEvents(p, ignition);
         this.progress = progress is null ? null : new ProgressReport(progress, p.Horizon);
-        observer = new LumpedObserver(p, track, ignition, this.progress);
+        observer = new LumpedObserver(p, track, ignition, this.progress, untilLit);
         first = new double[p.StateCount];
         GapToSi.FirstState(p, first);
         first.CopyTo(integrator.State);
@@ -100,7 +101,7 @@ internal sealed class LumpedSolver
         bool over = false;
         foreach (FiredEvent fired in integrator.Fired)
             over |= Happens(fired);
-        return over;
+        return over || observer.IsDone;
     }
 
     private GapSystem Phase(double stop) =>
