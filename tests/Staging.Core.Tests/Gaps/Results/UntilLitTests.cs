@@ -1,11 +1,10 @@
-using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
 using Staging.Core.Solving;
 using Staging.Core.Studies;
 using UnitsNet;
 
-namespace Staging.Core.Tests.Gaps;
+namespace Staging.Core.Tests.Gaps.Results;
 
 /// <summary>A run that stops when the grain is lit answers whether and when, as the whole run does, for less.</summary>
 public class UntilLitTests
