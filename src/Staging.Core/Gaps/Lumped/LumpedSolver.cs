@@ -12,6 +12,12 @@ internal sealed class LumpedSolver
     private const double FinestTolerance = 1e-12;
 
     /// <summary>
+    /// Coarsest absolute tolerance that a gap takes [-]: in a tube of a metre the first slab behind the front holds
+    /// some 1e-5 of the gap.
+    /// </summary>
+    private const double CoarsestTolerance = 1e-7;
+
+    /// <summary>
     /// Absolute tolerances, in energy, below which the air ahead of the front counts as spent [-]: what is left has no
     /// temperature to speak of.
     /// </summary>
@@ -38,7 +44,7 @@ internal sealed class LumpedSolver
         this.options = options;
         p = GapToSi.ToSi(problem, model is GapModel.WellStirred);
         double[] scales = GapToSi.Scales(p);
-        double absolute = Math.Max(options.ScaledAbsoluteTolerance, FinestTolerance);
+        double absolute = Math.Clamp(options.ScaledAbsoluteTolerance, FinestTolerance, CoarsestTolerance);
         integrator = new GapStepper(options with { ScaledAbsoluteTolerance = absolute }, scales);
         leastAhead = SpentTolerances * absolute * scales[StateLayout.Cold + 2];
         track = new DenseTrack(p.StateCount, GapStepper.DenseDegree);
