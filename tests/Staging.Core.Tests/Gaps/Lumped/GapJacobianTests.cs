@@ -1,6 +1,7 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
+using Staging.Core.Tests.Gaps.OneDimensional;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps.Lumped;
@@ -10,7 +11,7 @@ public class GapJacobianTests
 {
     private static readonly GapProblem Vented = StartingGaps.Bore18mm.WithVents(new VentLayout { HoleCount = 4 }, Area.FromSquareMillimeters(30));
 
-    public static TheoryData<string> Gaps { get; } = ["end burner", "stirred", "jackets", "cluster", "plates", "pulse", "fed", "open side", "taped"];
+    public static TheoryData<string> Gaps { get; } = ["end burner", "ring", "stirred", "jackets", "cluster", "plates", "pulse", "fed", "open side", "taped"];
 
     /// <summary>In every phase of the joint, at moments of a real run: the best of four increments, both ways.</summary>
     [Theory]
@@ -89,6 +90,22 @@ public class GapJacobianTests
         }
     }
 
+    /// <summary>The layers of a tape follow the gas and each other evenly: differences are then exact but for rounding.</summary>
+    [Fact]
+    public void Layers_of_a_tape_follow_each_other()
+    {
+        foreach ((GapParameters p, GapPhase phase, double t, double[] y) in Moments(Gap("taped").Gap, false))
+        {
+            (double[] jacobian, _) = Written(p, phase, t, y);
+            for (int j = p.FirstLayer; j < y.Length; j++)
+            {
+                double[] column = Column(jacobian, y.Length, j), differences = ByState(new GapSystem(p, phase), t, y, j, 10);
+                Assert.True(column[j] < 0);
+                Assert.All(differences.Zip(column), d => Assert.Equal(d.First, d.Second, 1e-9 * Math.Abs(column[j])));
+            }
+        }
+    }
+
     /// <summary>When the hole is fully open, the next phase begins: it grows no more.</summary>
     [Fact]
     public void An_open_hole_grows_no_more()
@@ -128,6 +145,7 @@ public class GapJacobianTests
         var hole = new VentHoles { Diameter = Length.FromMillimeters(4), WallThickness = Length.FromMillimeters(1), Count = 2 };
         return name switch
         {
+            "ring" => (ThrownGaps.Gap.With(d => d with { Source = ThrownGaps.Strong }), false),
             "stirred" => (Vented, true),
             "jackets" => (Vented.With(d => d with
             {
