@@ -162,6 +162,7 @@ internal sealed class LumpedSolver
                 return true;
             case GapSystem.AheadSpent:
                 Join();
+                events.Reach(GapEventKind.FrontAtLastVent, fired.Time);
                 return false;
             case GapSystem.FrontAtLastVent:
                 events.Reach(GapEventKind.FrontAtLastVent, fired.Time);
