@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Staging.Core.Gases;
 
 namespace Staging.Core.Gaps;
 
