@@ -76,13 +76,13 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
         y[p.FirstShare..p.FirstLayer].CopyTo(values[FirstShare..]);
     }
 
-    /// <summary>Every parcel that is there holds gas: mass and energy above zero.</summary>
+    /// <summary>Every parcel that is there holds gas: its mass, its constants and its temperature are above zero.</summary>
     public readonly bool Holds(ReadOnlySpan<double> y)
     {
         for (int at = StateLayout.FirstParcel; at < p.FirstShare; at += StateLayout.Parcel)
         {
-            double mass = y[at] + y[at + 1], energy = y[at + 2];
-            if (!(mass > 0 && energy > 0) && !(mass == 0 && energy == 0))
+            var zone = new Zone<Real>(y[at], y[at + 1], y[at + 2], p.Products, p.Air);
+            if (!(zone.Mass > 0 && zone.IsGas) && !(zone.Mass == 0 && y[at + 2] == 0))
                 return false;
         }
 

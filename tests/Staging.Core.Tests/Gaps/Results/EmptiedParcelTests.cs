@@ -31,6 +31,7 @@ public class EmptiedParcelTests
     [InlineData(1e-9, 1e-9, 1e-3, true)]
     [InlineData(-1e-9, 2e-9, 1e-3, true)]
     [InlineData(-1e-9, 0, 1e-3, false)]
+    [InlineData(5e-10, -4e-10, 1e-3, false)]
     [InlineData(1e-9, 0, -1e-3, false)]
     [InlineData(double.NaN, 0, 1e-3, false)]
     public void A_step_may_not_leave_a_parcel_without_gas(double products, double air, double energy, bool holds)
