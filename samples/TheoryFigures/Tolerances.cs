@@ -19,7 +19,6 @@ internal static class Tolerances
         ("1e-4 and 1e-7", new() { RelativeTolerance = 1e-4, ScaledAbsoluteTolerance = 1e-7 }),
         ("1e-3 and 1e-7, cases of studies", SolverOptions.ForStudies),
         ("1e-2 and 1e-7", new() { RelativeTolerance = 1e-2, ScaledAbsoluteTolerance = 1e-7 }),
-        ("1e-2 and 1e-5", new() { RelativeTolerance = 1e-2, ScaledAbsoluteTolerance = 1e-5 }),
     ];
 
     private static readonly (string Name, GapProblem Problem)[] Gaps =

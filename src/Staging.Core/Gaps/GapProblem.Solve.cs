@@ -24,13 +24,21 @@ public sealed partial record GapProblem
         GapModel? model = null,
         SolverOptions? options = null,
         IProgress<SolveProgress>? progress = null,
-        CancellationToken cancellationToken = default)
-    {
-        GapModel how = model ?? Usual;
-        InvalidModelException.ThrowOnError(Check());
-        SolverOptions steps = options ?? SolverOptions.ForGaps;
-        return how.Match(Lumped, Lumped, flow => new OneDimensionalSolver(this, flow, steps, progress).Run(cancellationToken));
+        CancellationToken cancellationToken = default) =>
+        Run(model, options ?? SolverOptions.ForGaps, untilLit: false, progress, cancellationToken);
 
-        GapRun Lumped(GapModel lumped) => new LumpedSolver(this, lumped, steps, progress).Run(cancellationToken);
+    /// <summary>
+    /// The same until the grain is lit, for a question that this answers: what comes later in a whole run is missing.
+    /// </summary>
+    internal GapRun SolveUntilLit(GapModel? model, SolverOptions options, CancellationToken cancellationToken) =>
+        Run(model, options, untilLit: true, null, cancellationToken);
+
+    private GapRun Run(GapModel? model, SolverOptions options, bool untilLit, IProgress<SolveProgress>? progress, CancellationToken cancel)
+    {
+        InvalidModelException.ThrowOnError(Check());
+        return (model ?? Usual).Match(Lumped, Lumped, Resolved);
+
+        GapRun Resolved(GapModel.OneDimensional flow) => new OneDimensionalSolver(this, flow, options, progress, untilLit).Run(cancel);
+        GapRun Lumped(GapModel lumped) => new LumpedSolver(this, lumped, options, progress, untilLit).Run(cancel);
     }
 }

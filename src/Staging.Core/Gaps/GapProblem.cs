@@ -38,7 +38,8 @@ public sealed partial record GapProblem
     /// How long the gap is followed once its joint has opened [s], 0 to 1 s. The default is 0: the run ends there,
     /// because gas that is no longer guided lights nothing that could be counted on. What the grain still goes through
     /// is in <see cref="GapRun.PeakGrainSurfaceAfterOpening"/>. Motors in contact (<see cref="InContact"/>) are
-    /// followed: the jet from one into the other guides itself over a few diameters of the opening.
+    /// followed: the jet from one into the other guides itself over a few diameters of the opening. The run ends
+    /// sooner where the bodies are pushed together again.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration AfterOpening { get; init => field = Guard.In(value, 0, 1); } = Duration.Zero;

@@ -14,7 +14,7 @@ internal static class GapToSi
     /// </summary>
     private const double ShortestFreeLength = 0.3;
 
-    /// <summary>Contents of a parcel that its errors are measured by at most [-]; a judgement.</summary>
+    /// <summary>Times its content at rest by which errors of a parcel are measured at most [-]; a judgement.</summary>
     private const double Hundredfold = 100;
 
     public static GapParameters ToSi(GapProblem problem, bool stirred = false)

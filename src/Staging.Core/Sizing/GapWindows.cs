@@ -94,7 +94,7 @@ internal static class GapWindows
 
     private static bool IsLit(GapQuestion question, GapProblem problem, CancellationToken stop)
     {
-        GapOutcome outcome = problem.Solve(question.Model, question.Solver.OfCases, cancellationToken: stop).Outcome;
+        GapOutcome outcome = problem.SolveUntilLit(question.Model, question.Solver.OfCases, stop).Outcome;
         return outcome.Lights() ?? throw Refusal("SIZ004", nameof(question.Solver),
             $"The run was not solved, so it is neither lit nor unlit: {outcome.Cause} A narrower axis, or more steps, would fit.");
     }
@@ -116,7 +116,7 @@ internal static class GapWindows
 
         Func<GapProblem, CancellationToken, bool> Counting(bool notSolvedAs) => (p, cancel) =>
         {
-            bool? lights = p.Solve(question.Model, question.Solver.OfCases, cancellationToken: cancel).Outcome.Lights();
+            bool? lights = p.SolveUntilLit(question.Model, question.Solver.OfCases, cancel).Outcome.Lights();
             if (lights is null)
                 notSolved++;
             return lights ?? notSolvedAs;

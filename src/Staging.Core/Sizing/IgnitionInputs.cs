@@ -51,7 +51,7 @@ internal static class IgnitionInputs
         };
 
         double? Time(GapProblem at, CancellationToken cancel) =>
-            at.Solve(model, options, cancellationToken: cancel).TimeOf(GapEventKind.Lit)?.Seconds;
+            at.SolveUntilLit(model, options ?? SolverOptions.ForGaps, cancel).TimeOf(GapEventKind.Lit)?.Seconds;
 
         bool Lights(StudyInput<GapProblem> input, double factor)
         {

@@ -62,7 +62,7 @@ internal static class OddsMapStudy
     {
         try
         {
-            GapRun run = inputs.Of(cell, values).Solve(question.Model, question.Solver.OfCases, cancellationToken: stop);
+            GapRun run = inputs.Of(cell, values).SolveUntilLit(question.Model, question.Solver.OfCases, stop);
             GapOutcome outcome = run.Outcome;
             return outcome.Match(_ => outcome.IsLitBeforeParting ? Lit : PartedFirst, _ => PartedFirst, _ => StayedCold, _ => StayedCold,
                 _ => StayedCold, _ => NoAnswer);

@@ -29,10 +29,7 @@ internal sealed class Integrator<TMethod>
     /// <summary>Smallest step, in roundings of the time or of the longest step.</summary>
     private const double SmallestStep = 4 * 2.2204460492503131e-16;
 
-    /// <summary>
-    /// A phase whose first slope differs by more than this share from the last slope of the phase before starts with a
-    /// new first step.
-    /// </summary>
+    /// <summary>Share by which the slopes of two phases may differ where they meet without a new first step.</summary>
     private const double SlopeJump = 0.1;
 
     private readonly SolverOptions options;
@@ -148,6 +145,8 @@ internal sealed class Integrator<TMethod>
             next.CopyTo(state, 0);
             if (ended || atStop)
                 return ended ? PhaseEnd.Event : PhaseEnd.StopTime;
+            if (sink is { IsDone: true })
+                return PhaseEnd.Done;
             method.Advance();
         }
     }

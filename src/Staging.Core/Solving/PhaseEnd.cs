@@ -9,6 +9,9 @@ internal enum PhaseEnd
     /// <summary>An event that ends the phase fired; time and state are those just past it.</summary>
     Event,
 
+    /// <summary>The observer has seen what it waited for; time and state are those of the end of that step.</summary>
+    Done,
+
     /// <summary>The integration failed; <see cref="Integrator{TMethod}.Failure"/> says why.</summary>
     Failed,
 }

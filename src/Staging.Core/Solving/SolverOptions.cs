@@ -30,7 +30,7 @@ public sealed record SolverOptions
 
     /// <summary>
     /// Local error allowed per step, as a fraction of each state's natural scale [-], 1e-16 to 1e-5. The default is
-    /// 1e-10. A parcel of gas that holds less than this may have any temperature, so a gap takes no less than 1e-12.
+    /// 1e-10. A gap takes 1e-12 to 1e-7 of it: less is rounding of what parcels exchange, more may be all one holds.
     /// </summary>
     public double ScaledAbsoluteTolerance { get; init => field = Guard.In(value, 1e-16, 1e-5); } = 1e-10;
 

@@ -78,11 +78,15 @@ internal static class GapPromises
             facts.Within("not above zero", $"column {channel}", x, double.Epsilon, double.MaxValue);
     }
 
-    /// <summary>Heat flows from hot to cold: the surface stays between the coldest and the hottest that it can have seen.</summary>
+    /// <summary>
+    /// Heat flows from hot to cold: the surface stays between the coldest and the hottest that it can have seen. A chamber that another one fills
+    /// gets as hot as gamma times what fills it, and its jet may strike the grain.
+    /// </summary>
     private static void Surface(GapRun run, GapColumns columns, Facts facts)
     {
         double initial = run.Problem.Design.Grain.InitialTemperature.Kelvins, coldest = initial;
-        double hottest = Math.Max(initial, Flame(run.Problem.Design.Source));
+        GapSource source = run.Problem.Design.Source;
+        double hottest = Math.Max(initial, Flame(source) * source.Products.Equivalent().HeatCapacityRatio);
         foreach (GapChannel channel in (GapChannel[])[GapChannel.NozzleTemperature, GapChannel.HotTemperature])
         {
             foreach (double t in columns[channel].Span)

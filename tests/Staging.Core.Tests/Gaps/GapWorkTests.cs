@@ -31,6 +31,16 @@ public class GapWorkTests
         Assert.Equal(new SolverWork(731, 40, 5099, 3945) { JacobianCalls = 249, Factorisations = 280 }, Vented.Solve().Statistics.Work);
     }
 
+    /// <summary>A finer tolerance would ask for the rounding of what parcels exchange.</summary>
+    [Fact]
+    public void No_absolute_tolerance_is_finer_than_a_trillionth()
+    {
+        SolverWork Work(double absolute) =>
+            StartingGaps.Bore18mm.Solve(options: new() { RelativeTolerance = 1e-6, ScaledAbsoluteTolerance = absolute }).Statistics.Work;
+        Assert.Equal(Work(1e-12), Work(1e-16));
+        Assert.NotEqual(Work(1e-11), Work(1e-12));
+    }
+
     /// <summary>Between two burn-throughs the gap bleeds down and rests: ten times the wait is not ten times the work.</summary>
     [Fact]
     public void A_motor_that_is_still_closed_costs_no_steps()

@@ -31,6 +31,9 @@ internal sealed class IgnitionTracker(GapParameters p)
     /// <summary>When the surface passed its ignition temperature [s]; not a number while it has not.</summary>
     public double LitTime { get; private set; } = double.NaN;
 
+    /// <summary>Whether it has passed it.</summary>
+    public bool IsLit => !double.IsNaN(LitTime);
+
     /// <summary>Whether the jet out of a chamber did it.</summary>
     public bool LitByJet { get; private set; }
 
@@ -77,7 +80,7 @@ internal sealed class IgnitionTracker(GapParameters p)
         guided &= !Opened || gap.CoreReachesAt(time);
         GrainHeating heating = gap.HeatingAt(time);
         double after = heating.Settle(p.Grain.Initial + surface.Settle(Interval), surface.Gain, before, out double flux);
-        if (guided && double.IsNaN(LitTime) && after >= p.Grain.Ignition)
+        if (guided && !IsLit && after >= p.Grain.Ignition)
         {
             var crossing = new Crossing(surface, p.Grain.Ignition - p.Grain.Initial, flux);
             LitByJet = heating.IsByJet;

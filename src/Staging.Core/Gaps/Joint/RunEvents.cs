@@ -70,7 +70,7 @@ internal sealed class RunEvents(GapParameters p, IgnitionTracker ignition)
     /// </summary>
     public void Finish(bool hasFailed)
     {
-        if (!hasFailed && !double.IsNaN(ignition.LitTime))
+        if (!hasFailed && ignition.IsLit)
             Add(GapEventKind.Lit, ignition.LitTime);
     }
 

@@ -66,13 +66,13 @@ internal static partial class GapBalance
         {
             Zone<T> beyond = now.Beyond(vent.Outlet, out T behind);
             VentFlow<T> flow = now.FlowOf(vent, beyond, behind);
-            if (flow.Hot.Value != 0)
+            if (T.HasDerivatives || flow.Hot.Value != 0)
                 rates.Through(StateLayout.Hot, now.Hot, vent.Outlet, beyond, flow.Hot);
-            if (flow.Cold.Value != 0)
+            if (T.HasDerivatives || flow.Cold.Value != 0)
                 rates.Through(StateLayout.Cold, now.Cold, vent.Outlet, beyond, flow.Cold);
-            if (flow.Fire.Value != 0)
+            if (T.HasDerivatives || flow.Fire.Value != 0)
                 rates.Through(StateLayout.DeadEnd, now.DeadEnd, vent.Outlet, beyond, flow.Fire);
-            stirring += vent.Stirring * T.Max(0, flow.StreamVolume);
+            stirring += vent.Stirring * T.Max(flow.StreamVolume, 0);
         }
 
         return stirring;
@@ -178,7 +178,7 @@ internal static partial class GapBalance
             T rhoHot = hot.DensityAt(pr), rhoCold = cold.DensityAt(pr);
             T swell = w * rhoHot * dead.Swelling(hot) + (1 - w) * rhoCold * dead.Swelling(cold);
             dpdt = (drive + pr * sDead / swell) / (give + pr * vDead / swell);
-            T phi = T.Max(0, (vDead * dpdt - sDead) / swell);
+            T phi = T.Max((vDead * dpdt - sDead) / swell, 0);
             rates.Move(StateLayout.Hot, StateLayout.DeadEnd, hot, w * phi * rhoHot);
             if (w.Value < 1)
                 rates.Move(StateLayout.Cold, StateLayout.DeadEnd, cold, (1 - w) * phi * rhoCold);
@@ -189,7 +189,7 @@ internal static partial class GapBalance
             T own = dead.Gamma * pr, rhoDead = dead.DensityAt(pr);
             T swell = rhoDead * (w * hot.Swelling(dead) * perHot + (1 - w) * cold.Swelling(dead) * perCold);
             dpdt = (drive + swell * sDead / own) / (give + swell * vDead / own);
-            T phi = T.Max(0, (sDead - vDead * dpdt) / own);
+            T phi = T.Max((sDead - vDead * dpdt) / own, 0);
             rates.Move(StateLayout.DeadEnd, StateLayout.Hot, dead, w * phi * rhoDead);
             if (w.Value < 1)
                 rates.Move(StateLayout.DeadEnd, StateLayout.Cold, dead, (1 - w) * phi * rhoDead);

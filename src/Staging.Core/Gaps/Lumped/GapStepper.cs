@@ -41,7 +41,7 @@ internal sealed class GapStepper
     /// <summary>Why the last phase failed; null when it did not.</summary>
     public SolverFailure? Failure => RanStiff ? stiff!.Failure : IsBoundByStability ? null : quick.Failure;
 
-    /// <summary>Whether a phase was cut short because stability bound its explicit steps: go on implicitly.</summary>
+    /// <summary>Whether stability bound the explicit steps of a phase: all that follows goes on implicitly.</summary>
     public bool IsBoundByStability { get; private set; }
 
     /// <summary>Whether the last phase was run implicitly.</summary>

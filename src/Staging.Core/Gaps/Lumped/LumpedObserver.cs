@@ -6,10 +6,14 @@ namespace Staging.Core.Gaps;
 /// Hands each accepted step of a lumped run to the record, marches the grain surface along it, looks for the extremes,
 /// and tells whoever follows the run how far it has come.
 /// </summary>
-internal sealed class LumpedObserver(GapParameters p, DenseTrack track, IgnitionTracker ignition, ProgressReport? progress) : IStepObserver
+internal sealed class LumpedObserver(
+    GapParameters p, DenseTrack track, IgnitionTracker ignition, ProgressReport? progress, bool untilLit) : IStepObserver
 {
     private readonly double[] y = new double[p.StateCount];
     private double lastPressure = p.OutsidePressure;
+
+    /// <inheritdoc/>
+    public bool IsDone => untilLit && ignition.IsLit;
 
     public void Accept(double start, double length, in DenseStep step)
     {

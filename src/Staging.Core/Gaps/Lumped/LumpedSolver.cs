@@ -12,6 +12,12 @@ internal sealed class LumpedSolver
     private const double FinestTolerance = 1e-12;
 
     /// <summary>
+    /// Coarsest absolute tolerance that a gap takes [-]: in a tube of a metre the first slab behind the front holds
+    /// some 1e-5 of the gap.
+    /// </summary>
+    private const double CoarsestTolerance = 1e-7;
+
+    /// <summary>
     /// Absolute tolerances, in energy, below which the air ahead of the front counts as spent [-]: what is left has no
     /// temperature to speak of.
     /// </summary>
@@ -30,21 +36,22 @@ internal sealed class LumpedSolver
     private readonly double[] first;
     private readonly double leastAhead;
 
-    public LumpedSolver(GapProblem problem, GapModel model, SolverOptions options, IProgress<SolveProgress>? progress)
+    public LumpedSolver(GapProblem problem, GapModel model, SolverOptions options, IProgress<SolveProgress>? progress,
+        bool untilLit = false)
     {
         this.problem = problem;
         this.model = model;
         this.options = options;
         p = GapToSi.ToSi(problem, model is GapModel.WellStirred);
         double[] scales = GapToSi.Scales(p);
-        double absolute = Math.Max(options.ScaledAbsoluteTolerance, FinestTolerance);
+        double absolute = Math.Clamp(options.ScaledAbsoluteTolerance, FinestTolerance, CoarsestTolerance);
         integrator = new GapStepper(options with { ScaledAbsoluteTolerance = absolute }, scales);
         leastAhead = SpentTolerances * absolute * scales[StateLayout.Cold + 2];
         track = new DenseTrack(p.StateCount, GapStepper.DenseDegree);
         ignition = new IgnitionTracker(p);
         events = new RunEvents(p, ignition);
         this.progress = progress is null ? null : new ProgressReport(progress, p.Horizon);
-        observer = new LumpedObserver(p, track, ignition, this.progress);
+        observer = new LumpedObserver(p, track, ignition, this.progress, untilLit);
         first = new double[p.StateCount];
         GapToSi.FirstState(p, first);
         first.CopyTo(integrator.State);
@@ -100,7 +107,7 @@ internal sealed class LumpedSolver
         bool over = false;
         foreach (FiredEvent fired in integrator.Fired)
             over |= Happens(fired);
-        return over;
+        return over || observer.IsDone;
     }
 
     private GapSystem Phase(double stop) =>
@@ -155,6 +162,7 @@ internal sealed class LumpedSolver
                 return true;
             case GapSystem.AheadSpent:
                 Join();
+                events.Reach(GapEventKind.FrontAtLastVent, fired.Time);
                 return false;
             case GapSystem.FrontAtLastVent:
                 events.Reach(GapEventKind.FrontAtLastVent, fired.Time);

@@ -24,13 +24,15 @@ internal sealed class OneDimensionalSolver
     /// </summary>
     private (double Time, GapLedger Ledger) lastSound;
     private int profilesKept;
+    private readonly bool untilLit;
     private double pressure;
     private double atVent;
     private double atNozzle;
 
     public OneDimensionalSolver(GapProblem problem, GapModel.OneDimensional model, SolverOptions options,
-        IProgress<SolveProgress>? progress)
+        IProgress<SolveProgress>? progress, bool untilLit = false)
     {
+        this.untilLit = untilLit;
         this.problem = problem;
         this.model = model;
         this.options = options;
@@ -58,7 +60,7 @@ internal sealed class OneDimensionalSolver
         while (gap.Time < Math.Min(p.Horizon, events.Last))
         {
             cancel.ThrowIfCancellationRequested();
-            if (!Step() || Happens())
+            if (!Step() || Happens() || (untilLit && ignition.IsLit))
                 break;
         }
 

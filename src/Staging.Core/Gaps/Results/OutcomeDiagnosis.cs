@@ -45,7 +45,7 @@ internal sealed class OutcomeDiagnosis(
 
     public GapOutcome Outcome =>
         failure is not null ? NotSolved(failure)
-        : !double.IsNaN(ignition.LitTime) ? Lit()
+        : ignition.IsLit ? Lit()
         : TimeOf(GapEventKind.JointOpens) is double opened ? PushedApart(opened)
         : TimeOf(GapEventKind.ProductsAtNozzle) is not null ? TooCool()
         : TimeOf(GapEventKind.FrontAtLastVent) is not null ? VentedAway()

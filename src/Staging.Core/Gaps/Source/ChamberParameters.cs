@@ -58,7 +58,7 @@ internal sealed class ChamberParameters
     public T Grown<T>(T sinceStart, T growth)
         where T : struct, IReal<T>
     {
-        T atOnce = T.Clamp(sinceStart / OpeningTime, 0, 1);
+        T atOnce = sinceStart.Value < OpeningTime ? T.Max(sinceStart / OpeningTime, 0) : 1;
         return Ring is null ? atOnce : T.Max(Ring.AtOnce * atOnce, Ring.Hole.Opened(growth));
     }
 

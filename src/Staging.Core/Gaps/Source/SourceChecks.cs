@@ -1,21 +1,14 @@
 using System.Collections.Immutable;
-using Staging.Core.Gases;
 
 namespace Staging.Core.Gaps;
 
 /// <summary>Rules across a source and the gap it feeds.</summary>
 internal static class SourceChecks
 {
-    /// <summary>
-    /// Largest ratio of heat capacities of the products [-]: into a gas of a larger one air might flow without raising
-    /// its pressure.
-    /// </summary>
-    private const double MaxGamma = 1.4 + 1e-9;
-
     /// <summary>Adds the findings.</summary>
     public static void Add(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem)
     {
-        AddProducts(findings, problem.Design.Source.Products);
+        AddProducts(findings, problem);
         AddStart(findings, problem.Design.Source);
         switch (problem.Design.Source)
         {
@@ -29,15 +22,32 @@ internal static class SourceChecks
         }
     }
 
-    private static void AddProducts(ImmutableArray<ModelFinding>.Builder findings, DustyGas products)
+    /// <summary>
+    /// A kilogram of outside gas at T0 that flows into products at T changes their pressure as (gamma - 1) gamma0 T0 -
+    /// (gamma - gamma0) T (see <see cref="Zone{T}.Swelling"/>): where that is negative, nothing that flows keeps two
+    /// volumes at one pressure. A volume is filled to at most gamma times the temperature of what comes.
+    /// </summary>
+    private static void AddProducts(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem)
     {
-        ImmutableArray<ModelFinding> own = products.Check();
+        GapSource source = problem.Design.Source;
+        ImmutableArray<ModelFinding> own = source.Products.Check();
         findings.AddRange(own.Select(f => f.At("Source.Products." + f.Path)));
-        if (own.Any(f => f.Severity == FindingSeverity.Error) || products.Equivalent().HeatCapacityRatio is var gamma && gamma <= MaxGamma)
+        if (own.Any(f => f.Severity == FindingSeverity.Error))
             return;
-        GapChecks.Add(findings, FindingSeverity.Error, "GAP038", "Source.Products", $"The ratio of heat capacities of the products, "
-            + $"particles included, is {gamma:G4}; that of hot products is at most that of cold air, 1.4.");
+        double gamma = source.Products.Equivalent().HeatCapacityRatio, outside = problem.Surroundings.Gas.HeatCapacityRatio;
+        double temperature = Hottest(source), around = problem.Surroundings.Temperature.Kelvins;
+        if ((gamma - outside) * gamma * temperature > (gamma - 1) * outside * around)
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP038", "Source.Products", $"The ratio of heat capacities of the products, "
+                + $"particles included, is {gamma:G4}, that of the gas outside {outside:G4}: flowing into products of "
+                + $"{temperature:G4} K it would lower their pressure. Hot products have the lower ratio.");
     }
+
+    /// <summary>Highest temperature at which products come [K].</summary>
+    private static double Hottest(GapSource source) => source.Match(
+        booster => booster.FlameTemperature.Kelvins,
+        tabulated => tabulated.Temperature_K.ToArray().Max(),
+        cluster => cluster.Motors.Max(m => m.FlameTemperature.Kelvins),
+        endBurner => endBurner.FlameTemperature.Kelvins);
 
     /// <summary>
     /// Time zero is the first burn-through: a source that begins later has its delay in the wrong place.

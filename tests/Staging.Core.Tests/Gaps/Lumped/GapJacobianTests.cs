@@ -1,6 +1,7 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
+using Staging.Core.Tests.Gaps.OneDimensional;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps.Lumped;
@@ -10,7 +11,7 @@ public class GapJacobianTests
 {
     private static readonly GapProblem Vented = StartingGaps.Bore18mm.WithVents(new VentLayout { HoleCount = 4 }, Area.FromSquareMillimeters(30));
 
-    public static TheoryData<string> Gaps { get; } = ["end burner", "stirred", "jackets", "cluster", "plates", "pulse", "fed", "open side", "taped"];
+    public static TheoryData<string> Gaps { get; } = ["end burner", "ring", "stirred", "jackets", "cluster", "plates", "pulse", "fed", "open side", "taped"];
 
     /// <summary>In every phase of the joint, at moments of a real run: the best of four increments, both ways.</summary>
     [Theory]
@@ -64,6 +65,59 @@ public class GapJacobianTests
         }
     }
 
+    /// <summary>At rest everything stands at the pressure outside: no flow yet, but all of its derivatives.</summary>
+    [Theory]
+    [InlineData("end burner")]
+    [InlineData("stirred")]
+    [InlineData("jackets")]
+    public void At_equal_pressures_no_derivative_is_lost(string name)
+    {
+        (GapProblem gap, bool stirred) = Gap(name);
+        GapParameters p = GapToSi.ToSi(gap, stirred);
+        var y = new double[p.StateCount];
+        GapToSi.FirstState(p, y);
+        var phase = new GapPhase(JointPhase.Held, 0, 1, -1);
+        (double[] jacobian, _) = Written(p, phase, 0, y);
+        double[] scales = GapToSi.Scales(p);
+        int[] parcels = stirred ? [StateLayout.Hot, StateLayout.DeadEnd] : [StateLayout.Hot, StateLayout.Cold, StateLayout.DeadEnd];
+        foreach (int j in (int[])[.. parcels, .. p.Jackets.Select(k => k.At)])
+        {
+            double[] column = Column(jacobian, y.Length, j + 2), differences = ByState(new GapSystem(p, phase), 0, y, j + 2, 1e-7 * y[j + 2]);
+            double largest = Enumerable.Range(0, y.Length).Max(i => Math.Abs(column[i]) / scales[i]);
+            for (int i = 0; i < y.Length; i++)
+                Assert.InRange((differences[i] - column[i]) / scales[i], -2e-5 * largest, 2e-5 * largest);
+            Assert.True(column[StateLayout.MassOut] > 0 || p.Jackets.Length > 0);
+        }
+    }
+
+    /// <summary>The layers of a tape follow the gas and each other evenly: differences are then exact but for rounding.</summary>
+    [Fact]
+    public void Layers_of_a_tape_follow_each_other()
+    {
+        foreach ((GapParameters p, GapPhase phase, double t, double[] y) in Moments(Gap("taped").Gap, false))
+        {
+            (double[] jacobian, _) = Written(p, phase, t, y);
+            for (int j = p.FirstLayer; j < y.Length; j++)
+            {
+                double[] column = Column(jacobian, y.Length, j), differences = ByState(new GapSystem(p, phase), t, y, j, 10);
+                Assert.True(column[j] < 0);
+                Assert.All(differences.Zip(column), d => Assert.Equal(d.First, d.Second, 1e-9 * Math.Abs(column[j])));
+            }
+        }
+    }
+
+    /// <summary>When the hole is fully open, the next phase begins: it grows no more.</summary>
+    [Fact]
+    public void An_open_hole_grows_no_more()
+    {
+        GapParameters p = GapToSi.ToSi(Bench.Gap);
+        var y = new double[p.StateCount];
+        GapToSi.FirstState(p, y);
+        double open = p.Chambers[0].OpeningTime;
+        Assert.True(Written(p, new GapPhase(JointPhase.Held, 0, 1, -1), 0.9 * open, y).TimeSlope[StateLayout.Hot] > 0);
+        Assert.Equal(0, Written(p, new GapPhase(JointPhase.Held, open, 1, -1), open, y).TimeSlope[StateLayout.Hot]);
+    }
+
     /// <summary>What a step takes along without solving for it rests, or nothing depends on it.</summary>
     [Theory]
     [MemberData(nameof(Gaps))]
@@ -91,6 +145,7 @@ public class GapJacobianTests
         var hole = new VentHoles { Diameter = Length.FromMillimeters(4), WallThickness = Length.FromMillimeters(1), Count = 2 };
         return name switch
         {
+            "ring" => (ThrownGaps.Gap.With(d => d with { Source = ThrownGaps.Strong }), false),
             "stirred" => (Vented, true),
             "jackets" => (Vented.With(d => d with
             {

@@ -31,6 +31,47 @@ public class SmallParcelTests
         Assert.InRange(end.JacketPressures[1] / end.JacketPressures[0] - 1, -lag, lag);
     }
 
+    /// <summary>Holes count on both of their sides: 28 mm2 that lead in from another jacket need 2.8 mm3 behind them.</summary>
+    [Theory]
+    [InlineData(0.0027, true)]
+    [InlineData(0.0029, false)]
+    public void A_jacket_needs_depth_behind_the_holes_of_another(double cubicCentimetres, bool refused)
+    {
+        GapProblem gap = Bench.Gap.With(d => d with
+        {
+            Jackets = [Closed("near", 20) with { Openings = [new() { Holes = Holes, To = VentTarget.IntoJacket("far") }] }, Closed("far", cubicCentimetres)],
+        });
+        Assert.Equal(refused, gap.Check().Any(f => f is { Code: "GAP037", Path: "Jackets[1].Volume" }));
+    }
+
+    /// <summary>A throat of 3.5 mm and an opening of 18 mm, 264 mm2 in all.</summary>
+    [Theory]
+    [InlineData(26, true)]
+    [InlineData(27, false)]
+    public void A_chamber_needs_depth_behind_throat_and_opening(double cubicMillimetres, bool refused)
+    {
+        GapProblem gap = Bench.Gap.With(d => d with
+        {
+            Source = d.Motor() with { OpeningDiameter = Length.FromMillimeters(18), ChamberVolume = Volume.FromCubicMillimeters(cubicMillimetres) },
+        });
+        Assert.Equal(refused, gap.Check().Any(f => f is { Code: "GAP037", Path: "Source.ChamberVolume" }));
+    }
+
+    /// <summary>Holes up to the nozzle plane leave the recess before the grain: less than a micrometre of it is none.</summary>
+    [Theory]
+    [InlineData(1.9, true)]
+    [InlineData(2, false)]
+    public void Gas_stands_before_the_grain(double cubicMillimetres, bool refused)
+    {
+        GapProblem gap = Bench.Gap.With(d => d with
+        {
+            Grain = d.Grain with { RecessVolume = Volume.FromCubicMillimeters(cubicMillimetres) },
+            Tube = d.Tube with { Bore = Length.FromMillimeters(50) },
+            Vents = [d.Vents[0] with { Station = d.Tube.Length }],
+        });
+        Assert.Equal(refused, gap.Check().Any(f => f is { Code: "GAP037", Path: "Grain.RecessVolume" }));
+    }
+
     /// <summary>Square metres of wall round a thousandth of a cubic centimetre settle within nanoseconds, which the choice beforehand does not see.</summary>
     [Fact]
     public void A_phase_that_stability_binds_goes_on_implicitly()

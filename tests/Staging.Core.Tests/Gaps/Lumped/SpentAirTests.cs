@@ -45,6 +45,25 @@ public class SpentAirTests
         Assert.InRange(usual.PeakGrainSurface.Kelvins / fine.PeakGrainSurface.Kelvins - 1, -1e-4, 1e-4);
     }
 
+    /// <summary>A front thinner than what is left of the air is at the vent when that goes.</summary>
+    [Fact]
+    public void The_front_arrives_with_the_last_of_the_air()
+    {
+        GapProblem tube = Bench.Gap.With(d => d with
+        {
+            Tube = Bench.Tube(2000),
+            Vents = [new Vent { Station = Length.FromMillimeters(600), Holes = new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = 4 } }],
+            MixingAndHeat = d.MixingAndHeat with { FrontThicknessInBores = 0.05 },
+            Joint = Bench.Joint(2000),
+        });
+        GapRun coarse = tube.Solve(options: new() { RelativeTolerance = 1e-3, ScaledAbsoluteTolerance = 1e-5 }), fine = tube.Solve();
+        Ends(coarse, out bool isAllHot);
+        Assert.True(isAllHot);
+        Assert.Equal(fine.Events.Select(e => e.Kind), coarse.Events.Select(e => e.Kind));
+        double exact = fine.Events.Single(e => e.Kind == GapEventKind.FrontAtLastVent).Time.Seconds;
+        Assert.Equal(exact, coarse.Events.Single(e => e.Kind == GapEventKind.FrontAtLastVent).Time.Seconds, 0.01 * exact);
+    }
+
     [Fact]
     public void An_emptied_parcel_takes_part_in_nothing()
     {

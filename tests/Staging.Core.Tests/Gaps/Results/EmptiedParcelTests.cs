@@ -38,6 +38,7 @@ public class EmptiedParcelTests
         var y = new double[P.StateCount];
         GapToSi.FirstState(P, y);
         (y[StateLayout.Cold], y[StateLayout.Cold + 1], y[StateLayout.Cold + 2]) = (products, air, energy);
+        Assert.True(GapSystem.HasDomain);
         Assert.Equal(holds, new GapSystem(P, new GapPhase(JointPhase.Held, 0, 1, -1)).Holds(y));
     }
 }
