@@ -12,6 +12,11 @@ public class InputSizeTests
 {
     private static readonly string Long = new('7', 2_000_000);
 
+    private const string PointsUpToSeed = "staging study points, form 2\ncases 1\nseed ";
+
+    private const string Odds = "staging study part, form 3\ncases 2\nseed 5\ndesign Independent\ninputs 0\nspreads 0\n"
+        + "measures 1\nmeasure 1 mm third\nrange 0 2\nstopped-early 0\n";
+
     public static TheoryData<string, Action<string>> Readers => new()
     {
         { Long, text => ThrustHistory.FromCsv(new StringReader(text)) },
@@ -20,6 +25,14 @@ public class InputSizeTests
         { "time_s,gauge_Pa\n" + Long, text => MeasuredTrace.ReadCsv(new StringReader(text)) },
         { Long, text => PartResult.Read(new StringReader(text)) },
         { "staging study points, form 2\ncases " + Long + "x", text => PartResult.Read(new StringReader(text)) },
+        { PointsUpToSeed + Long, text => PartResult.Read(new StringReader(text)) },
+        { PointsUpToSeed + "5\ndesign d\ninputs 1\ninput 1 mm " + Long + "?", text => PartResult.Read(new StringReader(text)) },
+        { PointsUpToSeed + "5\ndesign d\ninputs 0\nspreads 0\nmeasures 1\nmeasure 1 mm " + Long + "\nrange 0 1\ncase 0 x", text => PartResult.Read(new StringReader(text)) },
+        { Odds.Replace("Independent", Long, StringComparison.Ordinal), text => ReliabilityRun.Read(new StringReader(text)) },
+        { Odds.Replace("early 0", "early " + Long, StringComparison.Ordinal), text => ReliabilityRun.Read(new StringReader(text)) },
+        { Odds + "outcome 1 " + Long + "\noutcome 1 " + Long, text => ReliabilityRun.Read(new StringReader(text)) },
+        { Odds + "outcome 2 a\nrefusals 0\nends 2 0 1\nsum " + Long + "x", text => ReliabilityRun.Read(new StringReader(text)) },
+        { Odds + "outcome 2 a\nrefusals 0\nends 2 0 1\nsum 1\nsquares 1\nbin " + Long + " 1", text => ReliabilityRun.Read(new StringReader(text)) },
     };
 
     [Theory]

@@ -11,8 +11,8 @@ internal static class InputPath
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(value, property);
         if (!value.All(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_' or ' ') || value != value.Trim())
-            throw new ArgumentException($"The name \"{value}\" may hold only letters, digits, dots, hyphens, underscores and inner spaces.",
-                property);
+            throw new ArgumentException($"The name \"{Excerpt.Of(value)}\" may hold only letters, digits, dots, hyphens, underscores "
+                + "and inner spaces.", property);
         return value;
     }
 }

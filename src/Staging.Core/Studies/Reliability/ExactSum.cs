@@ -87,7 +87,7 @@ internal sealed class ExactSum
         var sum = new ExactSum();
         if (!BigInteger.TryParse(text, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out BigInteger rest)
             || rest.GetBitLength() > 32 * (Places - 1) + 63)
-            throw new FormatException($"an exact sum is written in hexadecimal digits, not \"{text}\"");
+            throw new FormatException($"an exact sum is written in hexadecimal digits, not \"{Excerpt.Of(text)}\"");
         for (int i = 0; i < Places - 1; i++, rest >>= 32)
             sum.places[i] = (long)(rest & uint.MaxValue);
         sum.places[Places - 1] = (long)rest;

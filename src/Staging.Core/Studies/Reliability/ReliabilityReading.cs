@@ -13,12 +13,12 @@ internal static class ReliabilityReading
     {
         PartHead head = PartHead.Read(lines);
         if (!Enum.GetNames<DesignKind>().Contains(head.Heading.Design))
-            throw new FormatException($"the design \"{head.Heading.Design}\" is not known");
+            throw new FormatException($"the design \"{Excerpt.Of(head.Heading.Design)}\" is not known");
         bool stoppedEarly = lines.Take("stopped-early") switch
         {
             "1" => true,
             "0" => false,
-            string other => throw new FormatException($"0 or 1 belongs here, not \"{other}\"")
+            string other => throw new FormatException($"0 or 1 belongs here, not \"{Excerpt.Of(other)}\"")
         };
         var rest = new CaseTally(0, keep: false);
         ReadOutcomes(lines, rest, head.Cases);
@@ -36,7 +36,7 @@ internal static class ReliabilityReading
             string[] words = StudyLines.Split(values, "a count and an outcome", 2);
             string outcome = LineWord.Read(words[1]);
             if (last is not null && string.CompareOrdinal(outcome, last) <= 0)
-                throw new FormatException($"the outcome \"{outcome}\" is doubled or out of order");
+                throw new FormatException($"the outcome \"{Excerpt.Of(outcome)}\" is doubled or out of order");
             long count = CountOf(words[0], "the count of an outcome", left);
             tally.Count(outcome, count);
             (last, left) = (outcome, left - count);
@@ -82,7 +82,7 @@ internal static class ReliabilityReading
         {
             string[] words = StudyLines.Split(values, "a bin and a count", 2);
             if (!long.TryParse(words[0], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out long bin))
-                throw new FormatException($"a bin has a whole number, not \"{words[0]}\"");
+                throw new FormatException($"a bin has a whole number, not \"{Excerpt.Of(words[0])}\"");
             last = Rising(bin, last, "bin");
             long count = CountOf(words[1], "the count of a bin", left);
             tally.Bins.Add(bin, count);

@@ -35,7 +35,7 @@ internal sealed record PartHead(StudyHeading Heading, ImmutableArray<CaseRange> 
             throw new FormatException("a study has one case or more");
         string seed = lines.Take("seed");
         if (!ulong.TryParse(seed, NumberStyles.None, CultureInfo.InvariantCulture, out ulong key))
-            throw new FormatException($"the seed has to be a whole number of up to 64 bits, not \"{seed}\"");
+            throw new FormatException($"the seed has to be a whole number of up to 64 bits, not \"{Excerpt.Of(seed)}\"");
         string design = lines.Take("design");
         ImmutableArray<ColumnName> inputs = Listed(lines, "input", Column);
         ImmutableArray<string> spreads = Listed(lines, "spread", text => text);

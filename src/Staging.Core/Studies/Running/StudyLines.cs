@@ -76,7 +76,7 @@ internal sealed class StudyLines : IDisposable
         double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent,
             CultureInfo.InvariantCulture, out double x) && double.IsFinite(x)
             ? x
-            : throw new FormatException($"{what} has to be a finite number, not \"{Excerpt.Of(text)}\"");
+            : throw new FormatException($"{Excerpt.Of(what)} has to be a finite number, not \"{Excerpt.Of(text)}\"");
 
     public void Dispose() => hash.Dispose();
 

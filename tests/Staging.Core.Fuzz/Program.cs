@@ -1,0 +1,1 @@
+return Staging.Core.Fuzz.Command.Run(args, Console.Out);
