@@ -76,7 +76,7 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
         y[p.FirstShare..p.FirstLayer].CopyTo(values[FirstShare..]);
     }
 
-    /// <summary>Every parcel that is there holds gas: its mass, its constants and its temperature are above zero.</summary>
+    /// <summary>Every parcel that is there holds gas: mass, constants and temperature are above zero.</summary>
     public readonly bool Holds(ReadOnlySpan<double> y)
     {
         for (int at = StateLayout.FirstParcel; at < p.FirstShare; at += StateLayout.Parcel)
