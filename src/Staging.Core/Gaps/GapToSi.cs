@@ -107,7 +107,7 @@ internal static class GapToSi
     public static void FirstState(GapParameters p, Span<double> y)
     {
         y.Clear();
-        double slab = p.Stirred ? p.TubeVolume : p.FirstReach * p.Profile.FirstArea;
+        double slab = p.Stirred ? p.TubeVolume : p.Profile.VolumeTo(p.FirstReach);
         Fill(y[StateLayout.Hot..], p.Air, p.OutsidePressure, p.OutsideTemperature, slab, isAir: true);
         Fill(y[StateLayout.Cold..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.TubeVolume - slab, isAir: true);
         Fill(y[StateLayout.DeadEnd..], p.Air, p.OutsidePressure, p.OutsideTemperature, p.DeadEndVolume, isAir: true);

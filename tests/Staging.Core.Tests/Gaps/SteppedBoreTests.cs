@@ -16,6 +16,22 @@ public class SteppedBoreTests
         Assert.InRange(b.TimeOf(GapEventKind.FrontAtLastVent)!.Value / a.TimeOf(GapEventKind.FrontAtLastVent)!.Value - 1, -1e-8, 1e-8);
     }
 
+    /// <summary>The slab that the first products mix into is a part of the tube, wherever the bore steps.</summary>
+    [Theory]
+    [InlineData(0.001)]
+    [InlineData(0.01)]
+    [InlineData(1)]
+    public void Behind_a_step_at_the_very_start_there_is_air_ahead_of_the_front(double millimetres)
+    {
+        GapProblem stepped = Bench.Gap.With(d => d with { Tube = d.Tube with { Bore = Length.FromMillimeters(200), Steps = [Step(millimetres, 6)] } });
+        GapParameters p = GapToSi.ToSi(stepped);
+        var y = new double[p.StateCount];
+        GapToSi.FirstState(p, y);
+        Assert.InRange(y[StateLayout.Cold + 1], 1e-9, double.MaxValue);
+        Assert.True(new GapSystem(p, new GapPhase(JointPhase.Held, 0, 1, -1)).Holds(y));
+        Assert.Null(Bench.SolvedThoughImpossible(stepped).Failure);
+    }
+
     [Fact]
     public void Volume_and_bore_follow_the_pieces()
     {
