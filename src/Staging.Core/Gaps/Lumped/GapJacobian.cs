@@ -3,7 +3,7 @@ using Staging.Core.Solving;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// Derivatives of the right-hand side of a lumped gap for implicit steps: of the same text as its slopes, by dual
+/// Derivatives of the right-hand side of a lumped gap for implicit steps: from the code of its slopes, by dual
 /// numbers; those of the layers of a tape in closed form.
 /// </summary>
 internal static class GapJacobian
