@@ -50,12 +50,13 @@ internal sealed class Integrator<TMethod>
     /// <param name="options">Tolerances and limits.</param>
     /// <param name="scales">Natural size of each state, above zero; sets the absolute tolerance.</param>
     /// <param name="budget">The steps allowed, if shared with another method; null for one of its own.</param>
+    /// <param name="mates">States that are parts of one whole, see <see cref="ErrorScale"/>; empty where none are.</param>
     /// <exception cref="ArgumentException">No states, or a scale that is not positive and finite.</exception>
-    public Integrator(SolverOptions options, ReadOnlySpan<double> scales, StepBudget? budget = null)
+    public Integrator(SolverOptions options, ReadOnlySpan<double> scales, StepBudget? budget = null, ReadOnlySpan<int> mates = default)
     {
         this.options = options;
         this.budget = budget ?? new StepBudget(options.MaxSteps);
-        scale = new ErrorScale(options, scales);
+        scale = new ErrorScale(options, scales, mates);
         int n = scales.Length;
         events = new EventScan(options, n);
         state = new double[n];

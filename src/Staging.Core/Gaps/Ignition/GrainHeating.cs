@@ -50,6 +50,33 @@ internal readonly struct GrainHeating
         Impinging = p.Grain.ParticleEfficiency * particles * washes.MassFlux * p.ParticleHeatCapacity;
     }
 
+    /// <summary>
+    /// The heat transfer at a share of the way from one to another [-], with all that it goes by taken linearly.
+    /// </summary>
+    private GrainHeating(in GrainHeating from, in GrainHeating to, double share)
+    {
+        stream = double.Lerp(from.stream, to.stream, share);
+        gas = double.Lerp(from.gas, to.gas, share);
+        emittance = double.Lerp(from.emittance, to.emittance, share);
+        Convective = double.Lerp(from.Convective, to.Convective, share);
+        Impinging = double.Lerp(from.Impinging, to.Impinging, share);
+        IsByJet = to.IsByJet;
+    }
+
+    /// <summary>The heat transfer at a share of the way from this to another [-], taken linearly.</summary>
+    public GrainHeating Towards(in GrainHeating other, double share) => new(this, other, share);
+
+    /// <summary>
+    /// Whether this is the same as another one within a relative tolerance [-]: by the same stream, as hot, as strong.
+    /// </summary>
+    public bool IsNear(in GrainHeating other, double tolerance)
+    {
+        return IsByJet == other.IsByJet && Near(stream, other.stream) && Near(gas, other.gas) && Near(emittance, other.emittance)
+            && Near(Convective, other.Convective) && Near(Impinging, other.Impinging);
+
+        bool Near(double one, double two) => Math.Abs(one - two) <= tolerance * Math.Abs(one);
+    }
+
     /// <summary>The same with another stream, if that brings a cold grain more heat; what radiates stays.</summary>
     public GrainHeating Or(in NozzleStream other, GapParameters p)
     {
@@ -88,10 +115,12 @@ internal readonly struct GrainHeating
     /// </summary>
     public double Settle(double settled, double gain, double guess, out double flux)
     {
-        double h = Convective + Impinging;
+        double h = Convective + Impinging, per = 1 / (1 + gain * h);
+        double alone = (settled + gain * (h * stream + emittance * Gaps.Radiation.Fourth(gas))) * per;
+        double radiated = gain * emittance * per;
         double surface = guess;
         for (int pass = 0; pass < RadiationPasses; pass++)
-            surface = (settled + gain * (h * stream + Radiation(surface))) / (1 + gain * h);
+            surface = alone - radiated * Gaps.Radiation.Fourth(surface);
         flux = Total(surface);
         return surface;
     }

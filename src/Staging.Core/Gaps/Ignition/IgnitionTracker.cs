@@ -19,8 +19,11 @@ internal sealed class IgnitionTracker(GapParameters p)
     private int count = 1;
     private bool guided = true;
 
+    /// <summary>Number of the next mark; the first is at time zero.</summary>
+    public int NextMark => count;
+
     /// <summary>Time of the next mark [s].</summary>
-    public double Next => count * Interval;
+    public double Next => TimeOf(count);
 
     /// <summary>Surface temperature at the last mark [K].</summary>
     public double Surface => temperatures[count - 1];
@@ -54,6 +57,9 @@ internal sealed class IgnitionTracker(GapParameters p)
     /// <summary>Least distance of the front from the last vent [m].</summary>
     public double MinFrontRemaining { get; private set; } = p.LastVent;
 
+    /// <summary>Time of a mark [s].</summary>
+    public static double TimeOf(int mark) => mark * Interval;
+
     /// <summary>Surface temperature at a time [s], linear between the marks [K].</summary>
     public double SurfaceAt(double time)
     {
@@ -76,15 +82,22 @@ internal sealed class IgnitionTracker(GapParameters p)
     public GrainHeating Mark<TView>(in TView gap)
         where TView : IGapView, allows ref struct
     {
-        double time = Next, before = Surface;
-        guided &= !Opened || gap.CoreReachesAt(time);
-        GrainHeating heating = gap.HeatingAt(time);
+        guided &= !Opened || gap.CoreReachesAt(Next);
+        GrainHeating heating = gap.HeatingAt(Next);
+        March(heating);
+        return heating;
+    }
+
+    /// <summary>Marches the surface by one interval, with the heat transfer at <see cref="Next"/>.</summary>
+    public void March(in GrainHeating heating)
+    {
+        double before = Surface;
         double after = heating.Settle(p.Grain.Initial + surface.Settle(Interval), surface.Gain, before, out double flux);
         if (guided && !IsLit && after >= p.Grain.Ignition)
         {
             var crossing = new Crossing(surface, p.Grain.Ignition - p.Grain.Initial, flux);
             LitByJet = heating.IsByJet;
-            LitTime = time - Interval + crossing.Find(before - p.Grain.Ignition, after - p.Grain.Ignition);
+            LitTime = Next - Interval + crossing.Find(before - p.Grain.Ignition, after - p.Grain.Ignition);
             surface.Settle(Interval);
         }
 
@@ -96,7 +109,6 @@ internal sealed class IgnitionTracker(GapParameters p)
             PeakSurfaceAfterOpening = Math.Max(PeakSurfaceAfterOpening ?? 0, after);
         if (guided)
             PeakSurface = Math.Max(PeakSurface, after);
-        return heating;
     }
 
     /// <summary>Takes note of gap pressure [Pa] and products at the nozzle [-] at a moment.</summary>

@@ -19,13 +19,12 @@ internal static class GapJacobian
         {
             // Time stands behind the last variable.
             system.Slopes(Dual.Variable(t, end - first), new StateVector<Dual>(y, first), slope);
-            int last = Math.Min(first + Dual.Places, end);
+            int variables = Math.Min(Dual.Places, end - first);
             for (int i = 0; i < n; i++)
             {
-                for (int j = first; j < last; j++)
-                    jacobian[i * n + j] = slope[i][j - first];
-                if (last < first + Dual.Places)
-                    timeSlope[i] = slope[i][last - first];
+                slope[i].CopyTo(jacobian.Slice(i * n + first, variables));
+                if (variables < Dual.Places)
+                    timeSlope[i] = slope[i][variables];
             }
         }
 

@@ -13,17 +13,18 @@ internal sealed class GapStepper
 
     private readonly SolverOptions options;
     private readonly double[] scales;
+    private readonly int[] mates;
     private readonly StepBudget budget;
     private readonly StepBudget quickly;
     private readonly Integrator<Tsitouras54> quick;
     private Integrator<Rodas43>? stiff;
     private int callsForJacobians;
 
-    public GapStepper(SolverOptions options, double[] scales)
+    public GapStepper(SolverOptions options, double[] scales, int[] mates)
     {
-        (this.options, this.scales, budget) = (options, scales, new StepBudget(options.MaxSteps));
+        (this.options, this.scales, this.mates, budget) = (options, scales, mates, new StepBudget(options.MaxSteps));
         quickly = new StepBudget(MostQuickSteps, budget);
-        quick = new Integrator<Tsitouras54>(options, scales, quickly);
+        quick = new Integrator<Tsitouras54>(options, scales, quickly, mates);
     }
 
     /// <summary>Degree of the dense output that holds the steps of either.</summary>
@@ -58,7 +59,7 @@ internal sealed class GapStepper
         RanStiff = implicitly;
         if (!implicitly)
             return Quickly(ref system, stop, sink, cancel);
-        stiff ??= new Integrator<Rodas43>(options, scales, budget);
+        stiff ??= new Integrator<Rodas43>(options, scales, budget, mates);
         stiff.Time = quick.Time;
         quick.State.CopyTo(stiff.State);
         int before = stiff.Statistics.JacobianCalls;

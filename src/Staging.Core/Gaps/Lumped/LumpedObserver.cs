@@ -3,25 +3,24 @@ using Staging.Core.Solving;
 namespace Staging.Core.Gaps;
 
 /// <summary>
-/// Hands each accepted step of a lumped run to the record, marches the grain surface along it, looks for the extremes,
-/// and tells whoever follows the run how far it has come.
+/// Hands each accepted step of a lumped run to the record and to the march of the grain surface, looks for the
+/// extremes, and tells whoever follows the run how far it has come.
 /// </summary>
 internal sealed class LumpedObserver(
-    GapParameters p, DenseTrack track, IgnitionTracker ignition, ProgressReport? progress, bool untilLit) : IStepObserver
+    GapParameters p, DenseTrack track, IgnitionTracker ignition, SurfaceMarch surface, ProgressReport? progress) : IStepObserver
 {
     private readonly double[] y = new double[p.StateCount];
     private double lastPressure = p.OutsidePressure;
 
     /// <inheritdoc/>
-    public bool IsDone => untilLit && ignition.IsLit;
+    public bool IsDone => surface.IsDone;
 
     public void Accept(double start, double length, in DenseStep step)
     {
         track.Accept(start, length, step);
         if (start == 0)
             ignition.Start(StateAt(step, 0).HeatingAt(0));
-        while (ignition.Next <= start + length)
-            ignition.Mark(StateAt(step, Math.Max(ignition.Next, step.Start)));
+        surface.Along(step, start + length);
         if (!ignition.Opened)
             Extremes(step, start, length);
         progress?.Reached(start + length);

@@ -45,13 +45,14 @@ internal sealed class LumpedSolver
         p = GapToSi.ToSi(problem, model is GapModel.WellStirred);
         double[] scales = GapToSi.Scales(p);
         double absolute = Math.Clamp(options.ScaledAbsoluteTolerance, FinestTolerance, CoarsestTolerance);
-        integrator = new GapStepper(options with { ScaledAbsoluteTolerance = absolute }, scales);
+        integrator = new GapStepper(options with { ScaledAbsoluteTolerance = absolute }, scales, StateLayout.Mates(p));
         leastAhead = SpentTolerances * absolute * scales[StateLayout.Cold + 2];
         track = new DenseTrack(p.StateCount, GapStepper.DenseDegree);
         ignition = new IgnitionTracker(p);
         events = new RunEvents(p, ignition);
         this.progress = progress is null ? null : new ProgressReport(progress, p.Horizon);
-        observer = new LumpedObserver(p, track, ignition, this.progress, untilLit);
+        var surface = new SurfaceMarch(p, ignition, options.RelativeTolerance, untilLit);
+        observer = new LumpedObserver(p, track, ignition, surface, this.progress);
         first = new double[p.StateCount];
         GapToSi.FirstState(p, first);
         first.CopyTo(integrator.State);

@@ -43,4 +43,16 @@ internal static class StateLayout
 
     /// <summary>Numbers of a parcel.</summary>
     public const int Parcel = 3;
+
+    /// <summary>
+    /// The two gases of a parcel are parts of one whole: how much of either there is matters beside the other. Without
+    /// that, steps would follow every trace of air in a chamber as it doubles.
+    /// </summary>
+    public static int[] Mates(GapParameters p)
+    {
+        int[] mates = [.. Enumerable.Range(0, p.StateCount)];
+        for (int at = FirstParcel; at < p.FirstShare; at += Parcel)
+            (mates[at], mates[at + 1]) = (at + 1, at);
+        return mates;
+    }
 }

@@ -4,12 +4,21 @@ namespace Staging.Core.Solving;
 internal sealed class ErrorScale
 {
     private readonly double[] natural;
+    private readonly int[] mates;
     private readonly double absolute;
     private readonly double relative;
 
     /// <summary>Takes the tolerances of the options and the natural size of each state.</summary>
-    /// <exception cref="ArgumentException">No states, or a scale that is not positive and finite.</exception>
-    public ErrorScale(SolverOptions options, ReadOnlySpan<double> scales)
+    /// <param name="options">The tolerances.</param>
+    /// <param name="scales">Natural size of each state, above zero.</param>
+    /// <param name="mates">
+    /// For each state another one that is a part of the same whole, such as a second gas in one vessel: what is allowed
+    /// is relative to the larger of the two. A state is its own mate where it stands alone; empty where all do.
+    /// </param>
+    /// <exception cref="ArgumentException">
+    /// No states, a scale that is not positive and finite, or mates that are not as many as the states.
+    /// </exception>
+    public ErrorScale(SolverOptions options, ReadOnlySpan<double> scales, ReadOnlySpan<int> mates = default)
     {
         if (scales.IsEmpty)
             throw new ArgumentException("There must be at least one state.", nameof(scales));
@@ -19,7 +28,10 @@ internal sealed class ErrorScale
                 throw new ArgumentException($"The natural scale of state {i} must be positive and finite.", nameof(scales));
         }
 
+        if (!mates.IsEmpty && mates.Length != scales.Length)
+            throw new ArgumentException($"There are {scales.Length} states and {mates.Length} mates.", nameof(mates));
         natural = scales.ToArray();
+        this.mates = mates.IsEmpty ? [.. Enumerable.Range(0, natural.Length)] : mates.ToArray();
         absolute = options.ScaledAbsoluteTolerance;
         relative = options.RelativeTolerance;
     }
@@ -33,7 +45,7 @@ internal sealed class ErrorScale
         double sum = 0;
         for (int i = 0; i < error.Length; i++)
         {
-            double e = error[i] / (absolute * natural[i] + relative * double.MaxNative(Math.Abs(y[i]), Math.Abs(yNew[i])));
+            double e = error[i] / double.MaxNative(Tolerance(i, y), Tolerance(i, yNew));
             sum += e * e;
         }
 
@@ -95,5 +107,6 @@ internal sealed class ErrorScale
         return -1;
     }
 
-    private double Tolerance(int i, ReadOnlySpan<double> y) => absolute * natural[i] + relative * Math.Abs(y[i]);
+    private double Tolerance(int i, ReadOnlySpan<double> y) =>
+        absolute * natural[i] + relative * double.MaxNative(Math.Abs(y[i]), Math.Abs(y[mates[i]]));
 }

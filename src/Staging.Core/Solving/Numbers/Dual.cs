@@ -32,6 +32,20 @@ internal readonly struct Dual : IReal<Dual>
     /// <summary>The derivative by the variable at a place.</summary>
     public double this[int place] => place < Half ? low[place] : high[place - Half];
 
+    /// <summary>Writes the derivatives, the first places first, as many as there is room for.</summary>
+    public void CopyTo(Span<double> derivatives)
+    {
+        if (derivatives.Length == Places)
+        {
+            low.CopyTo(derivatives);
+            high.CopyTo(derivatives[Half..]);
+            return;
+        }
+
+        for (int place = 0; place < derivatives.Length; place++)
+            derivatives[place] = this[place];
+    }
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Dual Variable(double value, int place) => new(value, One(place), One(place - Half));
 
