@@ -50,7 +50,7 @@ internal sealed class Integrator<TMethod>
     /// <param name="options">Tolerances and limits.</param>
     /// <param name="scales">Natural size of each state, above zero; sets the absolute tolerance.</param>
     /// <param name="budget">The steps allowed, if shared with another method; null for one of its own.</param>
-    /// <param name="mates">States that are parts of one whole, see <see cref="ErrorScale"/>; empty where none are.</param>
+    /// <param name="mates">Parts of one whole, see <see cref="ErrorScale"/>; empty where there are none.</param>
     /// <exception cref="ArgumentException">No states, or a scale that is not positive and finite.</exception>
     public Integrator(SolverOptions options, ReadOnlySpan<double> scales, StepBudget? budget = null, ReadOnlySpan<int> mates = default)
     {
