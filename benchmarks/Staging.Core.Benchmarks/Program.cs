@@ -9,6 +9,19 @@ if (args is ["rate", var cases])
     return 0;
 }
 
+// "alone": the library's side of a comparison. "compare FILE": that, and the commands of the file, in turns.
+if (args is ["alone"])
+{
+    ComparedWork.Print();
+    return 0;
+}
+
+if (args is ["compare", var file])
+{
+    Comparison.Print(file);
+    return 0;
+}
+
 // Ends with 1 when a benchmark could not be run, so that a smoke run in CI can fail.
 bool failed = BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args)
     .Any(summary => summary.HasCriticalValidationErrors || summary.Reports.Any(report => !report.Success));

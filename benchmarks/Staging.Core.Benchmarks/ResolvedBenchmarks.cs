@@ -16,30 +16,29 @@ namespace Staging.Core.Benchmarks;
 public class ResolvedBenchmarks
 {
     private static readonly GasConstants Air = new(287.05287, 1.4);
-    private static readonly GasConstants Products = new(240, 1.25);
-    private readonly TubeFlow eightLanes = new(1000, 1e-3, Air, Air, lanes: 8) { Left = new OpenEnd(), Right = new OpenEnd() };
-    private readonly TubeFlow fourLanes = new(1000, 1e-3, Air, Air, lanes: 4) { Left = new OpenEnd(), Right = new OpenEnd() };
-    private readonly TubeFlow oneLane = new(1000, 1e-3, Air, Air, lanes: 1) { Left = new OpenEnd(), Right = new OpenEnd() };
-    private readonly TubeFlow twoGases = new(1000, 1e-3, Products, Air) { Left = new OpenEnd(), Right = new OpenEnd() };
+    private readonly ShockTubeRun eightLanes = new(8, twoGases: false);
+    private readonly ShockTubeRun fourLanes = new(4, twoGases: false);
+    private readonly ShockTubeRun oneLane = new(1, twoGases: false);
+    private readonly ShockTubeRun twoGases = new(0, twoGases: true);
     private readonly TubeFlow longTube = new(100_000, 1e-5, Air, Air) { Left = new OpenEnd(), Right = new OpenEnd() };
     private readonly GapProblem gap = MakeGap();
 
     [Benchmark(Baseline = true, Description = "549 steps of 1000 cells, one gamma, eight lanes")]
-    public double EightLanes() => Run(eightLanes);
+    public double EightLanes() => eightLanes.Run();
 
     [Benchmark(Description = "the same, four lanes")]
-    public double FourLanes() => Run(fourLanes);
+    public double FourLanes() => fourLanes.Run();
 
     [Benchmark(Description = "the same, one lane")]
-    public double OneLane() => Run(oneLane);
+    public double OneLane() => oneLane.Run();
 
     [Benchmark(Description = "562 steps of 1000 cells, two gases")]
-    public double TwoGases() => Run(twoGases);
+    public double TwoGases() => twoGases.Run();
 
     [Benchmark(Description = "10 steps of 100000 cells, one gamma")]
     public double LongTube()
     {
-        Fill(longTube);
+        ShockTubeRun.Fill(longTube);
         for (int s = 0; s < 10; s++)
             longTube.Step(longTube.LongestStep(0.8));
         return longTube.Extremes.Fastest;
@@ -47,38 +46,6 @@ public class ResolvedBenchmarks
 
     [Benchmark(Description = "whole gap run, 100 cells, problem in, result out")]
     public GapRun WholeGap() => gap.Solve(new GapModel.OneDimensional { Cells = 100 });
-
-    private static double Run(TubeFlow tube)
-    {
-        const double End = 0.2;
-        Fill(tube);
-        double t = 0;
-        while (t < End)
-        {
-            double dt = tube.LongestStep(0.8);
-            if (t + dt >= End)
-            {
-                tube.Step(End - t);
-                break;
-            }
-
-            t += tube.Step(dt);
-        }
-
-        return tube.Extremes.Fastest;
-    }
-
-    private static void Fill(TubeFlow tube)
-    {
-        int n = tube.Cells.Count;
-        for (int i = 0; i < n; i++)
-        {
-            bool left = 2 * i + 1 < n;
-            tube.Fill(i, left ? 1 : 0.125, 0, left ? 1 : 0.1, left ? 1 : 0);
-        }
-
-        tube.Look();
-    }
 
     private static GapProblem MakeGap()
     {

@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
+using Staging.Core.Solving;
 using Staging.Core.Studies;
 using UnitsNet;
 
@@ -41,7 +42,7 @@ public class StudyBenchmarks
     internal static ReliabilityStudy<GapProblem, GapRun> Gaps(int cases) => new()
     {
         Inputs = new(Gap(), GapInputs.Judged),
-        Model = (p, stop) => p.Solve(cancellationToken: stop),
+        Model = (p, stop) => p.Solve(options: SolverOptions.ForStudies, cancellationToken: stop),
         Outcome = run => run.Outcome.GetType().Name,
         Measures = [new Measure<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
         Cases = cases,
