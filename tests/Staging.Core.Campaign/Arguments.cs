@@ -1,5 +1,6 @@
 using System.Globalization;
 using Staging.Core.Campaign.Drawing;
+using Staging.Core.Campaign.Subjects;
 
 namespace Staging.Core.Campaign;
 
@@ -8,9 +9,11 @@ internal sealed record Arguments
 {
     public const string Usage = """
         --kind gaps|flights|plans|studies|tests   what is tried; left out, all of them one after the other
-        --count N      how many cases of each kind (100)
+        --model displacement|stirred|resolved   gaps of this model only; those of another one are passed by
+        --count N      how many cases of each kind, those passed by included (100)
         --first N      number of the first (0)
         --seed N       seed (1)
+        --thorough N   one case of N is run a second time, and asked for all that a result computes on demand (1)
         --range realistic|edges   how far values are drawn (realistic)
         --minutes N    begins no further cases of a kind after so many minutes (no limit); the hash is that of the cases tried
         --threads N    threads (1); the answers do not depend on it
@@ -20,11 +23,15 @@ internal sealed record Arguments
 
     public string? Kind { get; private set; }
 
+    public string? Model { get; private set; }
+
     public long Count { get; private set; } = 100;
 
     public long First { get; private set; }
 
     public ulong Seed { get; private set; } = 1;
+
+    public long Thorough { get; private set; } = 1;
 
     public DrawRange Range { get; private set; }
 
@@ -35,6 +42,9 @@ internal sealed record Arguments
     public string Found { get; private set; } = "artifacts/campaign";
 
     public string? Replay { get; private set; }
+
+    /// <summary>Whether a case is one of those that are run twice and asked for everything.</summary>
+    public bool IsThorough(long number) => number % Thorough == 0;
 
     /// <exception cref="FormatException">Words that are none of these.</exception>
     public static Arguments Of(string[] words)
@@ -57,6 +67,11 @@ internal sealed record Arguments
             case "--kind":
                 Kind = value;
                 break;
+            case "--model":
+                Model = GapSubject.Models.Contains(value)
+                    ? value
+                    : throw new FormatException($"--model {value}: it is one of {string.Join(", ", GapSubject.Models)}.");
+                break;
             case "--count":
                 Count = Whole(name, value);
                 break;
@@ -65,6 +80,9 @@ internal sealed record Arguments
                 break;
             case "--seed":
                 Seed = (ulong)Whole(name, value);
+                break;
+            case "--thorough":
+                Thorough = Math.Max(1, Whole(name, value));
                 break;
             case "--range":
                 Range = Enum.TryParse(value, ignoreCase: true, out DrawRange range) && Enum.IsDefined(range)

@@ -38,14 +38,15 @@ internal static class Command
         var tally = new Tally(subject.Name, subject.Steps);
         var parallel = new ParallelOptions { MaxDegreeOfParallelism = asked.Threads };
         long begun = Stopwatch.GetTimestamp();
-        for (long from = asked.First, end = asked.First + asked.Count; from < end; from += asked.Threads)
+        foreach (long[] numbers in Numbers(subject, asked).Chunk(asked.Threads))
         {
             if (Stopwatch.GetElapsedTime(begun).TotalMinutes >= asked.Minutes)
                 break;
-            var block = new Trial[Math.Min(asked.Threads, end - from)];
-            long begin = from;
+            var block = new Trial[numbers.Length];
             Parallel.For(0, block.Length, parallel, i =>
-                block[i] = Trial.Of(subject, () => new Draws(asked.Seed, begin + i, asked.Range), begin + i));
+                block[i] = Trial.Of(
+                    subject, () => new Draws(asked.Seed, numbers[i], asked.Range), numbers[i],
+                    twice: asked.IsThorough(numbers[i]), thorough: asked.IsThorough(numbers[i])));
             tally.Add(block);
         }
 
@@ -57,6 +58,16 @@ internal static class Command
         }
 
         return tally.Failed.Count;
+    }
+
+    /// <summary>The numbers of the cases that are asked for.</summary>
+    private static IEnumerable<long> Numbers(ISubject subject, Arguments asked)
+    {
+        for (long number = asked.First; number < asked.First + asked.Count; number++)
+        {
+            if (asked.Model is null || subject.ModelOf(new Draws(asked.Seed, number, asked.Range)) == asked.Model)
+                yield return number;
+        }
     }
 
     /// <summary>What is wrong with a case, in a word: its first broken promise, or why it was not solved.</summary>

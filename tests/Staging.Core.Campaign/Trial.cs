@@ -25,23 +25,24 @@ internal sealed record Trial(long Number, Facts Facts, double Seconds)
     /// <param name="draws">Its values, anew for each run.</param>
     /// <param name="number">Its number.</param>
     /// <param name="twice">Whether it runs a second time, to be compared with the first.</param>
+    /// <param name="thorough">Whether results are asked for what they compute on demand.</param>
     /// <returns>What was found out.</returns>
-    public static Trial Of(ISubject subject, Func<Draws> draws, long number, bool twice = true)
+    public static Trial Of(ISubject subject, Func<Draws> draws, long number, bool twice = true, bool thorough = true)
     {
         long begun = Stopwatch.GetTimestamp();
         TimeSpan worked = Environment.CpuUsage.TotalTime;
-        Facts first = Judged(subject, draws());
+        Facts first = Judged(subject, draws(), thorough);
         double seconds = Math.Min(Stopwatch.GetElapsedTime(begun).TotalSeconds, (Environment.CpuUsage.TotalTime - worked).TotalSeconds);
         if (seconds > FarBeyond)
             first.Break(Slow, $"took {seconds:F0} s");
-        if (twice && first.Ending != Ending.Refused && Judged(subject, draws()).Digest != first.Digest)
+        if (twice && first.Ending != Ending.Refused && Judged(subject, draws(), thorough).Digest != first.Digest)
             first.Break(Differs, "two runs of one case differ in a bit");
         return new Trial(number, first, seconds);
     }
 
-    private static Facts Judged(ISubject subject, Draws draws)
+    private static Facts Judged(ISubject subject, Draws draws, bool thorough)
     {
-        var facts = new Facts();
+        var facts = new Facts { Thorough = thorough };
         Action<Facts> run;
         try
         {

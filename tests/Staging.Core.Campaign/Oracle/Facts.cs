@@ -10,6 +10,9 @@ internal sealed class Facts
 
     public Facts() => walk = new ResultWalk(this);
 
+    /// <summary>Whether results are asked for what they compute on demand.</summary>
+    public required bool Thorough { get; init; }
+
     /// <summary>How it ended.</summary>
     public Ending Ending => faults.Count > 0 ? Ending.Failed
         : Refusal is not null ? Ending.Refused

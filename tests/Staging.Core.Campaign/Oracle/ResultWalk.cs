@@ -93,8 +93,12 @@ internal sealed class ResultWalk(Facts facts)
         if (depth > Deepest || type.Namespace?.StartsWith("Staging.Core", StringComparison.Ordinal) != true || value is Delegate)
             return;
         foreach (PropertyInfo property in Known.GetOrAdd(type, Readable))
-            Read($"{name}.{property.Name}", property.GetValue(value), depth + 1);
+            Read($"{name}.{property.Name}", Value(property, value), depth + 1);
     }
+
+    /// <summary>What a property tells; what it throws comes through as it is.</summary>
+    private static object? Value(PropertyInfo property, object of) =>
+        property.GetValue(of, BindingFlags.DoNotWrapExceptions, null, null, null);
 
     private static PropertyInfo[] Readable(Type type) =>
         [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance)

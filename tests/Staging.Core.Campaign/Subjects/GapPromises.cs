@@ -45,7 +45,24 @@ internal static class GapPromises
         foreach (GapProfile profile in run.Profiles)
             foreach (double share in profile.Products.Span)
                 facts.Within("share of products", "Profile.Products", share, 0, 1);
-        facts.Read("front", run.FrontTravel(FrontMixing.Judged));
+        if (facts.Thorough && run.End > Duration.Zero)
+            OnDemand(run, facts);
+    }
+
+    /// <summary>What a run computes when it is asked: the state and the heat at its end and at lighting, and the travel of the front.</summary>
+    private static void OnDemand(GapRun run, Facts facts)
+    {
+        facts.Read("last state", run.At(run.End));
+        facts.Read("heat", run.HeatAt(run.End));
+        facts.Read("heat at lighting", run.HeatAtLighting());
+        FrontTravel front = run.FrontTravel(FrontMixing.Judged);
+        facts.Read("arrival", front.ArrivalAt(run.Problem.Design.Tube.Length));
+        facts.Within("share of heat", "FrontTravel.ShareLostBy", front.ShareLostBy(run.End), 0, 1);
+        var travel = front.Sample(Duration.FromSeconds(Math.Clamp(run.End.Seconds / Moments, 1e-6, 1)));
+        facts.Column("front", travel.Front_m.Span);
+        facts.Column("front speed", travel.Speed_mps.Span);
+        facts.Column("mixing thickness", travel.MixingThickness_m.Span);
+        facts.Column("heat lost", travel.HeatLost_J.Span);
     }
 
     private static void Order(GapRun run, Facts facts)

@@ -15,6 +15,11 @@ internal sealed class GapSubject : ISubject
     /// <summary>The same of a resolved tube, whose steps are as long as its cells, whatever happens, and cost far less: the default.</summary>
     private const int MostResolvedSteps = 1_000_000;
 
+    private const string Displacement = "displacement", Stirred = "stirred", Resolved = "resolved";
+
+    /// <summary>Which models there are, by the names of the command line.</summary>
+    public static readonly string[] Models = [Displacement, Stirred, Resolved];
+
     public string Name => "gaps";
 
     public string Steps => "steps of the solver, accepted and repeated, at most the number that its options allow";
@@ -29,10 +34,17 @@ internal sealed class GapSubject : ISubject
         return facts => GapPromises.Keep(gap.Solve(model, options), facts);
     }
 
-    private static GapModel Model(Draws d) => d.Choice("model", 8) switch
+    public string ModelOf(Draws draws) => draws.Choice("model", 8) switch
     {
-        1 or 2 or 3 => new GapModel.WellStirred(),
-        4 => new GapModel.OneDimensional
+        1 or 2 or 3 => Stirred,
+        4 => Resolved,
+        _ => Displacement,
+    };
+
+    private GapModel Model(Draws d) => ModelOf(d) switch
+    {
+        Stirred => new GapModel.WellStirred(),
+        Resolved => new GapModel.OneDimensional
         {
             Cells = d.Count("cells", new(30, 20, 50, 20, 80)),
             CourantNumber = d.Number("courant", new(0.8, 0.6, 0.9, 0.05, 0.9)),

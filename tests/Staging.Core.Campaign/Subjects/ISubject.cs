@@ -12,6 +12,11 @@ internal interface ISubject
     /// <summary>What its steps are, and how they are limited.</summary>
     string Steps { get; }
 
+    /// <summary>The gas model of a case, where its kind has one.</summary>
+    /// <param name="draws">Its values.</param>
+    /// <returns>One of <see cref="GapSubject.Models"/>, or null.</returns>
+    string? ModelOf(Draws draws) => null;
+
     /// <summary>Makes a case; what refuses a value throws.</summary>
     /// <param name="draws">Its values.</param>
     /// <returns>What is then run.</returns>
