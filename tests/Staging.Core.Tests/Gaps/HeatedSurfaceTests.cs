@@ -117,23 +117,4 @@ public class HeatedSurfaceTests
 
     [Fact]
     public void The_number_of_modes_follows_from_the_error_asked_for() => Assert.InRange(new HeatedSurface(Effusivity, 20e-6, 0.2).ModeCount, 25, 32);
-
-    [Fact]
-    public void Vector_lanes_give_what_the_scalar_way_gives()
-    {
-        var lanes = new HeatedSurface(Effusivity, 20e-6, 0.2);
-        var scalar = new HeatedSurface(Effusivity, 20e-6, 0.2, lanes: false);
-        lanes.Start(1e5);
-        scalar.Start(1e5);
-        for (int i = 1; i <= 3000; i++)
-        {
-            double h = i % 7 == 0 ? 13e-6 : 20e-6, flux = 1e6 * (1.5 + Math.Sin(0.01 * i));
-            // Round-off of sums of thirty terms of one size.
-            double expected = scalar.Settle(h);
-            Assert.Equal(expected, lanes.Settle(h), 1e-13 * expected);
-            scalar.Advance(flux);
-            lanes.Advance(flux);
-            Assert.Equal(scalar.Rise, lanes.Rise, 1e-13 * scalar.Rise);
-        }
-    }
 }

@@ -4,7 +4,10 @@ using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Hygiene;
 
-/// <summary>A run depends on its input alone: no clock, no console, no environment, no ambient culture, no foreign randomness.</summary>
+/// <summary>
+/// A run depends on its input alone: no clock, no console, no environment, no ambient culture, no foreign randomness, no rounding that is
+/// the processor's choice.
+/// </summary>
 public class BannedSymbolTests
 {
     /// <summary>Types, or namespaces that end in a dot, with the reason they are not used.</summary>
@@ -30,6 +33,14 @@ public class BannedSymbolTests
         ["System.DateTimeOffset.get_Now"] = "no clock",
         ["System.DateTimeOffset.get_UtcNow"] = "no clock",
         ["System.Guid.NewGuid"] = "not reproducible",
+        ["System.Double.Lerp"] = "it rounds once or twice, as the processor has it",
+        ["System.Double.MultiplyAddEstimate"] = "it rounds once or twice, as the processor has it",
+        ["System.Double.ReciprocalEstimate"] = "its accuracy is the processor's",
+        ["System.Double.ReciprocalSqrtEstimate"] = "its accuracy is the processor's",
+        ["System.Math.ReciprocalEstimate"] = "its accuracy is the processor's",
+        ["System.Math.ReciprocalSqrtEstimate"] = "its accuracy is the processor's",
+        ["System.Numerics.Vector.Sum"] = "its order is that of the processor's registers",
+        ["System.Numerics.Vector.Dot"] = "its order is that of the processor's registers",
         ["System.Globalization.CultureInfo.get_CurrentCulture"] = "numbers are written the same everywhere",
         ["System.Globalization.CultureInfo.get_CurrentUICulture"] = "numbers are written the same everywhere",
     };

@@ -156,7 +156,7 @@ public sealed record Airframe
             if (station < start)
                 break;
             double share = Math.Min(1, (station - start) / part.Length.Meters);
-            diameter = double.Lerp(part.ForeDiameter.Meters, part.AftDiameter.Meters, share);
+            diameter = part.ForeDiameter.Meters + share * (part.AftDiameter.Meters - part.ForeDiameter.Meters);
             start += part.Length.Meters;
         }
 

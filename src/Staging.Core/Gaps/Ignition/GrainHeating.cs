@@ -55,11 +55,11 @@ internal readonly struct GrainHeating
     /// </summary>
     private GrainHeating(in GrainHeating from, in GrainHeating to, double share)
     {
-        stream = double.Lerp(from.stream, to.stream, share);
-        gas = double.Lerp(from.gas, to.gas, share);
-        emittance = double.Lerp(from.emittance, to.emittance, share);
-        Convective = double.Lerp(from.Convective, to.Convective, share);
-        Impinging = double.Lerp(from.Impinging, to.Impinging, share);
+        stream = from.stream + share * (to.stream - from.stream);
+        gas = from.gas + share * (to.gas - from.gas);
+        emittance = from.emittance + share * (to.emittance - from.emittance);
+        Convective = from.Convective + share * (to.Convective - from.Convective);
+        Impinging = from.Impinging + share * (to.Impinging - from.Impinging);
         IsByJet = to.IsByJet;
     }
 

@@ -1,5 +1,5 @@
-using System.Numerics;
 using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace Staging.Core.Gaps;
 
@@ -15,7 +15,8 @@ namespace Staging.Core.Gaps;
 /// the trapezoidal rule errs by 2 sqrt(1/cosh(pi^2/spacing)) (transform of the integrand, |Gamma(1/2 + iy)|^2 =
 /// pi/cosh(pi y)), 2e-7 here; all modes too slow to be told apart are one mode of their mean rate, 1e-7; all modes
 /// faster than the step follow the flux at once, and have forgotten a jump of it to exp(-16) = 1e-7 after one step.
-/// Modes carry their weights, so that a step is a few multiply-adds a lane.
+/// Modes carry their weights, so that a step is a few multiply-adds a lane. Four lanes are summed in one order on every
+/// processor, wider or narrower, so that a run gives the same bits.
 /// </remarks>
 internal sealed class HeatedSurface
 {
@@ -33,7 +34,6 @@ internal sealed class HeatedSurface
     private readonly double inverseEffusivity;
     private readonly double instant;
     private readonly double lag;
-    private readonly bool lanes;
     private readonly double[] rate;
     private readonly double[] weight;
     private readonly double[] mode;
@@ -48,15 +48,13 @@ internal sealed class HeatedSurface
     /// <param name="effusivity">Thermal effusivity sqrt(k rho c) [W s^0.5/(m2 K)].</param>
     /// <param name="shortestStep">Shortest step that will be taken [s]: sets the fastest mode.</param>
     /// <param name="longestTime">Longest time that will be marched [s]: sets the slowest mode.</param>
-    /// <param name="lanes">Whether to work in vector lanes; the scalar way gives the same to round-off.</param>
-    public HeatedSurface(double effusivity, double shortestStep, double longestTime, bool lanes = true)
+    public HeatedSurface(double effusivity, double shortestStep, double longestTime)
     {
         inverseEffusivity = 1 / effusivity;
-        this.lanes = lanes && Vector.IsHardwareAccelerated;
         double slowestLog = 0.5 * Math.Log(Slow / longestTime), fastestLog = 0.5 * Math.Log(Fast / shortestStep);
         int resolved = (int)Math.Ceiling(Math.Max(1, (fastestLog - slowestLog) / Spacing)) + 1;
         ModeCount = resolved + 1;
-        int n = (ModeCount + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
+        int n = (ModeCount + Vector256<double>.Count - 1) / Vector256<double>.Count * Vector256<double>.Count;
         rate = new double[n];
         weight = new double[n];
         mode = new double[n];
@@ -105,7 +103,7 @@ internal sealed class HeatedSurface
     {
         if (h != step)
             Prepare(h);
-        settled = inverseEffusivity * ((lag / h + oldGain) * Flux + (lanes ? DecayedInLanes() : Decayed()));
+        settled = inverseEffusivity * ((lag / h + oldGain) * Flux + Decayed());
         return settled;
     }
 
@@ -116,46 +114,28 @@ internal sealed class HeatedSurface
     public void Advance(double flux)
     {
         Rise = settled + Gain * flux;
-        if (lanes)
-            MarchInLanes(flux);
-        else
-            March(flux);
+        March(flux);
         Flux = flux;
     }
 
     private double Decayed()
     {
-        double sum = 0;
-        for (int i = 0; i < mode.Length; i++)
-            sum += decay[i] * mode[i];
-        return sum;
-    }
-
-    private double DecayedInLanes()
-    {
-        ReadOnlySpan<Vector<double>> d = MemoryMarshal.Cast<double, Vector<double>>(decay),
-            m = MemoryMarshal.Cast<double, Vector<double>>(mode);
-        Vector<double> sum = Vector<double>.Zero;
+        ReadOnlySpan<Vector256<double>> d = Lanes(decay), m = Lanes(mode);
+        Vector256<double> sum = Vector256<double>.Zero;
         for (int i = 0; i < m.Length; i++)
             sum += d[i] * m[i];
-        return Vector.Sum(sum);
+        return sum[0] + sum[1] + (sum[2] + sum[3]);
     }
 
     private void March(double flux)
     {
-        for (int i = 0; i < mode.Length; i++)
-            mode[i] = decay[i] * mode[i] + oldFlux[i] * Flux + newFlux[i] * flux;
-    }
-
-    private void MarchInLanes(double flux)
-    {
-        Span<Vector<double>> m = MemoryMarshal.Cast<double, Vector<double>>(mode.AsSpan());
-        ReadOnlySpan<Vector<double>> d = MemoryMarshal.Cast<double, Vector<double>>(decay);
-        ReadOnlySpan<Vector<double>> late = MemoryMarshal.Cast<double, Vector<double>>(newFlux),
-            early = MemoryMarshal.Cast<double, Vector<double>>(oldFlux);
+        Span<Vector256<double>> m = Lanes(mode);
+        ReadOnlySpan<Vector256<double>> d = Lanes(decay), late = Lanes(newFlux), early = Lanes(oldFlux);
         for (int i = 0; i < m.Length; i++)
             m[i] = d[i] * m[i] + early[i] * Flux + late[i] * flux;
     }
+
+    private static Span<Vector256<double>> Lanes(double[] numbers) => MemoryMarshal.Cast<double, Vector256<double>>(numbers.AsSpan());
 
     /// <summary>
     /// Exact integrals over a step h of exp(-lambda (h - s)), split into the shares of the old and the new flux, with
