@@ -1,7 +1,7 @@
 using Staging.Core.Gases;
 using static Staging.Core.Validation.GasCheck;
 
-namespace Staging.Core.Validation.Exact;
+namespace Staging.Core.Validation.Exact.Gas;
 
 public class AirTransportChecks
 {

@@ -2,7 +2,7 @@ using System.Reflection;
 using System.Text.RegularExpressions;
 using Staging.Core.Tests.Hygiene.Sources;
 
-namespace Staging.Core.Tests.Hygiene;
+namespace Staging.Core.Tests.Hygiene.Pages;
 
 /// <summary>The glossary names types and members that are there.</summary>
 public partial class GlossaryTests

@@ -2,7 +2,7 @@ using Staging.Core.Gases;
 using UnitsNet;
 using static Staging.Core.Validation.GasCheck;
 
-namespace Staging.Core.Validation.Exact;
+namespace Staging.Core.Validation.Exact.Gas;
 
 public class GasVesselChecks
 {

@@ -1,7 +1,7 @@
 using Staging.Core.Gases;
 using UnitsNet;
 
-namespace Staging.Core.Validation.Exact;
+namespace Staging.Core.Validation.Exact.Gas;
 
 public class GasAtmosphereChecks
 {

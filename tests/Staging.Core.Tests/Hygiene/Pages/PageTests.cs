@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 using Staging.Core.Gases;
 using Staging.Core.Tests.Hygiene.Sources;
 
-namespace Staging.Core.Tests.Hygiene;
+namespace Staging.Core.Tests.Hygiene.Pages;
 
 /// <summary>
 /// Every page of the documentation can be reached: the table of contents of its folder lists it. Every public namespace
