@@ -12,6 +12,7 @@ using Staging.Core.GroundTests;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
 using Staging.Core.Sizing;
+using Staging.Core.Solving;
 using Staging.Core.Studies;
 using UnitsNet;
 
@@ -33,7 +34,7 @@ Table("flight.csv", [("Time", "s", flight.Time_s), .. Enum.GetValues<FlightChann
 ReliabilityRun odds = new ReliabilityStudy<GapProblem, GapRun>
 {
     Inputs = new(gap, GapInputs.Judged),
-    Model = (problem, stop) => problem.Solve(cancellationToken: stop),
+    Model = (problem, stop) => problem.Solve(options: SolverOptions.ForStudies, cancellationToken: stop),
     Outcome = run => run.Outcome.GetType().Name,
     Measures =
     [

@@ -14,6 +14,7 @@ using System.Globalization;
 using ScottPlot;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
+using Staging.Core.Solving;
 using Staging.Core.Studies;
 using UnitsNet;
 
@@ -67,7 +68,7 @@ Save(hottest, "gap [mm]", "hottest grain surface [K]; grey: ignition", "notebook
 ReliabilityRun odds = new ReliabilityStudy<GapProblem, GapRun>
 {
     Inputs = new(gap, GapInputs.Judged),
-    Model = (problem, stop) => problem.Solve(cancellationToken: stop),
+    Model = (problem, stop) => problem.Solve(options: SolverOptions.ForStudies, cancellationToken: stop),
     Outcome = r => r.Outcome.IsLitBeforeParting ? "lit" : "dark",
     Measures = [new("hottest", "K", r => r.PeakGrainSurface.Kelvins)],
     Cases = 64,

@@ -7,6 +7,7 @@ open Staging.Core
 open Staging.Core.Plans
 open Staging.Core.Reviews
 open Staging.Core.Sizing
+open Staging.Core.Solving
 open Staging.Core.Studies
 
 let arguments = fsi.CommandLineArgs |> Array.tail
@@ -28,6 +29,6 @@ let study =
         Inputs = InputSet(plan.GapBelow(), inputs),
         Unit = "K",
         Model = fun gap stop ->
-            (gap.Solve(cancellationToken = stop).PeakGrainSurface - gap.Design.Grain.IgnitionTemperature).Kelvins)
+            (gap.Solve(options = SolverOptions.ForStudies, cancellationToken = stop).PeakGrainSurface - gap.Design.Grain.IgnitionTemperature).Kelvins)
 for bar in study.Bars() do
     printfn "%O" bar

@@ -2,6 +2,7 @@ using Samples;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
+using Staging.Core.Solving;
 using Staging.Core.Studies;
 using UnitsNet;
 
@@ -16,7 +17,7 @@ internal static class GapStudy
     public static ReliabilityStudy<GapProblem, GapRun> Study { get; } = new()
     {
         Inputs = new(Gap(), GapInputs.JudgedFor(Gap().Design)),
-        Model = (p, stop) => p.Solve(cancellationToken: stop),
+        Model = (p, stop) => p.Solve(options: SolverOptions.ForStudies, cancellationToken: stop),
         Outcome = run => run.Outcome.GetType().Name,
         Measures = [new Measure<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
         Cases = 360,

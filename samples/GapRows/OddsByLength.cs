@@ -1,5 +1,6 @@
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
+using Staging.Core.Solving;
 using Staging.Core.Studies;
 
 namespace GapRows;
@@ -33,7 +34,7 @@ internal static class OddsByLength
         return new ReliabilityStudy<GapProblem, GapRun>
         {
             Inputs = new(gap, [.. GapInputs.JudgedFor(gap.Design)]),
-            Model = (p, stop) => p.Solve(cancellationToken: stop),
+            Model = (p, stop) => p.Solve(options: SolverOptions.ForStudies, cancellationToken: stop),
             Outcome = r => r.Outcome.IsLitBeforeParting ? "lit" : Words.Of(r.Outcome),
             Cases = Cases,
         }.Run();

@@ -9,6 +9,7 @@ using Staging.Core.Gaps;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
 using Staging.Core.Sizing;
+using Staging.Core.Solving;
 using Staging.Core.Studies;
 using UnitsNet;
 
@@ -69,7 +70,7 @@ var sensitivity = new SensitivityStudy<GapProblem>
 {
     Inputs = new(plan.GapBelow("sustainer"), GapInputs.Judged),
     Unit = "K",
-    Model = (p, stop) => Margin_K(p.Solve(cancellationToken: stop)),
+    Model = (p, stop) => Margin_K(p.Solve(options: SolverOptions.ForStudies, cancellationToken: stop)),
 };
 ImmutableArray<MorrisEffect> effects = [.. sensitivity.Screen(paths: Math.Max(10, cases / 10)).OrderByDescending(e => e.MeanAbsolute)];
 Console.WriteLine();

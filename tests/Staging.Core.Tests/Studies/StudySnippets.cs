@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Solving;
 using Staging.Core.Studies;
 using UnitsNet;
 
@@ -50,7 +51,7 @@ public class StudySnippets
         var study = new ReliabilityStudy<GapProblem, GapRun>
         {
             Inputs = new(gap, Breakaway, Strength, Ignition),
-            Model = (p, stop) => p.Solve(cancellationToken: stop),
+            Model = (p, stop) => p.Solve(options: SolverOptions.ForStudies, cancellationToken: stop),
             Outcome = run => run.Outcome.GetType().Name,
             Measures = [new Measure<GapRun>("lit time", "ms", run => run.TimeOf(GapEventKind.Lit)?.Milliseconds)],
             Cases = 48,
@@ -80,7 +81,8 @@ public class StudySnippets
         {
             Inputs = new(gap, Breakaway, Strength, Ignition),
             Unit = "K",
-            Model = (p, stop) => p.Solve(cancellationToken: stop).PeakGrainSurface.Kelvins - p.Design.Grain.IgnitionTemperature.Kelvins,
+            Model = (p, stop) => p.Solve(options: SolverOptions.ForStudies, cancellationToken: stop).PeakGrainSurface.Kelvins
+                - p.Design.Grain.IgnitionTemperature.Kelvins,
         };
         #region study-parts
         PartitionedStudy<ImmutableArray<SobolIndex>> shares = study.VarianceSharesInParts(rows: 4, repetitions: 4);
@@ -126,7 +128,8 @@ public class StudySnippets
     {
         #region study-window
         Axis area = Axis.Factors("vent area", "mm2", 2, 400, 12);
-        WindowResult window = Sweep.Windows(area, 0.02, (mm2, stop) => WithVentArea(mm2).Solve(cancellationToken: stop).Outcome.IsLit);
+        WindowResult window = Sweep.Windows(
+            area, 0.02, (mm2, stop) => WithVentArea(mm2).Solve(options: SolverOptions.ForStudies, cancellationToken: stop).Outcome.IsLit);
         Console.WriteLine(window.Widest is { } widest ? $"lights from {widest} mm2" : "no vent area lights this gap");
         #endregion
         Assert.NotNull(window.Widest);
@@ -144,7 +147,8 @@ public class StudySnippets
         {
             Inputs = new(gap, Breakaway, Strength, Ignition),
             Unit = "K",
-            Model = (p, stop) => p.Solve(cancellationToken: stop).PeakGrainSurface.Kelvins - p.Design.Grain.IgnitionTemperature.Kelvins,
+            Model = (p, stop) => p.Solve(options: SolverOptions.ForStudies, cancellationToken: stop).PeakGrainSurface.Kelvins
+                - p.Design.Grain.IgnitionTemperature.Kelvins,
         };
         foreach (MorrisEffect effect in study.Screen(paths: 6).OrderByDescending(e => e.MeanAbsolute))
             Console.WriteLine($"{effect.Input}: {effect.MeanAbsolute:F0} K");
