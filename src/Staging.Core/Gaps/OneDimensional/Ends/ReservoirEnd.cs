@@ -14,8 +14,8 @@ namespace Staging.Core.Gaps.OneDimensional;
 /// momentum is recovered, as behind any sudden widening at the law's own downstream pressure. When the filled bore
 /// would run supersonically, it runs no faster than an isentropic widening from the choked openings allows; beyond that
 /// the tube is not heard. Where the openings would pass more than the tube brings with the speed of sound, or with its
-/// own if that is above, the pressure behind them falls until they pass just that. A chamber below the pressure at the end takes in what is mixed there:
-/// <see cref="ChamberOpeningFlows"/>.
+/// own if that is above, the pressure behind them falls until they pass just that. A chamber below the pressure at the
+/// end takes in what is mixed there: <see cref="ChamberOpeningFlows"/>.
 /// </remarks>
 internal sealed class ReservoirEnd(double boreArea, params ChamberOpening[] mouths) : TubeEnd
 {
