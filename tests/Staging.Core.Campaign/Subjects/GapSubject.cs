@@ -9,8 +9,11 @@ namespace Staging.Core.Campaign.Subjects;
 /// <summary>One gap under one of the three models.</summary>
 internal sealed class GapSubject : ISubject
 {
-    /// <summary>Steps that a lumped gap is allowed besides those that the longest step asks for: a tenth of the default, so that a case at the edges ends soon.</summary>
-    private const int MostSteps = 100_000;
+    /// <summary>
+    /// Steps that a lumped gap is allowed besides those that the longest step asks for: a tenth of the default, so that a case at the edges ends
+    /// soon. A relative tolerance below that of single runs asks for as many more as a method of fourth order takes.
+    /// </summary>
+    private const int MostSteps = 100_000, Order = 4;
 
     /// <summary>Most of those that the longest step asks for.</summary>
     private const int MostAsked = 1_000_000;
@@ -48,7 +51,8 @@ internal sealed class GapSubject : ISubject
         else
         {
             double asked = Math.Ceiling(gap.Horizon / options.LongestStep);
-            options = options with { MaxSteps = MostSteps + (int)Math.Min(asked, MostAsked) };
+            double finer = Math.Pow(SolverOptions.Default.RelativeTolerance / options.RelativeTolerance, 1.0 / Order);
+            options = options with { MaxSteps = (int)(MostSteps * Math.Max(1, finer)) + (int)Math.Min(asked, MostAsked) };
         }
 
         return facts => GapPromises.Keep(gap.Solve(model, options), facts);
