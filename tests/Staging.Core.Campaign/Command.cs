@@ -102,7 +102,7 @@ internal static class Command
         {
             var kept = CaseFile.Read(file);
             Facts facts = Trial.Of(Named(kept.Kind), () => kept.Draws, 0).Facts;
-            failed += facts.Ending == Ending.Failed ? 1 : 0;
+            failed += facts.Ending is Ending.Failed or Ending.NotSolved ? 1 : 0;
             string told = facts.Ending switch
             {
                 Ending.Failed => string.Join("; ", facts.Faults.Take(3).Select(f => $"{f.Kind}: {f.Detail}")),
@@ -113,7 +113,7 @@ internal static class Command
             output.WriteLine($"{Path.GetFileName(file)}: {told}, {facts.Steps} steps");
         }
 
-        output.WriteLine($"{files.Length} kept cases, {failed} of them fail.");
+        output.WriteLine($"{files.Length} kept cases, {failed} of them fail or are not solved.");
         return failed == 0 ? 0 : 1;
     }
 

@@ -11,8 +11,10 @@ namespace Staging.Core.Campaign;
 /// <param name="Seconds">How long its first run took: the lesser of wall and processor time, so that a busy machine makes none slow.</param>
 internal sealed record Trial(long Number, Facts Facts, double Seconds)
 {
-    /// <summary>Time of one run beyond which something is wrong on any machine [s].</summary>
+    /// <summary>Time of one run, and of a million steps besides, beyond which something is wrong on any machine [s].</summary>
     public const double FarBeyond = 20;
+
+    private const double Million = 1e6;
 
     /// <summary>The fault of a case whose second run has another digest.</summary>
     public const string Differs = "second run differs";
@@ -33,7 +35,7 @@ internal sealed record Trial(long Number, Facts Facts, double Seconds)
         TimeSpan worked = Environment.CpuUsage.TotalTime;
         Facts first = Judged(subject, draws(), thorough);
         double seconds = Math.Min(Stopwatch.GetElapsedTime(begun).TotalSeconds, (Environment.CpuUsage.TotalTime - worked).TotalSeconds);
-        if (seconds > FarBeyond)
+        if (seconds > FarBeyond * (1 + first.Steps / Million))
             first.Break(Slow, $"took {seconds:F0} s");
         if (twice && first.Ending != Ending.Refused && Judged(subject, draws(), thorough).Digest != first.Digest)
             first.Break(Differs, "two runs of one case differ in a bit");

@@ -24,7 +24,14 @@ internal sealed class ResultWalk(Facts facts)
     /// <summary>Fowler-Noll-Vo hash of all that was read, 64 bit.</summary>
     public ulong Digest { get; private set; } = 14695981039346656037;
 
-    public void Read(string name, object? result) => Read(name, result, 0);
+    /// <summary>Reads all of a result; one that is there and tells nothing is a check that cannot fail.</summary>
+    public void Read(string name, object? result)
+    {
+        ulong before = Digest;
+        Read(name, result, 0);
+        if (Digest == before && result is not IEnumerable)
+            facts.Break("nothing read", $"{name} is a {result?.GetType().Name} without a number or a text");
+    }
 
     public void Column(string name, ReadOnlySpan<double> column)
     {

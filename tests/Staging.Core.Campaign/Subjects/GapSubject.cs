@@ -9,11 +9,25 @@ namespace Staging.Core.Campaign.Subjects;
 /// <summary>One gap under one of the three models.</summary>
 internal sealed class GapSubject : ISubject
 {
-    /// <summary>Steps that a lumped gap is allowed besides those that the longest step asks for: a tenth of the default, so that a case at the edges ends soon.</summary>
-    private const int MostSteps = 100_000;
+    /// <summary>
+    /// Steps that a lumped gap is allowed besides those that the longest step asks for: a tenth of the default, so that a case at the edges ends
+    /// soon. A relative tolerance below that of single runs asks for as many more as a method of fourth order takes.
+    /// </summary>
+    private const int MostSteps = 100_000, Order = 4;
 
-    /// <summary>The same of a resolved tube, whose steps are as long as its cells, whatever happens, and cost far less: the default.</summary>
-    private const int MostResolvedSteps = 1_000_000;
+    /// <summary>Most of those that the longest step asks for.</summary>
+    private const int MostAsked = 1_000_000;
+
+    /// <summary>
+    /// The same of a resolved tube, whose steps are as long as its cells, whatever happens: twice the default at the usual Courant number, and up
+    /// to four times that at a smaller one, which asks for as many more.
+    /// </summary>
+    private const int MostResolvedSteps = 2_000_000, MostTimes = 4;
+
+    private const double UsualCourantNumber = 0.8;
+
+    /// <summary>The longest that a resolved tube is watched [s], as realistic cases are: beyond it no wave is left to resolve, only steps to be counted.</summary>
+    private const double LongestResolved = 0.3;
 
     private const string Displacement = "displacement", Stirred = "stirred", Resolved = "resolved";
 
@@ -29,8 +43,18 @@ internal sealed class GapSubject : ISubject
         GapProblem gap = GapDraws.Problem(draws);
         GapModel model = Model(draws);
         SolverOptions options = Options(draws);
-        double asked = Math.Ceiling(gap.Horizon / options.LongestStep);
-        options = options with { MaxSteps = model is GapModel.OneDimensional ? MostResolvedSteps : MostSteps + (int)Math.Min(asked, MostResolvedSteps) };
+        if (model is GapModel.OneDimensional resolved)
+        {
+            gap = gap with { Horizon = Duration.FromSeconds(Math.Min(gap.Horizon.Seconds, LongestResolved)) };
+            options = options with { MaxSteps = (int)(MostResolvedSteps * Math.Clamp(UsualCourantNumber / resolved.CourantNumber, 1, MostTimes)) };
+        }
+        else
+        {
+            double asked = Math.Ceiling(gap.Horizon / options.LongestStep);
+            double finer = Math.Pow(SolverOptions.Default.RelativeTolerance / options.RelativeTolerance, 1.0 / Order);
+            options = options with { MaxSteps = (int)(MostSteps * Math.Max(1, finer)) + (int)Math.Min(asked, MostAsked) };
+        }
+
         return facts => GapPromises.Keep(gap.Solve(model, options), facts);
     }
 

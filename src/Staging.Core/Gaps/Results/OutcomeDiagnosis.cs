@@ -175,7 +175,7 @@ internal sealed class OutcomeDiagnosis(
         Time = failure.Time,
         Cause = failure.Message,
         Remedy = failure.Kind == SolverFailureKind.TooManySteps
-            ? "Allow more steps, or watch a shorter time: very wide vents make many small steps."
+            ? "Allow more steps, or watch a shorter time: very wide vents, small chambers and fine cells make many small steps."
             : "Check the inputs for extreme values.",
     };
 

@@ -81,6 +81,56 @@ public class ReservoirEndTests
         Assert.Equal(0.25 * flux.Mass, flux.Products, 12);
     }
 
+    /// <summary>Critical mass flux of gas at rest: every wave that could hold it back is carried out by the flow itself.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    [InlineData(40)]
+    public void Gas_at_rest_leaves_at_most_with_the_speed_of_sound_however_wide_the_opening(double openShare)
+    {
+        var inside = new EndState(4, 0, 1e6, 1, Gas.Gamma);
+        double unhindered = inside.Density * inside.SoundSpeed
+            * Math.Pow(2 / (Gas.Gamma + 1), (Gas.Gamma + 1) / (Gas.Gamma - 1)), a = 2 / (Gas.Gamma + 1) * inside.SoundSpeed;
+        EndFlux flux = Chamber(10, openShare).Flow(inside);
+        Assert.InRange(flux.Mass, -unhindered * (1 + 1e-9), 0);
+        if (openShare == 1)
+            return;
+        Assert.Equal(-1, flux.Mass / unhindered, 1e-9);
+        Assert.Equal(-a, (flux.Momentum - 1e6 * Math.Pow(a / inside.SoundSpeed, 2 * Gas.Gamma / (Gas.Gamma - 1))) / flux.Mass, 1e-6 * a);
+    }
+
+    [Fact]
+    public void Gas_that_comes_faster_than_sound_leaves_as_it_comes_where_the_openings_pass_it()
+    {
+        var inside = new EndState(0.9, -2500, 100e3, 0.5, Gas.Gamma);
+        EndFlux free = new OpenEnd().Flow(inside), flux = Chamber(101325, 40).Flow(inside);
+        Assert.Equal(1, flux.Mass / free.Mass, 1e-9);
+        Assert.Equal(1, flux.Momentum / free.Momentum, 1e-9);
+        Assert.Equal(1, flux.Energy / free.Energy, 1e-9);
+        Assert.Equal(1, flux.Products / free.Products, 1e-9);
+    }
+
+    /// <summary>From a wall to no hindrance at all, gas at rest, in flight, and faster than sound.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-400)]
+    [InlineData(-2500)]
+    public void What_leaves_does_not_jump_where_the_tube_no_longer_hears_the_openings(double velocity)
+    {
+        var inside = new EndState(4, velocity, 1e6, 1, Gas.Gamma);
+        EndFlux before = Chamber(101325, 0.01).Flow(inside);
+        for (double share = 0.01; share < 20; share *= 1.002)
+        {
+            ChamberOpening mouth = Mouth(101325, share);
+            EndFlux flux = new ReservoirEnd(Bore, mouth).Flow(inside);
+            Assert.InRange(flux.Mass / before.Mass, 1 - 1e-9, 1.0021);
+            Assert.InRange(flux.Momentum / before.Momentum, 0.98, 1.02);
+            Assert.Equal(flux.Mass, mouth.Mass, 1e-12 * Math.Abs(flux.Mass));
+            Assert.Equal(flux.Energy, mouth.Energy, 1e-12 * Math.Abs(flux.Energy));
+            before = flux;
+        }
+    }
+
     [Fact]
     public void A_long_tube_fills_until_it_holds_the_pressure_of_its_chamber()
     {

@@ -23,6 +23,18 @@ public class ResolvedPiecesTests
             .Solve(Coarse).Closes();
     }
 
+    /// <summary>Fresh faces that catch behind a wide open joint blow the gas out faster than sound: it leaves as it comes.</summary>
+    [Fact]
+    public void A_blast_through_an_open_joint_keeps_gas_in_every_cell()
+    {
+        GapSource.EndBurner fierce = ThrownGaps.Motor with { Rate = ThrownGaps.Rate(200, 0.24), FreshFaceDelay = Duration.FromMilliseconds(10) };
+        GapRun run = (ThrownGaps.Gap.With(d => d with { Source = fierce, Joint = Bench.Joint(8) }) with { AfterOpening = Duration.FromMilliseconds(20) }).Solve(Coarse);
+        Assert.Null(run.Failure);
+        Assert.True(run.TimeOf(GapEventKind.JointOpens) < fierce.FreshFaceDelay);
+        Assert.True(run.End > 1.2 * fierce.FreshFaceDelay);
+        run.Closes();
+    }
+
     [Theory]
     [InlineData(20)]
     [InlineData(60)]

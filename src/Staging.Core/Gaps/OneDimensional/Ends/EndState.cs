@@ -20,6 +20,29 @@ internal readonly struct EndState(double density, double velocity, double pressu
 
     public double SoundSpeed => Math.Sqrt(Gamma * Pressure / Density);
 
+    /// <summary>
+    /// The gas as it passes an end that holds nothing back: as it is where it comes faster than sound, else at the
+    /// speed of sound, within the fan that it then sends back (Toro 2009, equation 4.63).
+    /// </summary>
+    /// <param name="heardFrom">
+    /// Receives the pressure beyond the end from which on it is heard inside [Pa]: that behind a shock that stands in
+    /// the end (NACA Report 1135, equation 93), or that of the gas at the speed of sound.
+    /// </param>
+    public EndState Unhindered(out double heardFrom)
+    {
+        double g = Gamma, inside = SoundSpeed;
+        if (Velocity <= -inside)
+        {
+            double mach = Velocity / inside;
+            heardFrom = Pressure * (2 * g * mach * mach - (g - 1)) / (g + 1);
+            return this;
+        }
+
+        double a = Math.Max(0, (2 * inside - (g - 1) * Velocity) / (g + 1)), ratio = a / inside;
+        heardFrom = Pressure * Math.Pow(ratio, 2 * g / (g - 1));
+        return new EndState(Density * Math.Pow(ratio, 2 / (g - 1)), -a, heardFrom, Fraction, g);
+    }
+
     /// <summary>The same seen from an end that moves inwards with a speed.</summary>
     public EndState From(double speed) => new(Density, Velocity - speed, Pressure, Fraction, Gamma);
 

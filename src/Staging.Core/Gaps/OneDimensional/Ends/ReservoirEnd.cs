@@ -13,8 +13,9 @@ namespace Staging.Core.Gaps.OneDimensional;
 /// wave sent into the tube agree: the Riemann problem with the openings in place of its left half. Nothing of the jets'
 /// momentum is recovered, as behind any sudden widening at the law's own downstream pressure. When the filled bore
 /// would run supersonically, it runs no faster than an isentropic widening from the choked openings allows; beyond that
-/// the tube is not heard. A chamber below the pressure at the end takes in what is mixed there:
-/// <see cref="ChamberOpeningFlows"/>.
+/// the tube is not heard. Where the openings would pass more than the tube brings with the speed of sound, or with its
+/// own if that is above, the pressure behind them falls until they pass just that. A chamber below the pressure at the
+/// end takes in what is mixed there: <see cref="ChamberOpeningFlows"/>.
 /// </remarks>
 internal sealed class ReservoirEnd(double boreArea, params ChamberOpening[] mouths) : TubeEnd
 {
@@ -81,6 +82,10 @@ internal sealed class ReservoirEnd(double boreArea, params ChamberOpening[] mout
         private readonly EndState tube = tube;
         private ChamberOpeningFlows flows;
 
+        /// <summary>What the tube lets out at most, and from which pressure on it lets out less [Pa].</summary>
+        private EndState unhindered;
+        private double heardFrom = double.NaN;
+
         public EndFlux Find(out double pressure)
         {
             if (end.IsShut)
@@ -112,7 +117,19 @@ internal sealed class ReservoirEnd(double boreArea, params ChamberOpening[] mout
         public double At(double p)
         {
             flows = new ChamberOpeningFlows(end.mouths, end.Feed, end.boreArea, tube, p);
-            return tube.VelocityAt(p) - (flows.Net > 0 ? Filled(p) : flows.Net / tube.DensityAt(p));
+            if (flows.Net > 0)
+                return tube.VelocityAt(p) - Filled(p);
+            return IsHeard(p)
+                ? tube.VelocityAt(p) - flows.Net / tube.DensityAt(p)
+                : (unhindered.Density * unhindered.Velocity - flows.Net) / tube.DensityAt(p);
+        }
+
+        /// <summary>Whether a pressure that the tube flows out against is heard inside.</summary>
+        private bool IsHeard(double p)
+        {
+            if (double.IsNaN(heardFrom))
+                unhindered = tube.Unhindered(out heardFrom);
+            return p >= heardFrom;
         }
 
         /// <summary>
@@ -124,14 +141,15 @@ internal sealed class ReservoirEnd(double boreArea, params ChamberOpening[] mout
             return 2 * k * flows.Enthalpy / (p + Math.Sqrt(p * p + 2 * k * k * flows.Enthalpy));
         }
 
-        private readonly EndFlux Flux(ref double p)
+        private EndFlux Flux(ref double p)
         {
             double mass = flows.Net;
             if (mass <= 0)
             {
-                double rho = tube.DensityAt(p), v = mass / rho, H0 = tube.Gamma / (tube.Gamma - 1) * p / rho + 0.5 * v * v;
+                (double rho, double at) = IsHeard(p) ? (tube.DensityAt(p), p) : (unhindered.Density, unhindered.Pressure);
+                double v = mass / rho, H0 = tube.Gamma / (tube.Gamma - 1) * at / rho + 0.5 * v * v;
                 flows.Share(end.mouths, H0, tube.Fraction);
-                return new EndFlux(mass, p + mass * v, mass * H0, mass * tube.Fraction);
+                return new EndFlux(mass, at + mass * v, mass * H0, mass * tube.Fraction);
             }
 
             GasConstants gas = flows.Gas;
