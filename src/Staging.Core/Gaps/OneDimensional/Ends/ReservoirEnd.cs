@@ -22,6 +22,12 @@ internal sealed class ReservoirEnd(double boreArea, params ChamberOpening[] mout
     /// <summary>Width of the bracket on the pressure at the end, relative [-].</summary>
     private const double PressureTolerance = 1e-11;
 
+    /// <summary>Share of the last pressure by which the search first looks beyond it [-].</summary>
+    private const double FirstReach = 1e-3;
+
+    /// <summary>Looks beyond it at most: far more than all of the accepted pressures.</summary>
+    private const int MostReaches = 200;
+
     private readonly double boreArea = boreArea;
     private readonly ChamberOpening[] mouths = mouths;
     private double speed;
@@ -96,17 +102,16 @@ internal sealed class ReservoirEnd(double boreArea, params ChamberOpening[] mout
                 return new EndFlux(0, pressure, 0, 0);
             }
 
-            double chamber = end.HighestPressure > 0 ? end.HighestPressure : tube.Pressure;
-            double atChamber = At(chamber);
-            double low = chamber, high = chamber;
-            double fLow = atChamber, fHigh = atChamber;
-            for (int i = 0; i < 200 && fLow > 0; i++)
-                fLow = At(low *= 0.5);
-            for (int i = 0; i < 200 && fHigh < 0; i++)
-                fHigh = At(high *= 2);
-            pressure = atChamber == 0 ? chamber
+            // The pressure moves little from step to step: from the last one the bracket opens with doubled shares.
+            double first = end.LastPressure > 0 ? end.LastPressure : end.HighestPressure > 0 ? end.HighestPressure : tube.Pressure;
+            double atFirst = At(first), low = first, high = first, fLow = atFirst, fHigh = atFirst, share = FirstReach;
+            for (int i = 0; i < MostReaches && fLow > 0; i++, share = Math.Min(0.5, 2 * share))
+                (high, fHigh, fLow) = (low, fLow, At(low *= 1 - share));
+            for (int i = 0; i < MostReaches && fHigh < 0; i++, share = Math.Min(1, 2 * share))
+                (low, fLow, fHigh) = (high, fHigh, At(high *= 1 + share));
+            pressure = atFirst == 0 ? first
                 : fLow > 0 ? low
-                : BracketedRoot.Shrink(ref this, low, fLow, high, fHigh, PressureTolerance * chamber).High;
+                : BracketedRoot.Shrink(ref this, low, fLow, high, fHigh, PressureTolerance * first).High;
             At(pressure);
             return Flux(ref pressure);
         }
