@@ -31,6 +31,8 @@ public class PlanTextTests
     [Theory]
     [InlineData("\"bore\"", "\"boree\"", "$.flight.stages[1].ignition.gap.design.tube.boree", "'boree' is not a known key here; did you mean 'bore', which is missing? Accepted: ")]
     [InlineData("\"unit\": \"MPa\"", "\"units\": \"MPa\"", "$.flight.stages[1].ignition.gap.design.source.strength.units", "'units' is not a known key here; did you mean 'unit', which is missing? Accepted: ")]
+    [InlineData("\"kind\": \"byGap\"", "\"knd\": \"byGap\"", "$.flight.stages[1].ignition.knd", "'knd' is not a known key here; did you mean 'kind', which is missing?")]
+    [InlineData("\"kind\": \"byGap\"", "\"kinds\": \"byGap\"", "$.flight.stages[1].ignition.kinds", "'kinds' is not a known key here; did you mean 'kind', which is missing?")]
     [InlineData("\"motorCount\": 1,", "\"motorCounts\": 1, \"motorCount\": 1,", "$.flight.stages[0].motorCounts", "'motorCounts' is not a known key here; did you mean 'motorCount'? Accepted: ")]
     [InlineData("\"motorCount\": 1,", "\"motorCount\": 1, \"paralelMotors\": 1,", "$.flight.stages[0].paralelMotors", "'paralelMotors' is not a known key here; did you mean 'parallelMotors'? Accepted: ")]
     public void A_misspelt_key_is_told_once_with_the_one_it_is_meant_to_be(string passage, string instead, string path, string words)

@@ -43,7 +43,9 @@ internal sealed class UnionCodec<T>(string name, string description, ImmutableAr
         place = place.OfOneKind(KindKey);
         if (!place.Has(KindKey, out JsonCursor? kindPlace))
         {
-            if (!place.Reading.InPart)
+            if (Misspelt(place) is { } key)
+                place.Under(key).Report($"'{Excerpt.Of(key)}' is not a known key here; did you mean '{KindKey}', which is missing?");
+            else if (!place.Reading.InPart)
                 place.Under(KindKey).Report($"the key is missing; wanted: one of {string.Join(", ", kinds)}.");
             return false;
         }
@@ -73,6 +75,12 @@ internal sealed class UnionCodec<T>(string name, string description, ImmutableAr
             [definitions.InPart ? "anyOf" : "oneOf"] =
                 new JsonArray([.. cases.Select(c => c.Schema(KindKey, definitions, Starts?.Schema()))]),
         });
+
+    /// <summary>A key of another name that holds a kind, and is but a letter away.</summary>
+    private string? Misspelt(JsonCursor place) => place.Element.EnumerateObject()
+        .Where(property => property.Value.ValueKind == JsonValueKind.String && kinds.Any(property.Value.ValueEquals))
+        .Select(JsonCursor.NameOf)
+        .FirstOrDefault(key => key is not null && Spelling.Nearest(key, [KindKey]) is not null);
 
     private JsonObject WriteWhole(T value, WriteContext context)
     {
