@@ -31,6 +31,11 @@ internal sealed class IgnitionTracker(GapParameters p)
     /// <summary>Whether the joint has opened.</summary>
     public bool Opened { get; private set; }
 
+    /// <summary>
+    /// Whether each mark asks for the core of a jet: the joint has opened, and it has reached the throat ever since.
+    /// </summary>
+    public bool FollowsCore => Opened && guided;
+
     /// <summary>When the surface passed its ignition temperature [s]; not a number while it has not.</summary>
     public double LitTime { get; private set; } = double.NaN;
 
@@ -82,7 +87,7 @@ internal sealed class IgnitionTracker(GapParameters p)
     public GrainHeating Mark<TView>(in TView gap)
         where TView : IGapView, allows ref struct
     {
-        guided &= !Opened || gap.CoreReachesAt(Next);
+        guided = guided && (!Opened || gap.CoreReachesAt(Next));
         GrainHeating heating = gap.HeatingAt(Next);
         March(heating);
         return heating;

@@ -26,13 +26,12 @@ internal sealed class SurfaceMarch(GapParameters p, IgnitionTracker ignition, do
     /// <summary>Marches through a step, which holds as far as an end [s].</summary>
     public void Along(in DenseStep step, double end)
     {
-        int first = ignition.NextMark, last = LastBy(end);
-        if (ignition.Opened || last - first < Few)
-        {
-            while (ignition.NextMark <= last && !IsDone)
-                ignition.Mark(StateAt(step, ignition.NextMark));
+        int last = LastBy(end);
+        while (ignition.NextMark <= last && (ignition.FollowsCore || last - ignition.NextMark < Few) && !IsDone)
+            ignition.Mark(StateAt(step, ignition.NextMark));
+        int first = ignition.NextMark;
+        if (first > last || IsDone)
             return;
-        }
 
         int middle = (first + last) / 2;
         GrainHeating atFirst = HeatingAt(step, first), atMiddle = HeatingAt(step, middle);

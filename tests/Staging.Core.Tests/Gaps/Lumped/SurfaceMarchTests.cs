@@ -9,15 +9,19 @@ namespace Staging.Core.Tests.Gaps.Lumped;
 public class SurfaceMarchTests
 {
     [Theory]
-    [InlineData(10, 1e-3)]
-    [InlineData(30, 1e-3)]
-    [InlineData(100, 1e-3)]
-    [InlineData(400, 1e-3)]
-    [InlineData(30, 1e-2)]
-    [InlineData(30, 1e-6)]
-    public void The_surface_is_that_of_every_mark_within_the_tolerance_of_the_run(double area, double tolerance)
+    [InlineData(10, 1e-3, 0)]
+    [InlineData(30, 1e-3, 0)]
+    [InlineData(100, 1e-3, 0)]
+    [InlineData(400, 1e-3, 0)]
+    [InlineData(30, 1e-2, 0)]
+    [InlineData(30, 1e-6, 0)]
+    [InlineData(10, 1e-3, 20)]
+    public void The_surface_is_that_of_every_mark_within_the_tolerance_of_the_run(double area, double tolerance, double afterOpening)
     {
-        GapProblem gap = StartingGaps.Bore18mm.WithVents(new VentLayout { HoleCount = 4 }, Area.FromSquareMillimeters(area));
+        GapProblem gap = StartingGaps.Bore18mm.WithVents(new VentLayout { HoleCount = 4 }, Area.FromSquareMillimeters(area)) with
+        {
+            AfterOpening = Duration.FromMilliseconds(afterOpening),
+        };
         GapRun run = gap.Solve(options: SolverOptions.ForStudies with { RelativeTolerance = tolerance });
         var course = (LumpedHistory)run.Course;
         IgnitionTracker each = AtEachMark(course, run.End.Seconds);
