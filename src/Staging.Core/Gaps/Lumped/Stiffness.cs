@@ -17,21 +17,19 @@ internal static class Stiffness
     /// </summary>
     private const double EdgeOfStability = 3.3;
 
-    /// <summary>Evaluations of an explicit step.</summary>
-    private const int ExplicitCalls = 6;
+    /// <summary>Evaluations of a step of either method.</summary>
+    private const int Evaluations = 6;
 
-    /// <summary>
-    /// Evaluations that an implicit step is taken to cost besides one a state. Both were counted when the Jacobian was
-    /// taken by differences; dual numbers take about half of that, so that the choice leans to explicit steps.
-    /// </summary>
-    private const int ImplicitCalls = 25;
+    /// <summary>Evaluations that a pass with derivatives costs, and that the linear systems of a step do.</summary>
+    private const int PerPass = 5;
+    private const int ForSystems = 5;
 
     /// <summary>
     /// Implicit steps of a phase at the tolerance <see cref="ReferenceTolerance"/>: 30 to 400 were counted here, from
-    /// the late phases of a usual gap to one that is wide open or has a small jacket. Any number from 200 to 500 gives
-    /// the least work within 10 % over gaps from closed to wide open behind an end burner.
+    /// the late phases of a usual gap to one that is wide open or has a small jacket. Any number from 110 to 170 gives
+    /// the least time within 3 % over gaps from closed to wide open behind an end burner.
     /// </summary>
-    private const double ImplicitSteps = 300;
+    private const double ImplicitSteps = 170;
     private const double ReferenceTolerance = 1e-6;
 
     private static readonly double RootSlope = 45 * Math.Sqrt(2) / (32 * Math.Sqrt(Orifice.BlendWidth));
@@ -40,9 +38,10 @@ internal static class Stiffness
     public static bool PaysImplicit(GapParameters p, ReadOnlySpan<double> y, double time, double length, double tolerance)
     {
         double quiet = Math.Min(length, TimeToArrival(p, y, time));
-        double explicitCalls = FastestRate(p, y) * quiet / EdgeOfStability * ExplicitCalls;
-        double implicitCalls = ImplicitSteps * Math.Pow(ReferenceTolerance / tolerance, 0.25) * (p.FirstLayer + ImplicitCalls);
-        return explicitCalls > implicitCalls;
+        double explicitCalls = FastestRate(p, y) * quiet / EdgeOfStability * Evaluations;
+        int passes = (p.FirstLayer - StateLayout.FirstParcel) / Dual.Places + 1;
+        double implicitSteps = ImplicitSteps * Math.Pow(ReferenceTolerance / tolerance, 0.25);
+        return explicitCalls > implicitSteps * (Evaluations + PerPass * passes + ForSystems);
     }
 
     /// <summary>

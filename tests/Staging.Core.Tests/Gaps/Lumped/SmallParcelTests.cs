@@ -80,7 +80,7 @@ public class SmallParcelTests
         {
             Jackets =
             [
-                Closed("walled", 0.001) with { WallArea = Area.FromSquareCentimeters(1e5), Openings = [new() { Holes = Holes with { Diameter = Length.FromMillimeters(0.5) }, To = VentTarget.Air }] },
+                Closed("walled", 0.001) with { WallArea = Area.FromSquareCentimeters(1e5), Openings = [new() { Holes = Holes with { Diameter = Length.FromMillimeters(0.2) }, To = VentTarget.Air }] },
             ],
         });
         GapRun run = walled.Solve();
