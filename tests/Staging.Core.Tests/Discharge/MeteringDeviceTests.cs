@@ -44,6 +44,15 @@ public class MeteringDeviceTests
     public void An_expansion_beyond_the_fit_is_noted(double p1, params string[] codes) =>
         Assert.Equal(codes, Read(Plate(100, 50), p1, 1.0e5).Findings.Select(f => f.Code));
 
+    /// <summary>Each limit of use alone: a wider pipe, a wider hole, a slower flow than the standard was made for.</summary>
+    [Theory]
+    [InlineData(1010, 505, 1.05e5, "DIS013")]
+    [InlineData(100, 76, 1.05e5, "DIS014")]
+    [InlineData(100, 75, 1.05e5)]
+    [InlineData(60, 15, 1.0005e5, "DIS015")]
+    public void Each_limit_of_the_standard_is_told_alone(double pipe, double bore, double p1, params string[] codes) =>
+        Assert.Equal(codes, Read(Plate(pipe, bore), p1, 1.0e5).Findings.Select(f => f.Code));
+
     [Fact]
     public void A_wider_hole_never_asks_for_a_slower_flow()
     {

@@ -45,6 +45,41 @@ public class SpentAirTests
         Assert.InRange(usual.PeakGrainSurface.Kelvins / fine.PeakGrainSurface.Kelvins - 1, -1e-4, 1e-4);
     }
 
+    /// <summary>
+    /// Air that narrow fronts and thin air leave ahead of the products is gas until it goes to them: never colder than the air outside that was
+    /// pressed to the highest pressure and expands back, never hotter than what heats it.
+    /// </summary>
+    [Theory]
+    [InlineData(20, 2, 0.05)]
+    [InlineData(20, 20, 0.05)]
+    [InlineData(90, 20, 0.05)]
+    [InlineData(90, 2, 0.06)]
+    public void Until_it_goes_it_is_as_warm_as_gas_can_be(double station, int holes, double bores)
+    {
+        GapProblem gap = Swept.With(d => d with
+        {
+            Vents = [new Vent { Station = Length.FromMillimeters(station), Holes = new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = holes } }],
+            MixingAndHeat = d.MixingAndHeat with { FrontThicknessInBores = bores },
+            Source = StartingGaps.Booster,
+        });
+        foreach (SolverOptions options in (SolverOptions[])[SolverOptions.ForGaps, new() { RelativeTolerance = 1e-4, ScaledAbsoluteTolerance = 1e-7 }])
+        {
+            GapRun run = Bench.SolvedThoughImpossible(gap, options: options);
+            Assert.Null(run.Failure);
+            var course = (LumpedHistory)run.Course;
+            GapParameters p = course.Parameters;
+            double expanded = p.OutsideTemperature * Math.Pow(p.OutsidePressure / (p.OutsidePressure + run.PeakGaugePressure.Pascals), 1 - 1 / p.Air.Gamma);
+            var y = new double[p.StateCount];
+            for (int i = 0; i < course.Track.Count; i++)
+            {
+                course.Track.InStep(i, course.Track.StartOf(i), y);
+                var now = new GapState<Real>(p, new StateVector<Real>(y));
+                if (!now.IsAllHot)
+                    Assert.InRange(now.ZoneAt(StateLayout.Cold).Temperature.Value, expanded, p.Chambers[0].FlameTemperature);
+            }
+        }
+    }
+
     /// <summary>A front thinner than what is left of the air is at the vent when that goes.</summary>
     [Fact]
     public void The_front_arrives_with_the_last_of_the_air()
