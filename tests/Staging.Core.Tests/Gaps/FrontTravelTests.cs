@@ -67,6 +67,35 @@ public class FrontTravelTests
         Assert.InRange(travel.ShareLostBy(closed.End), 0.05, 0.95);
     }
 
+    /// <summary>A sliding joint lengthens the first bore: its wall takes heat too, and what else has left is work on the joint.</summary>
+    [Theory]
+    [InlineData(24)]
+    [InlineData(14)]
+    public void In_a_stepped_bore_wall_and_joint_take_what_the_ledger_says(double second)
+    {
+        GapRun closed = (Bench.Gap with
+        {
+            Bodies = Bench.Gap.Bodies with { MassAhead = Mass.FromKilograms(1), MassBehind = Mass.FromKilograms(1) },
+            Horizon = Duration.FromMilliseconds(25),
+        }).With(d => d with
+        {
+            Tube = d.Tube with { Steps = [new BoreStep { Station = Length.FromMillimeters(125), Bore = Length.FromMillimeters(second) }] },
+            Vents = [],
+            Joint = Bench.Joint(1, engagement: 100),
+            Source = d.Motor() with { NozzleThroatDiameter = Length.Zero },
+            Grain = d.Grain with { RecessVolume = Volume.FromCubicMillimeters(1) },
+        }).Solve();
+        GapColumns course = closed.Sample(Duration.FromMicroseconds(10));
+        ReadOnlySpan<double> pressure = course[GapChannel.GapPressure].Span, slid = course[GapChannel.JointTravel].Span;
+        double work = 0, area = Math.PI / 4 * 0.018 * 0.018;
+        for (int i = 1; i < slid.Length; i++)
+            work += 0.5 * (pressure[i] + pressure[i - 1]) * area * (slid[i] - slid[i - 1]);
+        Assert.InRange(slid[^1], 0.01, 0.1);
+        double wall = closed.FrontTravel(FrontMixing.Judged).HeatLostBy(closed.End).Joules, left = EnergyOut(closed) - work - wall;
+        double bottom = new WallExchange(200, 0.5, 288.15).Coefficient<Real>(1990, 1).Value * Math.PI / 4e6 * second * second * 1700 * closed.End.Seconds;
+        Assert.InRange(left, -1e-3 * wall, bottom);
+    }
+
     [Fact]
     public void A_longer_way_loses_more_and_mixes_more()
     {

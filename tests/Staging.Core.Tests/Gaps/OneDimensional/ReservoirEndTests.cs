@@ -196,6 +196,15 @@ public class ReservoirEndTests
         Assert.Equal(1, turned);
     }
 
+    [Fact]
+    public void A_loud_chamber_behind_a_pinhole_changes_next_to_nothing_of_what_a_quiet_one_takes()
+    {
+        var inside = new EndState(1.2, 0, 150e3, 0.25, 1.4);
+        EndFlux alone = Chamber(102e3, 0.3).Flow(inside), both = new ReservoirEnd(Bore, Mouth(800e3, 1e-6), Mouth(102e3, 0.3)).Flow(inside);
+        Assert.InRange(both.Mass / alone.Mass - 1, -1e-4, 1e-4);
+        Assert.InRange(both.Energy / alone.Energy - 1, -1e-4, 1e-4);
+    }
+
     [Theory]
     [InlineData(20)]
     [InlineData(2000)]
