@@ -47,4 +47,20 @@ public class GrainIgnitionTests
 
     [Fact]
     public void An_unlit_run_has_no_heat_at_lighting() => Assert.Null(Bench.Gap.With(d => d with { Joint = Bench.Joint(1) }).Solve().HeatAtLighting());
+
+    [Fact]
+    public void The_last_mark_is_read_as_it_stands_however_many_there_are()
+    {
+        GapParameters p = GapToSi.ToSi(Bench.Gap);
+        var y = new double[p.StateCount];
+        GapToSi.FirstState(p, y);
+        GrainHeating heating = new LumpedView(p, y).HeatingAt(0);
+        var tracker = new IgnitionTracker(p);
+        tracker.Start(heating);
+        for (int mark = 1; mark <= 600; mark++)
+        {
+            tracker.March(heating);
+            Assert.Equal(tracker.Surface, tracker.SurfaceAt(IgnitionTracker.TimeOf(mark + 1)));
+        }
+    }
 }
