@@ -51,6 +51,9 @@ public class FlightTimelineTests
         double[] t = columns.Time_s.ToArray(), m = columns[FlightChannel.Mass].ToArray(), a = columns[FlightChannel.Acceleration].ToArray();
         for (int i = 1; i < t.Length; i++)
             Assert.True(t[i] > t[i - 1] || (t[i] == t[i - 1] && (m[i] != m[i - 1] || a[i] != a[i - 1])), $"Row {i} at {t[i]:R} s repeats the one before.");
+        // Between the rows that were asked for stand the two sides of a jump, and nothing else.
+        for (int i = 1; i < t.Length - 1; i++)
+            Assert.True(Math.Abs(t[i] / 0.01 - Math.Round(t[i] / 0.01)) < 1e-6 || t[i] == t[i - 1] || t[i] == t[i + 1], $"Row {i} at {t[i]:R} s stands alone.");
         Assert.Equal(2, t.Count(x => x == 0.85 + 0.02));
         Assert.Equal(Run.Main.Landing().Time.Seconds, t[^1]);
         Assert.Equal(0, columns[FlightChannel.Height].Span[^1], 6);

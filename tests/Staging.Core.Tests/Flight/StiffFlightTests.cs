@@ -82,6 +82,26 @@ public class StiffFlightTests
         }
     }
 
+    /// <summary>A step of the implicit method is kept for the record of a flight: the same curve of height and of velocity.</summary>
+    [Fact]
+    public void A_step_is_recorded_as_it_was_taken()
+    {
+        var system = new TrajectorySystem(new SiteColumn(StandardAtmosphere.Us1976, 200, G, 6_356_766), Segment(3), PhaseEvents.Rising);
+        var taken = new DenseStep(2, 0.5, [900, 40], [20, 3, -1, 0.7, 0.3, -0.2, 0.05, 0.01]);
+        var recorded = FlightStep.Of(taken, ref system);
+        double[] y = new double[2];
+        for (double time = 2; time <= 2.5; time += 0.0625)
+        {
+            taken.At(time, y);
+            (double height, double velocity) = recorded.At(time);
+            Assert.Equal(y[0], height, 1e-12 * y[0]);
+            Assert.Equal(y[1], velocity, 1e-12 * y[1]);
+        }
+
+        Assert.Equal(y[0], recorded.HeightEnd, 1e-12 * y[0]);
+        Assert.Equal(y[1], recorded.VelocityEnd, 1e-12 * y[1]);
+    }
+
     [Fact]
     public void A_flight_of_usual_drag_takes_no_implicit_step()
     {
