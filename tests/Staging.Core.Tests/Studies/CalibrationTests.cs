@@ -43,6 +43,9 @@ public class CalibrationTests
         CalibrationResult<Decay>[] fits = [.. Enumerable.Range(1, 100).Select(seed => Fit(Trace(0.1, (ulong)seed), Start, TimeConstant))];
         Assert.InRange(fits.Count(f => f.Inputs[0].Interval.Holds(Truth.Start)), 90, 100);
         Assert.InRange(fits.Count(f => f.Inputs[1].Interval.Holds(Truth.Tau)), 90, 100);
+        // They reach as far above the value as below it, by the same number of standard errors each time.
+        double reach = (fits[0].Inputs[0].Value - fits[0].Inputs[0].Interval.Low) / fits[0].Inputs[0].StandardError;
+        Assert.All(fits.SelectMany(f => f.Inputs), i => Assert.Equal(reach, (i.Interval.High - i.Value) / i.StandardError, 1e-9 * reach));
         // The standard error says how far the estimates scatter: their mean square over the claimed one is chi-square over 100, within 0.68 to 1.40 at 99 %.
         Assert.InRange(fits.Average(f => Math.Pow((f.Inputs[1].Value - Truth.Tau) / f.Inputs[1].StandardError, 2)), 0.68, 1.40);
         Assert.InRange(fits.Average(f => f.ResidualStandardDeviation), 0.097, 0.103);
