@@ -71,6 +71,7 @@ public sealed record GapIgnition : IGapIgnition
             dynamicPressure = (hole - MinPressure) / -lowest;
         double ahead = state.DragAhead.Newtons / state.MassAhead.Kilograms;
         double behind = (state.ThrustBehind.Newtons - state.DragBehind.Newtons) / state.MassBehind.Kilograms;
+        double closing = Math.Clamp(ahead + behind, -MostAcceleration, MostAcceleration);
         return new GapProblem
         {
             Design = Design,
@@ -78,7 +79,7 @@ public sealed record GapIgnition : IGapIgnition
             {
                 MassAhead = state.MassAhead,
                 MassBehind = state.MassBehind,
-                ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(Math.Clamp(ahead + behind, -MostAcceleration, MostAcceleration)),
+                ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(closing),
             },
             Surroundings = new GasState
             {
