@@ -17,6 +17,9 @@ internal static class GapPromises
     /// <summary>What the march of the surface may err by: a millionth of the rise, straight between its marks [K].</summary>
     private const double SurfaceError = 0.01;
 
+    /// <summary>Share by which a parcel that is nearly gone may be colder than what it comes of [-]: it is known to the tolerances of the gap.</summary>
+    private const double ColdestError = 0.5;
+
     private const int Moments = 256;
 
     /// <summary>How often the resolved tube repeats a step before it counts again.</summary>
@@ -87,6 +90,29 @@ internal static class GapPromises
         foreach (double share in columns[GapChannel.ProductsAtNozzle].Span)
             facts.Within("share of products", "column ProductsAtNozzle", share, 0, 1);
         Surface(run, columns, facts);
+        if (run.Model is not GapModel.OneDimensional)
+            Coldest(run, columns, facts);
+    }
+
+    /// <summary>Stirred gas is no colder than the coldest that it comes of, expanded from the highest pressure of the run to the lowest.</summary>
+    private static void Coldest(GapRun run, GapColumns columns, Facts facts)
+    {
+        GapSource source = run.Problem.Design.Source;
+        double coldest = Math.Min(run.Problem.Surroundings.Temperature.Kelvins, Flames(source).Min());
+        double low = run.Problem.Surroundings.Pressure.Pascals, high = low;
+        foreach (GapChannel channel in (GapChannel[])[GapChannel.GapPressure, GapChannel.ChamberPressure])
+        {
+            foreach (double p in columns[channel].Span)
+                (low, high) = (Math.Min(low, p), Math.Max(high, p));
+        }
+
+        double gamma = Math.Max(run.Problem.Surroundings.Gas.HeatCapacityRatio, source.Products.Equivalent().HeatCapacityRatio);
+        coldest *= Math.Pow(low / high, 1 - 1 / gamma);
+        foreach (GapChannel channel in (GapChannel[])[GapChannel.HotTemperature, GapChannel.NozzleTemperature])
+        {
+            foreach (double t in columns[channel].Span)
+                facts.Within("colder than what it comes of", $"column {channel}", t, (1 - ColdestError) * coldest, double.MaxValue);
+        }
     }
 
     private static void Positive(GapColumns columns, GapChannel channel, Facts facts)
@@ -103,7 +129,7 @@ internal static class GapPromises
     {
         double initial = run.Problem.Design.Grain.InitialTemperature.Kelvins, coldest = initial;
         GapSource source = run.Problem.Design.Source;
-        double hottest = Math.Max(initial, Flame(source) * source.Products.Equivalent().HeatCapacityRatio);
+        double hottest = Math.Max(initial, Flames(source).Max() * source.Products.Equivalent().HeatCapacityRatio);
         foreach (GapChannel channel in (GapChannel[])[GapChannel.NozzleTemperature, GapChannel.HotTemperature])
         {
             foreach (double t in columns[channel].Span)
@@ -115,9 +141,9 @@ internal static class GapPromises
         facts.Within("grain surface", "peak", run.PeakGrainSurface.Kelvins, initial, hottest + SurfaceError);
     }
 
-    private static double Flame(GapSource source) => source.Match(
-        booster => booster.FlameTemperature.Kelvins,
-        table => table.Temperature_K.ToArray().Max(),
-        cluster => cluster.Motors.Max(m => m.FlameTemperature.Kelvins),
-        endBurner => endBurner.FlameTemperature.Kelvins);
+    private static double[] Flames(GapSource source) => source.Match(
+        booster => [booster.FlameTemperature.Kelvins],
+        table => table.Temperature_K.ToArray(),
+        cluster => [.. cluster.Motors.Select(m => m.FlameTemperature.Kelvins)],
+        endBurner => new[] { endBurner.FlameTemperature.Kelvins });
 }

@@ -1,4 +1,5 @@
 using Staging.Core.Flight;
+using Staging.Core.Gaps;
 using Staging.Core.Plans;
 using Staging.Core.Tests.Reviews;
 using UnitsNet;
@@ -26,6 +27,15 @@ public class ClosingAccelerationTests
             ThrustBehind = Force.FromNewtons(thrust),
         };
         Assert.Equal(expected, Gap.ProblemAt(state).Bodies.ClosingAcceleration.MetersPerSecondSquared, 1e-12);
+    }
+
+    [Fact]
+    public void A_gap_sees_no_more_of_an_absurd_flight_than_it_takes()
+    {
+        GapProblem gap = Gap.ProblemAt(State() with { ThrustBehind = Force.FromMeganewtons(6), Speed = Speed.FromKilometersPerSecond(50) });
+        Assert.Equal(1e5, gap.Bodies.ClosingAcceleration.MetersPerSecondSquared, 1e-9);
+        Assert.Equal(1e6, gap.DynamicPressure.Pascals, 1e-6);
+        Assert.Equal(-1e5, Gap.ProblemAt(State() with { DragBehind = Force.FromMeganewtons(6) }).Bodies.ClosingAcceleration.MetersPerSecondSquared, 1e-9);
     }
 
     private static GapIgnition Gap => new() { Design = TestPlans.Lighting, Layout = TestPlans.Layout, HolePressureCoefficient = 0 };

@@ -6,16 +6,23 @@ namespace Staging.Core.Gaps;
 internal sealed class GapStepper
 {
     /// <summary>
-    /// Explicit steps of a phase after which it must be stability that binds them: several times as many as accuracy
-    /// asks for at the default tolerances.
+    /// Explicit steps of a phase at a relative tolerance after which it must be stability that binds them: a few times
+    /// as many as accuracy asks for. Each of them errs by up to the tolerance, always to the same side, so that many
+    /// are not only slow: a trace of hot gas beside an open chamber cools with them to nothing.
     /// </summary>
-    private const int MostQuickSteps = 10_000;
+    private const int ManyQuickSteps = 1000;
+
+    private const double ReferenceTolerance = 1e-6;
+
+    /// <summary>Order of the explicit method: a finer tolerance asks for more steps by its root.</summary>
+    private const int Order = 5;
 
     private readonly SolverOptions options;
     private readonly double[] scales;
     private readonly int[] mates;
     private readonly StepBudget budget;
     private readonly StepBudget quickly;
+    private readonly int mostQuickSteps;
     private readonly Integrator<Tsitouras54> quick;
     private Integrator<Rodas43>? stiff;
     private int callsForJacobians;
@@ -23,7 +30,8 @@ internal sealed class GapStepper
     public GapStepper(SolverOptions options, double[] scales, int[] mates)
     {
         (this.options, this.scales, this.mates, budget) = (options, scales, mates, new StepBudget(options.MaxSteps));
-        quickly = new StepBudget(MostQuickSteps, budget);
+        mostQuickSteps = (int)(ManyQuickSteps * Math.Max(1, Math.Pow(ReferenceTolerance / options.RelativeTolerance, 1.0 / Order)));
+        quickly = new StepBudget(mostQuickSteps, budget);
         quick = new Integrator<Tsitouras54>(options, scales, quickly, mates);
     }
 
@@ -73,7 +81,7 @@ internal sealed class GapStepper
     /// <summary>Runs one phase explicitly as long as its share of steps lasts; what is left is another phase.</summary>
     private PhaseEnd Quickly(ref GapSystem system, double stop, IStepObserver sink, CancellationToken cancel)
     {
-        quickly.Renew(MostQuickSteps);
+        quickly.Renew(mostQuickSteps);
         PhaseEnd end = quick.Run(ref system, stop, sink, cancel);
         IsBoundByStability = end == PhaseEnd.Failed && quickly.IsSpent && !budget.IsSpent;
         return IsBoundByStability ? PhaseEnd.Event : end;
