@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Staging.Core.Gaps;
+using Staging.Core.Solving;
 using Staging.Core.Gases;
 using UnitsNet;
 
@@ -56,7 +57,8 @@ public class GapSourceTests
             NozzleThroatDiameter = Math.Sqrt(0.5) * whole.NozzleThroatDiameter,
             Web = whole.Web with { Mass = 0.5 * whole.Web.Mass },
         };
-        GapRun one = Bench.Gap.Solve(), two = Bench.Gap.With(d => d with { Source = Bench.Pair(half, half, 0) }).Solve();
+        GapRun one = Bench.Gap.Solve(options: SolverOptions.Default),
+            two = Bench.Gap.With(d => d with { Source = Bench.Pair(half, half, 0) }).Solve(options: SolverOptions.Default);
         Assert.InRange(two.PeakGaugePressure / one.PeakGaugePressure - 1, -1e-7, 1e-7);
         Assert.InRange(two.TimeOf(GapEventKind.JointOpens)!.Value / one.TimeOf(GapEventKind.JointOpens)!.Value - 1, -1e-7, 1e-7);
         Assert.InRange(two.PeakGrainSurface.Kelvins / one.PeakGrainSurface.Kelvins - 1, -1e-7, 1e-7);

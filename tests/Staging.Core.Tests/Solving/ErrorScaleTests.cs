@@ -33,13 +33,13 @@ public class ErrorScaleTests
         Assert.Contains("2 states and 1 mates", Assert.Throws<ArgumentException>(() => new ErrorScale(Options, [1, 1], [0])).Message);
 
     [Fact]
-    public void The_gases_of_each_parcel_are_mates_and_nothing_else_is()
+    public void The_gases_of_each_parcel_but_that_behind_the_front_are_mates_and_nothing_else_is()
     {
         GapParameters p = GapToSi.ToSi(StartingGaps.Bore18mm, false);
         int[] mates = StateLayout.Mates(p);
         for (int i = 0; i < mates.Length; i++)
             Assert.Equal(i, mates[mates[i]]);
-        int parcels = (p.FirstShare - StateLayout.FirstParcel) / StateLayout.Parcel;
+        int parcels = (p.FirstShare - StateLayout.Cold) / StateLayout.Parcel;
         Assert.Equal(2 * parcels, mates.Where((mate, i) => mate != i).Count());
     }
 

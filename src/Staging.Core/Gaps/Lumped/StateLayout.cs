@@ -46,12 +46,13 @@ internal static class StateLayout
 
     /// <summary>
     /// The two gases of a parcel are parts of one whole: how much of either there is matters beside the other. Without
-    /// that, steps would follow every trace of air in a chamber as it doubles.
+    /// that, steps would follow every trace of air in a chamber as it doubles. Behind the front each counts by itself:
+    /// air that wide vents let in and out at equal pressures is a trace there, and its errors would add up.
     /// </summary>
     public static int[] Mates(GapParameters p)
     {
         int[] mates = [.. Enumerable.Range(0, p.StateCount)];
-        for (int at = FirstParcel; at < p.FirstShare; at += Parcel)
+        for (int at = Cold; at < p.FirstShare; at += Parcel)
             (mates[at], mates[at + 1]) = (at + 1, at);
         return mates;
     }
