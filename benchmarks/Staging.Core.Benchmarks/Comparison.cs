@@ -16,7 +16,7 @@ namespace Staging.Core.Benchmarks;
 /// </remarks>
 internal static class Comparison
 {
-    private const int Rounds = 5;
+    private const int Rounds = 3;
     private const string Own = "Staging.Core";
 
     /// <summary>Runs the commands of a file, one a line, in turns with this program, and prints the table.</summary>
