@@ -8,17 +8,8 @@ internal static class GroundTestFormat
 {
     public static bool Reads(string text)
     {
-        GroundTestSeries series;
-        try
-        {
-            series = GroundTestSeries.Parse(text, Beside);
-        }
-        catch (PlanFormatException refusal)
-        {
-            Refusal.Check(refusal);
+        if (!Attempt.Gives<GroundTestSeries, PlanFormatException>(() => GroundTestSeries.Parse(text, Beside), Refusal.Check, out GroundTestSeries? series))
             return false;
-        }
-
         foreach (ModelFinding finding in series.Check())
             Promise.Told(finding.Message, Refusal.LongestMessage);
         Promise.Keep(series == GroundTestSeries.Parse(series.ToJson()), "a series is read as it was");

@@ -44,17 +44,8 @@ internal static class PartFormat
 
         T? Read(string one)
         {
-            T part;
-            try
-            {
-                part = read(new StringReader(one));
-            }
-            catch (FormatException refusal)
-            {
-                Promise.Told(refusal.Message);
+            if (!Attempt.Gives<T, FormatException>(() => read(new StringReader(one)), Promise.Refused, out T? part))
                 return null;
-            }
-
             look(part);
             Promise.SameText(Written(part), Written(read(new StringReader(Written(part)))));
             return part;

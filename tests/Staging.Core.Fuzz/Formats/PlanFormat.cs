@@ -7,17 +7,8 @@ internal static class PlanFormat
 {
     public static bool Reads(string text)
     {
-        StagingPlan plan;
-        try
-        {
-            plan = StagingPlan.Parse(text, Beside);
-        }
-        catch (PlanFormatException refusal)
-        {
-            Refusal.Check(refusal);
+        if (!Attempt.Gives<StagingPlan, PlanFormatException>(() => StagingPlan.Parse(text, Beside), Refusal.Check, out StagingPlan? plan))
             return false;
-        }
-
         foreach (ModelFinding finding in plan.Check())
             Promise.Told(finding.Message, Refusal.LongestMessage);
         Promise.Keep(plan == StagingPlan.Parse(plan.ToJson()), "a plan is read as it was");

@@ -13,6 +13,9 @@ internal static class Promise
     public static void Told(string message, int longest = 250) =>
         Keep(message.Length > 0 && message.Length <= longest, $"a message has 1 to {longest} characters, not {message.Length}");
 
+    /// <summary>The same of a refusal.</summary>
+    public static void Refused(FormatException refusal) => Told(refusal.Message);
+
     /// <summary>What was written is the same when it is read and written again.</summary>
     public static void SameText(string written, string again) => Keep(written == again, "what is written is read as it was");
 }

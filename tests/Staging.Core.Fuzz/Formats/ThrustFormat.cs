@@ -9,17 +9,8 @@ internal static class ThrustFormat
 {
     public static bool Reads(string text)
     {
-        ThrustHistory thrust;
-        try
-        {
-            thrust = ThrustHistory.FromCsv(new StringReader(text));
-        }
-        catch (FormatException refusal)
-        {
-            Promise.Told(refusal.Message);
+        if (!Attempt.Gives<ThrustHistory, FormatException>(() => ThrustHistory.FromCsv(new StringReader(text)), Promise.Refused, out ThrustHistory? thrust))
             return false;
-        }
-
         Promise.Keep(thrust.Equals(ThrustHistory.FromCsv(new StringReader(Written(thrust)))), "a thrust history is read as it was");
         Promise.Keep(double.IsFinite(thrust.AverageThrust.Newtons) && double.IsFinite(thrust.TotalImpulse.NewtonSeconds), "sums are finite");
         return true;

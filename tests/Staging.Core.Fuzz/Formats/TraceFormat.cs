@@ -9,17 +9,8 @@ internal static class TraceFormat
 {
     public static bool Reads(string text)
     {
-        MeasuredTrace trace;
-        try
-        {
-            trace = MeasuredTrace.ReadCsv(new StringReader(text));
-        }
-        catch (FormatException refusal)
-        {
-            Promise.Told(refusal.Message);
+        if (!Attempt.Gives<MeasuredTrace, FormatException>(() => MeasuredTrace.ReadCsv(new StringReader(text)), Promise.Refused, out MeasuredTrace? trace))
             return false;
-        }
-
         Promise.Keep(trace.Equals(MeasuredTrace.ReadCsv(new StringReader(Written(trace)))), "a trace is read as it was");
         return true;
     }
