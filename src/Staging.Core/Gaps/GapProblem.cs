@@ -14,6 +14,9 @@ namespace Staging.Core.Gaps;
 /// </remarks>
 public sealed partial record GapProblem
 {
+    /// <summary>Greatest dynamic pressure that is accepted [Pa].</summary>
+    internal const double MostDynamicPressure = 1e6;
+
     /// <summary>The gap as built.</summary>
     public required GapDesign Design { get; init => field = Guard.NotNull(value); }
 
@@ -28,7 +31,7 @@ public sealed partial record GapProblem
     /// stand so much above the pressure of the surroundings.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Pressure DynamicPressure { get; init => field = Guard.In(value, 0, 1e6); }
+    public Pressure DynamicPressure { get; init => field = Guard.In(value, 0, MostDynamicPressure); }
 
     /// <summary>How long after burn-through the gap is watched [s], 0.1 ms to 10 s. The default is 0.2 s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -5,6 +5,9 @@ namespace Staging.Core.Gaps;
 /// <summary>The two bodies that the gap pressure pushes apart, and what presses them together.</summary>
 public sealed record SeparatingBodies
 {
+    /// <summary>Greatest relative acceleration that is accepted, either way [m/s2].</summary>
+    internal const double MostAcceleration = 1e5;
+
     /// <summary>Mass of everything ahead of the joint [kg], 1 g to 200 t.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Mass MassAhead { get; init => field = Guard.In(value, 1e-3, 200_000); }
@@ -24,7 +27,7 @@ public sealed record SeparatingBodies
         get;
         init
         {
-            Guard.In(value.MetersPerSecondSquared, -100_000, 100_000, "m/s2", nameof(ClosingAcceleration));
+            Guard.In(value.MetersPerSecondSquared, -MostAcceleration, MostAcceleration, "m/s2", nameof(ClosingAcceleration));
             field = value;
         }
     }

@@ -23,12 +23,6 @@ public sealed record GapIgnition : IGapIgnition
     /// </summary>
     private const double MinHorizon = 0.2, MaxHorizon = 1;
 
-    /// <summary>
-    /// Greatest acceleration [m/s2] and dynamic pressure [Pa] that a gap takes: what flies faster than either is no
-    /// rocket, but the flight computes it, and the gap then sees these.
-    /// </summary>
-    private const double MostAcceleration = 1e5, MostDynamicPressure = 1e6;
-
     /// <summary>The gap as built.</summary>
     public required GapDesign Design { get; init => field = Guard.NotNull(value); }
 
@@ -63,7 +57,8 @@ public sealed record GapIgnition : IGapIgnition
     {
         ArgumentNullException.ThrowIfNull(state);
         double speed = state.Speed.MetersPerSecond;
-        double dynamicPressure = Math.Min(0.5 * state.AirDensity.KilogramsPerCubicMeter * speed * speed, MostDynamicPressure);
+        // What a gap takes at most is no rocket any more, but a flight computes it.
+        double dynamicPressure = Math.Min(0.5 * state.AirDensity.KilogramsPerCubicMeter * speed * speed, GapProblem.MostDynamicPressure);
         // No hole sees less than next to nothing, whatever the coefficient says of fast flight.
         double hole = Math.Max(MinPressure, state.AirPressure.Pascals + HolePressureCoefficient * dynamicPressure);
         double lowest = OutletPressure.LowestCoefficient(Design);
@@ -71,7 +66,7 @@ public sealed record GapIgnition : IGapIgnition
             dynamicPressure = (hole - MinPressure) / -lowest;
         double ahead = state.DragAhead.Newtons / state.MassAhead.Kilograms;
         double behind = (state.ThrustBehind.Newtons - state.DragBehind.Newtons) / state.MassBehind.Kilograms;
-        double closing = Math.Clamp(ahead + behind, -MostAcceleration, MostAcceleration);
+        double closing = Math.Clamp(ahead + behind, -SeparatingBodies.MostAcceleration, SeparatingBodies.MostAcceleration);
         return new GapProblem
         {
             Design = Design,

@@ -6,16 +6,11 @@ namespace Staging.Core.Gaps;
 internal sealed class GapStepper
 {
     /// <summary>
-    /// Explicit steps of a phase at a relative tolerance after which it must be stability that binds them: a few times
-    /// as many as accuracy asks for. Each of them errs by up to the tolerance, always to the same side, so that many
+    /// Explicit steps of a phase at the reference tolerance after which it must be stability that binds them: a few
+    /// times as many as accuracy asks for. Each of them errs by up to the tolerance, always to the same side, so that many
     /// are not only slow: a trace of hot gas beside an open chamber cools with them to nothing.
     /// </summary>
     private const int ManyQuickSteps = 1000;
-
-    private const double ReferenceTolerance = 1e-6;
-
-    /// <summary>Order of the explicit method: a finer tolerance asks for more steps by its root.</summary>
-    private const int Order = 5;
 
     private readonly SolverOptions options;
     private readonly double[] scales;
@@ -30,7 +25,9 @@ internal sealed class GapStepper
     public GapStepper(SolverOptions options, double[] scales, int[] mates)
     {
         (this.options, this.scales, this.mates, budget) = (options, scales, mates, new StepBudget(options.MaxSteps));
-        mostQuickSteps = (int)(ManyQuickSteps * Math.Max(1, Math.Pow(ReferenceTolerance / options.RelativeTolerance, 1.0 / Order)));
+        // A finer tolerance asks for more steps by the root of the method's order.
+        double finer = Math.Pow(Stiffness.ReferenceTolerance / options.RelativeTolerance, 1.0 / Tsitouras54.Order);
+        mostQuickSteps = (int)(ManyQuickSteps * Math.Max(1, finer));
         quickly = new StepBudget(mostQuickSteps, budget);
         quick = new Integrator<Tsitouras54>(options, scales, quickly, mates);
     }

@@ -30,7 +30,9 @@ internal static class Stiffness
     /// the least time within 3 % over gaps from closed to wide open behind an end burner.
     /// </summary>
     private const double ImplicitSteps = 170;
-    private const double ReferenceTolerance = 1e-6;
+
+    /// <summary>Relative tolerance at which steps were counted [-].</summary>
+    public const double ReferenceTolerance = 1e-6;
 
     private static readonly double RootSlope = 45 * Math.Sqrt(2) / (32 * Math.Sqrt(Orifice.BlendWidth));
 

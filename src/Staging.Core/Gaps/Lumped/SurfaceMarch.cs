@@ -15,7 +15,7 @@ namespace Staging.Core.Gaps;
 /// <param name="untilLit">Whether all is known once the grain is lit.</param>
 internal sealed class SurfaceMarch(GapParameters p, IgnitionTracker ignition, double tolerance, bool untilLit)
 {
-    /// <summary>Marks in a step up to which each is looked at: the next fewer looks are five.</summary>
+    /// <summary>Marks of a step up to which each is looked at: halving takes five looks at least.</summary>
     private const int Few = 5;
 
     private readonly double[] y = new double[p.StateCount];
