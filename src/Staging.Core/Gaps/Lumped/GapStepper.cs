@@ -7,8 +7,8 @@ internal sealed class GapStepper
 {
     /// <summary>
     /// Explicit steps of a phase at the reference tolerance after which it must be stability that binds them: a few
-    /// times as many as accuracy asks for. Each of them errs by up to the tolerance, always to the same side, so that many
-    /// are not only slow: a trace of hot gas beside an open chamber cools with them to nothing.
+    /// times as many as accuracy asks for. Each of them errs by up to the tolerance, always to the same side, so that
+    /// many are not only slow: a trace of hot gas beside an open chamber cools with them to nothing.
     /// </summary>
     private const int ManyQuickSteps = 1000;
 
