@@ -1,5 +1,6 @@
 using Staging.Core.Campaign.Oracle;
 using Staging.Core.Fronts;
+using Staging.Core.Gases;
 using Staging.Core.Gaps;
 using UnitsNet;
 
@@ -9,7 +10,7 @@ namespace Staging.Core.Campaign.Subjects;
 internal static class GapPromises
 {
     /// <summary>What does not add up of mass and energy [-]: lumped models, as docs/theory/gap.md promises.</summary>
-    private const double Lumped = 1e-10;
+    private const double Lumped = 1e-13;
 
     /// <summary>The same of the resolved tube, as docs/theory/resolved.md promises: this, and one rounding a step.</summary>
     private const double Resolved = 1e-12, Rounding = 1.1102230246251565e-16;
@@ -98,21 +99,27 @@ internal static class GapPromises
     private static void Coldest(GapRun run, GapColumns columns, Facts facts)
     {
         GapSource source = run.Problem.Design.Source;
-        double coldest = Math.Min(run.Problem.Surroundings.Temperature.Kelvins, Flames(source).Min());
-        double low = run.Problem.Surroundings.Pressure.Pascals, high = low;
-        foreach (GapChannel channel in (GapChannel[])[GapChannel.GapPressure, GapChannel.ChamberPressure])
-        {
-            foreach (double p in columns[channel].Span)
-                (low, high) = (Math.Min(low, p), Math.Max(high, p));
-        }
-
         double gamma = Math.Max(run.Problem.Surroundings.Gas.HeatCapacityRatio, source.Products.Equivalent().HeatCapacityRatio);
-        coldest *= Math.Pow(low / high, 1 - 1 / gamma);
+        double coldest = Math.Min(run.Problem.Surroundings.Temperature.Kelvins, Flames(source).Min())
+            / Compressed(run, columns, gamma, GapChannel.GapPressure, GapChannel.ChamberPressure);
         foreach (GapChannel channel in (GapChannel[])[GapChannel.HotTemperature, GapChannel.NozzleTemperature])
         {
             foreach (double t in columns[channel].Span)
                 facts.Within("colder than what it comes of", $"column {channel}", t, (1 - ColdestError) * coldest, double.MaxValue);
         }
+    }
+
+    /// <summary>Ratio of temperatures from the lowest to the highest pressure of the run without heat [-].</summary>
+    private static double Compressed(GapRun run, GapColumns columns, double gamma, params GapChannel[] pressures)
+    {
+        double low = run.Problem.Surroundings.Pressure.Pascals, high = Math.Max(low, low + run.PeakGaugePressure.Pascals);
+        foreach (GapChannel channel in pressures)
+        {
+            foreach (double p in columns[channel].Span)
+                (low, high) = (Math.Min(low, p), Math.Max(high, p));
+        }
+
+        return Math.Pow(high / low, 1 - 1 / gamma);
     }
 
     private static void Positive(GapColumns columns, GapChannel channel, Facts facts)
@@ -123,13 +130,15 @@ internal static class GapPromises
 
     /// <summary>
     /// Heat flows from hot to cold: the surface stays between the coldest and the hottest that it can have seen. A chamber that another one fills
-    /// gets as hot as gamma times what fills it, and its jet may strike the grain.
+    /// gets as hot as gamma times what fills it, and its jet may strike the grain; hot air that is compressed may be hotter than either.
     /// </summary>
     private static void Surface(GapRun run, GapColumns columns, Facts facts)
     {
         double initial = run.Problem.Design.Grain.InitialTemperature.Kelvins, coldest = initial;
         GapSource source = run.Problem.Design.Source;
-        double hottest = Math.Max(initial, Flames(source).Max() * source.Products.Equivalent().HeatCapacityRatio);
+        GasState air = run.Problem.Surroundings;
+        double compressed = air.Temperature.Kelvins * Compressed(run, columns, air.Gas.HeatCapacityRatio, GapChannel.GapPressure);
+        double hottest = Math.Max(Math.Max(initial, compressed), Flames(source).Max() * source.Products.Equivalent().HeatCapacityRatio);
         foreach (GapChannel channel in (GapChannel[])[GapChannel.NozzleTemperature, GapChannel.HotTemperature])
         {
             foreach (double t in columns[channel].Span)

@@ -15,9 +15,21 @@ public class LuFactorsTests
         // Rows in an order in which every leading pivot is zero.
         double[] a = [0, 0, 2, 1, 0, 0, 0, 3, 0], b = [4, 5, 6];
         int[] pivots = new int[3];
-        Assert.True(LuFactors.Factorise(a, pivots));
+        Assert.True(LuFactors.Factorise(a, [1, 1, 1], pivots));
         LuFactors.Solve(a, pivots, b);
         Assert.Equal([5, 2, 2], b);
+    }
+
+    [Fact]
+    public void The_pivot_is_what_is_large_beside_its_row()
+    {
+        // The second row is the first of a usual matrix in a unit a million times smaller.
+        double[] a = [2, 1, 1e6, 3e6], b = [3, 4e6], weights = [1, 1e-6];
+        int[] pivots = new int[2];
+        Assert.True(LuFactors.Factorise(a, weights, pivots));
+        Assert.Equal([0, 1], pivots);
+        LuFactors.Solve(a, pivots, b);
+        Assert.Equal([1, 1], b);
     }
 
     [Theory]
@@ -26,7 +38,7 @@ public class LuFactorsTests
     [InlineData(double.NaN, 0.0, 0.0, 1.0)]
     [InlineData(1.0, 0.0, 0.0, double.PositiveInfinity)]
     public void A_singular_or_undefined_matrix_is_refused(double a, double b, double c, double d) =>
-        Assert.False(LuFactors.Factorise([a, b, c, d], new int[2]));
+        Assert.False(LuFactors.Factorise([a, b, c, d], [1, 1], new int[2]));
 
     [Property(Arbitrary = [typeof(Systems)], MaxTest = 200)]
     public bool The_solution_put_in_gives_back_the_right_hand_side(LinearSystem s)
@@ -34,7 +46,7 @@ public class LuFactorsTests
         int n = s.Right.Length;
         double[] factors = [.. s.Matrix], x = [.. s.Right];
         int[] pivots = new int[n];
-        if (!LuFactors.Factorise(factors, pivots))
+        if (!LuFactors.Factorise(factors, [.. Enumerable.Repeat(1.0, n)], pivots))
             return false;
         LuFactors.Solve(factors, pivots, x);
         double size = 1 + x.Max(Math.Abs);

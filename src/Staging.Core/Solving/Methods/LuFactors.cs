@@ -4,35 +4,39 @@ using System.Runtime.InteropServices;
 
 namespace Staging.Core.Solving;
 
-/// <summary>Factors of a small full matrix, in place: P A = L U with partial pivoting, in vector lanes.</summary>
+/// <summary>Factors of a small full matrix, in place: P A = L U with scaled partial pivoting, in vector lanes.</summary>
 /// <remarks>
-/// G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed. (2013), algorithm 3.4.1. Rows are subtracted from rows,
-/// and for the solution columns from columns, so that every element is rounded in the same order whatever the width of
-/// the lanes. Lengths are checked once per call, indices are not.
+/// G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed. (2013), algorithm 3.4.1. A pivot is what is large
+/// beside the size of its row: masses in kilograms and energies in joules stand in one matrix, and with the larger
+/// numbers as pivots the mass that flows between two volumes at nearly equal pressures is lost to rounding. Rows are
+/// subtracted from rows, and for the solution columns from columns, so that every element is rounded in the same order
+/// whatever the width of the lanes. Lengths are checked once per call, indices are not.
 /// </remarks>
 internal static class LuFactors
 {
     /// <summary>Replaces a matrix, given row by row, by its factors.</summary>
     /// <param name="a">The matrix; on return, column by column, U above the diagonal, the reciprocals of its pivots on
     /// it, the multipliers of L below it.</param>
+    /// <param name="weights">One over the size of what each row is the balance of, all alike where rows share a unit;
+    /// on return exchanged as the rows are.</param>
     /// <param name="pivots">On return the row that was exchanged with each row; its length is the order of the
     /// matrix.</param>
     /// <returns>
     /// False where the matrix is singular to working precision, or holds anything that is not finite.
     /// </returns>
-    public static bool Factorise(Span<double> a, Span<int> pivots)
+    public static bool Factorise(Span<double> a, Span<double> weights, Span<int> pivots)
     {
         int n = pivots.Length;
-        Check(a.Length, n, n);
+        Check(a.Length, n, weights.Length);
         ref double first = ref MemoryMarshal.GetReference(a);
         for (int k = 0; k < n; k++)
         {
             ref double row = ref Unsafe.Add(ref first, k * n);
             int p = k;
-            double most = Math.Abs(Unsafe.Add(ref row, k));
+            double most = Math.Abs(Unsafe.Add(ref row, k)) * weights[k];
             for (int i = k + 1; i < n; i++)
             {
-                double size = Math.Abs(Unsafe.Add(ref first, i * n + k));
+                double size = Math.Abs(Unsafe.Add(ref first, i * n + k)) * weights[i];
                 if (size > most)
                     (p, most) = (i, size);
             }
@@ -42,7 +46,11 @@ internal static class LuFactors
                 return false;
             pivots[k] = p;
             if (p != k)
+            {
                 Exchange(a.Slice(k * n, n), a.Slice(p * n, n));
+                (weights[k], weights[p]) = (weights[p], weights[k]);
+            }
+
             Unsafe.Add(ref row, k) = reciprocal;
             for (int i = k + 1; i < n; i++)
             {
@@ -117,7 +125,7 @@ internal static class LuFactors
     private static void Check(int numbers, int n, int right)
     {
         if (numbers != n * n || right != n)
-            throw new ArgumentException($"A matrix of order {n} does not match {numbers} numbers and a right-hand side of {right}.",
+            throw new ArgumentException($"A matrix of order {n} does not match {numbers} numbers and a row of {right}.",
                 nameof(numbers));
     }
 

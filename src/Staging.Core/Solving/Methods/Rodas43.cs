@@ -21,6 +21,7 @@ internal struct Rodas43 : IOneStepMethod
     private double[] timeSlope;
     private double[] jacobian;
     private double[] matrix;
+    private double[] weights;
     private int[] pivots;
     private double[] stages;
     private double[] moved;
@@ -97,6 +98,7 @@ internal struct Rodas43 : IOneStepMethod
         timeSlope = new double[n];
         jacobian = new double[n * n];
         matrix = new double[n * n];
+        weights = new double[n];
         pivots = new int[n];
         stages = new double[Stages * n];
         moved = new double[n];
@@ -215,10 +217,11 @@ internal struct Rodas43 : IOneStepMethod
             for (int j = 0; j < row.Length; j++)
                 row[j] = -derivatives[j];
             row[i] += diagonal;
+            weights[i] = 1 / scales[integrals + i];
         }
 
         work = work with { Factorisations = work.Factorisations + 1 };
-        return LuFactors.Factorise(matrix.AsSpan(0, m * m), pivots.AsSpan(0, m));
+        return LuFactors.Factorise(matrix.AsSpan(0, m * m), weights.AsSpan(0, m), pivots.AsSpan(0, m));
     }
 
     /// <summary>

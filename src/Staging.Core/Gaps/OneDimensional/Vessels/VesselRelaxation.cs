@@ -32,6 +32,7 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
     private readonly double[] pressures = new double[volumes.Length];
     private readonly double[] gains = new double[volumes.Length];
     private readonly double[] matrix = new double[volumes.Length * volumes.Length];
+    private readonly double[] alike = [.. volumes.Select(_ => 1.0)];
     private readonly int[] pivots = new int[volumes.Length];
     private readonly int[] downhill = [.. Enumerable.Range(0, volumes.Length)];
     private readonly int[][] linksOf = LinksOf(volumes.Length, links);
@@ -53,7 +54,7 @@ internal sealed class VesselRelaxation(GapParameters p, double[] volumes, double
         for (int i = 0; i < MaxIterations; i++)
         {
             Linearise(start, time);
-            if (!LuFactors.Factorise(matrix, pivots))
+            if (!LuFactors.Factorise(matrix, alike, pivots))
             {
                 // Numbers that are none have no solution: no volume then holds a gas, and the run says so.
                 Array.Fill(End, new Parcel(double.NaN, double.NaN, double.NaN));
