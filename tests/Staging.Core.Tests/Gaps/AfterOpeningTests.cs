@@ -41,8 +41,8 @@ public class AfterOpeningTests
     public void Mass_and_energy_are_kept_through_the_opening()
     {
         // The stiff method conserves what is linear in the state to its round-off.
-        Assert.InRange(Followed.Ledger.RelativeMassResidual, -1e-11, 1e-11);
-        Assert.InRange(Followed.Ledger.RelativeEnergyResidual, -1e-11, 1e-11);
+        Assert.InRange(Followed.Ledger.RelativeMassResidual, -1e-12, 1e-12);
+        Assert.InRange(Followed.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
     }
 
     [Fact]

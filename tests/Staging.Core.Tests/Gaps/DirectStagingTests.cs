@@ -21,8 +21,8 @@ public class DirectStagingTests
         Assert.NotNull(parted.TimeOf(GapEventKind.JointMoves));
         Assert.InRange(parted.Ledger.RelativeMassResidual, -1e-12, 1e-12);
         // The stiff method beyond the opening conserves what is linear in the state to its round-off.
-        Assert.InRange(followed.Ledger.RelativeMassResidual, -1e-11, 1e-11);
-        Assert.InRange(followed.Ledger.RelativeEnergyResidual, -1e-11, 1e-11);
+        Assert.InRange(followed.Ledger.RelativeMassResidual, -1e-12, 1e-12);
+        Assert.InRange(followed.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
     }
 
     [Fact]

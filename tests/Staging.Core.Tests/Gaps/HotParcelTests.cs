@@ -59,7 +59,7 @@ public class HotParcelTests
     {
         GapRun run = Bench.SolvedThoughImpossible(gap);
         Assert.IsNotType<GapOutcome.NotSolved>(run.Outcome);
-        Assert.InRange(run.Ledger.RelativeMassResidual, -1e-10, 1e-10);
+        Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
         var course = Assert.IsType<LumpedHistory>(run.Course);
         var y = new double[course.Parameters.StateCount];
         course.Track.At(0, y);

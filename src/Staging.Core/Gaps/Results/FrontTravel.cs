@@ -109,13 +109,14 @@ public sealed class FrontTravel
     /// </summary>
     /// <param name="time">Time since burn-through [s], 0 to the end of the run.</param>
     /// <returns>
-    /// Heat lost over heat lost plus the excess enthalpy that the gas behind the front still has [-], 0 to 1.
+    /// Heat lost over heat lost plus the excess enthalpy that the gas behind the front still has [-], 0 to 1; zero
+    /// where the gas has taken heat from the wall.
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
     public double ShareLostBy(Duration time)
     {
-        double lost = HeatLostBy(time).Joules, kept = ExcessEnthalpy(run.Course.At(time.Seconds));
-        return lost + kept > 0 ? lost / (lost + kept) : 0;
+        double lost = Math.Max(0, HeatLostBy(time).Joules), kept = ExcessEnthalpy(run.Course.At(time.Seconds));
+        return lost > 0 ? lost / (lost + kept) : 0;
     }
 
     /// <summary>
@@ -185,14 +186,16 @@ public sealed class FrontTravel
             * (profile.WallTo<Real>(now[GapChannel.Front] - stretch) + Math.PI * profile.FirstBore * stretch) * (hot - walls.Wall);
     }
 
-    /// <summary>gamma/(gamma - 1) p V (1 - Tw/T) of the gas behind the front [J].</summary>
+    /// <summary>
+    /// gamma/(gamma - 1) p V (1 - Tw/T) of the gas behind the front [J]; none where gas or excess are rounding.
+    /// </summary>
     private double ExcessEnthalpy(in GapReading now)
     {
         double gamma = run.Problem.Design.Source.Products.Equivalent().HeatCapacityRatio;
         BoreProfile profile = run.Problem.Design.Tube.Profile;
         double stretch = Stretch(now), volume = profile.VolumeTo(now[GapChannel.Front] - stretch) + stretch * profile.FirstArea;
-        return gamma / (gamma - 1) * now[GapChannel.GapPressure] * volume * Math.Max(0,
-            1 - run.Problem.Surroundings.Temperature.Kelvins / now[GapChannel.HotTemperature]);
+        double excess = 1 - run.Problem.Surroundings.Temperature.Kelvins / now[GapChannel.HotTemperature];
+        return gamma / (gamma - 1) * now[GapChannel.GapPressure] * Math.Max(0, volume) * Math.Max(0, excess);
     }
 
     /// <summary>Lengthening of the tube by the joint, in its first bore [m].</summary>

@@ -4,7 +4,7 @@ using System.Runtime.InteropServices;
 
 namespace Staging.Core.Solving;
 
-/// <summary>Factors of a small full matrix, in place: P A = L U with scaled partial pivoting, in vector lanes.</summary>
+/// <summary>Factors of a small full matrix, in place: P A = L U by scaled partial pivoting, in vector lanes.</summary>
 /// <remarks>
 /// G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed. (2013), algorithm 3.4.1. A pivot is what is large
 /// beside the size of its row: masses in kilograms and energies in joules stand in one matrix, and with the larger

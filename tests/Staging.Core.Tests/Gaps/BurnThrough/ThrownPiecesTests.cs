@@ -206,7 +206,7 @@ public class ThrownPiecesTests
 
     private static void Closed(GapRun run)
     {
-        Assert.InRange(run.Ledger.RelativeMassResidual, -1e-10, 1e-10);
-        Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-10, 1e-10);
+        Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
+        Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
     }
 }
