@@ -17,11 +17,11 @@ internal static class IgnitionFigures
         yield return ("ignition-surface",
             Figure.New("Grain surface in a gap of 100 mm with four holes of 4 mm", "time since burn-through [ms]", "temperature [K]")
             .Curve(t => run.At(Ms(t)).GrainSurface.Kelvins, 0, end, "", 1)
-            .Note("grain surface", 28, 940, 1)
+            .Note("grain surface", 31, 900, 1)
             .Curve(t => run.At(Ms(t)).NozzleTemperature.Kelvins, 0, end, "", 0)
             .Note("gas at the nozzle", 13, 1690, 0)
             .Curve(_ => ignition, 0, end, "", 3, dashed: true)
-            .Note(FormattableString.Invariant($"lit after {lit:F1} ms"), lit + 2, ignition - 75, 3)
+            .Note(FormattableString.Invariant($"lit after {lit:F1} ms"), lit + 2, ignition - 120, 3)
             .Limits(0, end, 200, 2000));
         yield return ("ignition-fluxes", Figure.New("What heats it: the three fluxes", "time since burn-through [ms]", "heat flux [MW/m2]")
             .Curve(t => run.At(Ms(t)).Particles.WattsPerSquareMeter / 1e6, 0, end, "", 1)

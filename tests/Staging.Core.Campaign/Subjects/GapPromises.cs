@@ -10,7 +10,7 @@ namespace Staging.Core.Campaign.Subjects;
 internal static class GapPromises
 {
     /// <summary>What does not add up of mass and energy [-]: lumped models, as docs/theory/gap.md promises.</summary>
-    private const double Lumped = 1e-13;
+    private const double Lumped = 1e-12;
 
     /// <summary>The same of the resolved tube, as docs/theory/resolved.md promises: this, and one rounding a step.</summary>
     private const double Resolved = 1e-12, Rounding = 1.1102230246251565e-16;
@@ -20,6 +20,9 @@ internal static class GapPromises
 
     /// <summary>Share by which a parcel that is nearly gone may be colder than what it comes of [-]: it is known to the tolerances of the gap.</summary>
     private const double ColdestError = 0.5;
+
+    /// <summary>Absolute tolerances of the gap that a parcel has to hold for its temperature to mean something [-].</summary>
+    private const double KnownTolerances = 100;
 
     private const int Moments = 256;
 
@@ -102,11 +105,16 @@ internal static class GapPromises
         double gamma = Math.Max(run.Problem.Surroundings.Gas.HeatCapacityRatio, source.Products.Equivalent().HeatCapacityRatio);
         double coldest = Math.Min(run.Problem.Surroundings.Temperature.Kelvins, Flames(source).Min())
             / Compressed(run, columns, gamma, GapChannel.GapPressure, GapChannel.ChamberPressure);
-        foreach (GapChannel channel in (GapChannel[])[GapChannel.HotTemperature, GapChannel.NozzleTemperature])
+        double least = KnownTolerances * run.Options.ScaledAbsoluteTolerance * run.Problem.Design.Tube.Length.Meters;
+        ReadOnlySpan<double> hot = columns[GapChannel.HotTemperature].Span, front = columns[GapChannel.Front].Span;
+        for (int i = 0; i < hot.Length; i++)
         {
-            foreach (double t in columns[channel].Span)
-                facts.Within("colder than what it comes of", $"column {channel}", t, (1 - ColdestError) * coldest, double.MaxValue);
+            if (front[i] > least)
+                facts.Within("colder than what it comes of", "column HotTemperature", hot[i], (1 - ColdestError) * coldest, double.MaxValue);
         }
+
+        foreach (double t in columns[GapChannel.NozzleTemperature].Span)
+            facts.Within("colder than what it comes of", "column NozzleTemperature", t, (1 - ColdestError) * coldest, double.MaxValue);
     }
 
     /// <summary>Ratio of temperatures from the lowest to the highest pressure of the run without heat [-].</summary>
