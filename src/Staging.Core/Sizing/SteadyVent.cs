@@ -25,7 +25,10 @@ internal static class SteadyVent
     /// <param name="rate">How fast it recedes at the pressure [m/s].</param>
     public static double MassMade(double density, double litArea, double rate) => density * litArea * rate;
 
-    /// <summary>Vent area that is needed [m2]; zero where throat and leak pass all by themselves.</summary>
+    /// <summary>
+    /// Vent area that is needed [m2]; zero where throat and leak pass all by themselves, infinite where the gap is to
+    /// be at the pressure outside.
+    /// </summary>
     /// <param name="law">How much the vents and the leak pass.</param>
     /// <param name="gap">The gas of the gap, the pressure outside, diameter and depth of a vent.</param>
     /// <param name="made">Mass that is made per second [kg/s].</param>
@@ -35,6 +38,7 @@ internal static class SteadyVent
     {
         double rear = ConstantCoefficientLaw.Ideal.MassFlux_kg_per_m2s(gap);
         double past = law.MassFlux_kg_per_m2s(gap with { WallThickness_m = 0 });
-        return Math.Max(0, made - throat * rear - leak * past) / law.MassFlux_kg_per_m2s(gap);
+        double rest = made - throat * rear - leak * past;
+        return rest > 0 ? rest / law.MassFlux_kg_per_m2s(gap) : 0;
     }
 }

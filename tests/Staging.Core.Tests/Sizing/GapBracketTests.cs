@@ -83,6 +83,17 @@ public class GapBracketTests
         Assert.True(far.Arrival!.Value.Fast > Bracket.Arrival!.Value.Fast);
     }
 
+    [Fact]
+    public void A_joint_that_bears_no_pressure_has_no_steady_area()
+    {
+        GapProblem pulled = OneHole with { Bodies = OneHole.Bodies with { ClosingAcceleration = -OneHole.Bodies.ClosingAcceleration } };
+        GapBracket loose = pulled.With(breakaway: Force.Zero).Bracket(Two);
+        Assert.Null(loose.OldFacesSteadyVent);
+        Assert.Null(loose.AllFacesSteadyVent);
+        Assert.NotNull(loose.Arrival);
+        Assert.EndsWith("no area keeps a joint closed that bears no pressure.", BracketText.Vents(loose));
+    }
+
     /// <summary>The least area was seen to light, and 8 % less of it was seen not to: three halvings of a factor of 1.5.</summary>
     [Fact]
     public void The_least_area_is_an_edge()

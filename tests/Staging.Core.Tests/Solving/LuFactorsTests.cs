@@ -21,13 +21,24 @@ public class LuFactorsTests
     }
 
     [Fact]
-    public void The_pivot_is_what_is_large_beside_its_row()
+    public void The_diagonal_is_the_pivot_in_any_unit()
     {
-        // The second row is the first of a usual matrix in a unit a million times smaller.
+        // The second row is in a unit a million times smaller: its numbers are the larger ones, and it is no pivot of the first column.
         double[] a = [2, 1, 1e6, 3e6], b = [3, 4e6], weights = [1, 1e-6];
         int[] pivots = new int[2];
         Assert.True(LuFactors.Factorise(a, weights, pivots));
         Assert.Equal([0, 1], pivots);
+        LuFactors.Solve(a, pivots, b);
+        Assert.Equal([1, 1], b);
+    }
+
+    [Fact]
+    public void A_diagonal_of_next_to_nothing_is_not_the_pivot()
+    {
+        double[] a = [1e-17, 1, 1, 1], b = [1, 2];
+        int[] pivots = new int[2];
+        Assert.True(LuFactors.Factorise(a, [1, 1], pivots));
+        Assert.Equal([1, 1], pivots);
         LuFactors.Solve(a, pivots, b);
         Assert.Equal([1, 1], b);
     }
@@ -50,7 +61,8 @@ public class LuFactorsTests
             return false;
         LuFactors.Solve(factors, pivots, x);
         double size = 1 + x.Max(Math.Abs);
-        return Enumerable.Range(0, n).All(i => Math.Abs(s.Matrix.Skip(i * n).Take(n).Zip(x, (m, v) => m * v).Sum() - s.Right[i]) <= 1e-12 * n * size);
+        // Rounding, and what the least pivot of a millionth makes of it.
+        return Enumerable.Range(0, n).All(i => Math.Abs(s.Matrix.Skip(i * n).Take(n).Zip(x, (m, v) => m * v).Sum() - s.Right[i]) <= 2.3e-16 * 1e6 * n * size);
     }
 
     public sealed record LinearSystem(ImmutableArray<double> Matrix, ImmutableArray<double> Right);

@@ -58,13 +58,15 @@ internal static class BracketText
     }
 
     /// <summary>Which vent area.</summary>
-    public static string Vents(GapBracket bracket) => bracket.OldFacesSteadyVent is not { } steady
-        ? ""
-        : !bracket.IsSearched ? Invariant.Text($"Vents: not searched, for the layout cannot be drilled; a steady flow asks for "
-            + $"{steady.SquareMillimeters:F0} to {bracket.AllFacesSteadyVent!.Value.SquareMillimeters:F0} mm2.")
+    public static string Vents(GapBracket bracket) => bracket.Arrival is null ? ""
+        : !bracket.IsSearched ? $"Vents: not searched, for the layout cannot be drilled; {Steady(bracket, "to", "")}."
         : Invariant.Text($"Vents: {Least(bracket.OldFacesVent)} where fresh faces of the pieces are never lit, "
-            + $"{Least(bracket.AllFacesVent)} where they are lit at once; a steady flow asks for "
-            + $"{steady.SquareMillimeters:F0} and {bracket.AllFacesSteadyVent!.Value.SquareMillimeters:F0} mm2 at any length of gap.");
+            + $"{Least(bracket.AllFacesVent)} where they are lit at once; {Steady(bracket, "and", " at any length of gap")}.");
+
+    private static string Steady(GapBracket bracket, string between, string where) =>
+        bracket.OldFacesSteadyVent is { } old && bracket.AllFacesSteadyVent is { } all
+            ? Invariant.Text($"a steady flow asks for {old.SquareMillimeters:F0} {between} {all.SquareMillimeters:F0} mm2{where}")
+            : "no area keeps a joint closed that bears no pressure";
 
     private static string Least(Area? area) =>
         area is { } least ? Invariant.Text($"{least.SquareMillimeters:F0} mm2 or more light") : "none lights";

@@ -17,13 +17,17 @@ internal static class LowerEdge
     /// <summary>Halvings of the bracket, in the logarithm: to 5 % of the area.</summary>
     private const int Halvings = 3;
 
-    /// <summary>The edge; null where no area within reach of the guess [m2] lights, or none can be drilled.</summary>
-    public static Area? Of(GapProblem problem, VentLayout layout, double guess, Func<GapProblem, GapRun> solve)
+    /// <summary>
+    /// The edge; null where no area within reach of the guess lights, or none can be drilled. Without a guess it
+    /// begins at the largest.
+    /// </summary>
+    public static Area? Of(GapProblem problem, VentLayout layout, Area? guess, Func<GapProblem, GapRun> solve)
     {
         if (layout.Check(problem.Design).Length > 0)
             return null;
         VentRange range = VentRange.Of(layout, problem.Design);
-        double lit = double.NaN, dark = double.NaN, area = Math.Clamp(guess, range.Smallest.Area, range.Largest.Area);
+        double lit = double.NaN, dark = double.NaN, largest = range.Largest.Area;
+        double area = Math.Clamp(guess?.SquareMeters ?? largest, range.Smallest.Area, largest);
         bool down = Lights(area);
         for (int i = 0; i < Reach; i++)
         {

@@ -63,14 +63,14 @@ public static partial class VentSizing
             all += made * (broken.OldFaces + broken.FreshFaces);
         }
 
-        double steadyOld = Steady(problem, layout, motor, borne, old), steadyAll = Steady(problem, layout, motor, borne, all);
+        Area? steadyOld = Steady(problem, layout, motor, borne, old), steadyAll = Steady(problem, layout, motor, borne, all);
         double diffusivity = grain.Conductivity.WattsPerMeterKelvin
             / (grain.Density.KilogramsPerCubicMeter * grain.HeatCapacity.JoulesPerKilogramKelvin);
         return new GapBracket(problem, unknowns, corners)
         {
             GasAlone = solve(BracketEnds.GasAlone(problem)).Outcome,
-            OldFacesSteadyVent = Area.FromSquareMeters(steadyOld),
-            AllFacesSteadyVent = Area.FromSquareMeters(steadyAll),
+            OldFacesSteadyVent = steadyOld,
+            AllFacesSteadyVent = steadyAll,
             IsSearched = layout.Check(problem.Design).IsEmpty,
             OldFacesVent = LowerEdge.Of(BracketEnds.OldFaces(problem), layout, steadyOld, solve),
             AllFacesVent = LowerEdge.Of(BracketEnds.FreshFaces(problem, 0), layout, steadyAll, solve),
@@ -93,15 +93,17 @@ public static partial class VentSizing
     }
 
     /// <summary>
-    /// Vent area of a steady flow [m2], in holes as deep as the layout's wall and wide as one of 6 mm.
+    /// Vent area of a steady flow, in holes as deep as the layout's wall and wide as one of 6 mm; null where the joint
+    /// bears no pressure, so that none is enough.
     /// </summary>
-    private static double Steady(GapProblem problem, VentLayout layout, GapSource.EndBurner motor, double pressure, double made)
+    private static Area? Steady(GapProblem problem, VentLayout layout, GapSource.EndBurner motor, double pressure, double made)
     {
         Gases.GasConstants gas = motor.Products.Equivalent().Constants;
         double throat = motor.NozzleThroatDiameter.Meters, leak = problem.Design.Joint.Coupler.LeakArea.SquareMeters;
         var gap = new OrificeConditions(pressure, motor.FlameTemperature.Kelvins, problem.Surroundings.Pressure.Pascals, gas.R, gas.Gamma,
             UsualHole, layout.WallThickness.Meters);
-        return SteadyVent.Area(problem.Design.DischargeLaw, gap, made, Math.PI / 4 * throat * throat, leak);
+        double area = SteadyVent.Area(problem.Design.DischargeLaw, gap, made, Math.PI / 4 * throat * throat, leak);
+        return double.IsFinite(area) ? Area.FromSquareMeters(area) : null;
     }
 
     /// <summary>Diameter of a usual hole [m]: it sets the share of the wall in the coefficient only.</summary>

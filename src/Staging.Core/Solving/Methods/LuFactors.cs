@@ -4,16 +4,24 @@ using System.Runtime.InteropServices;
 
 namespace Staging.Core.Solving;
 
-/// <summary>Factors of a small full matrix, in place: P A = L U by scaled partial pivoting, in vector lanes.</summary>
+/// <summary>Factors of a small full matrix, in place: P A = L U, on the diagonal where that can be, in lanes.</summary>
 /// <remarks>
-/// G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed. (2013), algorithm 3.4.1. A pivot is what is large
-/// beside the size of its row: masses in kilograms and energies in joules stand in one matrix, and with the larger
-/// numbers as pivots the mass that flows between two volumes at nearly equal pressures is lost to rounding. Rows are
-/// subtracted from rows, and for the solution columns from columns, so that every element is rounded in the same order
-/// whatever the width of the lanes. Lengths are checked once per call, indices are not.
+/// G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed. (2013), algorithm 3.4.1. In a balance of volumes what
+/// leaves one enters the others, so that the diagonal holds what all of its column give: eliminated in that order mass
+/// and energy are kept to rounding, and so is the small difference of pressures that drives a flow. With the largest
+/// numbers as pivots either is lost, since masses in kilograms and energies in joules stand in one matrix. Another row
+/// is taken where the diagonal is next to nothing. Rows are subtracted from rows, and for the solution columns from
+/// columns, so that every element is rounded in the same order whatever the width of the lanes. Lengths are checked
+/// once per call, indices are not.
 /// </remarks>
 internal static class LuFactors
 {
+    /// <summary>
+    /// How small an element of the diagonal may be beside the largest below it, each over the size of its row, and be
+    /// the pivot [-]: no elimination makes rounding grow by more than one over that.
+    /// </summary>
+    private const double LeastPivot = 1e-6;
+
     /// <summary>Replaces a matrix, given row by row, by its factors.</summary>
     /// <param name="a">The matrix; on return, column by column, U above the diagonal, the reciprocals of its pivots on
     /// it, the multipliers of L below it.</param>
@@ -33,7 +41,7 @@ internal static class LuFactors
         {
             ref double row = ref Unsafe.Add(ref first, k * n);
             int p = k;
-            double most = Math.Abs(Unsafe.Add(ref row, k)) * weights[k];
+            double most = Math.Abs(Unsafe.Add(ref row, k)) * weights[k] / LeastPivot;
             for (int i = k + 1; i < n; i++)
             {
                 double size = Math.Abs(Unsafe.Add(ref first, i * n + k)) * weights[i];
