@@ -1,9 +1,7 @@
 using BenchmarkDotNet.Attributes;
-using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Gaps.OneDimensional;
 using Staging.Core.Gases;
-using UnitsNet;
 
 namespace Staging.Core.Benchmarks;
 
