@@ -38,7 +38,7 @@ public class StudyBenchmarks
     [Benchmark(OperationsPerInvoke = Cases)]
     public ReliabilityRun EmptyCase() => nothing.Run(new StudyOptions { Threads = 1 });
 
-    /// <summary>The demo gap with every judged input uncertain.</summary>
+    /// <summary>The starting gap with four holes and every judged input uncertain.</summary>
     internal static ReliabilityStudy<GapProblem, GapRun> Gaps(int cases) => new()
     {
         Inputs = new(Gap(), GapInputs.Judged),

@@ -11,6 +11,11 @@ namespace BuilderTasks;
 /// <summary>The vents are drilled and the joint holds less than the plan says.</summary>
 internal static class JointSlips
 {
+    /// <summary>What goes into the design of the gap in a plan.</summary>
+    public const string Line = """
+        "joint": { "coupler": { "breakawayForce": "8 N", "slidingForce": "6.4 N" } },
+        """;
+
     public static void Run()
     {
         #region task-joint-slips
@@ -25,5 +30,12 @@ internal static class JointSlips
         Console.WriteLine($"with the joint as it is: {loose.VentWindow(gap, Axis.Factors("vent area", "mm2", 10, 1000, 11))}");
         Console.WriteLine(loose.Problem.SizeVents(new VentLayout { HoleCount = 2 }));
         #endregion
+    }
+
+    /// <summary>The verdict on the plan with this line and nothing else changed.</summary>
+    public static void Check()
+    {
+        string text = File.ReadAllText("demo/plan.json").Replace("\"design\": {", "\"design\": {" + Line, StringComparison.Ordinal);
+        Console.WriteLine(StagingPlan.Parse(text, name => File.OpenText(Path.Combine("demo", name))).Review().Stages[0]);
     }
 }

@@ -20,6 +20,8 @@ var journey = new JourneyParts();
 var answers = new Dictionary<string, string>
 {
     ["joint-slips"] = Answers.Printed(JointSlips.Run),
+    ["joint-slips-line"] = JointSlips.Line,
+    ["joint-slips-checked"] = Answers.Printed(JointSlips.Check),
     ["longest-gap"] = Answers.Printed(LongestGap.Run),
     ["which-drill"] = Answers.Printed(WhichDrill.Run),
     ["another-booster-lines"] = AnotherBooster.Lines,

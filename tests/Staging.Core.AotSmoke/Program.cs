@@ -1,9 +1,11 @@
 // A small walk over the public surface. CI runs it twice: published as native code, and against the packed package in a project
 // outside the repository. It ends with 0 when every figure is as expected.
 using System.Globalization;
+#region vent-flow
 using Staging.Core.Discharge;
 using Staging.Core.Gases;
 using UnitsNet;
+#endregion
 
 int wrong = 0;
 

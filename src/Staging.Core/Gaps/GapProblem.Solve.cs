@@ -9,7 +9,8 @@ public sealed partial record GapProblem
     private static readonly GapModel Usual = new GapModel.TwoZone();
 
     /// <summary>
-    /// Runs a gap from burn-through until the joint opens, the gap is spent or the horizon is reached.
+    /// Runs a gap from burn-through until the joint has opened (and <see cref="AfterOpening"/> has passed), the gap is
+    /// spent or the horizon is reached.
     /// </summary>
     /// <param name="model">How the gas is modelled; null for <see cref="GapModel.TwoZone"/>.</param>
     /// <param name="options">How to integrate; null for <see cref="SolverOptions.ForGaps"/>. The one-dimensional model

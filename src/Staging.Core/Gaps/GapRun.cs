@@ -61,7 +61,10 @@ public sealed class GapRun
     /// </summary>
     public Temperature? PeakGrainSurfaceAfterOpening { get; }
 
-    /// <summary>Length of the run: when the joint opened, the gap was spent, or the horizon was reached.</summary>
+    /// <summary>
+    /// Length of the run: when the joint opened (later by <see cref="GapProblem.AfterOpening"/>), the gap was spent,
+    /// the horizon was reached, or the solver gave up.
+    /// </summary>
     public Duration End { get; }
 
     /// <summary>Mass and energy accounted for.</summary>

@@ -235,7 +235,8 @@ internal sealed class Integrator<TMethod>
             return Fail(SolverFailureKind.StepTooSmall, Time, Invariant.Text($"The step fell below the spacing of times at {Time:G9} s."));
         int bad = ErrorScale.FirstNotFinite(next);
         return Fail(SolverFailureKind.NonFiniteState, Time, Invariant.Text(
-            $"{(bad >= 0 ? $"State {bad}" : "A derivative")} is not finite just after {Time:G9} s, however small the step."));
+            $"{(bad >= 0 ? $"State {bad} is not finite" : "A derivative is not finite, or a state cannot be,")} just after {Time:G9} s, "
+            + $"however small the step."));
     }
 
     private bool FailUndefined() => Fail(SolverFailureKind.NonFiniteState, events.UndefinedAt,

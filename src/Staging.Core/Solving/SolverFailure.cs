@@ -17,7 +17,9 @@ public sealed class SolverFailure
     public string Message { get; }
 
     /// <summary>Time and reason on one line.</summary>
-    /// <returns>For example <c>at 0.0123 s: the step fell below 1E-15 s</c>.</returns>
+    /// <returns>
+    /// For example <c>at 0.0123 s: The step fell below the spacing of times at 0.0123 s.</c>
+    /// </returns>
     public override string ToString() => Invariant.Text($"at {Time.Seconds:G4} s: {Message}");
 
     /// <summary>A failure at a plain time [s].</summary>

@@ -9,6 +9,8 @@ public enum SolverFailureKind
     /// <summary>The allowed number of steps was used up.</summary>
     TooManySteps,
 
-    /// <summary>A state or a derivative became infinite or not a number.</summary>
+    /// <summary>
+    /// A state or a derivative became infinite or not a number, or every step led to a state that cannot be.
+    /// </summary>
     NonFiniteState,
 }

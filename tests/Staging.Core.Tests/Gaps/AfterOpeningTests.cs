@@ -27,7 +27,7 @@ public class AfterOpeningTests
         Duration opened = Ended.End;
         // Spent when the last fragment has burnt: chamber and gap have then long been at the pressure outside.
         Assert.Equal(25, Followed.End.Milliseconds, 0.5);
-        Assert.Equal([GapEventKind.FragmentsBurnt, GapEventKind.Spent], Followed.Events.Where(e => e.Time > opened).Select(e => e.Kind));
+        Assert.Equal([GapEventKind.SourceEnded, GapEventKind.Spent], Followed.Events.Where(e => e.Time > opened).Select(e => e.Kind));
         GapSnapshot at = Followed.At(opened), after = Followed.At(Followed.End);
         Assert.True(at.GapPressure.Pascals > 1.2 * 101325);
         // Afterburn through a wide annulus: within a few percent of the outside.

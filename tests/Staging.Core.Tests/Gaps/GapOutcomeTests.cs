@@ -24,8 +24,8 @@ public class GapOutcomeTests
     public void The_end_of_the_fragments_is_noted_though_the_gap_is_spent_by_then()
     {
         GapRun run = Holding.Solve();
-        Assert.Equal(0.025, run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Seconds, 1e-12);
-        Assert.True(run.TimeOf(GapEventKind.Spent) >= run.TimeOf(GapEventKind.FragmentsBurnt));
+        Assert.Equal(0.025, run.TimeOf(GapEventKind.SourceEnded)!.Value.Seconds, 1e-12);
+        Assert.True(run.TimeOf(GapEventKind.Spent) >= run.TimeOf(GapEventKind.SourceEnded));
     }
 
     [Fact]

@@ -15,7 +15,7 @@ public class GapSourceTests
     public void Fragments_at_a_rate_without_pressure_burn_out_after_half_their_thickness()
     {
         GapRun run = Held.With(d => d with { Source = Fragments(0.8, 15, 0) }).Solve();
-        Assert.Equal(0.8 / 2 / 15 * 1e3, run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-5);
+        Assert.Equal(0.8 / 2 / 15 * 1e3, run.TimeOf(GapEventKind.SourceEnded)!.Value.Milliseconds, 1e-5);
 
         // All of them, but for what burns within the tolerance of the event: 1 ns in 27 ms.
         Assert.InRange(run.Ledger.Burnt.Grams / 0.2 - 1, -1e-7, 1e-7);
@@ -25,7 +25,7 @@ public class GapSourceTests
     public void Fragments_burn_faster_under_pressure_and_their_ledger_stays_exact()
     {
         GapRun steady = Held.With(d => d with { Source = Fragments(0.8, 15, 0) }).Solve(), pressed = Held.With(d => d with { Source = Fragments(0.8, 15, 0.24) }).Solve();
-        Assert.True(pressed.TimeOf(GapEventKind.FragmentsBurnt)!.Value < steady.TimeOf(GapEventKind.FragmentsBurnt)!.Value);
+        Assert.True(pressed.TimeOf(GapEventKind.SourceEnded)!.Value < steady.TimeOf(GapEventKind.SourceEnded)!.Value);
         Assert.InRange(pressed.Ledger.Burnt.Grams / 0.2 - 1, -1e-7, 1e-7);
         Assert.InRange(pressed.Ledger.RelativeMassResidual, -1e-12, 1e-12);
         Assert.InRange(pressed.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
@@ -36,7 +36,7 @@ public class GapSourceTests
     {
         // The event is where 2/h times the integral of a (p/p0)^n is one: summed here by Simpson's rule from the recorded chamber pressure.
         GapRun run = Held.With(d => d with { Source = Fragments(0.6, 12.1, 0.24) }).Solve();
-        double end = run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Seconds, sum = 0;
+        double end = run.TimeOf(GapEventKind.SourceEnded)!.Value.Seconds, sum = 0;
         const int n = 20000;
         for (int i = 0; i <= n; i++)
         {
@@ -79,7 +79,7 @@ public class GapSourceTests
         GapRun late = Held.With(d => d with { Source = Bench.Pair(motor, motor, 0.008) }).Solve(), one = Held.Solve();
         Assert.InRange(late.At(Duration.FromMilliseconds(7.9)).GapPressure / one.At(Duration.FromMilliseconds(7.9)).GapPressure - 1, -1e-7, 1e-7);
         Assert.True(late.At(Duration.FromMilliseconds(12)).GapPressure > one.At(Duration.FromMilliseconds(12)).GapPressure);
-        Assert.Equal(33, late.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-9);
+        Assert.Equal(33, late.TimeOf(GapEventKind.SourceEnded)!.Value.Milliseconds, 1e-9);
         Assert.InRange(late.Ledger.RelativeMassResidual, -1e-12, 1e-12);
         Assert.InRange(late.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
     }
@@ -90,7 +90,7 @@ public class GapSourceTests
         GapSource.Tabulated feed = Held.Design.Fed([0.002, 0.004, 0.0041, 0.02], [0.01, 0.03, 0.005, 0.002], [1900, 1800, 1700, 1500]);
         GapRun run = Held.With(d => d with { Source = feed }).Solve();
         Assert.InRange(run.Ledger.Burnt / feed.TotalMass - 1, -1e-12, 1e-12);
-        Assert.Equal(20, run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-9);
+        Assert.Equal(20, run.TimeOf(GapEventKind.SourceEnded)!.Value.Milliseconds, 1e-9);
         Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
         Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
         Assert.Equal(101325, run.At(Duration.FromMilliseconds(1.9)).GapPressure.Pascals, 1e-3);

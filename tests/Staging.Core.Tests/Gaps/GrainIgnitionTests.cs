@@ -26,6 +26,10 @@ public class GrainIgnitionTests
     {
         HeatTransferCoefficient h = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(1e5);
         Assert.Null(Grain.TimeUnderConvection(h, Temperature.FromKelvins(772)));
+        // Hot enough by a thousandth of the excess, and by a tenth of that.
+        double initial = Grain.InitialTemperature.Kelvins, rise = Grain.IgnitionTemperature.Kelvins - initial;
+        Assert.NotNull(Grain.TimeUnderConvection(h, Temperature.FromKelvins(initial + 1.001 * rise)));
+        Assert.Null(Grain.TimeUnderConvection(h, Temperature.FromKelvins(initial + 1.0001 * rise)));
         Assert.Null(Grain.TimeUnderConvection(h, Temperature.FromKelvins(250)));
         Assert.NotNull(Grain.TimeUnderConvection(h, Temperature.FromKelvins(780)));
     }

@@ -1,4 +1,5 @@
 using Staging.Core.Discharge;
+using Staging.Core.Fronts;
 using Staging.Core.Gaps;
 using Staging.Core.Solving;
 using UnitsNet;
@@ -8,9 +9,11 @@ namespace Staging.Core.Tests.Gaps;
 /// <summary>A run whose numbers end is an outcome with a cause and what there was up to then, never an exception.</summary>
 public class NotSolvedTests
 {
-    private static readonly GapProblem Held = Bench.Gap.With(d => d with { Joint = Bench.Joint(2000), DischargeLaw = new Undefined() }) with { Horizon = Duration.FromMilliseconds(20) };
+    private static readonly GapProblem Held = Bench.Gap.With(d => d with { Joint = Bench.Joint(2000), DischargeLaw = new Undefined(20e3) }) with { Horizon = Duration.FromMilliseconds(20) };
 
     public static TheoryData<GapModel> Models => [new GapModel.TwoZone(), new GapModel.WellStirred(), new GapModel.OneDimensional { Cells = 60 }];
+
+    public static TheoryData<GapModel> LumpedModels => [new GapModel.TwoZone(), new GapModel.WellStirred()];
 
     public static TheoryData<GapModel> LightingModels => [new GapModel.TwoZone(), new GapModel.OneDimensional { Cells = 60 }];
 
@@ -33,6 +36,22 @@ public class NotSolvedTests
         Vents = [],
         Joint = Bench.Joint(5, 1),
     }).Solve(model));
+
+    /// <summary>There is nothing but the first moment then, and that can be read like any other.</summary>
+    [Theory]
+    [MemberData(nameof(LumpedModels))]
+    public void A_run_that_ends_before_its_first_step_can_be_read(GapModel model)
+    {
+        GapRun run = Held.With(d => d with { DischargeLaw = new Undefined(-1) }).Solve(model);
+        Assert.IsType<GapOutcome.NotSolved>(run.Outcome);
+        Assert.Equal(Duration.Zero, run.End);
+        Assert.Equal(Held.Surroundings.Pressure.Pascals, run.At(run.End).GapPressure.Pascals, 1e-9);
+        Assert.Equal(run.Problem.Design.Grain.InitialTemperature, run.At(run.End).GrainSurface);
+        FrontTravel front = run.FrontTravel(FrontMixing.Judged);
+        Assert.Equal(0, front.SpeedAt(run.End).MetersPerSecond);
+        Assert.Equal(0, front.HeatLostBy(run.End).Joules);
+        Assert.Contains("0.00 ms", front.ToString(), StringComparison.Ordinal);
+    }
 
     [Theory]
     [MemberData(nameof(LightingModels))]
@@ -76,13 +95,13 @@ public class NotSolvedTests
         Assert.All(run.Sample(Duration.FromMilliseconds(0.1))[GapChannel.GapPressure].ToArray(), p => Assert.True(double.IsFinite(p)));
     }
 
-    /// <summary>A user's law that knows nothing above 20 kPa of difference.</summary>
-    private sealed class Undefined : IDischargeLaw
+    /// <summary>A user's law that knows nothing above a difference [Pa].</summary>
+    private sealed class Undefined(double above) : IDischargeLaw
     {
         public ValidityRange Validity => SharpEdgedLaw.Perry.Validity;
 
         public double MassFlux_kg_per_m2s(in OrificeConditions conditions) =>
-            conditions.UpstreamPressure_Pa - conditions.DownstreamPressure_Pa > 20e3 ? double.NaN : SharpEdgedLaw.Perry.MassFlux_kg_per_m2s(conditions);
+            conditions.UpstreamPressure_Pa - conditions.DownstreamPressure_Pa > above ? double.NaN : SharpEdgedLaw.Perry.MassFlux_kg_per_m2s(conditions);
     }
 
     /// <summary>The explicit and the implicit method share the steps that are allowed.</summary>

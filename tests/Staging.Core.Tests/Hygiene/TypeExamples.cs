@@ -81,8 +81,12 @@ internal sealed partial class TypeExamples(IReadOnlyCollection<Type> types, IEnu
     [GeneratedRegex("^# (.+)$", RegexOptions.Multiline)]
     private static partial Regex Heading();
 
+    [GeneratedRegex(@"^(?:using [\w.]+;\n)+\n")]
+    private static partial Regex Usings();
+
     private sealed record Example(string Name, string Text, string Code, SourceFile? Page)
     {
-        public int Lines => Text.Count('\n') + 1;
+        /// <summary>Length of the text, without the <c>using</c> lines on top of it.</summary>
+        public int Lines => Usings().Replace(Text, "").Count('\n') + 1;
     }
 }

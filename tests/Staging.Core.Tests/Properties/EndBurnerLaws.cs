@@ -84,7 +84,7 @@ public class EndBurnerLaws
             }
 
             Assert.InRange(held.Ledger.Burnt.Kilograms / Left(gap), 0, 1 + 1e-6);
-            if (held.TimeOf(GapEventKind.FragmentsBurnt) is not null && NothingLost(gap))
+            if (held.TimeOf(GapEventKind.SourceEnded) is not null && NothingLost(gap))
                 Assert.InRange(held.Ledger.Burnt.Kilograms / Left(gap) - 1, -1e-6, 1e-6);
         }
     }

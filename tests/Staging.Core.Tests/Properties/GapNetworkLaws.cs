@@ -40,7 +40,7 @@ public class GapNetworkLaws
     public void What_a_source_holds_is_burnt_when_it_says_so(GapProblem gap)
     {
         GapRun run = gap.With(d => d with { Joint = Bench.Joint(2000) }).Solve(options: SolverOptions.Default);
-        if (run.TimeOf(GapEventKind.FragmentsBurnt) is null)
+        if (run.TimeOf(GapEventKind.SourceEnded) is null)
             return;
         double whole = Held(gap.Design.Source);
         Assert.InRange(run.Ledger.Burnt.Kilograms / whole - 1, -1e-6, 1e-6);

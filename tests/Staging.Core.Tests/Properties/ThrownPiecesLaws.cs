@@ -23,7 +23,7 @@ public class ThrownPiecesLaws
         BurnThroughEstimate broken = motor.BurnThrough();
         double there = (broken.PieceMass + broken.RingMass).Kilograms;
         Assert.InRange(run.Ledger.Burnt.Kilograms, 0, there * (1 + 1e-12));
-        if (run.TimeOf(GapEventKind.FragmentsBurnt) is not null)
+        if (run.TimeOf(GapEventKind.SourceEnded) is not null)
             Assert.InRange(run.Ledger.Burnt.Kilograms, (GapToSi.ToSi(gap).Chambers[0].Pieces!.Kept * broken.PieceMass + broken.RingMass).Kilograms * (1 - 1e-12), there * (1 + 1e-12));
     }
 

@@ -83,12 +83,14 @@ public class DischargeSnippets
     public void Drills_for_an_area()
     {
         #region drills-for-an-area
-        HolePattern pattern = HolePattern.ForArea(Area.FromSquareMillimeters(40), 4, Length.FromMillimeters(0.5), DrillSeries.MetricTenths);
+        Area total = Area.FromSquareMillimeters(Math.PI / 4 * 36); // of one hole of 6 mm
+        HolePattern pattern = HolePattern.ForArea(total, 3, Length.FromMillimeters(0.5), DrillSeries.MetricTenths);
         if (pattern.Above is DrilledHoles larger)
             Console.WriteLine($"{larger.Holes.Count} holes by {larger.Drill}: {100 * larger.AreaError:F1} % more area");
         DrillSize? inches = DrillSize.Below(DrillSeries.InchFractions, pattern.Exact.Diameter);
         #endregion
-        Assert.Equal("3.6 mm", pattern.Above!.Drill.Label);
+        Assert.Equal("3.5 mm", pattern.Above!.Drill.Label);
+        Assert.Equal(0.021, pattern.Above.AreaError, 5e-4);
         Assert.True(inches!.Diameter < pattern.Exact.Diameter);
     }
 

@@ -1,8 +1,10 @@
 using Staging.Core.Discharge;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
+#region plan-review-odds
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
+#endregion
 using Staging.Core.Tests.Plans;
 using UnitsNet;
 

@@ -76,7 +76,7 @@ public sealed partial record UpperGrain
         double low = 0, high = MinH;
         while (high < MaxH && shortfall.At(high) <= 0)
             (low, high) = (high, BracketGrowth * high);
-        if (high >= MaxH)
+        if (shortfall.At(high) <= 0)
             return null;
         double H = BracketedRoot.Shrink(ref shortfall, low, shortfall.At(low), high, shortfall.At(high), 0).High;
         double root = H * Effusivity / h;

@@ -58,7 +58,7 @@ internal sealed class RunEvents(GapParameters p, IgnitionTracker ignition)
         if (SourceEnded)
             return;
         SourceEnded = true;
-        Add(GapEventKind.FragmentsBurnt, time);
+        Add(GapEventKind.SourceEnded, time);
     }
 
     /// <summary>The gap is spent, which ends the run.</summary>

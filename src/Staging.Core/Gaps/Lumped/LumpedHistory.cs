@@ -12,7 +12,10 @@ internal sealed class LumpedHistory(GapParameters parameters, DenseTrack track, 
     public override GapReading At(double time)
     {
         Span<double> y = stackalloc double[parameters.StateCount];
-        track.At(time, y);
+        if (track.Count > 0)
+            track.At(time, y);
+        else
+            GapToSi.FirstState(parameters, y);
         var now = new LumpedView(parameters, y);
         return GapReading.Of(now, now.HeatingAt(time), ignition.SurfaceAt(time));
     }

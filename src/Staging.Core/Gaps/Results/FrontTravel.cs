@@ -71,7 +71,7 @@ public sealed class FrontTravel
     {
         double t = Guard.In(time, 0, end, nameof(time)).Seconds;
         double from = Math.Max(0, t - SpeedSpan_s), to = Math.Min(end, t + SpeedSpan_s);
-        return Speed.FromMetersPerSecond((Front(to) - Front(from)) / (to - from));
+        return Speed.FromMetersPerSecond(to > from ? (Front(to) - Front(from)) / (to - from) : 0);
     }
 
     /// <summary>Thickness that the mixing zone of the front has grown to, by the way it has come.</summary>
@@ -82,7 +82,10 @@ public sealed class FrontTravel
         Length.FromMeters(mixing.Thickness(Math.Max(0, Front(Guard.In(time, 0, end, nameof(time)).Seconds)),
             run.Problem.Design.Tube.Profile.FirstBore));
 
-    /// <summary>Heat that the gas behind the front has given to the tube wall.</summary>
+    /// <summary>
+    /// Heat that the gas behind the front has given to the tube wall; in the well-stirred model, which cools all of its
+    /// gas, that of the stretch which the products would fill.
+    /// </summary>
     /// <param name="time">Time since burn-through [s], 0 to the end of the run.</param>
     /// <returns>
     /// The integral over time of pi D x times h (T - Tw) and the radiation of the products, by the trapezoidal rule on
@@ -91,17 +94,8 @@ public sealed class FrontTravel
     /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
     public Energy HeatLostBy(Duration time)
     {
-        double t = Guard.In(time, 0, end, nameof(time)).Seconds;
-        int steps = (int)Math.Ceiling(t / LossStep_s);
-        double lost = 0, rate = LossRate(0), before = 0;
-        for (int i = 1; i <= steps; i++)
-        {
-            double next = Math.Min(i * (t / steps), t);
-            lost = Lost(lost, before, next, ref rate);
-            before = next;
-        }
-
-        return Energy.FromJoules(lost);
+        double t = Guard.In(time, 0, end, nameof(time)).Seconds, rate = LossRate(0);
+        return Energy.FromJoules(Lost(0, 0, t, ref rate));
     }
 
     /// <summary>

@@ -30,7 +30,7 @@ public enum GapEventKind
     Lit,
 
     /// <summary>The last of the booster's propellant has burnt, or the table of a known source has ended.</summary>
-    FragmentsBurnt,
+    SourceEnded,
 
     /// <summary>The joint has slid over its whole engagement and opens.</summary>
     JointOpens,

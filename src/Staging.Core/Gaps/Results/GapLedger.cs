@@ -24,7 +24,7 @@ public sealed class GapLedger
     /// <summary>Mass in chamber and gap at burn-through.</summary>
     public Mass InitialMass { get; }
 
-    /// <summary>Mass of fragments burnt.</summary>
+    /// <summary>Mass that the sources have given.</summary>
     public Mass Burnt { get; }
 
     /// <summary>Net mass that left through vents and nozzle.</summary>

@@ -166,7 +166,7 @@ internal static class GapCodecs
         var pressure = f.Required("holePressureCoefficient", NumberCodec.Ratio, x => x.HolePressureCoefficient,
             "Pressure coefficient of the body side at the holes; near 0 on a long cylinder.");
         var model = f.Optional("model", GapModelCodec.Codec, x => x.Model, new GapModel.TwoZone(),
-            "How the gas in the gap is modelled; displacement when left out.");
+            "How the gas in the gap is modelled; twoZone when left out.");
         var solver = f.Optional("solver", SolverCodec.Codec, x => x.Solver, SolverOptions.ForGaps,
             "How the gap is integrated; the defaults when left out.");
         return v => new GapIgnition

@@ -39,7 +39,7 @@ public class ThrownPiecesTests
     {
         GapSource.EndBurner now = Grains.Whole.Steady().At(40).Fresh(5), late = now with { Delay = Duration.FromMilliseconds(7) };
         GapRun a = Grains.Of(now).Solve(), b = Grains.Of(late).Solve();
-        foreach (GapEventKind kind in (GapEventKind[])[GapEventKind.PiecesAtNozzle, GapEventKind.ProductsAtNozzle, GapEventKind.FragmentsBurnt])
+        foreach (GapEventKind kind in (GapEventKind[])[GapEventKind.PiecesAtNozzle, GapEventKind.ProductsAtNozzle, GapEventKind.SourceEnded])
             Assert.Equal(a.TimeOf(kind)!.Value.Milliseconds + 7, b.TimeOf(kind)!.Value.Milliseconds, 1e-3);
         Assert.InRange(b.PeakGaugePressure / a.PeakGaugePressure - 1, -1e-5, 1e-5);
     }
@@ -79,7 +79,7 @@ public class ThrownPiecesTests
         foreach (GapModel model in Models)
         {
             GapRun run = Grains.Of(Grains.Whole.Fresh(0).At(1)).Solve(model);
-            Assert.NotNull(run.TimeOf(GapEventKind.FragmentsBurnt));
+            Assert.NotNull(run.TimeOf(GapEventKind.SourceEnded));
             Assert.Null(run.TimeOf(GapEventKind.PiecesAtNozzle));
         }
     }
@@ -168,7 +168,7 @@ public class ThrownPiecesTests
         {
             GapRun a = one.Solve(model), b = two.Solve(model);
             Assert.InRange(b.PeakGaugePressure / a.PeakGaugePressure - 1, -5e-5, 5e-5);
-            foreach (GapEventKind kind in (GapEventKind[])[GapEventKind.PiecesAtNozzle, GapEventKind.ProductsAtNozzle, GapEventKind.FragmentsBurnt])
+            foreach (GapEventKind kind in (GapEventKind[])[GapEventKind.PiecesAtNozzle, GapEventKind.ProductsAtNozzle, GapEventKind.SourceEnded])
                 Assert.InRange(b.TimeOf(kind)!.Value / a.TimeOf(kind)!.Value - 1, -1e-4, 1e-4);
             Assert.InRange(b.Ledger.Burnt / a.Ledger.Burnt - 2, -1e-6, 1e-6);
         }
@@ -197,7 +197,7 @@ public class ThrownPiecesTests
             foreach (double speed in (double[])[0, 15, 120])
             {
                 GapRun run = Grains.Of(motor.At(speed)).With(d => d with { Vents = [Holes(245, 1.5, 16)] }).Solve(model);
-                Assert.Equal(end, run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Seconds, 1e-7);
+                Assert.Equal(end, run.TimeOf(GapEventKind.SourceEnded)!.Value.Seconds, 1e-7);
                 Assert.InRange(run.Ledger.Burnt / mass - 1, -1e-6, 1e-6);
                 Closed(run);
             }

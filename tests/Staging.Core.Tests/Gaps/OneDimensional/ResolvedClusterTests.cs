@@ -34,7 +34,7 @@ public class ResolvedClusterTests
         GapRun one = Held.Solve(Coarse), two = Held.With(d => d with { Source = Bench.Pair(d.Motor(), d.Motor(), 1) }).Solve(Coarse);
         Assert.Equal(one.PeakGaugePressure, two.PeakGaugePressure);
         Assert.Equal(one.PeakGrainSurface, two.PeakGrainSurface);
-        Assert.Null(two.TimeOf(GapEventKind.FragmentsBurnt));
+        Assert.Null(two.TimeOf(GapEventKind.SourceEnded));
     }
 
     [Fact]
@@ -43,7 +43,7 @@ public class ResolvedClusterTests
         GapRun late = Held.With(d => d with { Source = Bench.Pair(d.Motor(), d.Motor(), 0.008) }).Solve(Coarse), one = Held.Solve(Coarse);
         Assert.InRange(late.At(Duration.FromMilliseconds(7.9)).GapPressure / one.At(Duration.FromMilliseconds(7.9)).GapPressure - 1, -1e-12, 1e-12);
         Assert.True(late.At(Duration.FromMilliseconds(12)).GapPressure > one.At(Duration.FromMilliseconds(12)).GapPressure);
-        Assert.Equal(33, late.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-9);
+        Assert.Equal(33, late.TimeOf(GapEventKind.SourceEnded)!.Value.Milliseconds, 1e-9);
         Assert.InRange(late.Ledger.Burnt.Grams / 0.4 - 1, -1e-12, 1e-12);
         Closes(late);
     }
@@ -53,7 +53,7 @@ public class ResolvedClusterTests
     {
         GapSource.Booster plates = Bench.Gap.Motor() with { Web = Bench.Plates(0.15, 0.8, 15, 0) };
         GapRun run = Held.With(d => d with { Source = Bench.Pair(d.Motor(), plates, 0.003) }).Solve(Coarse);
-        Assert.Equal(3 + 0.8 / 2 / 15 * 1e3, run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-9);
+        Assert.Equal(3 + 0.8 / 2 / 15 * 1e3, run.TimeOf(GapEventKind.SourceEnded)!.Value.Milliseconds, 1e-9);
         Assert.InRange(run.Ledger.Burnt.Grams / 0.35 - 1, -1e-12, 1e-12);
         Closes(run);
     }

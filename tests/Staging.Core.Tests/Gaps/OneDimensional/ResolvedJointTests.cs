@@ -146,7 +146,7 @@ public class ResolvedJointTests
     [Fact]
     public void Opened_the_gap_bleeds_down_to_the_outside()
     {
-        Assert.Equal([GapEventKind.FragmentsBurnt, GapEventKind.Spent], Followed.Events.Where(e => e.Time > Ended.End).Select(e => e.Kind));
+        Assert.Equal([GapEventKind.SourceEnded, GapEventKind.Spent], Followed.Events.Where(e => e.Time > Ended.End).Select(e => e.Kind));
 
         // What is left is the afterburn through a wide annulus: a few per cent, as in the lumped models.
         Assert.InRange(Followed.At(Followed.End).GapPressure.Pascals / 101325, 0.99, 1.05);

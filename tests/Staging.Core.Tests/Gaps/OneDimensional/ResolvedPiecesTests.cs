@@ -43,7 +43,7 @@ public class ResolvedPiecesTests
     {
         GapRun run = ThrownGaps.At(speed).Solve(Coarse);
         Assert.Equal(0.25 / speed, run.TimeOf(GapEventKind.PiecesAtNozzle)!.Value.Seconds, 1e-15);
-        Assert.True(run.TimeOf(GapEventKind.FragmentsBurnt) > run.TimeOf(GapEventKind.PiecesAtNozzle));
+        Assert.True(run.TimeOf(GapEventKind.SourceEnded) > run.TimeOf(GapEventKind.PiecesAtNozzle));
         Assert.Equal(1, run.Ledger.Burnt / ThrownGaps.Motor.BurnThrough().PieceMass, 1e-12);
     }
 
@@ -52,7 +52,7 @@ public class ResolvedPiecesTests
     {
         GapRun run = ThrownGaps.At(0).Solve(Coarse);
         Assert.Null(run.TimeOf(GapEventKind.PiecesAtNozzle));
-        Assert.NotNull(run.TimeOf(GapEventKind.FragmentsBurnt));
+        Assert.NotNull(run.TimeOf(GapEventKind.SourceEnded));
     }
 
     /// <summary>
@@ -134,7 +134,7 @@ public class ResolvedPiecesTests
         Assert.True(pieces.FreshAt < pieces.LostAt && before < pieces.Mass, "some are left to be lost");
         GapRun run = gap.Solve(Coarse);
         run.Closes();
-        Assert.NotNull(run.TimeOf(GapEventKind.FragmentsBurnt));
+        Assert.NotNull(run.TimeOf(GapEventKind.SourceEnded));
         double expected = broken.RingMass.Kilograms + before + pieces.Kept * (pieces.Mass - before);
         Assert.Equal(1, run.Ledger.Burnt.Kilograms / expected, 1e-12);
     }
@@ -163,7 +163,7 @@ public class ResolvedPiecesTests
         });
         GapRun resolved = gap.Solve(Coarse), lumped = gap.Solve();
         Assert.Equal(1, resolved.PeakGaugePressure / lumped.PeakGaugePressure, 0.01);
-        Assert.Equal(1, resolved.TimeOf(GapEventKind.FragmentsBurnt)!.Value / lumped.TimeOf(GapEventKind.FragmentsBurnt)!.Value, 0.01);
+        Assert.Equal(1, resolved.TimeOf(GapEventKind.SourceEnded)!.Value / lumped.TimeOf(GapEventKind.SourceEnded)!.Value, 0.01);
         Assert.Equal(lumped.TimeOf(GapEventKind.PiecesAtNozzle)!.Value.Seconds, resolved.TimeOf(GapEventKind.PiecesAtNozzle)!.Value.Seconds, 1e-6);
     }
 

@@ -16,7 +16,7 @@ public class ResolvedScopeTests
         GapRun lumped = gap.Solve(), resolved = gap.Solve(Coarse);
 
         // The chamber is choked for most of the burning, so it hardly hears the tube: half a per cent is left for what it hears later.
-        Assert.InRange(resolved.TimeOf(GapEventKind.FragmentsBurnt)!.Value / lumped.TimeOf(GapEventKind.FragmentsBurnt)!.Value - 1, -5e-3, 5e-3);
+        Assert.InRange(resolved.TimeOf(GapEventKind.SourceEnded)!.Value / lumped.TimeOf(GapEventKind.SourceEnded)!.Value - 1, -5e-3, 5e-3);
         Assert.InRange(resolved.Ledger.Burnt.Grams / 0.2 - 1, -1e-12, 1e-12);
         Closes(resolved);
     }
@@ -25,7 +25,7 @@ public class ResolvedScopeTests
     public void Fragments_at_a_rate_without_pressure_burn_out_after_half_their_thickness()
     {
         GapRun run = Held.With(d => d with { Source = Fragments(0) }).Solve(Coarse);
-        Assert.Equal(0.8 / 2 / 15 * 1e3, run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-9);
+        Assert.Equal(0.8 / 2 / 15 * 1e3, run.TimeOf(GapEventKind.SourceEnded)!.Value.Milliseconds, 1e-9);
     }
 
     [Fact]
@@ -35,7 +35,7 @@ public class ResolvedScopeTests
         GapProblem gap = Held.With(d => d with { Source = feed });
         GapRun run = gap.Solve(Coarse), lumped = gap.Solve();
         Assert.InRange(run.Ledger.Burnt / feed.TotalMass - 1, -1e-12, 1e-12);
-        Assert.Equal(20, run.TimeOf(GapEventKind.FragmentsBurnt)!.Value.Milliseconds, 1e-9);
+        Assert.Equal(20, run.TimeOf(GapEventKind.SourceEnded)!.Value.Milliseconds, 1e-9);
         Assert.Equal(101325, run.At(Duration.FromMilliseconds(1.9)).GapPressure.Pascals, 1e-3);
         Closes(run);
 

@@ -14,7 +14,7 @@ public class ShortTubeTests
         // 400 cells over two millimetres would take five million steps.
         GapRun run = Bench.Gap.InContact(JointTape.PaperTape with { Strength = Force.FromNewtons(5000) }).Solve(Default);
         Assert.Null(run.Failure);
-        Assert.NotNull(run.TimeOf(GapEventKind.FragmentsBurnt));
+        Assert.NotNull(run.TimeOf(GapEventKind.SourceEnded));
         Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
         Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
     }
