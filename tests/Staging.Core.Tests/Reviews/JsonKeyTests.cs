@@ -5,7 +5,6 @@ using Staging.Core.Gaps;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
 using Staging.Core.Sizing;
-using Staging.Core.Tests.Flight;
 using Staging.Core.Tests.Gaps;
 using Staging.Core.Tests.Hygiene.Sources;
 using Staging.Core.Tests.Plans;
