@@ -69,7 +69,7 @@ public class GapBenchmarks
         }
     }
 
-    private static GapProblem MakeGap()
+    internal static GapProblem MakeGap()
     {
         GapProblem start = StartingGaps.Bore18mm;
         GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(250) };

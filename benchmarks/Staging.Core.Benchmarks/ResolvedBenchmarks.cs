@@ -1,9 +1,7 @@
 using BenchmarkDotNet.Attributes;
-using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Gaps.OneDimensional;
 using Staging.Core.Gases;
-using UnitsNet;
 
 namespace Staging.Core.Benchmarks;
 
@@ -21,7 +19,7 @@ public class ResolvedBenchmarks
     private readonly ShockTubeRun oneLane = new(1, twoGases: false);
     private readonly ShockTubeRun twoGases = new(0, twoGases: true);
     private readonly TubeFlow longTube = new(100_000, 1e-5, Air, Air) { Left = new OpenEnd(), Right = new OpenEnd() };
-    private readonly GapProblem gap = MakeGap();
+    private readonly GapProblem gap = GapBenchmarks.MakeGap();
 
     [Benchmark(Baseline = true, Description = "549 steps of 1000 cells, one gamma, eight lanes")]
     public double EightLanes() => eightLanes.Run();
@@ -46,20 +44,4 @@ public class ResolvedBenchmarks
 
     [Benchmark(Description = "whole gap run, 100 cells, problem in, result out")]
     public GapRun WholeGap() => gap.Solve(new GapModel.OneDimensional { Cells = 100 });
-
-    private static GapProblem MakeGap()
-    {
-        GapProblem start = StartingGaps.Bore18mm;
-        GuideTube tube = start.Design.Tube with { Length = Length.FromMillimeters(250) };
-        var holes = new VentHoles { Diameter = Length.FromMillimeters(5), WallThickness = Length.FromMillimeters(0.5), Count = 4 };
-        FrictionJoint joint = start.Design.Joint.Coupler with
-        {
-            BreakawayForce = Force.FromNewtons(40),
-            SlidingForce = Force.FromNewtons(32)
-        };
-        return start with
-        {
-            Design = start.Design with { Tube = tube, Vents = [Vent.BelowNozzle(tube, holes, Length.FromMillimeters(1))], Joint = joint },
-        };
-    }
 }

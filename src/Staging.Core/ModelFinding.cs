@@ -26,6 +26,9 @@ public sealed class ModelFinding
     /// </summary>
     public string? Written { get; private init; }
 
+    /// <summary>The path in the keys of a text, which begin with a small letter.</summary>
+    internal string KeyPath => string.Join('.', Path.Split('.').Select(step => char.ToLowerInvariant(step[0]) + step[1..]));
+
     /// <summary>The finding on one line.</summary>
     /// <returns>Code, file, path, the value as written and message.</returns>
     public override string ToString() =>

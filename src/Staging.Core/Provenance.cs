@@ -10,5 +10,6 @@ public sealed record Provenance
     public string? Locator { get; init => field = value is null ? null : Guard.NotBlank(value); }
 
     /// <summary>How the value was obtained.</summary>
-    public required Evidence How { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">None of the kinds of evidence.</exception>
+    public required Evidence How { get; init => field = Guard.Defined(value); }
 }

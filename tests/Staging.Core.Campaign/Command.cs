@@ -81,10 +81,8 @@ internal static class Command
             subject,
             facts => facts.Faults.Any(f => f.Kind == wrong) || wrong == $"not solved {facts.Gave}",
             twice: wrong == Trial.Differs);
-        Dictionary<string, double> smallest = wrong == Trial.Slow
-            ? new(draws.Unusual, StringComparer.Ordinal)
-            : shrinking.Shrink(draws.Unusual);
-        Facts again = wrong == Trial.Slow ? trial.Facts : Trial.Of(subject, () => new Draws(smallest), trial.Number).Facts;
+        Dictionary<string, double> smallest = shrinking.Shrink(draws.Unusual);
+        Facts again = Trial.Of(subject, () => new Draws(smallest), trial.Number).Facts;
         Fault told = again.Faults.FirstOrDefault(f => f.Kind == wrong) ?? new Fault(wrong, $"{again.Steps} steps");
         string range = asked.Range == DrawRange.Edges ? "edges" : "realistic";
         string name = Invariant($"{subject.Name}-{wrong.Replace(' ', '-')}-{range}-{asked.Seed}-{trial.Number}.txt");

@@ -16,7 +16,7 @@ internal sealed class Tally(string kind, string steps)
 
     public void Add(IEnumerable<Trial> done) => trials.AddRange(done);
 
-    /// <summary>A hash of all results in the order of their numbers: equal on machines of one vector width and one build.</summary>
+    /// <summary>A hash of all results in the order of their numbers: equal on any processor of one architecture.</summary>
     public string Hash()
     {
         ulong hash = 14695981039346656037;

@@ -8,19 +8,11 @@ namespace Staging.Core.Campaign;
 /// <summary>One case.</summary>
 /// <param name="Number">Its number in the campaign.</param>
 /// <param name="Facts">What was found out.</param>
-/// <param name="Seconds">How long its first run took: the lesser of wall and processor time, so that a busy machine makes none slow.</param>
+/// <param name="Seconds">How long its first run took: the lesser of wall and processor time, as a busy machine would lengthen it.</param>
 internal sealed record Trial(long Number, Facts Facts, double Seconds)
 {
-    /// <summary>Time of one run, and of a million steps besides, beyond which something is wrong on any machine [s].</summary>
-    public const double FarBeyond = 20;
-
-    private const double Million = 1e6;
-
     /// <summary>The fault of a case whose second run has another digest.</summary>
     public const string Differs = "second run differs";
-
-    /// <summary>The fault of a case that took far too long: as it hangs on the machine, it is written as it is.</summary>
-    public const string Slow = "slow";
 
     /// <summary>Runs a case.</summary>
     /// <param name="subject">Its kind.</param>
@@ -35,8 +27,6 @@ internal sealed record Trial(long Number, Facts Facts, double Seconds)
         TimeSpan worked = Environment.CpuUsage.TotalTime;
         Facts first = Judged(subject, draws(), thorough);
         double seconds = Math.Min(Stopwatch.GetElapsedTime(begun).TotalSeconds, (Environment.CpuUsage.TotalTime - worked).TotalSeconds);
-        if (seconds > FarBeyond * (1 + first.Steps / Million))
-            first.Break(Slow, $"took {seconds:F0} s");
         if (twice && first.Ending != Ending.Refused && Judged(subject, draws(), thorough).Digest != first.Digest)
             first.Break(Differs, "two runs of one case differ in a bit");
         return new Trial(number, first, seconds);

@@ -15,7 +15,8 @@ public sealed record FlightOptions
     public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.Default;
 
     /// <summary>The bodies and cases followed. The default is everything.</summary>
-    public FlightScope Scope { get; init; } = FlightScope.Everything;
+    /// <exception cref="ArgumentOutOfRangeException">None of the scopes.</exception>
+    public FlightScope Scope { get; init => field = Guard.Defined(value); } = FlightScope.Everything;
 
     /// <summary>
     /// Whether the trajectory of each body is kept, for columns and plots. The default is yes; a study of single

@@ -54,7 +54,8 @@ public abstract record StageIgnition
     public sealed record ByElectronics : StageIgnition
     {
         /// <summary>Event that starts the timer.</summary>
-        public required TimerStart From { get; init; }
+        /// <exception cref="ArgumentOutOfRangeException">None of those events.</exception>
+        public required TimerStart From { get; init => field = Guard.Defined(value); }
 
         /// <summary>Time from that event until the igniter fires [s], 0 to 1000 s.</summary>
         /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -77,15 +77,12 @@ internal static class GapChecks
 
     private static void CheckJet(ImmutableArray<ModelFinding>.Builder findings, GapDesign design)
     {
-        double free = FreeJet.FreeBores(design), kept = FreeJet.Share<Real>(free, design.MixingAndHeat.FreeJetCoreInBores, HotJet);
+        double free = FreeJet.FreeBores(design), kept = FreeJet.Share<Real>(free, design.MixingAndHeat.FreeJetCoreInBores, FreeJet.Hot);
         if (kept < 1)
             Add(findings, FindingSeverity.Warning, "GAP022", "Vents",
                 $"The openings together are as large as {free:F1} bores of open tube: the stream crosses them as a free jet and keeps "
                     + $"about {kept:P0} of its excess temperature. A guide tube across, with small holes, cures that.");
     }
-
-    /// <summary>Density of products of 1500 K over that of air [-], to one digit: a third.</summary>
-    private const double HotJet = 0.36;
 
     internal static void Add(
         ImmutableArray<ModelFinding>.Builder findings, FindingSeverity severity, string code, string path, Invariant.Handler message) =>

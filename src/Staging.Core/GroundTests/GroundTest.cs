@@ -71,7 +71,8 @@ public sealed record GroundTest
     public GapModel Model { get; init => field = Guard.NotNull(value); } = new GapModel.TwoZone();
 
     /// <summary>
-    /// How the gap is integrated; <see cref="SolverOptions.ForStudies"/>, where nothing else is said.
+    /// How the gap is integrated; <see cref="SolverOptions.ForStudies"/> where it is <see
+    /// cref="SolverOptions.ForGaps"/>, as nothing else is said.
     /// </summary>
     public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.ForGaps;
 

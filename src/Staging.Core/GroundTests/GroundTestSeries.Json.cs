@@ -64,7 +64,7 @@ public sealed partial record GroundTestSeries
         if (document is null || !TryRead(JsonCursor.Root(document.RootElement, reading), out GroundTestSeries? series))
             throw reading.Refusal();
         foreach (ModelFinding finding in series.Check().Where(f => f.Code == "TST006"))
-            reading.Report("$." + GroundTestCodec.KeysOf(finding), $"{finding.Code}: {finding.Message}");
+            reading.Report("$." + finding.KeyPath, $"{finding.Code}: {finding.Message}");
         return reading.Reported == 0 ? series : throw reading.Refusal();
     }
 

@@ -115,10 +115,7 @@ public sealed class Learned
     {
         ArgumentNullException.ThrowIfNull(next);
         ArgumentNullException.ThrowIfNull(layout);
-        ArgumentNullException.ThrowIfNull(areas);
-        if (areas.Name.Unit != "mm2")
-            throw new ArgumentException($"The axis {areas.Name} has to be in mm2.", nameof(areas));
-        Dictionary<double, RunnableGap> gaps = areas.Values.ToDictionary(mm2 => mm2, mm2 => study.Runnable(
+        Dictionary<double, RunnableGap> gaps = GapWindows.In(areas, "mm2").Values.ToDictionary(mm2 => mm2, mm2 => study.Runnable(
             next.WithVents(layout, Area.FromSquareMillimeters(mm2)), model ?? new GapModel.TwoZone(), SolverOptions.ForStudies));
         return Posterior.OddsAlong(areas, (values, mm2, stop) => gaps[mm2].Lights(values, stop), runs, options, progress,
             cancellationToken);

@@ -49,7 +49,7 @@ public sealed class PlanFormatException : FormatException
     /// <summary>Makes an exception from the first problems of a file.</summary>
     /// <param name="file">Name of the file, put before the message; null where there is none.</param>
     /// <param name="problems">The problems that were kept, in the order in which they were found.</param>
-    /// <param name="moreProblems">How many more there are.</param>
+    /// <param name="moreProblems">How many reports came beyond those kept; one met again counts again.</param>
     internal PlanFormatException(string? file, ImmutableArray<PlanProblem> problems, int moreProblems)
         : base(Text(file, problems, moreProblems)) =>
         (Problems, MoreProblems) = (problems, moreProblems);
@@ -60,7 +60,7 @@ public sealed class PlanFormatException : FormatException
     /// </summary>
     public ImmutableArray<PlanProblem> Problems { get; } = [];
 
-    /// <summary>How many more there are.</summary>
+    /// <summary>How many reports came beyond those kept; one met again counts again.</summary>
     public int MoreProblems { get; }
 
     private static string Text(string? file, ImmutableArray<PlanProblem> problems, int more)

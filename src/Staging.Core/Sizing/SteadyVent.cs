@@ -19,12 +19,6 @@ internal static class SteadyVent
     /// <param name="jointArea">Area that the gap pressure pushes on [m2].</param>
     public static double PressureBorne(double outside, double force, double jointArea) => outside + force / jointArea;
 
-    /// <summary>Mass that burns per second [kg/s].</summary>
-    /// <param name="density">Density of the propellant [kg/m3].</param>
-    /// <param name="litArea">Area that burns [m2].</param>
-    /// <param name="rate">How fast it recedes at the pressure [m/s].</param>
-    public static double MassMade(double density, double litArea, double rate) => density * litArea * rate;
-
     /// <summary>
     /// Vent area that is needed [m2]; zero where throat and leak pass all by themselves, infinite where the gap is to
     /// be at the pressure outside.
@@ -32,7 +26,7 @@ internal static class SteadyVent
     /// <param name="law">How much the vents and the leak pass.</param>
     /// <param name="gap">The gas of the gap, the pressure outside, diameter and depth of a vent.</param>
     /// <param name="made">Mass that is made per second [kg/s].</param>
-    /// <param name="throat">Throat of the booster's nozzle, an ideal one [m2].</param>
+    /// <param name="throat">Throats of the nozzles below, ideal ones [m2].</param>
     /// <param name="leak">What leaks past the joint, of no depth [m2].</param>
     public static double Area(IDischargeLaw law, in OrificeConditions gap, double made, double throat, double leak)
     {

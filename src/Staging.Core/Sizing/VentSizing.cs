@@ -43,9 +43,9 @@ public static partial class VentSizing
     /// out is given the same total area.
     /// </summary>
     /// <remarks>
-    /// The cost is some 35 to 45 gap runs: about 28 areas of the scan, five for each edge, and the drilled gap. Areas
-    /// that cannot be drilled are not tried; the reason says what bounded the areas where that matters. A run that was
-    /// not solved counts neither as lit nor as unlit.
+    /// The cost is some 35 to 45 gap runs: the areas of the scan, 32 for the starting gap, five for each edge, and the
+    /// drilled gap. Areas that cannot be drilled are not tried; the reason says what bounded the areas where that
+    /// matters. A run that was not solved counts neither as lit nor as unlit.
     /// </remarks>
     /// <param name="problem">The gap; of its own vents only the place they lead to is used, of its jackets all but the
     /// size of the holes.</param>

@@ -34,8 +34,7 @@ internal sealed class StudySubject : ISubject
                 return facts => InParts(bars.BarsInParts(), parts, facts);
             case 3:
                 VentLayout layout = PlanDraws.Layout(draws, "");
-                return facts => facts.Read("window", new GapQuestion { Problem = gap, Layout = layout, Solver = SolverOptions.ForStudies }
-                    .VentWindow(gap.Design.Tube.Length, Axis.Factors("area", "mm2", 1, 200, 7)));
+                return facts => Window(new GapQuestion { Problem = gap, Layout = layout, Solver = SolverOptions.ForStudies }, facts);
             default:
                 var odds = new ReliabilityStudy<GapProblem, GapRun>
                 {
@@ -60,6 +59,14 @@ internal sealed class StudySubject : ISubject
         facts.Answer = typeof(T).Name;
         facts.Steps += study.Cases;
         StudyPromises.InParts(study, parts, facts);
+    }
+
+    private static void Window(GapQuestion question, Facts facts)
+    {
+        var areas = Axis.Factors("area", "mm2", 1, 200, 7);
+        facts.Answer = nameof(WindowResult);
+        facts.Steps += areas.Values.Length;
+        facts.Read("window", question.VentWindow(question.Problem.Design.Tube.Length, areas, new StudyOptions { Threads = 1 }));
     }
 
     private static InputSet<GapProblem> Inputs(GapProblem gap) => new(gap, [.. GapInputs.JudgedFor(gap.Design)]);

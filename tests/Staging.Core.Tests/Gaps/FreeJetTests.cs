@@ -1,5 +1,6 @@
 using Staging.Core.Discharge;
 using Staging.Core.Gaps;
+using Staging.Core.Gases;
 using Staging.Core.Solving;
 using UnitsNet;
 
@@ -9,6 +10,13 @@ namespace Staging.Core.Tests.Gaps;
 public class FreeJetTests
 {
     private static readonly GapProblem Held = Bench.Gap.With(d => d with { Joint = Bench.Joint(2000) });
+
+    [Fact]
+    public void The_hot_jet_is_the_nominal_products_at_1500_K_in_standard_air()
+    {
+        double Density(PerfectGas gas, double kelvins) => gas.DensityAt(Pressure.FromPascals(101325), Temperature.FromKelvins(kelvins)).KilogramsPerCubicMeter;
+        Assert.Equal(FreeJet.Hot, Density(BlackPowderProducts.Nominal.Equivalent(), 1500) / Density(PerfectGas.DryAir, 288.15), 0.005);
+    }
 
     [Fact]
     public void Across_small_holes_nothing_is_lost()

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Reflection;
+using System.Runtime.CompilerServices;
 using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Hygiene;
@@ -21,6 +23,29 @@ public class ValueTests
 
     [Fact]
     public void A_list_that_compares_by_value_passes() => Assert.Empty(ValueRules.ComparedByReference(typeof(WithValues)));
+
+    /// <summary>A number that names no member of a choice would be written as a number, which no reader takes back.</summary>
+    [Fact]
+    public void A_choice_that_is_none_is_refused() => Violations.None(
+        from type in Compiled.Library.GetExportedTypes()
+        where type.IsClass && !type.IsAbstract
+        let closed = type.IsGenericType ? type.MakeGenericType([.. type.GetGenericArguments().Select(_ => typeof(object))]) : type
+        from property in closed.GetProperties()
+        where property.PropertyType.IsEnum && property.SetMethod is { IsPublic: true } && Takes(RuntimeHelpers.GetUninitializedObject(closed), property, 99)
+        select $"{type.Name}.{property.Name} takes 99");
+
+    private static bool Takes(object model, PropertyInfo property, int value)
+    {
+        try
+        {
+            property.SetValue(model, Enum.ToObject(property.PropertyType, value));
+            return true;
+        }
+        catch (TargetInvocationException e) when (e.InnerException is ArgumentOutOfRangeException)
+        {
+            return false;
+        }
+    }
 
     // Offenders on purpose: each breaks the rule, to show that it can fail.
 #pragma warning disable CA1002, CA1819

@@ -1,9 +1,8 @@
-using System.Diagnostics;
 using Staging.Core.Plans;
 
 namespace Staging.Core.Tests.Plans;
 
-/// <summary>Texts from elsewhere: bounded in size, time and memory, and what they hold is not printed raw.</summary>
+/// <summary>Texts from elsewhere: bounded in size, work and memory, and what they hold is not printed raw.</summary>
 public class PlanLimitTests
 {
     private const string TooLong = "the text is longer than 4000000 characters.";
@@ -43,10 +42,8 @@ public class PlanLimitTests
     {
         string vents = string.Join(',', Enumerable.Repeat("{ \"station\": \"1 mm\" }", 50_000));
         string stages = string.Join(',', Enumerable.Repeat("{ \"ignition\": { \"kind\": \"byGap\", \"gap\": { \"startFrom\": \"a\" } } }", 20_000));
-        var watch = Stopwatch.StartNew();
         var refusal = Assert.Throws<PlanFormatException>(() => StagingPlan.Parse(
             $$"""{ "gaps": { "a": { "startFrom": "bore18mm", "design": { "vents": [{{vents}}] } } }, "flight": { "stages": [{{stages}}] } }"""));
-        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(20), $"{watch.Elapsed}");
         Assert.Equal(100, refusal.Problems.Length);
         Assert.True(refusal.MoreProblems > 10_000);
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
@@ -114,6 +115,36 @@ public class OddsTests
         // The upper gap has a margin in the cases that came to it, which are those in which the stage below lit.
         Assert.Equal(odds.Stages[0].Lights.Hits, odds.Stages[1].Margin!.Count);
         Assert.Equal(24, odds.Margin.Count);
+    }
+
+    /// <summary>A gap that was not solved is neither lit nor cold, and how far it got is no margin.</summary>
+    [Fact]
+    public void A_gap_that_was_not_solved_has_an_outcome_of_its_own_and_no_margin()
+    {
+        var gap = new GapIgnition { Design = TestPlans.Lighting, Layout = TestPlans.Layout, HolePressureCoefficient = 0, Solver = new() { MaxSteps = 20 } };
+        Odds odds = TestPlans.Through(gap).Odds(cases: 4);
+        Assert.Equal(4, Assert.Single(odds.Run.Outcomes, o => o.Key == "sustainer not solved").Value);
+        Assert.Equal((0, 0), (odds.EveryStageLights.Hits, odds.Margin.Count));
+        Assert.Contains("not solved, and so neither lit nor cold: 4 cases", odds.ToString(), StringComparison.Ordinal);
+        Assert.Contains("surface above ignition: no case", odds.ToString(), StringComparison.Ordinal);
+        Assert.Equal(0, odds.WhatMatters().Cases);
+        using JsonDocument json = JsonDocument.Parse(odds.ToJson());
+        Assert.Equal(4, json.RootElement.GetProperty("casesNotSolved").GetInt32());
+        Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("margin_K").ValueKind);
+    }
+
+    /// <summary>The margin of the lower gap is none of the stack where the gap above it was not solved.</summary>
+    [Fact]
+    public void A_stack_with_a_gap_that_was_not_solved_has_no_margin()
+    {
+        GapIgnition solved = new() { Design = TestPlans.Lighting with { Joint = Bench.Joint(2000) }, HolePressureCoefficient = 0 };
+        StageIgnition Through(GapIgnition gap) => new StageIgnition.ByGap { Gap = gap };
+        Odds odds = TestPlans.Of(TestFlights.Plan(
+            TestFlights.Booster(), TestFlights.Booster("middle", Through(solved)), TestFlights.Sustainer(Through(solved with { Solver = new() { MaxSteps = 20 } })))).Odds(cases: 8);
+        long reached = odds.Stages[0].Lights.Hits;
+        Assert.InRange(reached, 1, 8);
+        Assert.Equal(reached, odds.Run.Outcomes["sustainer not solved"]);
+        Assert.Equal((8, 0, 8 - reached), (odds.Stages[0].Margin!.Count, odds.Stages[1].Margin!.Count, odds.Margin.Count));
     }
 
     [Theory]

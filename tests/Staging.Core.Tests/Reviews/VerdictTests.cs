@@ -78,6 +78,21 @@ public class VerdictTests
         Assert.True(outer.Run.PeakGaugePressure < stage.Tried[^1].Run.PeakGaugePressure);
     }
 
+    /// <summary>The hole right below the nozzle leads to the air, whichever is listed first: vents of a shorter gap are drilled where that one leads.</summary>
+    [Fact]
+    public void A_shorter_gap_is_vented_where_the_uppermost_hole_leads()
+    {
+        Vent upper = TestPlans.Lighting.Vents[0];
+        GapDesign twoWays = TestPlans.TwoWalls with
+        {
+            Vents = [upper with { Station = 0.4 * upper.Station, To = VentTarget.IntoJacket("outer tube") }, upper],
+            Joint = Bench.Joint(1),
+        };
+        TriedChange shorter = Assert.Single(
+            Assert.Single(TestPlans.Through(twoWays).Review(cases: 0).Stages).Tried, t => t.Change.StartsWith("a gap of 125 mm", StringComparison.Ordinal));
+        Assert.Equal(VentTarget.Air, Assert.Single(shorter.Run.Problem.Design.Vents).To);
+    }
+
     [Fact]
     public void Ignition_by_electronics_or_contact_is_assumed()
     {

@@ -83,6 +83,17 @@ public class GapBracketTests
         Assert.True(far.Arrival!.Value.Fast > Bracket.Arrival!.Value.Fast);
     }
 
+    /// <summary>Two motors make twice the gas of one and let it out through two throats: without a leak, twice the area is left for vents.</summary>
+    [Fact]
+    public void Two_motors_ask_for_twice_the_steady_area_of_one()
+    {
+        GapProblem one = OneHole.With(d => d with { Joint = d.Joint.Coupler with { LeakArea = Area.Zero } });
+        GapBracket single = one.Bracket(Two);
+        GapBracket pair = one.With(source: new GapSource.Cluster { Motors = [StartingGaps.Booster, StartingGaps.Booster] }).Bracket(Two);
+        Assert.Equal(2 * single.OldFacesSteadyVent!.Value.SquareMeters, pair.OldFacesSteadyVent!.Value.SquareMeters, 1e-15);
+        Assert.Equal(2 * single.AllFacesSteadyVent!.Value.SquareMeters, pair.AllFacesSteadyVent!.Value.SquareMeters, 1e-15);
+    }
+
     [Fact]
     public void A_joint_that_bears_no_pressure_has_no_steady_area()
     {
@@ -101,6 +112,36 @@ public class GapBracketTests
         GapProblem old = OneHole.With(source: StartingGaps.Booster with { FreshFaceDelay = Duration.FromSeconds(10) });
         Assert.True(old.WithVents(Two, Bracket.OldFacesVent!.Value).Solve().Outcome.IsLitBeforeParting);
         Assert.False(old.WithVents(Two, 0.92 * Bracket.OldFacesVent.Value).Solve().Outcome.IsLitBeforeParting);
+    }
+
+    [Fact]
+    public void Where_no_corner_was_solved_nothing_is_claimed()
+    {
+        GapBracket none = OneHole.Bracket(Two, options: new SolverOptions { MaxSteps = 1 });
+        Assert.Equal("None of 16 corners of what is unknown was solved.", none.Verdict);
+        Assert.Equal((BracketVerdict.Nowhere, BracketVerdict.Nowhere), (none.Lights, none.JointHolds));
+        Assert.Null(none.Decides);
+        Assert.Equal("Joint of 20 N: not known.", BracketText.Joint(none));
+        Assert.Contains("gas alone was not solved", BracketText.Fire(none), StringComparison.Ordinal);
+        Assert.Contains("none was seen to light where fresh faces of the pieces are never lit", BracketText.Vents(none), StringComparison.Ordinal);
+    }
+
+    /// <summary>A law that knows nothing above the middle of the peaks leaves the corners with the higher ones unsolved: the answers are those of the others.</summary>
+    [Fact]
+    public void A_corner_that_was_not_solved_neither_holds_nor_lights()
+    {
+        double[] peaks = [.. Bracket.Cases.Select(c => c.PeakGaugePressure.Pascals).Order()];
+        GapBracket part = OneHole.With(d => d with { DischargeLaw = new Undefined(0.5 * (peaks[7] + peaks[8])) }).Bracket(Two);
+        BracketCase[] solved = [.. part.Cases.Where(c => c.Outcome is not GapOutcome.NotSolved)];
+        Assert.Equal(8, solved.Length);
+        Assert.Equal(Over(solved.Count(c => c.JointOpens is null)), part.JointHolds);
+        Assert.Equal(Over(solved.Count(c => c.Outcome.IsLitBeforeParting)), part.Lights);
+        Assert.Contains("of 8 corners of what is unknown", part.Verdict, StringComparison.Ordinal);
+        Assert.EndsWith("; 8 more were not solved.", part.Verdict, StringComparison.Ordinal);
+        Assert.Equal(0, part.Turns("fresh faces of the pieces"));
+
+        static BracketVerdict Over(int holding) =>
+            holding == 0 ? BracketVerdict.Nowhere : holding == 8 ? BracketVerdict.Throughout : BracketVerdict.InPart;
     }
 
     [Fact]
@@ -138,4 +179,13 @@ public class GapBracketTests
         Vent.BelowNozzle(gap.Design.Tube,
             new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = holes }, Length.FromMillimeters(1)),
     ]);
+
+    /// <summary>A user's law that knows nothing above some difference of pressure [Pa].</summary>
+    private sealed class Undefined(double limit) : IDischargeLaw
+    {
+        public ValidityRange Validity => SharpEdgedLaw.Perry.Validity;
+
+        public double MassFlux_kg_per_m2s(in OrificeConditions conditions) =>
+            conditions.UpstreamPressure_Pa - conditions.DownstreamPressure_Pa > limit ? double.NaN : SharpEdgedLaw.Perry.MassFlux_kg_per_m2s(conditions);
+    }
 }

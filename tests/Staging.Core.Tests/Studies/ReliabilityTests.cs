@@ -182,6 +182,25 @@ public class ReliabilityTests
     }
 
     [Fact]
+    public void A_case_without_an_outcome_is_told_by_its_number() => Assert.Equal("Case 0 has no outcome.", Assert.Throws<InvalidOperationException>(
+        () => (Oscillator.Study(3) with { Outcome = _ => null! }).Run(new StudyOptions { Threads = 1 })).Message);
+
+    [Fact]
+    public void A_part_without_cases_has_no_share()
+    {
+        ReliabilityRun[] parts = [.. Enumerable.Range(1, 2).Select(k => Oscillator.Study(1).Run(new StudyOptions { Part = new StudyPart(k, 2) }))];
+        Assert.Throws<ArgumentOutOfRangeException>(() => parts.Single(p => p.Cases == 0).Probability("any"));
+    }
+
+    [Fact]
+    public void One_case_has_no_scatter()
+    {
+        MeasureSummary one = Oscillator.Study(1).Run().Measures[0], two = Oscillator.Study(2).Run().Measures[0];
+        Assert.DoesNotContain(", s ", one.ToString(), StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($", s {two.StandardDeviation:G3}, 5 % "), two.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Any_other_exception_ends_the_study_the_first_in_order()
     {
         ReliabilityStudy<Oscillator, double> study = Oscillator.Study() with { Model = (m, _) => throw new InvalidOperationException($"mass {m.Mass:R}") };

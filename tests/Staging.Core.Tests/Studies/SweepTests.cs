@@ -22,6 +22,36 @@ public class SweepTests
         Assert.Equal([1, 0.25, 0, 0.25, 1], line.Results);
     }
 
+    /// <summary>On threads a function is handed a token of their own; what ends the sweep names the one that was cancelled.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void A_sweep_that_is_stopped_names_the_token_that_stopped_it(int threads)
+    {
+        using var mine = new CancellationTokenSource();
+        OperationCanceledException stopped = Assert.ThrowsAny<OperationCanceledException>(() => Sweep.Along(
+            Axis.Even("x", "-", 0, 1, 4), (x, stop) =>
+            {
+                mine.Cancel();
+                stop.ThrowIfCancellationRequested();
+                return x;
+            }, new StudyOptions { Threads = threads }, cancellationToken: mine.Token));
+        Assert.Equal(mine.Token, stopped.CancellationToken);
+    }
+
+    [Fact]
+    public void A_part_of_a_sweep_is_refused()
+    {
+        var part = new StudyOptions { Part = new StudyPart(1, 2) };
+        Axis axis = Axis.Even("x", "-", 0, 1, 4);
+        foreach (Action refused in (Action[])
+            [
+                () => Sweep.Along(axis, (x, _) => x, part), () => Sweep.Over(axis, axis, (x, y, _) => x + y, part),
+                () => Sweep.Windows(axis, 0.1, (_, _) => true, part),
+            ])
+            Assert.Equal("STU007", Assert.Single(Assert.Throws<InvalidModelException>(refused).Findings).Code);
+    }
+
     [Fact]
     public void Factors_step_by_an_equal_ratio_and_keep_their_ends()
     {

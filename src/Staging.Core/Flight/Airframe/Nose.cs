@@ -6,7 +6,7 @@ namespace Staging.Core.Flight;
 public sealed record Nose
 {
     /// <summary>Its outline.</summary>
-    public required NoseShape Shape { get; init; }
+    public required NoseShape Shape { get; init => field = Guard.Defined(value); }
 
     /// <summary>Length from the tip to the body tube [m], 1 mm to 10 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

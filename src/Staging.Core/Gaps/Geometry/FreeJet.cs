@@ -12,6 +12,12 @@ namespace Staging.Core.Gaps;
 internal static class FreeJet
 {
     /// <summary>
+    /// Density of the nominal products at 1500 K, droplets included, over that of standard air [-]: by it a jet is
+    /// judged where the gas of a run is not at hand.
+    /// </summary>
+    public const double Hot = 0.36;
+
+    /// <summary>
     /// Length of tube, in bores, whose whole wall is as large as an opening of area A [-]: A/(pi d^2).
     /// </summary>
     private static double FreeBores(double area, double bore) => area / (Math.PI * bore * bore);

@@ -12,13 +12,10 @@ namespace Staging.Core.Gaps;
 /// </remarks>
 internal static class ContactIgnition
 {
-    /// <summary>Flux that sustains burning, rho c r (Ts - T0) [W/m2].</summary>
-    /// <param name="heatPerVolume">Density times heat capacity of the grain [J/(m3 K)].</param>
-    /// <param name="rate">Burning rate [m/s].</param>
-    /// <param name="rise">Temperature of the burning surface above the cold grain [K].</param>
-    public static double Flux(double heatPerVolume, double rate, double rise) => heatPerVolume * rate * rise;
-
-    /// <summary>Time in which that flux gathers the heat of the layer ahead of a steady flame, alpha/r^2 [s].</summary>
+    /// <summary>
+    /// Time in which the flux that sustains burning gathers the heat of the layer ahead of a steady flame, alpha/r^2
+    /// [s].
+    /// </summary>
     /// <param name="diffusivity">Thermal diffusivity k/(rho c) of the grain [m2/s].</param>
     /// <param name="rate">Burning rate [m/s].</param>
     public static double Delay(double diffusivity, double rate) => diffusivity / (rate * rate);

@@ -23,7 +23,7 @@ internal sealed class OutcomeDiagnosis(
 
     private double DepthInBores => p.DeadEndDepth / p.Bore;
 
-    private bool CrossesAsJet => p.FreeLength > 0 && FreeJet.Share<Real>(p.FreeLength, p.JetCore, HotJet) < 1;
+    private bool CrossesAsJet => p.FreeLength > 0 && FreeJet.Share<Real>(p.FreeLength, p.JetCore, FreeJet.Hot) < 1;
 
     /// <summary>Some vent lies along more than a bore of the tube.</summary>
     private bool OpensEarly => p.Vents.Any(v => v.Spread > p.Bore);
@@ -186,7 +186,4 @@ internal sealed class OutcomeDiagnosis(
 
     private const string GuideAcross = "Run a guide tube across the opening, with small holes directly below the upper nozzle: the "
         + "stream crosses the opening as a free jet and mixes with air.";
-
-    /// <summary>Density of hot products over that of air [-], to judge whether a jet lost anything.</summary>
-    private const double HotJet = 0.36;
 }

@@ -26,16 +26,12 @@ internal sealed class GroundTestCodec : Codec<GroundTest>
         bool good = true;
         foreach (ModelFinding finding in value.Check().Where(f => f.Severity == FindingSeverity.Error))
         {
-            place.Reading.Report($"{place.WrittenAt}.{KeysOf(finding)}", $"{finding.Code}: {finding.Message}");
+            place.Reading.Report($"{place.WrittenAt}.{finding.KeyPath}", $"{finding.Code}: {finding.Message}");
             good = false;
         }
 
         return good;
     }
-
-    /// <summary>Where a finding is, in the keys of the text.</summary>
-    public static string KeysOf(ModelFinding finding) =>
-        string.Join('.', finding.Path.Split('.').Select(step => char.ToLowerInvariant(step[0]) + step[1..]));
 
     /// <inheritdoc/>
     public override JsonNode Write(GroundTest value, WriteContext context) => GroundTestCodecs.Record.Write(value, context);

@@ -19,13 +19,9 @@ internal sealed class PlanOrigin(string? file, IReadOnlyDictionary<string, strin
     public StagingPlan Of(StagingPlan plan) => read = plan with { Origin = this };
 
     /// <summary>What a check says of a plan, in the words of its text where it is the plan that was read.</summary>
-    public ModelFinding Told(StagingPlan plan, ModelFinding finding)
-    {
-        if (!ReferenceEquals(plan, read))
-            return finding;
-        string path = string.Join('.', finding.Path.Split('.').Select(step => char.ToLowerInvariant(step[0]) + step[1..]));
-        return finding.In(file, path, written.GetValueOrDefault("$." + path));
-    }
+    public ModelFinding Told(StagingPlan plan, ModelFinding finding) => ReferenceEquals(plan, read)
+        ? finding.In(file, finding.KeyPath, written.GetValueOrDefault("$." + finding.KeyPath))
+        : finding;
 
     /// <inheritdoc/>
     public override bool Equals([NotNullWhen(true)] object? obj) => obj is PlanOrigin;

@@ -18,7 +18,7 @@ internal sealed class ReadContext(Func<string, TextReader>? openFile, string? fi
     /// </summary>
     public int Reported { get; private set; }
 
-    /// <summary>How many different problems were found beyond those that are kept.</summary>
+    /// <summary>How many reports came beyond those kept; one met again counts again.</summary>
     public int NotKept { get; private set; }
 
     /// <summary>Opens a curve in a file by the name the plan gives; null where a plan may name no file.</summary>

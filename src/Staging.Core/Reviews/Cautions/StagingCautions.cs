@@ -15,7 +15,7 @@ internal static class StagingCautions
     private const double CustomaryVent = 28.3e-6; // m2, one hole of 6 mm
     private const double DeepDeadEnd = 1;        // bores below the nozzle plane; stirring reaches one to two
     private const double ThinMargin = 1e-3;      // s, a judgement: source and retention move the race by milliseconds
-    private const double ThinSurface = 50;       // K, a judgement: half the range of 723 to 823 K read from hot-bath data
+    private const double ThinSurface = (JudgedRanges.MaxIgnition - JudgedRanges.MinIgnition) / 2; // K, half of what is defended
 
     public static IEnumerable<Caution> For(StagingPlan plan, FlightRun flight, ImmutableArray<GapReview> gaps)
     {

@@ -15,7 +15,7 @@ public sealed class InputRanking
         Inputs = [.. cases.Inputs.Select(input => Of(input, with, ranks)).OrderByDescending(r => Math.Abs(r.Correlation))];
     }
 
-    /// <summary>Cases that came to a gap: others have no margin.</summary>
+    /// <summary>Cases that came to a gap and solved it: others have no margin.</summary>
     public int Cases { get; }
 
     /// <summary>The inputs, the strongest first.</summary>

@@ -25,7 +25,7 @@ public sealed class Odds
     /// <summary>All cases, with their inputs, outcomes and measures: margins [K] and apogee [m].</summary>
     public ReliabilityRun Run { get; }
 
-    /// <summary>In how many cases every stage lit. A case that was refused counts against it.</summary>
+    /// <summary>In how many cases every stage lit. A case that was refused or not solved counts against it.</summary>
     public Proportion EveryStageLights => Run.Probability(OddsStudy.EveryStage);
 
     /// <summary>Each stage above the lowest.</summary>
@@ -33,7 +33,7 @@ public sealed class Odds
 
     /// <summary>
     /// How far the grain surface got above its ignition temperature [K], in the gap where it got least far; below 0
-    /// where a stage stayed cold.
+    /// where a stage stayed cold, and none where a gap was not solved.
     /// </summary>
     public MeasureSummary Margin => Run.Measure(OddsStudy.Margin);
 
@@ -66,6 +66,9 @@ public sealed class Odds
     /// </summary>
     /// <returns>The text.</returns>
     public string ToJson() => OddsJson.Of(this);
+
+    /// <summary>Cases in which the gap of a stage was not solved.</summary>
+    internal long NotSolved => Stages.Sum(s => Run.Outcomes.GetValueOrDefault(OddsStudy.NotSolved(s.Stage)));
 
     private static StageOdds Of(Stage stage, StagingPlan plan, ReliabilityRun run, CaseColumns columns)
     {

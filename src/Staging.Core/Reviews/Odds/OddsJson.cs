@@ -9,13 +9,12 @@ namespace Staging.Core.Reviews;
 /// </summary>
 internal static class OddsJson
 {
-    private static readonly double[] Percents = [5, 25, 50, 75, 95];
-
     public static string Of(Odds odds) => JsonText.Of(w =>
     {
         w.WriteStartObject();
         w.WriteString("plan", odds.Plan.Name);
         w.WriteNumber("cases", odds.Run.Cases);
+        w.WriteNumber("casesNotSolved", odds.NotSolved);
         w.WriteNumber("seed", odds.Run.Seed);
         w.WriteStartObject("everyStageLights");
         WriteShare(w, odds.EveryStageLights);
@@ -65,7 +64,7 @@ internal static class OddsJson
         w.WriteStartObject(key);
         w.WriteNumber("cases", measure.Count);
         ReviewJson.Number(w, "mean", measure.Mean);
-        foreach (double percent in Percents)
+        foreach (double percent in OddsText.Percents)
             ReviewJson.Number(w, Invariant.Text($"p{percent}"), measure.Percentile(percent).Value);
         w.WriteEndObject();
     }

@@ -55,11 +55,14 @@ internal sealed class OddsStudy(StagingPlan plan)
         },
     };
 
-    /// <summary>The lowest stage that stays cold.</summary>
+    /// <summary>The outcome of a case in which the gap of a stage was not solved: it is neither lit nor cold.</summary>
+    public static string NotSolved(string stage) => $"{stage} not solved";
+
+    /// <summary>The lowest stage that stays cold, or whose gap was not solved.</summary>
     private string Outcome(FlightRun flight) =>
-        plan.Flight.Stages.Skip(1).FirstOrDefault(s => Staging(flight, s) is not { Lit: true }) is { } cold
-            ? $"{cold.Name} stays cold"
-            : EveryStage;
+        plan.Flight.Stages.Skip(1).FirstOrDefault(s => Staging(flight, s) is not { Lit: true }) is not { } cold ? EveryStage
+            : IsUnsolved(Staging(flight, cold)) ? NotSolved(cold.Name)
+            : $"{cold.Name} stays cold";
 
     private IEnumerable<Measure<FlightRun>> Measures()
     {
@@ -71,16 +74,19 @@ internal sealed class OddsStudy(StagingPlan plan)
                 yield return new Measure<FlightRun>(prefix + Margin, "K", f => Margin_K(Staging(f, stage)));
         }
 
-        yield return new Measure<FlightRun>(Margin, "K", f => f.Stagings.Min(Margin_K));
+        yield return new Measure<FlightRun>(Margin, "K", f => f.Stagings.Any(IsUnsolved) ? null : f.Stagings.Min(Margin_K));
         yield return new Measure<FlightRun>(Apogee, "m", f => f.Apogee?.Meters);
     }
 
     private static StagingReport? Staging(FlightRun flight, Stage stage) => flight.Stagings.FirstOrDefault(s => s.UpperStage == stage.Name);
 
+    private static bool IsUnsolved(StagingReport? staging) => staging?.Details is GapRun { Failure: not null };
+
     /// <summary>
-    /// How far the grain surface got above its ignition temperature [K]; null where the gap was not reached.
+    /// How far the grain surface got above its ignition temperature [K]; null where the gap was not reached, or not
+    /// solved.
     /// </summary>
-    private static double? Margin_K(StagingReport? staging) => staging?.Details is GapRun gap
+    private static double? Margin_K(StagingReport? staging) => staging?.Details is GapRun { Failure: null } gap
         ? gap.PeakGrainSurface.Kelvins - gap.Problem.Design.Grain.IgnitionTemperature.Kelvins
         : null;
 }

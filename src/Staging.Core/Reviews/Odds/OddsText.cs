@@ -7,7 +7,7 @@ internal static class OddsText
 {
     private const int Width = 100, Indent = 4;
 
-    private static readonly double[] Percents = [5, 25, 50, 75, 95];
+    public static readonly double[] Percents = [5, 25, 50, 75, 95];
 
     public static string Of(Odds odds)
     {
@@ -23,6 +23,8 @@ internal static class OddsText
 
         Percentiles(sheet, "margin [K], surface above ignition", odds.Margin);
         Percentiles(sheet, "apogee [m]", odds.Run.Measure(OddsStudy.Apogee));
+        if (odds.NotSolved > 0)
+            sheet.Line(Invariant.Text($"  not solved, and so neither lit nor cold: {odds.NotSolved} cases; they count against it"));
         foreach ((long number, string reason) in odds.Run.Refusals)
             sheet.Wrapped("  ", Invariant.Text($"case {number} was refused: {reason}"), Indent);
         if (!odds.NotVaried.IsEmpty)

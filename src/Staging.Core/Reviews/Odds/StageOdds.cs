@@ -11,13 +11,14 @@ public sealed class StageOdds
     public string Stage { get; }
 
     /// <summary>
-    /// In how many of all cases it lit; one whose turn never came, since a stage below stayed cold, did not.
+    /// In how many of all cases it lit; one whose turn never came, since a stage below stayed cold, did not, and one whose
+    /// gap was not solved counts against it.
     /// </summary>
     public Proportion Lights { get; }
 
     /// <summary>
-    /// How far the grain surface got above its ignition temperature [K], in the cases that came to its gap; null where
-    /// it is not lit through a gap of this library.
+    /// How far the grain surface got above its ignition temperature [K], in the cases that came to its gap and solved
+    /// it; null where it is not lit through a gap of this library.
     /// </summary>
     public MeasureSummary? Margin { get; }
 

@@ -81,7 +81,7 @@ internal static class ChangeTrials
         Length half = Shorter * design.Tube.Length;
         if (gap.Layout is not { } layout || area.SquareMeters <= 0 || half.Meters < MinLength || !design.Tube.Steps.IsEmpty)
             return null;
-        EquatableArray<Vent> nearer = [.. design.Vents.Take(1).Select(v => v with { Station = Shorter * v.Station })];
+        EquatableArray<Vent> nearer = [.. design.Vents.Select(v => v with { Station = Shorter * v.Station })];
         GapProblem shorter = problem.With(length: half, vents: nearer);
         return layout.Check(shorter.Design).IsEmpty && VentRange.Of(layout, shorter.Design).Holds(area.SquareMeters)
             ? shorter.WithVents(layout, area)

@@ -61,12 +61,12 @@ internal static class VerdictText
     }
 
     /// <summary>
-    /// An input's name in plain words: <c>source.freshFaceDelay</c> is "source fresh face delay"; those of the model
-    /// stand alone.
+    /// An input's name in plain words: <c>source.fresh-faces</c> is "source fresh faces"; those of the model stand
+    /// alone.
     /// </summary>
     private static string Name(string input)
     {
         string name = input.StartsWith(JudgedInputs.OfTheModel, StringComparison.Ordinal) ? input[JudgedInputs.OfTheModel.Length..] : input;
-        return string.Concat(name.Select(c => char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : c is '.' or '-' ? " " : $"{c}"));
+        return name.Replace('.', ' ').Replace('-', ' ');
     }
 }

@@ -22,11 +22,16 @@ public sealed class BracketCase
     /// <summary>Highest gap pressure above the outside.</summary>
     public Pressure PeakGaugePressure { get; }
 
-    /// <summary>When the joint opened; null when it held.</summary>
+    /// <summary>
+    /// When the joint opened; null when it held, or had not opened where a run that was not solved ended.
+    /// </summary>
     public Duration? JointOpens { get; }
 
+    /// <summary>Whether the run came to an answer.</summary>
+    internal bool IsSolved => Outcome is not GapOutcome.NotSolved;
+
     /// <summary>Ends and outcome on one line.</summary>
-    /// <returns>For example <c>never lit, slow, 0.6, 650 K: lit at 17.9 ms</c>.</returns>
+    /// <returns>For example <c>never lit, slow, 0.6, 650 K: Lit, 17.9 ms</c>.</returns>
     public override string ToString() =>
         Invariant.Text($"{string.Join(", ", Ends)}: {Outcome.GetType().Name}, {Outcome.Time.Milliseconds:F1} ms");
 }

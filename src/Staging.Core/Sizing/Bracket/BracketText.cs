@@ -14,13 +14,18 @@ internal static class BracketText
     /// <summary>The verdict in one sentence.</summary>
     public static string Verdict(GapBracket bracket)
     {
-        int lit = bracket.Cases.Count(c => c.Outcome.IsLitBeforeParting), all = bracket.Cases.Length;
-        return bracket.Lights switch
+        int lit = bracket.Solved.Count(c => c.Outcome.IsLitBeforeParting), all = bracket.Solved.Length, left = bracket.Cases.Length - all;
+        if (all == 0)
+            return Invariant.Text($"None of {left} corners of what is unknown was solved.");
+        string share = bracket.Lights switch
         {
-            BracketVerdict.Throughout => Invariant.Text($"Lights in all {all} corners of what is unknown."),
-            BracketVerdict.Nowhere => Invariant.Text($"Lights in none of {all} corners of what is unknown."),
-            _ => Invariant.Text($"Lights in {lit} of {all} corners of what is unknown; {bracket.Decides} decides most: {Ends(bracket)}."),
+            BracketVerdict.Throughout => Invariant.Text($"all {all}"),
+            BracketVerdict.Nowhere => Invariant.Text($"none of {all}"),
+            _ => Invariant.Text($"{lit} of {all}"),
         };
+        string decides = bracket.Decides is { } most ? $"; {most} decides most: {Ends(bracket, most)}" : "";
+        string unsolved = left > 0 ? Invariant.Text($"; {left} more {(left == 1 ? "was" : "were")} not solved") : "";
+        return $"Lights in {share} corners of what is unknown{decides}{unsolved}.";
     }
 
     /// <summary>Whether the joint holds.</summary>
@@ -28,17 +33,20 @@ internal static class BracketText
     {
         FrictionJoint joint = bracket.Problem.Design.Joint.Coupler;
         double area = joint.PressureArea.SquareMeters;
-        double min = area * bracket.Cases.Min(c => c.PeakGaugePressure.Pascals);
-        double max = area * bracket.Cases.Max(c => c.PeakGaugePressure.Pascals);
+        string tape = bracket.Problem.Design.Joint.Tape is { } round ? Invariant.Text($" and tape of {round.Strength.Newtons:F0} N") : "";
+        string held = Invariant.Text($"Joint of {joint.BreakawayForce.Newtons:F0} N{tape}");
+        if (bracket.Solved.IsEmpty)
+            return $"{held}: not known.";
+        double min = area * bracket.Solved.Min(c => c.PeakGaugePressure.Pascals);
+        double max = area * bracket.Solved.Max(c => c.PeakGaugePressure.Pascals);
         string when = bracket.JointHolds switch
         {
             BracketVerdict.Throughout => "it holds throughout",
             BracketVerdict.Nowhere => Invariant.Text($"it opens throughout, first at {First(bracket):F1} ms"),
-            _ => Invariant.Text($"it opens in {bracket.Cases.Count(c => c.JointOpens is not null)} of {bracket.Cases.Length} corners, "
+            _ => Invariant.Text($"it opens in {bracket.Solved.Count(c => c.JointOpens is not null)} of {bracket.Solved.Length} corners, "
                 + $"first at {First(bracket):F1} ms"),
         };
-        string tape = bracket.Problem.Design.Joint.Tape is { } round ? Invariant.Text($" and tape of {round.Strength.Newtons:F0} N") : "";
-        return Invariant.Text($"Joint of {joint.BreakawayForce.Newtons:F0} N{tape}: the gap pushes with {min:F0} to {max:F0} N; {when}.");
+        return Invariant.Text($"{held}: the gap pushes with {min:F0} to {max:F0} N; {when}.");
     }
 
     /// <summary>Whether fire arrives, and how.</summary>
@@ -48,9 +56,12 @@ internal static class BracketText
         string lit = times.Length > 0 ? Invariant.Text($" Where it lights, after {times.Min():F1} to {times.Max():F1} ms.") : "";
         if (bracket.Arrival is not { } arrival)
             return lit.TrimStart();
-        string alone = bracket.GasAlone!.IsLitBeforeParting
-            ? "gas alone would light it too"
-            : "gas alone does not light it";
+        string alone = bracket.GasAlone switch
+        {
+            GapOutcome.NotSolved => "gas alone was not solved",
+            { IsLitBeforeParting: true } => "gas alone would light it too",
+            _ => "gas alone does not light it",
+        };
         return Invariant.Text(
             $"Burning pieces come after {arrival.Fast.Milliseconds:F1} to {arrival.Slow.Milliseconds:F1} ms; {alone}.{lit} "
             + $"A piece lodged in the throat would light it {bracket.ContactDelay!.Value.Milliseconds:F1} ms after it came, at best. "
@@ -69,18 +80,18 @@ internal static class BracketText
             : "no area keeps a joint closed that bears no pressure";
 
     private static string Least(Area? area) =>
-        area is { } least ? Invariant.Text($"{least.SquareMillimeters:F0} mm2 or more light") : "none lights";
+        area is { } least ? Invariant.Text($"{least.SquareMillimeters:F0} mm2 or more light") : "none was seen to light";
 
-    private static double First(GapBracket bracket) => bracket.Cases.Min(c => c.JointOpens?.Milliseconds ?? double.PositiveInfinity);
+    private static double First(GapBracket bracket) => bracket.Solved.Min(c => c.JointOpens?.Milliseconds ?? double.PositiveInfinity);
 
-    /// <summary>How many corners light at either end of what decides.</summary>
-    private static string Ends(GapBracket bracket)
+    /// <summary>How many corners light at either end of an unknown.</summary>
+    private static string Ends(GapBracket bracket, string unknown)
     {
-        int i = bracket.Unknowns.IndexOf(bracket.Decides!), half = bracket.Cases.Length / 2;
+        int i = bracket.Unknowns.IndexOf(unknown);
         string At(int end)
         {
-            BracketCase[] cases = [.. bracket.Cases.Where((_, k) => (k >> i & 1) == end)];
-            return Invariant.Text($"{cases.Count(c => c.Outcome.IsLitBeforeParting)} of {half} with {cases[0].Ends[i]}");
+            BracketCase[] cases = [.. bracket.Cases.Where((c, k) => c.IsSolved && (k >> i & 1) == end)];
+            return Invariant.Text($"{cases.Count(c => c.Outcome.IsLitBeforeParting)} of {cases.Length} with {cases[0].Ends[i]}");
         }
 
         return $"{At(0)}, {At(1)}";

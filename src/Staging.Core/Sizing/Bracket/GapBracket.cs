@@ -9,17 +9,19 @@ namespace Staging.Core.Sizing;
 /// vent area. Made by <see cref="VentSizing.Bracket"/>.
 /// </summary>
 /// <remarks>
-/// Every unknown stands at one of its ends in turn, in all combinations. Odds over the same unknowns, with their
-/// distributions, are a study's. What lights in all corners may still fail: local codes, the range safety officer and
-/// licensed practice decide; plan for a stage that does not light.
+/// Every unknown stands at one of its ends in turn, in all combinations. A corner that was not solved is neither lit
+/// nor unlit, and its joint neither holds nor opens: the verdicts are over the others, and the text tells how many are
+/// left out. Odds over the same unknowns, with their distributions, are a study's. What lights in all corners may still
+/// fail: local codes, the range safety officer and licensed practice decide; plan for a stage that does not light.
 /// </remarks>
 public sealed class GapBracket
 {
     internal GapBracket(GapProblem problem, ImmutableArray<string> unknowns, ImmutableArray<BracketCase> cases)
     {
         (Problem, Unknowns, Cases) = (problem, unknowns, cases);
-        Lights = Over(cases.Count(c => c.Outcome.IsLitBeforeParting));
-        JointHolds = Over(cases.Count(c => c.JointOpens is null));
+        Solved = [.. cases.Where(c => c.IsSolved)];
+        Lights = Over(Solved.Count(c => c.Outcome.IsLitBeforeParting));
+        JointHolds = Over(Solved.Count(c => c.JointOpens is null));
     }
 
     /// <summary>The gap.</summary>
@@ -44,12 +46,14 @@ public sealed class GapBracket
     public GapOutcome? GasAlone { get; internal init; }
 
     /// <summary>
-    /// Least vent area that lights where fresh faces are never lit; null where none does, or there are no pieces.
+    /// Least vent area that was seen to light where fresh faces are never lit; null where none was, or there are no
+    /// pieces.
     /// </summary>
     public Area? OldFacesVent { get; internal init; }
 
     /// <summary>
-    /// Least vent area that lights where fresh faces are lit at once; null where none does, or there are no pieces.
+    /// Least vent area that was seen to light where fresh faces are lit at once; null where none was, or there are no
+    /// pieces.
     /// </summary>
     public Area? AllFacesVent { get; internal init; }
 
@@ -72,7 +76,7 @@ public sealed class GapBracket
     public Duration? ContactDelay { get; internal init; }
 
     /// <summary>Name of the unknown on which the outcome hangs most; null where it hangs on none.</summary>
-    public string? Decides => Lights == BracketVerdict.InPart ? Unknowns.MaxBy(Turns) : null;
+    public string? Decides => Unknowns.MaxBy(Turns) is { } most && Turns(most) > 0 ? most : null;
 
     /// <summary>The verdict in one sentence.</summary>
     public string Verdict => BracketText.Verdict(this);
@@ -83,11 +87,14 @@ public sealed class GapBracket
     /// <summary>What droplets might do, in words.</summary>
     internal string Droplets { get; init; } = "";
 
-    /// <summary>How many pairs of corners that differ in one unknown alone differ in the outcome.</summary>
+    /// <summary>The corners that were solved.</summary>
+    internal ImmutableArray<BracketCase> Solved { get; }
+
+    /// <summary>How many pairs of solved corners that differ in one unknown alone differ in the outcome.</summary>
     internal int Turns(string unknown)
     {
         int i = Unknowns.IndexOf(unknown), stride = 1 << i;
-        return Enumerable.Range(0, Cases.Length).Count(k => (k & stride) == 0
+        return Enumerable.Range(0, Cases.Length).Count(k => (k & stride) == 0 && Cases[k].IsSolved && Cases[k | stride].IsSolved
             && Cases[k].Outcome.IsLitBeforeParting != Cases[k | stride].Outcome.IsLitBeforeParting);
     }
 
@@ -96,5 +103,5 @@ public sealed class GapBracket
     public override string ToString() => BracketText.Of(this);
 
     private BracketVerdict Over(int holding) =>
-        holding == 0 ? BracketVerdict.Nowhere : holding == Cases.Length ? BracketVerdict.Throughout : BracketVerdict.InPart;
+        holding == 0 ? BracketVerdict.Nowhere : holding == Solved.Length ? BracketVerdict.Throughout : BracketVerdict.InPart;
 }

@@ -18,28 +18,26 @@ internal static class LowerEdge
     private const int Halvings = 3;
 
     /// <summary>
-    /// The edge; null where no area within reach of the guess lights, or none can be drilled. Without a guess it
-    /// begins at the largest.
+    /// The edge; null where no area within reach of the guess was seen to light, or none can be drilled. Without a
+    /// guess it begins at the largest. A run that was not solved is none that was seen to light, so that it may bound
+    /// what does: nothing more is claimed of the areas below the edge.
     /// </summary>
     public static Area? Of(GapProblem problem, VentLayout layout, Area? guess, Func<GapProblem, GapRun> solve)
     {
         if (layout.Check(problem.Design).Length > 0)
             return null;
         VentRange range = VentRange.Of(layout, problem.Design);
-        double lit = double.NaN, dark = double.NaN, largest = range.Largest.Area;
-        double area = Math.Clamp(guess?.SquareMeters ?? largest, range.Smallest.Area, largest);
+        double smallest = range.Smallest.Area, largest = range.Largest.Area;
+        double area = Math.Clamp(guess?.SquareMeters ?? largest, smallest, largest);
         bool down = Lights(area);
         for (int i = 0; i < Reach; i++)
         {
-            (lit, dark) = down ? (area, dark) : (lit, area);
-            area = down ? area / Stride : area * Stride;
-            if (!range.Holds(area))
-                return down ? Area.FromSquareMeters(lit) : null;
+            double last = area;
+            area = Math.Clamp(down ? area / Stride : area * Stride, smallest, largest);
+            if (area == last)
+                break;
             if (Lights(area) != down)
-            {
-                (lit, dark) = down ? (lit, area) : (area, dark);
-                return Area.FromSquareMeters(Halved(lit, dark));
-            }
+                return Area.FromSquareMeters(down ? Halved(last, area) : Halved(area, last));
         }
 
         return down ? Area.FromSquareMeters(area) : null;

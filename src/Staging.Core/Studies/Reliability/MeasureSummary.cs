@@ -58,12 +58,14 @@ public sealed class MeasureSummary
         return new Percentile(percent, low / 2 + high / 2, new Interval(from, to, confidence), below >= 1 && above <= n);
     }
 
-    /// <summary>Count, mean, scatter and the middle ninety per cent, on one line.</summary>
+    /// <summary>
+    /// Count, mean, scatter from two cases on, and the middle ninety per cent, on one line.
+    /// </summary>
     /// <returns>For example <c>lit time [ms]: 812 cases, mean 12.1, s 0.8, 5 % 10.9, 95 % 13.4</c>.</returns>
     public override string ToString() => tally.Count == 0
         ? $"{Name}: no case"
-        : Invariant.Text($"{Name}: {Count} cases, mean {Mean:G4}, s {StandardDeviation ?? 0:G3}, 5 % {Percentile(5).Value:G4}, 95 % "
-            + $"{Percentile(95).Value:G4}");
+        : Invariant.Text($"{Name}: {Count} cases, mean {Mean:G4}{(StandardDeviation is { } s ? Invariant.Text($", s {s:G3}") : "")}, "
+            + $"5 % {Percentile(5).Value:G4}, 95 % {Percentile(95).Value:G4}");
 
     /// <summary>
     /// The least rank at or below which the share p of n cases lies. A product that round-off lifts above a whole

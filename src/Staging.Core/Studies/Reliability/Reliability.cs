@@ -112,7 +112,8 @@ internal static class Reliability
         double?[] measures = new double?[asked.Length];
         for (int m = 0; m < asked.Length; m++)
             measures[m] = Finite(asked[m], asked[m].Of(result), index);
-        return new CaseRow(index, values, study.Outcome(result), measures, null);
+        string outcome = study.Outcome(result) ?? throw new InvalidOperationException($"Case {index} has no outcome.");
+        return new CaseRow(index, values, outcome, measures, null);
     }
 
     private static double? Finite<TResult>(Measure<TResult> measure, double? value, long index) =>

@@ -94,6 +94,7 @@ public sealed class ReliabilityRun
     /// </summary>
     /// <param name="outcome">The outcome; one that never came has no hits.</param>
     /// <returns>The proportion, which makes intervals.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The run is a part without cases.</exception>
     public Proportion Probability(string outcome) => new(Outcomes.GetValueOrDefault(outcome), Cases);
 
     /// <summary>A measure by its name.</summary>

@@ -34,7 +34,8 @@ public sealed record ReliabilityStudy<T, TResult>
     public ulong Seed { get; init; }
 
     /// <summary>How the cases are sampled; independent by default.</summary>
-    public DesignKind Design { get; init; }
+    /// <exception cref="ArgumentOutOfRangeException">None of the designs.</exception>
+    public DesignKind Design { get; init => field = Guard.Defined(value); }
 
     /// <summary>When to stop early; null to run all cases. Only for independent cases, and not for a part.</summary>
     public StopRule? Stop { get; init; }
@@ -69,6 +70,7 @@ public sealed record ReliabilityStudy<T, TResult>
     /// more cases are to be kept than one machine keeps.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     /// <exception cref="ArithmeticException">A measure is not a finite number.</exception>
+    /// <exception cref="InvalidOperationException">A case has no outcome.</exception>
     /// <remarks>
     /// An <see cref="ArgumentException"/> of the model is a refused case, which is counted. Any other exception ends
     /// the study: the first in order of the cases is thrown.

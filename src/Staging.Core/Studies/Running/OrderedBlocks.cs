@@ -48,6 +48,10 @@ internal static class OrderedBlocks
         {
             TakeInOrder(first, done, room, take);
         }
+        catch (OperationCanceledException e) when (cancel.IsCancellationRequested)
+        {
+            throw new OperationCanceledException(e.Message, e, cancel);
+        }
         finally
         {
             stop.Cancel();

@@ -14,6 +14,7 @@ public static class Sweep
     /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the sweep.</param>
     /// <returns>Values and results, in order.</returns>
+    /// <exception cref="InvalidModelException">The options ask for a part.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SweepLine<TResult> Along<TResult>(
         Axis axis, Func<double, CancellationToken, TResult> run, StudyOptions? options = null, IProgress<StudyProgress>? progress = null,
@@ -35,6 +36,7 @@ public static class Sweep
     /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the sweep.</param>
     /// <returns>The map.</returns>
+    /// <exception cref="InvalidModelException">The options ask for a part.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static SweepMap<TResult> Over<TResult>(
         Axis across, Axis up, Func<double, double, CancellationToken, TResult> run, StudyOptions? options = null,
@@ -107,6 +109,7 @@ public static class Sweep
     /// <param name="cancellationToken">Stops the search.</param>
     /// <returns>The windows found, or that there is none.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The edge width is not above 0.</exception>
+    /// <exception cref="InvalidModelException">The options ask for a part.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public static WindowResult Windows(
         Axis axis, double width, Func<double, CancellationToken, bool> holds, StudyOptions? options = null,
