@@ -11,8 +11,8 @@ public sealed class StageOdds
     public string Stage { get; }
 
     /// <summary>
-    /// In how many of all cases it lit; one whose turn never came, since a stage below stayed cold, did not, and one whose
-    /// gap was not solved counts against it.
+    /// In how many of all cases it lit; one whose turn never came, since a stage below stayed cold, did not, and one
+    /// whose gap was not solved counts against it.
     /// </summary>
     public Proportion Lights { get; }
 
