@@ -36,6 +36,8 @@ internal static class GapChecks
             Add(findings, FindingSeverity.Note, "GAP007", "Grain.IgnitionTemperature",
                 $"{ignition:F0} K lies outside {JudgedRanges.MinIgnition} to {JudgedRanges.MaxIgnition} K, the range of one-step kinetics "
                 + $"fitted to hot-bath data for heating within milliseconds.");
+        if (findings.All(f => f.Severity != FindingSeverity.Error))
+            RecoilChecks.Add(findings, problem);
         return findings.ToImmutable();
     }
 

@@ -25,6 +25,7 @@ public sealed class BurnThroughEstimate
         (SlowSpeed, FastSpeed) = (Speed.FromMetersPerSecond(slow), Speed.FromMetersPerSecond(fast));
         PieceSpeed = motor.PieceSpeed ?? Speed.FromMetersPerSecond(slow * Math.Pow(fast / slow, motor.SpeedShare));
         OpeningTime = Duration.FromSeconds(Rupture.Radius / slow);
+        RecoilForce = Force.FromNewtons(over * OldFaces);
         Ring = Rupture.IsWhole ? null : new GrowingHole(radius, burnt, burnt + Rupture.Axis, Rupture.Radius);
     }
 
@@ -73,6 +74,15 @@ public sealed class BurnThroughEstimate
 
     /// <summary>The speed that the motor's data ask for.</summary>
     public Speed PieceSpeed { get; }
+
+    /// <summary>
+    /// Momentum that the pieces take with them at that speed; the booster gets as much the other way. None of the
+    /// models has it.
+    /// </summary>
+    public Impulse PieceMomentum => Impulse.FromNewtonSeconds(PieceMass.Kilograms * PieceSpeed.MetersPerSecond);
+
+    /// <summary>Force with which the chamber pushes the booster back while the pieces fly out of it.</summary>
+    public Force RecoilForce { get; }
 
     internal GapSource.EndBurner Motor { get; }
 

@@ -20,6 +20,10 @@ public abstract partial record GapSource
     /// </summary>
     internal abstract double KnownDuration { get; }
 
+    /// <summary>The motors known by their grain, whose webs break into pieces.</summary>
+    internal IEnumerable<EndBurner> EndBurners => Match<IEnumerable<EndBurner>>(
+        _ => [], _ => [], cluster => cluster.Motors.OfType<EndBurner>(), motor => [motor]);
+
     /// <summary>Treats every case.</summary>
     /// <typeparam name="T">Type of the answer.</typeparam>
     /// <param name="booster">For one motor.</param>

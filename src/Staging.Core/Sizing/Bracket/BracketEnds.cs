@@ -18,7 +18,7 @@ internal static class BracketEnds
             Between("particle efficiency", "", JudgedRanges.MinParticleEfficiency, JudgedRanges.MaxParticleEfficiency, Efficiency),
             Between("ignition temperature", " K", JudgedRanges.MinIgnition, JudgedRanges.MaxIgnition, Ignition),
         ];
-        return HasPieces(problem.Design.Source)
+        return problem.Design.Source.EndBurners.Any()
             ?
             [
                 new("fresh faces of the pieces", "never lit", "lit at once", p => FreshFaces(p, Never), p => FreshFaces(p, 0)),
@@ -37,14 +37,6 @@ internal static class BracketEnds
 
     /// <summary>The gap with pieces that stay at the booster: gas alone.</summary>
     public static GapProblem GasAlone(GapProblem problem) => WithPieces(problem, m => m with { PieceSpeed = UnitsNet.Speed.Zero });
-
-    /// <summary>Whether a source throws pieces.</summary>
-    public static bool HasPieces(GapSource source) => source.Match(
-        _ => false, _ => false, cluster => cluster.Motors.Any(m => m is GapSource.EndBurner), _ => true);
-
-    /// <summary>The motors of a source that throw pieces.</summary>
-    public static IEnumerable<GapSource.EndBurner> Motors(GapSource source) => source.Match<IEnumerable<GapSource.EndBurner>>(
-        _ => [], _ => [], cluster => cluster.Motors.OfType<GapSource.EndBurner>(), motor => [motor]);
 
     private static GapProblem Speed(GapProblem problem, double share) =>
         WithPieces(problem, m => m with { SpeedShare = share, PieceSpeed = null });

@@ -33,7 +33,7 @@ public static partial class VentSizing
         ImmutableArray<BracketCase> corners =
             [.. Enumerable.Range(0, 1 << unknowns.Length).Select(k => Corner(problem, unknowns, k, Solve))];
         ImmutableArray<string> names = [.. unknowns.Select(u => u.Name)];
-        return BracketEnds.HasPieces(problem.Design.Source)
+        return problem.Design.Source.EndBurners.Any()
             ? OfPieces(problem, layout, Solve, names, corners)
             : new GapBracket(problem, names, corners);
     }
@@ -50,12 +50,12 @@ public static partial class VentSizing
     private static GapBracket OfPieces(GapProblem problem, VentLayout layout, Func<GapProblem, GapRun> solve,
         ImmutableArray<string> unknowns, ImmutableArray<BracketCase> corners)
     {
-        GapSource.EndBurner motor = BracketEnds.Motors(problem.Design.Source).First();
+        GapSource.EndBurner motor = problem.Design.Source.EndBurners.First();
         BurnThroughEstimate estimate = new(motor, problem.Surroundings.Pressure.Pascals);
         UpperGrain grain = problem.Design.Grain;
         double length = problem.Design.Tube.Length.Meters, old = 0, all = 0, throats = 0;
         double borne = PressureBorne(problem);
-        foreach (GapSource.EndBurner each in BracketEnds.Motors(problem.Design.Source))
+        foreach (GapSource.EndBurner each in problem.Design.Source.EndBurners)
         {
             BurnThroughEstimate broken = new(each, problem.Surroundings.Pressure.Pascals);
             double made = each.Density.KilogramsPerCubicMeter * each.Rate.At(Pressure.FromPascals(borne)).MetersPerSecond;
