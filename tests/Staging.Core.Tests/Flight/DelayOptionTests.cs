@@ -53,4 +53,15 @@ public class DelayOptionTests
     public void A_stage_that_never_lights_has_no_delay() => Assert.Empty(
         TwoStages(Gap(_ => GapIgnitionResult.NotLit(null, "cold")))
             .ChooseDelay([Seconds(3)], cancellationToken: TestContext.Current.CancellationToken));
+
+    /// <summary>Pushed too weakly to hold it up, a stage is past its apogee before its motor burns out: no delay from there on can meet it.</summary>
+    [Fact]
+    public void A_stage_past_apogee_at_burnout_has_no_delay()
+    {
+        Stage top = Sustainer(Contact()) with { Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(4) }, ThrustHistory.FromColumns([0, 0.1, 29, 30], [0, 0.1, 0.1, 0])) };
+        FlightPlan plan = Plan(Booster(), top);
+        FlightRun run = plan.Flown();
+        Assert.True(run.Main.ApogeeTime < run.Main.The(FlightEventKind.Ignition, "sustainer").Time + Seconds(30));
+        Assert.Empty(plan.ChooseDelay([Seconds(0), Seconds(3)], cancellationToken: TestContext.Current.CancellationToken));
+    }
 }

@@ -1,4 +1,5 @@
 using Staging.Core.Flight;
+using UnitsNet;
 
 namespace Staging.Core.Tests.Flight;
 
@@ -34,5 +35,19 @@ public class DragCurveTests
     {
         var constant = new DragCurve(1, [0, 1, 2], [0.5, 0.5, 0.5]);
         Assert.Equal(DragSegment.Fixed(0.25), constant[0]);
+    }
+
+    [Theory]
+    [InlineData(new[] { 0.0, 1, 2 }, new[] { 0.5, 0.6 })]
+    [InlineData(new[] { 0.0, 1 }, new[] { 0.5, 0.6, 0.7 })]
+    [InlineData(new[] { 0.0 }, new[] { 0.5 })]
+    [InlineData(new double[0], new double[0])]
+    [InlineData(new[] { 0.0, 1, 1 }, new[] { 0.5, 0.6, 0.7 })]
+    [InlineData(new[] { -0.1, 1 }, new[] { 0.5, 0.6 })]
+    [InlineData(new[] { 0.0, 1 }, new[] { 0.5, -0.6 })]
+    public void Columns_that_make_no_table_are_refused(double[] mach, double[] coefficient)
+    {
+        var refusal = Assert.Throws<ArgumentException>(() => DragTable.FromColumns(Area.FromSquareMeters(1e-3), mach, coefficient));
+        Assert.Contains(refusal.ParamName, (IEnumerable<string>)[nameof(mach), nameof(coefficient)]);
     }
 }

@@ -72,6 +72,21 @@ public class DragPartsTests
         Assert.Equal(share * 0.029 / Math.Sqrt(ahead) * (0.12 + 0.13 * M * M) / 0.12, drag.Base, 1e-12);
     }
 
+    /// <summary>Above Mach 1.2 a round fin twice as thick has four times the wave of the thin-wing formula, 4 (t/c)^2/sqrt(M^2 - 1), and twice everything else.</summary>
+    [Theory]
+    [InlineData(1.21)]
+    [InlineData(1.3)]
+    [InlineData(1.4)]
+    [InlineData(2)]
+    public void The_wave_of_a_fin_is_that_of_a_thin_wedge(double M)
+    {
+        FinGroup fin = TestAirframes.Upper.Fins[0];
+        double t = fin.Thickness.Meters, chord = 0.0375, area = fin.Count * fin.PlanformArea.SquareMeters;
+        double once = 4 * (t / chord) * (t / chord) / Math.Sqrt(M * M - 1);
+        double beyond = FinDrag.Pressure(fin with { Thickness = 2 * fin.Thickness }, M) - 2 * FinDrag.Pressure(fin, M);
+        Assert.Equal(2 * once, beyond / area, 1e-12);
+    }
+
     private static Airframe Bare(NoseShape shape, double length, BodyPart part) => new() { Nose = Nose(shape, length, D), Body = [part], Fins = [] };
 
     private static Nose Nose(NoseShape shape, double length, double diameter) =>

@@ -48,6 +48,17 @@ public class ElectronicStagingTests
         Assert.True(TestPlans.Of(TwoStages(Timer(timer, from: TimerStart.LiftOff))).Review(cases: 0).EveryStageLights);
     }
 
+    /// <summary>Parted by its own charge after the burnout below: at that time where the stage stays cold and parts, never where both stay joined.</summary>
+    [Fact]
+    public void A_charge_that_parts_after_burnout_belongs_to_the_case_that_parts()
+    {
+        FlightRun run = TwoStages(Timer(0.5, separation: Seconds(0.2))).Flown();
+        BodyFlight joined = Assert.Single(run.FailureCases.Single(f => f.Kind == FailureKind.UnlitAndJoined).Bodies);
+        Assert.Null(joined.Find(FlightEventKind.Separation));
+        Assert.All([run.Main, run.FailureCases.Single(f => f.Kind == FailureKind.UnlitAndParted).Bodies[0]],
+            b => Assert.Equal(0.85 + 0.2, b.The(FlightEventKind.Separation).Time.Seconds, 12));
+    }
+
     [Fact]
     public void A_refusal_before_the_burnout_below_is_reported_with_its_reason()
     {

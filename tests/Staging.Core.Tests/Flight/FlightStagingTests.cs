@@ -262,4 +262,21 @@ public class FlightStagingTests
         double settled = Math.Sqrt(2 * booster.BurntMass.Kilograms * 9.8 / (1.2 * 0.008));
         Assert.Equal(settled, piece.Landing().Speed.MetersPerSecond, 0.02 * settled);
     }
+
+    /// <summary>Parted on a long guide while it still moves, the burnt booster goes on as a thrown body: as high as its speed carries it, less a little drag.</summary>
+    [Fact]
+    public void A_booster_dropped_on_the_guide_goes_on_by_its_speed()
+    {
+        Stage booster = Booster() with
+        {
+            Motor = Motor(new MotorForwardEnd.BurnsThrough(), ThrustHistory.FromColumns([0, 0.05, 0.1], [0, 20, 0])),
+            Recovery = Recovery.Ballistic,
+        };
+        FlightPlan plan = Plan(booster, Sustainer(Contact())) with { Guide = LaunchGuide.Vertical(Length.FromMeters(5)) };
+        BodyFlight dropped = plan.Flown().Bodies[1];
+        FlightState parted = dropped.The(FlightEventKind.Separation).After;
+        Assert.InRange(parted.Height.Meters, 0.1, 4);
+        double v = parted.Velocity.MetersPerSecond;
+        Assert.InRange((dropped.Apogee!.Value - parted.Height).Meters / (v * v / (2 * 9.8)), 0.9, 1);
+    }
 }

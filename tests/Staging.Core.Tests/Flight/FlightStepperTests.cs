@@ -77,6 +77,26 @@ public class FlightStepperTests
         Assert.Equal(5, pair.Height, 6);
     }
 
+    /// <summary>Contract 2: where a function is exactly zero at the end of a step, the step after it tells whether it crossed.</summary>
+    [Fact]
+    public void A_root_on_the_end_of_a_step_is_not_lost()
+    {
+        var site = new SiteColumn(new Still(), 0, G, double.PositiveInfinity);
+        var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1, Thrust0 = 30 }, Line = DragSegment.Fixed(0.01), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        var free = new TrajectorySystem(site, piece, PhaseEvents.Guide) { GuideHeight = 1e6 };
+        var stepper = new FlightStepper(Options(1e-8, 0.25), Scale, Scale) { Velocity = 1 };
+        var log = new BodyRecorder(keepTrack: true);
+        stepper.Run(ref free, 9, log, TestContext.Current.CancellationToken);
+        double[] end = new double[2];
+        log.Track!.InStep(5, log.Track.StartOf(5), end);
+
+        Pair pair = new(Options(1e-8, 0.25));
+        pair.Put(0, 0, 1);
+        pair.Run(new TrajectorySystem(site, piece, PhaseEvents.Guide) { GuideHeight = end[0] }, 9);
+        Assert.Equal([0], pair.FiredIndices);
+        Assert.Equal(log.Track.StartOf(5), pair.Time);
+    }
+
     /// <summary>Contract 5 and 6: a corner of the drag table a microsecond above the ground; both fire, in the order of their indices, and nothing after them.</summary>
     [Fact]
     public void Events_at_one_time_all_fire_in_order()
@@ -114,6 +134,19 @@ public class FlightStepperTests
         var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1 }, Line = DragSegment.Fixed(0.05), Rise = 1, GravityShare = 1, ThrustSign = 1 };
         pair.Run(new TrajectorySystem(site, piece, PhaseEvents.Falling), 100);
         Assert.NotNull(pair.Failure);
+    }
+
+    /// <summary>Air that is not a number from a height on: every step across ends there, and the reason is told.</summary>
+    [Fact]
+    public void Both_are_stuck_alike_where_the_air_ends()
+    {
+        var site = new SiteColumn(new Still { Known_m = 20 }, 0, G, double.PositiveInfinity);
+        Pair pair = new(Options(1e-8));
+        pair.Put(0, 0, 30);
+        var piece = new FlightSegment { Push = new Propulsion { Mass0 = 1 }, Line = DragSegment.Fixed(0.001), Rise = 1, GravityShare = 1, ThrustSign = 1 };
+        pair.Run(new TrajectorySystem(site, piece, PhaseEvents.Rising), 9);
+        Assert.Equal(SolverFailureKind.NonFiniteState, pair.Failure!.Kind);
+        Assert.Equal(20, pair.Height, 1e-9);
     }
 
     /// <summary>What decides whether a step is scanned at all: no point of the dense output may lie farther off than the reach says.</summary>
@@ -227,6 +260,8 @@ public class FlightStepperTests
 
         public double Ceiling_m { get; init; } = 1e5;
 
-        public AirSample At(double geometricAltitude_m) => new(101_325, 288, Density, 340);
+        public double Known_m { get; init; } = double.PositiveInfinity;
+
+        public AirSample At(double geometricAltitude_m) => new(101_325, 288, geometricAltitude_m <= Known_m ? Density : double.NaN, 340);
     }
 }

@@ -29,6 +29,19 @@ public class FlightTimelineTests
         Assert.Equal(0.85 + 0.02 + 0.85 + 4, Run.Main.The(FlightEventKind.Ejection).Time.Seconds);
     }
 
+    /// <summary>Thrust that ends in a jump: the stack is fastest at the last moment of the push, and is seen before the jump.</summary>
+    [Fact]
+    public void The_greatest_speed_is_reached_under_thrust()
+    {
+        Stage stage = Sustainer(new StageIgnition.AtLaunch()) with
+        {
+            Motor = Motor(new MotorForwardEnd.Ejects { Delay = Seconds(4) }, ThrustHistory.FromColumns([0, 0.5], [10, 10])),
+        };
+        FlightEvent fastest = Plan(stage).Flown().Main.The(FlightEventKind.MaximumSpeed);
+        Assert.Equal(0.5, fastest.Time.Seconds);
+        Assert.Equal(10, fastest.Before.Thrust.Newtons, 9);
+    }
+
     [Fact]
     public void Both_sides_of_a_jump_are_kept()
     {

@@ -120,6 +120,13 @@ public class StabilityTests
         Assert.Equal(["FLT030", "FLT031"], step.Check().Select(f => f.Code));
     }
 
+    [Fact]
+    public void A_body_wider_than_the_nose_before_it_is_found()
+    {
+        Airframe step = TestAirframes.Upper with { Nose = TestAirframes.Upper.Nose with { Diameter = Mm(20) } };
+        Assert.Equal(["Body[0].ForeDiameter"], step.Check().Where(f => f.Code == "FLT030").Select(f => f.Path));
+    }
+
     [Theory]
     [InlineData(24.9, true)]
     [InlineData(30, false)]

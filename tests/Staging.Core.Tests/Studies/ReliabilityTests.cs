@@ -44,6 +44,18 @@ public class ReliabilityTests
         Assert.Equal(Text(study.Run()), Text(ReliabilityRun.Merge(even, odd)));
     }
 
+    /// <summary>Of a measure that no case has nothing is known, and of one case no scatter.</summary>
+    [Fact]
+    public void A_measure_that_no_case_has_is_told_as_that()
+    {
+        ReliabilityStudy<Oscillator, double> study = Oscillator.Study(1) with { Measures = [new Measure<double>("none", "s", _ => null), new Measure<double>("one", "s", _ => 3)] };
+        MeasureSummary none = study.Run().Measures[0], one = study.Run().Measures[1];
+        Assert.Equal((0, null, null, null, null), (none.Count, none.Mean, none.StandardDeviation, none.Min, none.Max));
+        Assert.EndsWith(": no case", none.ToString(), StringComparison.Ordinal);
+        Assert.Throws<InvalidOperationException>(() => none.Percentile(50));
+        Assert.Equal((1, 3.0, null, 3.0, 3.0), (one.Count, one.Mean, one.StandardDeviation, one.Min, one.Max));
+    }
+
     [Fact]
     public void Kept_cases_are_in_order_after_a_merge_in_steps()
     {

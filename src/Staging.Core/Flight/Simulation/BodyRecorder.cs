@@ -66,10 +66,13 @@ internal sealed class BodyRecorder(bool keepTrack)
             Segments.Add(next);
     }
 
-    /// <summary>An integrated step, of which the first <paramref name="length"/> [s] count.</summary>
+    /// <summary>
+    /// An integrated step, of which the first <paramref name="length"/> [s] count; none, where an event fell on its
+    /// start.
+    /// </summary>
     public void Take(ref FlightStep step, ref TrajectorySystem system, double length)
     {
-        if (Track is not null)
+        if (Track is not null && length > 0)
         {
             Span<double> initial = stackalloc double[2], coefficients = stackalloc double[2 * Tsitouras54.DenseDegree];
             step.CopyDense(initial, coefficients);

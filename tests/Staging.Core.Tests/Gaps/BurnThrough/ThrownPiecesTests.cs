@@ -60,6 +60,19 @@ public class ThrownPiecesTests
             Assert.Equal(250 / 40.0, Grains.Of(Grains.Whole.At(40)).Solve(model).TimeOf(GapEventKind.PiecesAtNozzle)!.Value.Milliseconds, 1e-6);
     }
 
+    /// <summary>What lights the grain is told by what came first: burning pieces that are there already, or the gas that outran them.</summary>
+    [Theory]
+    [InlineData(120, IgnitionPath.Pieces)]
+    [InlineData(4, IgnitionPath.Gas)]
+    public void Pieces_have_lit_it_only_where_they_came_before(double speed, IgnitionPath path)
+    {
+        GapSource.EndBurner motor = StartingGaps.Booster with { PieceSpeed = Speed.FromMetersPerSecond(speed), FreshFaceDelay = Duration.Zero };
+        GapRun run = StartingGaps.Bore18mm.With(source: motor, breakaway: Force.FromNewtons(2000), vents: [Bench.Hole(StartingGaps.Bore18mm.Design.Tube, 6, 2)]).Solve();
+        GapOutcome.Lit lit = Assert.IsType<GapOutcome.Lit>(run.Outcome);
+        Assert.Equal(path == IgnitionPath.Pieces, run.TimeOf(GapEventKind.PiecesAtNozzle)!.Value < lit.Time);
+        Assert.Equal(path, lit.Path);
+    }
+
     [Fact]
     public void Pieces_without_speed_stay_at_the_booster_as_those_of_almost_none_do()
     {

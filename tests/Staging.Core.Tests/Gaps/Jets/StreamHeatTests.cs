@@ -27,7 +27,19 @@ public class StreamHeatTests
         Assert.Equal(heating.Convection(500) + heating.Particles(500) + heating.Radiation(500), heating.Total(500), 1e-6);
     }
 
-    private static GrainHeating Heating(double products)
+    /// <summary>Near is a share: with the pressure, and with it the flow, a fifth higher particles bring a fifth more, and all the way to there counts in proportion.</summary>
+    [Theory]
+    [InlineData(0.001)]
+    [InlineData(0.1)]
+    [InlineData(1)]
+    public void Near_is_within_a_share_of_each_quantity(double way)
+    {
+        GrainHeating one = Heating(1, P), other = one.Towards(Heating(1, 1.2 * P), way);
+        Assert.True(one.IsNear(other, 0.2 * way * (1 + 1e-6)));
+        Assert.False(one.IsNear(other, 0.2 * way * (1 - 1e-6)));
+    }
+
+    private static GrainHeating Heating(double products, double P = P)
     {
         double R = products * Gap.Products.R + (1 - products) * Gap.Air.R, density = P / (R * T);
         double energy = density * (products * Gap.Products.Cv + (1 - products) * Gap.Air.Cv) * T;

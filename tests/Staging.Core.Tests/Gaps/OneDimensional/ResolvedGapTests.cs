@@ -146,6 +146,20 @@ public class ResolvedGapTests
     private static readonly Lazy<Dictionary<int, GapRun>> Runs = new(() =>
         ((int[])[50, 100, 200]).ToDictionary(n => n, n => Bench.Gap.Solve(new GapModel.OneDimensional { Cells = n })));
 
+    /// <summary>The temperature of the products is the mean of the cells by the products in each, and that of the outside before any have come.</summary>
+    [Fact]
+    public void Products_are_as_hot_as_the_cells_that_hold_them()
+    {
+        GapRun run = Holding.Solve(Coarse with { ProfileTimes = [Duration.FromMilliseconds(3), Duration.FromMilliseconds(10)] });
+        Assert.Equal(run.Problem.Surroundings.Temperature.Kelvins, run.At(Duration.Zero).HotTemperature.Kelvins, 1e-9);
+        foreach (GapProfile profile in run.Profiles)
+        {
+            double[] products = [.. profile.Products.ToArray().Zip(profile.Density_kg_per_m3.ToArray(), (share, density) => share * density)];
+            double mean = products.Zip(profile.Temperature_K.ToArray(), (mass, T) => mass * T).Sum() / products.Sum();
+            Assert.Equal(mean, run.At(profile.Time).HotTemperature.Kelvins, 1e-3 * mean);
+        }
+    }
+
     [Fact]
     public void Every_run_tells_its_model_and_keeps_profiles_only_where_asked()
     {
