@@ -113,9 +113,10 @@ internal readonly ref struct GapState<T>
 
     /// <summary>
     /// Share of products drawn by a vent: a smooth step over the front thickness, complete when the front stands at the
-    /// hole.
+    /// hole. What is open at the booster's end stays there when the tube leaves with the forward body.
     /// </summary>
-    public T Passed(in VentParameters vent) => PassedAt(vent.Station, vent.FrontThickness, Reach);
+    public T Passed(in VentParameters vent) =>
+        PassedAt(vent.Station, vent.FrontThickness, vent.Station > 0 ? Reach : Reach + Stretch);
 
     /// <summary>
     /// A front thicker than its way to a hole begins where the hot parcel does, so that no vent draws on a parcel that

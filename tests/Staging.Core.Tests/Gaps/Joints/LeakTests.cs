@@ -80,6 +80,25 @@ public class LeakTests
         Assert.Equal(20e-6 * law, flow.Hot + flow.Cold, 1e-12 * 20e-6 * law);
     }
 
+    /// <summary>The leak stays with the booster, as the products do, when the tube slides off with the forward body.</summary>
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(5, 1)]
+    public void Behind_a_tube_that_has_slid_off_it_draws_the_products_that_lie_there(double productsOf_mm, double share)
+    {
+        GapParameters p = GapToSi.ToSi(Leaking(Held, 20));
+        var y = new double[p.StateCount];
+        GapToSi.FirstState(p, y);
+        y[StateLayout.Slide] = 15e-3;
+        // As much more of the air behind the front as fills some millimetres of the first bore.
+        double more = 1 + 1e-3 * productsOf_mm * p.Profile.FirstArea * p.OutsidePressure / new GapState<Real>(p, new(y)).Hot.PressureVolume.Value;
+        for (int i = 0; i < StateLayout.Parcel; i++)
+            y[StateLayout.Hot + i] *= more;
+        var now = new GapState<Real>(p, new(y));
+        Assert.True(now.Reach < 0);
+        Assert.Equal(share, now.Passed(p.Vents[^1]).Value, 0.05);
+    }
+
     [Fact]
     public void A_study_varies_it_and_a_plan_keeps_it()
     {
