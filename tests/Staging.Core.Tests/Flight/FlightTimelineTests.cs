@@ -1,4 +1,5 @@
 using Staging.Core.Flight;
+using Staging.Core.Gases;
 using UnitsNet;
 using static Staging.Core.Tests.Flight.TestFlights;
 
@@ -71,6 +72,28 @@ public class FlightTimelineTests
         Assert.Equal(Run.Main.Landing().Time.Seconds, t[^1]);
         Assert.Equal(0, columns[FlightChannel.Height].Span[^1], 6);
         Assert.Equal(t.Length, columns[FlightChannel.DynamicPressure].Length);
+    }
+
+    /// <summary>On the coast each row is that of the air there: Mach number and dynamic pressure by their definitions, drag by the table, and what drag and weight do.</summary>
+    [Fact]
+    public void Columns_of_the_coast_follow_from_height_and_velocity()
+    {
+        FlightColumns columns = Run.Main.Sample(Seconds(0.1));
+        double from = Run.Main.The(FlightEventKind.Burnout, "sustainer").Time.Seconds, to = Run.Main.The(FlightEventKind.Ejection).Time.Seconds;
+        int[] coast = [.. Enumerable.Range(0, columns.Time_s.Length).Where(i => columns.Time_s.Span[i] > from && columns.Time_s.Span[i] < to)];
+        Assert.True(coast.Length > 20);
+        foreach (int i in coast)
+        {
+            double At(FlightChannel channel) => columns[channel].Span[i];
+            double h = At(FlightChannel.Height), v = At(FlightChannel.Velocity), m = At(FlightChannel.Mass);
+            AirSample air = StandardAtmosphere.Us1976.At(200 + h);
+            double mach = v / air.SoundSpeed_m_per_s, q = 0.5 * air.Density_kg_per_m3 * v * v, drag = q * 4.9e-4 * Drag.At(mach);
+            Assert.Equal(mach, At(FlightChannel.MachNumber), 1e-9);
+            Assert.Equal(q, At(FlightChannel.DynamicPressure), 1e-9 * q);
+            Assert.Equal(drag, At(FlightChannel.Drag), 1e-9 * drag);
+            double g = Run.Plan.Site.Gravity.At(Length.FromMeters(200 + h)).MetersPerSecondSquared;
+            Assert.Equal(-drag / m - g, At(FlightChannel.Acceleration), 1e-8);
+        }
     }
 
     [Fact]

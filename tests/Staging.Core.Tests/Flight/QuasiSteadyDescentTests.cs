@@ -36,6 +36,19 @@ public class QuasiSteadyDescentTests
         Assert.Equal(full.State[1], velocity, 1e-8 * Math.Abs(full.State[1]));
     }
 
+    /// <summary>In air that thins exponentially, under one gravity, v^2 = g/k (1 + e + 2 e^2 + 6 e^3 + ...) with e = 1/(2 k H): the exponential integral by parts.</summary>
+    [Theory]
+    [InlineData(0.01)]
+    [InlineData(0.05)]
+    [InlineData(0.1)]
+    public void In_exponential_air_the_settled_speed_is_the_series_of_the_exponential_integral(double e)
+    {
+        const double rho = 1.2, H = 8000, h = 300;
+        double perMass = 1 / (e * rho * Math.Exp(-h / H) * H);
+        var site = new SiteColumn(new Exponential(rho, H), 0, G, double.PositiveInfinity);
+        Assert.Equal(2 * G * e * H * (1 + e + 2 * e * e + 6 * e * e * e), SteadyDescent.At(new DescentLaw(site, perMass), h).SpeedSquared, 1e-8 * G * e * H);
+    }
+
     /// <summary>Opening at five times the settled speed: the record follows the full equation through the deceleration too.</summary>
     [Fact]
     public void The_record_follows_the_settling()
@@ -98,5 +111,14 @@ public class QuasiSteadyDescentTests
         public double Ceiling_m => 1e6;
 
         public AirSample At(double geometricAltitude_m) => new(0, 288, 0, 340);
+    }
+
+    private sealed record Exponential(double Density, double Height) : IAtmosphere
+    {
+        public double Floor_m => -1e4;
+
+        public double Ceiling_m => 1e5;
+
+        public AirSample At(double geometricAltitude_m) => new(101_325, 288, Density * Math.Exp(-geometricAltitude_m / Height), 340);
     }
 }

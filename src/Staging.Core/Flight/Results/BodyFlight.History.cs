@@ -95,7 +95,8 @@ public sealed partial class BodyFlight
         double drag = air.Density_kg_per_m3 * v * v * segment.Line.HalfArea(mach);
         double acceleration = segment.Held
             ? 0
-            : new TrajectorySystem(parameters.Site, segment, PhaseEvents.Falling).Acceleration(t, h, v);
+            : new TrajectorySystem(parameters.Site, segment, segment.ThrustSign < 0 ? PhaseEvents.Falling : PhaseEvents.Rising)
+                .Acceleration(t, h, v);
         return new FlightRow(t, h, v, acceleration, segment.Push.Mass(t), segment.Push.Thrust(t), drag, mach,
             0.5 * air.Density_kg_per_m3 * v * v);
     }
