@@ -6,7 +6,9 @@ namespace Staging.Core.Flight;
 /// </summary>
 public interface IGapIgnition
 {
-    /// <summary>Called once, at the burn-through of the motor below.</summary>
+    /// <summary>
+    /// Called at the burn-through of the motor below, and again in each failure case that comes to it in another state.
+    /// </summary>
     /// <param name="state">Air, flight and masses at that moment.</param>
     /// <param name="cancellationToken">Stops the answer, as it stops the flight.</param>
     /// <returns>Lit or not, with the times that count from burn-through.</returns>

@@ -279,4 +279,21 @@ public class FlightStagingTests
         double v = parted.Velocity.MetersPerSecond;
         Assert.InRange((dropped.Apogee!.Value - parted.Height).Meters / (v * v / (2 * 9.8)), 0.9, 1);
     }
+
+    /// <summary>A middle stage that its timer lights after apogee burns through nose down: the air meets the nose there too, and presses the stages together.</summary>
+    [Fact]
+    public void A_burn_through_on_the_way_down_has_drag_against_the_nose()
+    {
+        BurnThroughState? seen = null;
+        Stage middle = Booster("middle", Timer(1, from: TimerStart.Apogee));
+        Stage top = Sustainer(Gap(state =>
+        {
+            seen = state;
+            return GapIgnitionResult.NotLit(null, "only looked at");
+        }));
+        FlightRun run = Plan(Booster(), middle, top).Flown();
+        Assert.True(seen!.Time > run.Main.ApogeeTime);
+        Assert.True(seen.DragAhead.Newtons > 0.1);
+        Assert.True(seen.DragBehind.Newtons >= 0);
+    }
 }

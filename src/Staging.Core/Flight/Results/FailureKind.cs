@@ -10,7 +10,8 @@ public enum FailureKind
     UnlitAndParted,
 
     /// <summary>
-    /// The motor lights, but late by <see cref="FlightOptions.LateIgnition"/>; the stages part when they would have.
+    /// The motor lights, but late by <see cref="FlightOptions.LateIgnition"/>; the stages part when they would have, or
+    /// with the ignition where that parts them.
     /// </summary>
     LitLate,
 

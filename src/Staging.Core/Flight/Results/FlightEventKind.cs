@@ -1,6 +1,6 @@
 namespace Staging.Core.Flight;
 
-/// <summary>The kind of an event. Simultaneous events of one body come in this order.</summary>
+/// <summary>The kind of an event.</summary>
 public enum FlightEventKind
 {
     /// <summary>The thrust of the stage's motors ended.</summary>

@@ -155,7 +155,8 @@ internal sealed partial class FlightSimulation
     private BurnThroughState Describe(BodyState body, int lower)
     {
         AirSample air = plan.Site.At(body.Height);
-        double q = air.Density_kg_per_m3 * body.Velocity * Math.Abs(body.Velocity);
+        // Up and down the nose meets the air.
+        double q = air.Density_kg_per_m3 * body.Velocity * body.Velocity;
         double mach = Math.Abs(body.Velocity) / air.SoundSpeed_m_per_s;
         double stack = q * plan.Stages[body.Lowest].Drag.HalfArea(mach);
         double ahead = Math.Min(q * plan.Stages[lower + 1].Drag.HalfArea(mach), stack);

@@ -12,7 +12,10 @@ internal sealed class StagingRecorder(int stage, BodyState start)
     /// </summary>
     public BodyState Start => start;
 
-    /// <summary>The state passed to the gap model, or at the decision of the electronics.</summary>
+    /// <summary>
+    /// The state passed to the gap model; with electronics, that at the burnout below, or when the timer ended if that
+    /// came first.
+    /// </summary>
     public BurnThroughState? State { get; set; }
 
     /// <summary>The answer of the gap model in the nominal flight; null without one.</summary>

@@ -36,7 +36,7 @@ internal sealed class DeadEndMixing
         this.tube = tube;
         double cellLength = tube.CellLength, begin = length - p.DeadEndDepth;
         int cells = tube.Cells.Count;
-        firstVolume = p.Profile.FirstArea * cellLength;
+        firstVolume = tube.FirstArea * cellLength;
         first = Math.Clamp((int)(begin / cellLength), 0, cells - 1);
         int mouth = first;
         foreach (VentCells vent in lastVents)

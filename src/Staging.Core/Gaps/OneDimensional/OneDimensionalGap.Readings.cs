@@ -32,7 +32,7 @@ internal sealed partial class OneDimensionalGap
     public double SpeedAtNozzle => StreamVolumeFlow / p.BoreArea * p.LastStirring * (deadEnd?.JetShare ?? 1);
 
     /// <summary>Lengthening of the tube by the sliding joint, as bore length [m].</summary>
-    public double Stretch => lengthened * p.JointArea / p.Profile.FirstArea;
+    public double Stretch => lengthened * p.JointArea / Tube.FirstArea;
 
     /// <summary>Force of a tape that the heat has left [N]; it tears at the first movement.</summary>
     public double TapeHolds => tape is not null && JointTravel == 0 ? p.Film!.Strength * p.Film.StrengthLeft(tape.Layers) : 0;
@@ -145,7 +145,7 @@ internal sealed partial class OneDimensionalGap
                 energy += v * a.Energy[i];
             }
 
-            var sum = new GapTotals(p.Profile.FirstArea * mass, p.Profile.FirstArea * energy);
+            var sum = new GapTotals(Tube.FirstArea * mass, Tube.FirstArea * energy);
             foreach (ChamberVessel chamber in chambers)
                 sum += chamber.Totals;
             return jackets is null ? sum : sum + jackets.Totals;

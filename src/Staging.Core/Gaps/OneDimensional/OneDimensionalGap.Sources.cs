@@ -72,7 +72,7 @@ internal sealed partial class OneDimensionalGap
     private double VentCell(in OrificeSize size, double behind, int i, double time)
     {
         TubeArrays a = Tube.Cells;
-        double volume = p.Profile.FirstArea * Tube.VolumeOf(i), u = a.Momentum[i] / a.Density[i];
+        double volume = Tube.FirstArea * Tube.VolumeOf(i), u = a.Momentum[i] / a.Density[i];
         var parcel = new Parcel(
             volume * a.Products[i], volume * (a.Density[i] - a.Products[i]), volume * (a.Energy[i] - 0.5 * a.Momentum[i] * u));
         Passed passed = VesselVent.Pass(p.Law, size, ref parcel, volume, time, behind, p);
@@ -96,7 +96,7 @@ internal sealed partial class OneDimensionalGap
         double share = p.Walls.ShareLost(time, 1, rhoCv * Tube.CellLength, T, a.Products[last] / a.Density[last]);
         double loss = rhoCv * (T - p.OutsideTemperature) * share;
         a.Energy[last] -= loss;
-        Left += new GapTotals(0, (lost + loss * Tube.CellLength * Tube.RelativeArea(last)) * p.Profile.FirstArea);
+        Left += new GapTotals(0, (lost + loss * Tube.CellLength * Tube.RelativeArea(last)) * Tube.FirstArea);
     }
 
     /// <summary>

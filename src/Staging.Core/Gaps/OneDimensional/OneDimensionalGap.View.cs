@@ -35,7 +35,7 @@ internal sealed partial class OneDimensionalGap
             ChamberOpening mouth = chamber.Mouth;
             double diameter = mouth.Opening.Diameter;
             if (mouth.IsOpen && jet.Arrives(diameter))
-                heating = heating.Or(jet.At(mouth.Mass * p.Profile.FirstArea, mouth.Opening.Area, diameter, mouth.Chamber.T,
+                heating = heating.Or(jet.At(mouth.Mass * Tube.FirstArea, mouth.Opening.Area, diameter, mouth.Chamber.T,
                     mouth.Chamber.Gas.R, mouth.Fraction), p);
         }
 

@@ -38,9 +38,10 @@ internal sealed partial class OneDimensionalGap : IGapView
         double whole = length + recess / p.Profile.AreaBelow(length);
         int cells = model.CellsOver(whole / p.Profile.NarrowestBore);
         double dx = whole / cells;
-        double stretch = p.Engagement * p.JointArea / p.Profile.FirstArea;
+        double firstArea = p.Profile.IsUniform ? p.Profile.FirstArea : p.Profile.VolumeTo(dx) / dx;
+        double stretch = p.Engagement * p.JointArea / firstArea;
         int room = (int)(stretch / dx) + 3;
-        Tube = new TubeFlow(cells, dx, p.Products, p.Air, room, bore: TubeBore.Of(p.Profile, cells, dx, room));
+        Tube = new TubeFlow(cells, dx, p.Products, p.Air, room, bore: TubeBore.Of(p.Profile, cells, dx, room)) { FirstArea = firstArea };
         origin = Tube.Cells.First;
         NozzleCell = Math.Min((int)Math.Round(length / dx), cells - 1);
         double rho = p.OutsidePressure / (p.Air.R * p.OutsideTemperature);
@@ -51,7 +52,7 @@ internal sealed partial class OneDimensionalGap : IGapView
         chambers = [.. p.Chambers.Select(c => new ChamberVessel(c, p))];
         pieces = [.. p.Chambers.Where(c => c.Pieces is not null).Select(c => new ThrownPieces(c, p, Tube, origin))];
         annulus = new ChamberOpening(p.Law) { Chamber = new OrificeSide(p.OutsidePressure, p.OutsideTemperature, p.Air) };
-        booster = new ReservoirEnd(p.Profile.FirstArea, [.. chambers.Select(c => c.Mouth), annulus]);
+        booster = new ReservoirEnd(Tube.FirstArea, [.. chambers.Select(c => c.Mouth), annulus]);
         feed = p.Feed is { } table ? new FeedHistory(table, p.Products.Cp) : null;
         Tube.Left = booster;
         VentCells[] all = [.. p.Vents.Select(v => new VentCells(v, v.Station >= p.LastVent, p.LastStirring, dx, cells))];
@@ -127,14 +128,14 @@ internal sealed partial class OneDimensionalGap : IGapView
         if (joint == JointPhase.Slides)
             speed = Math.Max(0, speed);
         double receding = joint == JointPhase.Slides ? speed : 0;
-        booster.Recede(receding * p.JointArea / p.Profile.FirstArea);
+        booster.Recede(receding * p.JointArea / Tube.FirstArea);
         Open(dt);
         FeedOver(dt);
         double taken = Tube.Step(dt);
         if (taken == 0)
             return false;
 
-        double area = p.Profile.FirstArea * taken;
+        double area = Tube.FirstArea * taken;
         foreach (ChamberVessel chamber in chambers)
             chamber.Give(area);
         Left += new GapTotals(-area * annulus.Mass, area * (booster.EnergyThrough - booster.Last.Energy - annulus.Energy));
@@ -165,7 +166,7 @@ internal sealed partial class OneDimensionalGap : IGapView
     {
         double min = double.PositiveInfinity;
         foreach (ChamberVessel chamber in chambers)
-            min = Math.Min(min, courant * chamber.SweepTime(p.Profile.FirstArea));
+            min = Math.Min(min, courant * chamber.SweepTime(Tube.FirstArea));
         return min;
     }
 
@@ -176,7 +177,7 @@ internal sealed partial class OneDimensionalGap : IGapView
     private void Open(double step)
     {
         foreach (ChamberVessel chamber in chambers)
-            chamber.Open(Time, step, p.Profile.FirstArea);
+            chamber.Open(Time, step, Tube.FirstArea);
         double open = JointMechanics.Annulus<Real>(p, JointTravel);
         annulus.Opening = new OrificeSize(open, Math.Sqrt(4 * open / Math.PI), 0);
     }
@@ -187,6 +188,6 @@ internal sealed partial class OneDimensionalGap : IGapView
         if (feed is null)
             return;
         GapTotals owed = feed.Owed(Time + dt);
-        booster.Feed = new EndFeed(owed.Mass / (p.Profile.FirstArea * dt), owed.Mass > 0 ? owed.Energy / owed.Mass : 0, p.Products);
+        booster.Feed = new EndFeed(owed.Mass / (Tube.FirstArea * dt), owed.Mass > 0 ? owed.Energy / owed.Mass : 0, p.Products);
     }
 }

@@ -131,7 +131,7 @@ internal sealed class ThrownPieces
         }
     }
 
-    private double VolumeOf(int i) => p.Profile.FirstArea * tube.VolumeOf(i);
+    private double VolumeOf(int i) => tube.FirstArea * tube.VolumeOf(i);
 
     /// <summary>A stretch of the tube and the cells it lies over.</summary>
     private readonly struct Flame

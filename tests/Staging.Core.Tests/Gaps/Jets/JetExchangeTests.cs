@@ -80,7 +80,7 @@ public class JetExchangeTests
     {
         const int cells = 125;
         const double dx = 0.25 / cells, flow = 0.05, time = 1e-6;
-        var tube = new TubeFlow(cells, dx, p.Products, p.Air);
+        var tube = new TubeFlow(cells, dx, p.Products, p.Air) { FirstArea = p.Profile.FirstArea };
         double R = products * p.Products.R + (1 - products) * p.Air.R;
         for (int i = 0; i < cells; i++)
             tube.Fill(i, p.OutsidePressure / (R * temperature), 0, p.OutsidePressure, products);

@@ -24,7 +24,7 @@ public class ResolvedJacketTests
         {
             GapProblem gap = Nested(cubicMillimetres * 1e-9, 4, 6).With(d => d with { Tube = d.Tube with { Bore = Length.FromMillimeters(60) } });
             GapParameters p = GapToSi.ToSi(gap);
-            var tube = new TubeFlow(25, 0.01, p.Products, p.Air);
+            var tube = new TubeFlow(25, 0.01, p.Products, p.Air) { FirstArea = p.Profile.FirstArea };
             for (int i = 0; i < 25; i++)
                 tube.Fill(i, pressure / (p.Air.R * 500), 0, pressure, 0);
             tube.Look();

@@ -22,7 +22,7 @@ internal sealed class ThrownTube
     /// <param name="lostAt">When openings have lost two thirds of them [s].</param>
     public ThrownTube(int cells, double speed, double exponent = 0.24, double freshAt = double.PositiveInfinity, double lostAt = double.PositiveInfinity)
     {
-        Tube = new TubeFlow(cells, Length / cells, Gap.Products, Gap.Air);
+        Tube = new TubeFlow(cells, Length / cells, Gap.Products, Gap.Air) { FirstArea = Gap.Profile.FirstArea };
         double rho = Gap.OutsidePressure / (Gap.Air.R * Gap.OutsideTemperature);
         for (int i = 0; i < cells; i++)
             Tube.Fill(i, rho, 0, Gap.OutsidePressure, 0);

@@ -102,7 +102,7 @@ public class WallHeatTests
         GapProblem pocket = Gap.With(d => d with { Jackets = [d.Jackets[0] with { Openings = [] }] });
         GapParameters p = GapToSi.ToSi(pocket);
         const int cells = 60;
-        var tube = new TubeFlow(cells, 0.25 / cells, p.Products, p.Air);
+        var tube = new TubeFlow(cells, 0.25 / cells, p.Products, p.Air) { FirstArea = p.Profile.FirstArea };
         for (int i = 0; i < cells; i++)
             tube.Fill(i, 3e5 / (p.Products.R * 1900), 0, 3e5, 1);
         tube.Look();

@@ -42,6 +42,9 @@ internal sealed class TubeFlow
 
     public double CellLength { get; }
 
+    /// <summary>Cross-section of the first cell [m2]: what the cells hold is counted a unit of it.</summary>
+    public double FirstArea { get; init; } = 1;
+
     /// <summary>
     /// Length of the first cell, in cells [-], 1 to 2: it grows while the left end recedes, and is cut in two.
     /// </summary>

@@ -133,7 +133,7 @@ internal sealed class JacketNetwork
         for (int k = 0; k < cells.Length; k++)
         {
             int i = origin + cells[k];
-            double v = p.Profile.FirstArea * tube.VolumeOf(i), u = a.Momentum[i] / a.Density[i];
+            double v = tube.FirstArea * tube.VolumeOf(i), u = a.Momentum[i] / a.Density[i];
             network.Volumes[k] = v;
             network.Speeds[k] = u;
             network.Gas[k] = new Parcel(v * a.Products[i], v * (a.Density[i] - a.Products[i]), v * (a.Energy[i] - 0.5 * a.Momentum[i] * u));
