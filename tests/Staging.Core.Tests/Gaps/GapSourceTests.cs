@@ -152,6 +152,24 @@ public class GapSourceTests
             Assert.Null(gap.Solve().Failure);
     }
 
+    /// <summary>The other way round: cold products of a low ratio would cool the air that they flow into by more than they add.</summary>
+    [Theory]
+    [InlineData(1.03, 250, false)]
+    [InlineData(1.03, 270, true)]
+    [InlineData(1.25, 250, true)]
+    public void Products_do_not_lower_the_pressure_of_air(double products, double kelvins, bool accepted)
+    {
+        GapProblem gap = Bench.Gap.With(d => d with
+        {
+            Source = GapSource.Tabulated.FromColumns(
+                Bench.Powder(1) with { Gas = PerfectGas.FromMolarMass("gas", MolarMass.FromGramsPerMole(35), products, Bench.Invented) },
+                [0, 5e-3, 20e-3], [1e-4, 4e-4, 0], [1000, kelvins, 1000], Bench.Invented),
+        });
+        Assert.Equal(!accepted, gap.Check().Any(f => f is { Code: "GAP038", Severity: FindingSeverity.Error, Path: "Source.Products" }));
+        if (accepted)
+            Assert.Null(gap.Solve().Failure);
+    }
+
     /// <summary>A delay counts from the first burn-through, which is time zero.</summary>
     [Fact]
     public void A_source_without_a_motor_at_time_zero_gets_a_finding()

@@ -24,8 +24,9 @@ internal static class SourceChecks
 
     /// <summary>
     /// A kilogram of outside gas at T0 that flows into products at T changes their pressure as (gamma - 1) gamma0 T0 -
-    /// (gamma - gamma0) T (see <see cref="Zone{T}.Swelling"/>): where that is negative, nothing that flows keeps two
-    /// volumes at one pressure. A volume is filled to at most gamma times the temperature of what comes.
+    /// (gamma - gamma0) T (see <see cref="Zone{T}.Swelling"/>), and one of products into outside gas the other way
+    /// round: where that is negative, nothing that flows keeps two volumes at one pressure. A volume is filled to at
+    /// most gamma times the temperature of what comes; that a gap compresses its air before is left to the solver.
     /// </summary>
     private static void AddProducts(ImmutableArray<ModelFinding>.Builder findings, GapProblem problem)
     {
@@ -35,19 +36,28 @@ internal static class SourceChecks
         if (own.Any(f => f.Severity == FindingSeverity.Error))
             return;
         double gamma = source.Products.Equivalent().HeatCapacityRatio, outside = problem.Surroundings.Gas.HeatCapacityRatio;
-        double temperature = Hottest(source), around = problem.Surroundings.Temperature.Kelvins;
+        (double coolest, double temperature) = Temperatures(source);
+        double around = problem.Surroundings.Temperature.Kelvins;
         if ((gamma - outside) * gamma * temperature > (gamma - 1) * outside * around)
             GapChecks.Add(findings, FindingSeverity.Error, "GAP038", "Source.Products", $"The ratio of heat capacities of the products, "
                 + $"particles included, is {gamma:G4}, that of the gas outside {outside:G4}: flowing into products of "
                 + $"{temperature:G4} K it would lower their pressure. Hot products have the lower ratio.");
+        if ((outside - gamma) * around > (outside - 1) * gamma * coolest)
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP038", "Source.Products", $"The ratio of heat capacities of the products, "
+                + $"particles included, is {gamma:G4}, that of the gas outside {outside:G4}: products of {coolest:G4} K would lower "
+                + $"the pressure of that gas, at {around:G4} K, by flowing in. Give hotter products.");
     }
 
-    /// <summary>Highest temperature at which products come [K].</summary>
-    private static double Hottest(GapSource source) => source.Match(
-        booster => booster.FlameTemperature.Kelvins,
-        tabulated => tabulated.Temperature_K.ToArray().Max(),
-        cluster => cluster.Motors.Max(m => m.FlameTemperature.Kelvins),
-        endBurner => endBurner.FlameTemperature.Kelvins);
+    /// <summary>Lowest and highest temperature at which products come [K].</summary>
+    private static (double Low, double High) Temperatures(GapSource source)
+    {
+        double[] all = source.Match(
+            booster => [booster.FlameTemperature.Kelvins],
+            tabulated => tabulated.Temperature_K.ToArray(),
+            cluster => [.. cluster.Motors.Select(m => m.FlameTemperature.Kelvins)],
+            endBurner => new[] { endBurner.FlameTemperature.Kelvins });
+        return (all.Min(), all.Max());
+    }
 
     /// <summary>
     /// Time zero is the first burn-through: a source that begins later has its delay in the wrong place.
