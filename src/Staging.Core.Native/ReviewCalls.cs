@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
+using Staging.Core.Flight;
 using Staging.Core.Plans;
 using Staging.Core.Reviews;
 using UnitsNet;
@@ -59,7 +60,10 @@ internal static unsafe class ReviewCalls
         Out.Clear(table, nameof(table));
         StagingReview reviewed = Handles.Get<StagingReview>(review, nameof(review));
         int place = Place(body, reviewed.Flight.Bodies.Length, nameof(body), "bodies fly");
-        *table = Handles.Keep(Table.Of(reviewed.Flight.Bodies[place].Sample(Step(step_s))));
+        BodyFlight flight = reviewed.Flight.Bodies[place];
+        if (!flight.HasHistory)
+            throw new ArgumentException(FormattableString.Invariant($"body {place} ends where it starts; it has no trajectory."));
+        *table = Handles.Keep(Table.Of(flight.Sample(Step(step_s))));
     });
 
     private static int Place(int place, int count, string name, string what) => place >= 0 && place < count

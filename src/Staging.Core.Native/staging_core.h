@@ -104,7 +104,8 @@ staging_status staging_review_plan_text(const char *text, int32_t cases, char **
 staging_status staging_gap_table(staging_review_handle review, int32_t gap, double step_s, staging_table_handle *table, char **error);
 
 /* The flight of one body, counted from 0 in the order of "bodies" in the JSON. step_s: 1e-6 to 1000 s, and at least a
- * millionth of the flight. A jump has two rows at the same time. */
+ * millionth of the flight. A jump has two rows at the same time. A booster that is left standing on the guide has none:
+ * STAGING_BAD_ARGUMENT. */
 staging_status staging_flight_table(staging_review_handle review, int32_t body, double step_s, staging_table_handle *table,
                                     char **error);
 

@@ -50,6 +50,17 @@ class Errors(unittest.TestCase):
                 call()
             self.assertEqual(staging.Status.BAD_ARGUMENT, caught.exception.status)
 
+    def test_a_body_that_ends_where_it_starts_has_no_trajectory(self):
+        plan = json.loads(staging.Plan.read(SAMPLES / "plans/electronics.json").json())
+        booster, sustainer = plan["flight"]["stages"]
+        booster["structureMass"] = "5 kg"  # too heavy to lift: the sustainer leaves it on the guide
+        sustainer["ignition"]["guards"] = {}
+        review = staging.Plan.parse(json.dumps(plan)).review(cases=0)
+        self.assertIn("time", review.flight_columns(body=0))
+        with self.assertRaisesRegex(staging.StagingError, r"^body 1 ends where it starts; it has no trajectory\.$") as caught:
+            review.flight_columns(body=1)
+        self.assertEqual(staging.Status.BAD_ARGUMENT, caught.exception.status)
+
     def test_a_file_that_is_not_there_and_a_model_that_does_not_hang_together(self):
         with self.assertRaisesRegex(staging.StagingError, "nowhere.json") as caught:
             staging.Plan.read("nowhere.json")

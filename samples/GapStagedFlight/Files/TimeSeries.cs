@@ -26,6 +26,8 @@ internal static class TimeSeries
         for (int i = 0; i < review.Flight.Bodies.Length; i++)
         {
             BodyFlight body = review.Flight.Bodies[i];
+            if (!body.HasHistory) // a booster that is left standing on the guide
+                continue;
             FlightColumns columns = body.Sample(Duration.FromSeconds(Math.Max(FlightStep, (body.End - body.Start).Seconds / MostRows)));
             Table(i == 0 ? "flight" : FormattableString.Invariant($"flight-{i + 1}-{FileName.Of(body.Name)}"), columns.WriteCsv);
         }

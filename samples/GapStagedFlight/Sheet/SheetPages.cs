@@ -74,8 +74,11 @@ internal sealed class SheetPages
                 $"{ring}; {(template.GapLength - ring.Station!.Value).Millimeters:0.0#} mm below the upper nozzle plane");
         if (template.Rings.Length > MostRings)
             yield return FormattableString.Invariant($"and {template.Rings.Length - MostRings} rings more, as marked");
-        foreach (ModelFinding finding in template.Findings.Take(MostFindings))
+        foreach (ModelFinding finding in template.Findings.OrderByDescending(f => f.Severity).Take(MostFindings))
             yield return "TOO LITTLE WALL: " + finding.Message;
+        int more = template.Findings.Length - MostFindings;
+        if (more > 0)
+            yield return FormattableString.Invariant($"TOO LITTLE WALL: and {more} more finding{(more > 1 ? "s" : "")} on this wall");
         yield return "Cut along the outer line, wrap round the tube with the print outwards, glue the overlap below the left edge.";
     }
 

@@ -23,18 +23,18 @@ public sealed record ElectronicsGuards
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length? MaxHeight { get; init => field = value is { } h ? Guard.In(h, 0, 200_000) : null; }
 
-    /// <summary>Earliest time from lift-off [s], 0 to 1000 s.</summary>
+    /// <summary>Earliest time from lift-off [s], 0 to 1000 s; not met before lift-off.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration? Earliest { get; init => field = value is { } t ? Guard.In(t, 0, 1000) : null; }
 
-    /// <summary>Latest time from lift-off [s], 0 to 1000 s.</summary>
+    /// <summary>Latest time from lift-off [s], 0 to 1000 s; not met before lift-off.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration? Latest { get; init => field = value is { } t ? Guard.In(t, 0, 1000) : null; }
 
     /// <summary>
     /// Greatest tilt of the flight path from vertical [deg], 0 to 90. A straight-line flight does not tilt, so the tilt
     /// is a proxy: the path angle of a gravity turn at the speeds of this flight, started at the guide's
-    /// elevation (see flight.md).
+    /// elevation (see flight.md). Off a straight-up guide it refuses only past apogee.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Angle? MaxTilt { get; init => field = value is { } a ? Guard.In(a, 0, 90) : null; }

@@ -125,8 +125,23 @@ internal static class FlightPlanCheck
                     "The timer waits for separation and separation waits for ignition; start the timer from another event or separate "
                         + "after burnout."));
                 break;
+            case StageIgnition.ByElectronics { From: TimerStart.BurnThroughBelow }
+                when below.ForwardEnd is not MotorForwardEnd.BurnsThrough:
+                findings.Add(new ModelFinding(FindingSeverity.Error, "FLT016", $"Stages[{i}].Ignition",
+                    $"The timer waits for a burn-through of the motor below, '{below.Name}', which does not burn through; start it from "
+                        + "another event, the burnout below for example."));
+                break;
             default:
                 break;
+        }
+
+        // Past apogee the proxy refuses off any guide, so a timer from apogee finds a guard that works.
+        if (ignition is StageIgnition.ByElectronics { Guards.MaxTilt: not null, From: not TimerStart.Apogee }
+            && plan.Guide.Elevation.Degrees == FlightToSi.StraightUp)
+        {
+            findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT017", $"Stages[{i}].Ignition.Guards.MaxTilt",
+                "The tilt is that of a gravity turn from the guide's elevation, and straight up it stays 0 until apogee: on the way up "
+                    + "this guard refuses nothing. State a guide that leans by as much as the flight may, 85 deg for example."));
         }
     }
 

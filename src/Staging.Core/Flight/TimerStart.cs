@@ -15,7 +15,7 @@ public enum TimerStart
     /// <summary>Ignition of the stage below.</summary>
     IgnitionBelow,
 
-    /// <summary>Burn-through of the stage below; never occurs where its motor is plugged or ejects.</summary>
+    /// <summary>Burn-through of the stage below; requires a motor that burns through.</summary>
     BurnThroughBelow,
 
     /// <summary>Burnout of the stage below.</summary>

@@ -68,6 +68,23 @@ public class ElectronicStagingTests
         Assert.Contains("the guard requires 500.0", staging.Reason, StringComparison.Ordinal);
     }
 
+    /// <summary>A timer from launch that ends while the booster burns below a stack too heavy to lift.</summary>
+    [Theory]
+    [InlineData(0.2, null)]
+    [InlineData(1.0, null)]
+    [InlineData(null, 0.2)]
+    [InlineData(null, 10.0)]
+    public void A_guard_on_the_time_from_lift_off_refuses_on_the_guide(double? earliest, double? latest)
+    {
+        var guards = new ElectronicsGuards { Earliest = earliest is { } e ? Seconds(e) : null, Latest = latest is { } l ? Seconds(l) : null };
+        Stage heavy = Booster() with { StructureMass = Mass.FromKilograms(5) };
+        FlightRun Run(ElectronicsGuards asked) => Plan(heavy, Sustainer(Timer(0.5, asked, from: TimerStart.Launch))).Flown();
+        Assert.True(Assert.Single(Run(ElectronicsGuards.None).Stagings).Lit, "unguarded, it lights where it stands");
+        StagingReport staging = Assert.Single(Run(guards).Stagings);
+        Assert.False(staging.Lit);
+        Assert.Equal("The stack has not lifted off; the guard counts from lift-off.", staging.Reason);
+    }
+
     /// <summary>Past apogee the nose points down, off a vertical guide as off any other: a guard on tilt lets nothing light then.</summary>
     [Theory]
     [InlineData(90)]

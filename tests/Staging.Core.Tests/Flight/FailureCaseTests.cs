@@ -57,6 +57,14 @@ public class FailureCaseTests
     }
 
     [Fact]
+    public void A_booster_that_tumbles_has_no_lines_to_load()
+    {
+        BodyFlight booster = Run.Bodies[1];
+        Assert.Equal("booster", booster.The(FlightEventKind.DeviceOpens).Stage);
+        Assert.Null(booster.OpeningLoadEstimate(1.8));
+    }
+
+    [Fact]
     public void Waiting_bends_the_path()
     {
         Duration? strict = Run.LatestIgnition("sustainer", Angle.FromDegrees(5), Angle.FromDegrees(12));

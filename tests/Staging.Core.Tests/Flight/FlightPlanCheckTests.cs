@@ -27,6 +27,8 @@ public class FlightPlanCheckTests
         Has("FLT008", Plan(Booster() with { Motor = Motor(new MotorForwardEnd.Plugged()) }, Sustainer(Contact())));
         Has("FLT008", Plan(Booster() with { Motor = Motor(new MotorForwardEnd.Plugged()) }, Sustainer(Gap(_ => null!))));
         Has("FLT009", TwoStages(Timer(1, from: TimerStart.Separation)));
+        foreach (MotorForwardEnd end in (ReadOnlySpan<MotorForwardEnd>)[new MotorForwardEnd.Plugged(), new MotorForwardEnd.Ejects { Delay = Seconds(3) }])
+            Has("FLT016", Plan(Booster() with { Motor = Motor(end) }, Sustainer(Timer(1, from: TimerStart.BurnThroughBelow))));
         Has("FLT010", TwoStages() with { Stages = [Booster(), Sustainer(Contact()) with { Motor = Motor(new MotorForwardEnd.Plugged()) }] });
         Has("FLT011", Plan(Booster()));
         Has("FLT004", Plan(Booster() with { ParallelMotors = [new MotorGroup { Motor = Motor(new MotorForwardEnd.Plugged()) with { PropellantMass = Mass.FromGrams(30) }, Count = 2 }] }));
@@ -48,6 +50,25 @@ public class FlightPlanCheckTests
         Assert.Equal(code is null ? [] : [code], findings.Select(f => f.Code));
         Assert.All(findings, f => Assert.StartsWith(says, f.Message, StringComparison.Ordinal));
     }
+
+    /// <summary>The proxy starts at the guide's elevation: straight up it stays 0 until apogee, past which it refuses off any guide.</summary>
+    [Theory]
+    [InlineData(90, TimerStart.BurnoutBelow, true)]
+    [InlineData(90, TimerStart.Launch, true)]
+    [InlineData(90, TimerStart.Apogee, false)]
+    [InlineData(89, TimerStart.BurnoutBelow, false)]
+    public void A_guard_on_tilt_that_cannot_refuse_is_told(double elevation, TimerStart from, bool told)
+    {
+        FlightPlan plan = TwoStages(Timer(1, new ElectronicsGuards { MaxTilt = Angle.FromDegrees(20) }, from: from)) with
+        {
+            Guide = LaunchGuide.Vertical(Length.FromMeters(1)) with { Elevation = Angle.FromDegrees(elevation) },
+        };
+        Assert.Equal(told ? [("FLT017", FindingSeverity.Warning, "Stages[1].Ignition.Guards.MaxTilt")] : [], plan.Check().Select(f => (f.Code, f.Severity, f.Path)));
+        Assert.DoesNotContain((TwoStages(Timer(1, from: from)) with { Guide = plan.Guide }).Check(), f => f.Code == "FLT017");
+    }
+
+    [Fact]
+    public void A_timer_from_a_burn_through_that_comes_is_accepted() => Assert.Empty(TwoStages(Timer(1, from: TimerStart.BurnThroughBelow)).Check());
 
     [Fact]
     public void Flying_a_broken_plan_throws_once_with_all_findings()

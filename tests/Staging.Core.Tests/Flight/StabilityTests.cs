@@ -90,6 +90,10 @@ public class StabilityTests
         Assert.Equal("booster + sustainer", failureCases[0].Body);
         Assert.Equal(stack.CentreOfGravity(1, 1), failureCases[1].CentreOfGravity);
         Assert.Equal(stack.Margins()[3].Calibres, failureCases[4].Calibres);
+        Assert.Equal(
+            ["booster + sustainer, burnt, unlit and joined", "sustainer, full, unlit and parted", "sustainer, full, lit late", "sustainer, burnt, lit late", "sustainer, burnt, nothing ejected"],
+            failureCases.Select(b => b.ToString().Split(':')[0]));
+        Assert.StartsWith("sustainer, burnt: margin ", stack.Margins()[3].ToString(), StringComparison.Ordinal);
         // Each case that is flown has its margin.
         FailureKind[] flown = [.. stack.Plan.Flown().FailureCases.Select(b => b.Kind).Distinct()];
         Assert.Equal(flown.Order(), failureCases.Select(b => b.Failure!.Value).Distinct().Order());
@@ -111,6 +115,9 @@ public class StabilityTests
         StackStability broken = TestAirframes.Stack with { Airframes = [TestAirframes.Upper] };
         Assert.Contains(broken.Check(), f => f.Code == "FLT040");
         Assert.Throws<InvalidModelException>(() => broken.Margins());
+        StackStability unbalanced = TestAirframes.Stack with { Balance = [TestAirframes.Stack.Balance[0]] };
+        foreach (Func<Length> ask in (ReadOnlySpan<Func<Length>>)[() => unbalanced.CentreOfGravity(0, 1), () => unbalanced.CentreOfGravityAt(0, Seconds(0))])
+            Assert.Contains("FLT040", Assert.Throws<InvalidModelException>(() => ask()).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -60,6 +60,7 @@ public class ThrustHistoryTests
     [InlineData("time_s,thrust_N\n-1,0\n0.2,1", "Line 2, column time_s: the time is -1 s")]
     [InlineData("time_s,thrust_N\n0,1", "needs two points or more; it has 1")]
     [InlineData("time_s,thrust_N\n0,0\n1,0", "zero throughout")]
+    [InlineData("time_s,thrust_N\n0,1e-12\n1,0", "the total impulse is 5E-13 N s")]
     public void A_bad_text_is_refused_with_line_column_and_value(string text, string message)
     {
         FormatException refusal = Assert.Throws<FormatException>(() => Read(text));
@@ -97,6 +98,17 @@ public class ThrustHistoryTests
         ThrustHistory curve = Read(Good);
         Assert.Equal(2 * curve.TotalImpulse.NewtonSeconds, curve.Scaled(2).TotalImpulse.NewtonSeconds, 12);
         Assert.Throws<ArgumentOutOfRangeException>(() => curve.Scaled(0));
+    }
+
+    /// <summary>The good curve has 12.5 N at its highest point and 6.725 N s.</summary>
+    [Theory]
+    [InlineData(8.1e5, "Point 2, thrust_N: the thrust is 10125000 N; it must be between 0 and 1E+07 N.")]
+    [InlineData(1e-10, "Point 1, thrust_N: the total impulse is 6.725E-10 N s; it must be 1E-09 N s or more.")]
+    [InlineData(double.Epsilon, "N s; it must be 1E-09 N s or more.")]
+    public void A_scaled_curve_keeps_the_rules_of_a_curve(double factor, string says)
+    {
+        ArgumentException refusal = Assert.Throws<ArgumentException>(() => Read(Good).Scaled(factor));
+        Assert.Contains(says, refusal.Message, StringComparison.Ordinal);
     }
 
     private static ThrustHistory Read(string text) => ThrustHistory.FromCsv(new StringReader(text));

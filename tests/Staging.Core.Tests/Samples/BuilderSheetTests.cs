@@ -72,6 +72,22 @@ public sealed class BuilderSheetTests : IDisposable
             Assert.True(pages.Count(p => IsWhole(p, p.Circles.Except(p.Holes).ElementAt(i))) >= 2, $"mark {i} is whole on one page only"));
     }
 
+    /// <summary>Two rings with little wall below two that run into each other: the worse are shown, and how many are not.</summary>
+    [Fact]
+    public void A_sheet_shows_the_worst_findings_and_counts_the_others()
+    {
+        GuideTube tube = TestPlans.Lighting.Tube;
+        Vent Ring(int count, double station) => Bench.Hole(tube, 5, count) with { Station = Length.FromMillimeters(station) };
+        GapDesign design = TestPlans.Lighting with { Vents = [Ring(10, 40), Ring(10, 80), Ring(5, 200), Ring(6, 202)] };
+        Assert.Equal(["SIZ011", "SIZ011", "SIZ010", "SIZ010"], Assert.Single(HoleTemplate.Of(design)).Findings.Select(f => f.Code));
+        foreach (string page in Directory.GetFiles(Sheets(design), "drill-guide-tube-as-drawn*.svg"))
+        {
+            string words = SheetFile.OfSvg(page).Words.Replace('\n', ' ');
+            Assert.Equal(2, words.Split("leave no wall between them").Length - 1);
+            Assert.Contains("TOO LITTLE WALL: and 2 more findings on this wall", words, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void Sheets_of_two_gaps_say_which_gap_they_are_for()
     {

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using GapStagedFlight.Files;
 using Staging.Core.Flight;
@@ -61,6 +62,18 @@ public sealed class GapStagedFlightTests : IDisposable
         Assert.Equal(678.2, flight["height [m]"].Max(), 1.0);
         Assert.Equal(20e-3, gap["joint travel [m]"][^1], 1e-6);
         PageStandsAlone(File.ReadAllText(Below("page.html")));
+    }
+
+    /// <summary>Lit on the guide, the stage above leaves a burnt booster that is too heavy to lift: it ends where it stands.</summary>
+    [Fact]
+    public void A_booster_left_on_the_guide_has_no_table()
+    {
+        FlightPlan heavy = TestFlights.Plan(TestFlights.Booster() with { StructureMass = UnitsNet.Mass.FromKilograms(5) }, TestFlights.Sustainer(TestFlights.Contact()));
+        string plan = scratch.Write("heavy.json", TestPlans.Of(heavy).ToJson());
+        Ran ran = Run(plan, "--json", "--cases", "0", "--csv", Below("tables"));
+        Assert.Equal(0, ran.Code);
+        Assert.Equal(2, JsonNode.Parse(ran.Output)!["bodies"]!.AsArray().Count);
+        Assert.Equal(["flight.csv"], Files("tables"));
     }
 
     [Theory]

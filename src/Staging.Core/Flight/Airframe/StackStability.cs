@@ -86,18 +86,40 @@ public sealed record StackStability
     private StaticMargin MarginOf(int lowest, bool burnt, FailureKind? failure)
     {
         string body = string.Join(" + ", Plan.Stages.Skip(lowest).Select(s => s.Name));
-        return new StaticMargin(body, burnt, CentreOfGravity(lowest, burnt ? 0 : 1), Airframes[lowest].Stability(), failure);
+        return new StaticMargin(body, burnt, Balanced(lowest, burnt ? 0 : 1), Airframes[lowest].Stability(), failure);
     }
 
     /// <summary>Centre of gravity of the stack while a stage is its lowest, motors above full.</summary>
     /// <param name="lowest">Index of the lowest stage.</param>
     /// <param name="propellantLeft">Share of the propellant of that stage left [-], 0 to 1.</param>
     /// <returns>Station from the nose tip [m].</returns>
+    /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
     /// <exception cref="ArgumentOutOfRangeException">No such stage, or a share outside its range.</exception>
     public Length CentreOfGravity(int lowest, double propellantLeft)
     {
+        InvalidModelException.ThrowOnError(Check());
         Guard.In(lowest, 0, Plan.Stages.Length - 1, nameof(lowest));
         Guard.In(propellantLeft, 0, 1, property: nameof(propellantLeft));
+        return Balanced(lowest, propellantLeft);
+    }
+
+    /// <summary>Centre of gravity against time from ignition, until the propellant of a stage is gone.</summary>
+    /// <param name="lowest">Index of the stage that burns, the lowest of its body.</param>
+    /// <param name="sinceIgnition">Time from its ignition [s].</param>
+    /// <returns>Station from the nose tip [m].</returns>
+    /// <exception cref="InvalidModelException"><see cref="Check"/> reports an error.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">No such stage.</exception>
+    public Length CentreOfGravityAt(int lowest, Duration sinceIgnition)
+    {
+        InvalidModelException.ThrowOnError(Check());
+        Guard.In(lowest, 0, Plan.Stages.Length - 1, nameof(lowest));
+        Stage stage = Plan.Stages[lowest];
+        double propellant = stage.PropellantMass.Kilograms;
+        return Balanced(lowest, propellant > 0 ? Math.Max(0, 1 - stage.PropellantBurntBy(sinceIgnition).Kilograms / propellant) : 0);
+    }
+
+    private Length Balanced(int lowest, double propellantLeft)
+    {
         double mass = 0, moment = 0;
         for (int k = lowest; k < Plan.Stages.Length; k++)
         {
@@ -112,18 +134,5 @@ public sealed record StackStability
         }
 
         return Length.FromMeters(moment / mass);
-    }
-
-    /// <summary>Centre of gravity against time from ignition, until the propellant of a stage is gone.</summary>
-    /// <param name="lowest">Index of the stage that burns, the lowest of its body.</param>
-    /// <param name="sinceIgnition">Time from its ignition [s].</param>
-    /// <returns>Station from the nose tip [m].</returns>
-    /// <exception cref="ArgumentOutOfRangeException">No such stage.</exception>
-    public Length CentreOfGravityAt(int lowest, Duration sinceIgnition)
-    {
-        Guard.In(lowest, 0, Plan.Stages.Length - 1, nameof(lowest));
-        Stage stage = Plan.Stages[lowest];
-        double propellant = stage.PropellantMass.Kilograms;
-        return CentreOfGravity(lowest, propellant > 0 ? Math.Max(0, 1 - stage.PropellantBurntBy(sinceIgnition).Kilograms / propellant) : 0);
     }
 }

@@ -30,6 +30,16 @@ public sealed class StaticMargin
     public double Calibres { get; }
 
     /// <summary>The margin on one line.</summary>
-    /// <returns>The body, its state and its margin in calibres.</returns>
-    public override string ToString() => Invariant.Text($"{Body}, {(Burnt ? "burnt" : "full")}: margin {Calibres:F2} calibres");
+    /// <returns>The body, its state, the failure where there is one, and the margin in calibres.</returns>
+    public override string ToString() => Invariant.Text($"{Body}, {(Burnt ? "burnt" : "full")}{After}: margin {Calibres:F2} calibres");
+
+    /// <summary>The failure in words.</summary>
+    private string After => Failure switch
+    {
+        null => "",
+        FailureKind.UnlitAndJoined => ", unlit and joined",
+        FailureKind.UnlitAndParted => ", unlit and parted",
+        FailureKind.LitLate => ", lit late",
+        _ => ", nothing ejected",
+    };
 }

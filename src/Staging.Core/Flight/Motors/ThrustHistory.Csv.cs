@@ -11,6 +11,11 @@ public sealed partial class ThrustHistory
     private const double LargestThrust = 1e7;
 
     /// <summary>
+    /// Least total impulse [N s], so that propellant over impulse is a number: a judgement, far below any motor.
+    /// </summary>
+    private const double LeastImpulse = 1e-9;
+
+    /// <summary>
     /// Reads a curve from plain CSV: the header <c>time_s,thrust_N</c>, then one point a line, point as decimal mark.
     /// Blank lines and lines that begin with <c>#</c> are ignored, also above the header.
     /// </summary>
@@ -68,6 +73,7 @@ public sealed partial class ThrustHistory
         if (time.Length < 2)
             return new CurveFault(0, TimeColumn, Invariant.Text($"a thrust history needs two points or more; it has {time.Length}."));
         bool pushes = false;
+        double impulse = 0;
         for (int i = 0; i < time.Length; i++)
         {
             if (!(time[i] >= 0 && time[i] <= LongestTime))
@@ -80,9 +86,13 @@ public sealed partial class ThrustHistory
                 return new CurveFault(i, ThrustColumn,
                     Invariant.Text($"the thrust is {thrust[i]:G9} N; it must be between 0 and {LargestThrust:G6} N."));
             pushes |= thrust[i] > 0;
+            impulse += i > 0 ? 0.5 * (thrust[i - 1] + thrust[i]) * (time[i] - time[i - 1]) : 0;
         }
 
-        return pushes ? null : new CurveFault(0, ThrustColumn, "the thrust is zero throughout; some point must be above 0 N.");
+        if (!pushes)
+            return new CurveFault(0, ThrustColumn, "the thrust is zero throughout; some point must be above 0 N.");
+        return impulse >= LeastImpulse ? null : new CurveFault(0, ThrustColumn,
+            Invariant.Text($"the total impulse is {impulse:G6} N s; it must be {LeastImpulse:G6} N s or more."));
     }
 
     private readonly record struct CurveFault(int Point, string Column, string Message);

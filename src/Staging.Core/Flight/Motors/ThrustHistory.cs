@@ -52,7 +52,7 @@ public sealed partial class ThrustHistory : IEquatable<ThrustHistory>
 
     /// <summary>Makes a curve from two columns.</summary>
     /// <param name="time_s">Times from ignition [s], strictly rising, 0 to 1000 s, two or more.</param>
-    /// <param name="thrust_N">As many thrusts [N], 0 to 10 MN, not all zero.</param>
+    /// <param name="thrust_N">As many thrusts [N], 0 to 10 MN, with a total impulse of 1 nN s or more.</param>
     /// <returns>The curve.</returns>
     /// <exception cref="ArgumentException">A column breaks one of these rules; the message names the point.</exception>
     public static ThrustHistory FromColumns(ReadOnlySpan<double> time_s, ReadOnlySpan<double> thrust_N)
@@ -90,10 +90,13 @@ public sealed partial class ThrustHistory : IEquatable<ThrustHistory>
     /// <param name="factor">Factor on the thrust [-], above 0 and at most 1e6.</param>
     /// <returns>A new curve.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    /// <exception cref="ArgumentException">
+    /// Thrust or total impulse of the new curve is outside the range of <see cref="FromColumns"/>.
+    /// </exception>
     public ThrustHistory Scaled(double factor)
     {
         Guard.Above(factor, 0, 1e6, property: nameof(factor));
-        return new ThrustHistory(time, Array.ConvertAll(thrust, f => f * factor));
+        return FromColumns(time, Array.ConvertAll(thrust, f => f * factor));
     }
 
     /// <inheritdoc/>

@@ -6,12 +6,14 @@ namespace Staging.Core.Flight;
 /// <summary>The flight of one body: its timeline, its outcome and, where kept, its whole trajectory.</summary>
 public sealed partial class BodyFlight
 {
+    private readonly FlightPlan plan;
     private readonly PlanParameters parameters;
     private readonly BodyRecorder log;
     private readonly double burntPropellant;
 
     internal BodyFlight(FlightPlan plan, PlanParameters parameters, BodyRecorder log)
     {
+        this.plan = plan;
         this.parameters = parameters;
         this.log = log;
         Events = Timeline(parameters, log);
@@ -80,16 +82,18 @@ public sealed partial class BodyFlight
     /// Peak load over steady load C_x [-], 1 to 3; 1.7 for flat circular and 1.8 for conical canopies (T. W. Knacke,
     /// NWC TP 6575, 1991, table 5-1; from memory).
     /// </param>
-    /// <returns>The load; null where no device opened.</returns>
+    /// <returns>The load; null where no device opened: a body that tumbles has none.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Force? OpeningLoadEstimate(double openingFactor)
     {
         Guard.In(openingFactor, 1, 3, property: nameof(openingFactor));
         if (Find(FlightEventKind.DeviceOpens) is not { } opens)
             return null;
+        Recovery recovery = plan.Stages.First(x => x.Name == opens.Stage).Recovery;
+        if (recovery.Kind == RecoveryKind.Tumbling)
+            return null;
         double v = opens.Before.Velocity.MetersPerSecond, rho = parameters.Site.At(opens.Before.Height.Meters).Density_kg_per_m3;
-        double area = parameters.Stages.First(x => x.Name == opens.Stage).DeviceArea;
-        return Force.FromNewtons(openingFactor * 0.5 * rho * v * v * area);
+        return Force.FromNewtons(openingFactor * 0.5 * rho * v * v * recovery.DragArea.SquareMeters);
     }
 
     /// <summary>Mass at the end of its record [kg].</summary>

@@ -106,6 +106,8 @@ internal sealed partial class FlightSimulation
         if (body.Height < guards.MinHeight || body.Height > guards.MaxHeight)
             return Invariant.Text(
                 $"The height is {body.Height:F1} m; the guard requires {Limits(guards.MinHeight, guards.MaxHeight, "F1", "m")}.");
+        if (double.IsNaN(body.LiftOff) && (double.IsFinite(guards.Earliest) || double.IsFinite(guards.Latest)))
+            return "The stack has not lifted off; the guard counts from lift-off.";
         if (sinceLiftOff < guards.Earliest || sinceLiftOff > guards.Latest)
             return Invariant.Text(
                 $"The time from lift-off is {sinceLiftOff:F3} s; the guard requires {Limits(guards.Earliest, guards.Latest, "F3", "s")}.");

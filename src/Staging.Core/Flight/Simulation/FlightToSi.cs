@@ -5,7 +5,8 @@ namespace Staging.Core.Flight;
 /// <summary>From quantities to SI numbers: the only place in this namespace where a plan loses its units.</summary>
 internal static class FlightToSi
 {
-    private const double StraightUp = 90;
+    /// <summary>Elevation of a guide that does not lean [deg].</summary>
+    public const double StraightUp = 90;
 
     public static PlanParameters ToSi(FlightPlan plan)
     {

@@ -20,7 +20,8 @@ internal sealed class ThrustHistoryCodec : Codec<ThrustHistory>
     {
         var time = f.Required("time_s", ColumnCodec.Numbers, x => x.Time_s,
             $"Times from ignition in seconds, rising, 0 to 1000; or {FileKey} in place of both columns.");
-        var thrust = f.Required("thrust_N", ColumnCodec.Numbers, x => x.Thrust_N, "As many thrusts in newtons, 0 to 1e7, not all zero.");
+        var thrust = f.Required("thrust_N", ColumnCodec.Numbers, x => x.Thrust_N,
+            "As many thrusts in newtons, 0 to 1e7; together 1e-9 N s or more.");
         return v => ThrustHistory.FromColumns(time[v].Span, thrust[v].Span);
     });
 
