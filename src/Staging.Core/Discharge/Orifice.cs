@@ -27,6 +27,8 @@ public static class Orifice
     /// <param name="holes">The holes between them.</param>
     /// <param name="law">How much they pass.</param>
     /// <returns>The flow. Its findings say where the case leaves the range of the law.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The wall is thicker, in hole diameters, than the law
+    /// accepts, and the pressures differ.</exception>
     public static OrificeFlow Flow(GasState one, GasState two, VentHoles holes, IDischargeLaw law)
     {
         ArgumentNullException.ThrowIfNull(one);
@@ -68,6 +70,8 @@ public static class Orifice
     /// <param name="two">Gas on side two.</param>
     /// <param name="openings">The openings from side one to side two, 1 to 16.</param>
     /// <returns>The flow, positive from one to two, the pressures between the openings, and the flow of each.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A wall is thicker, in hole diameters, than its law
+    /// accepts, and the pressures differ.</exception>
     /// <exception cref="ArgumentException">No opening or more than 16.</exception>
     public static OpeningsFlow InSeries(GasState one, GasState two, params EquatableArray<Opening> openings)
     {
@@ -81,6 +85,8 @@ public static class Orifice
     /// <param name="two">Gas on side two.</param>
     /// <param name="openings">The openings, at least one.</param>
     /// <returns>The flow of all and of each, positive from one to two.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A wall is thicker, in hole diameters, than its law
+    /// accepts, and the pressures differ.</exception>
     /// <exception cref="ArgumentException">No opening.</exception>
     public static OpeningsFlow InParallel(GasState one, GasState two, params EquatableArray<Opening> openings)
     {
@@ -100,6 +106,8 @@ public static class Orifice
     /// <returns>Flow [kg/s], positive from one to two, and slopes [kg/(s Pa)] at fixed temperatures: by the pressure of
     /// side one not negative, by that of side two not positive; at equal pressures those of the gas of side
     /// one.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The wall is thicker, in hole diameters, than the law
+    /// accepts.</exception>
     public static (double MassFlow_kg_per_s, double ByPressureOne_kg_per_sPa, double ByPressureTwo_kg_per_sPa) Slopes(
         GasState one, GasState two, VentHoles holes, IDischargeLaw law)
     {

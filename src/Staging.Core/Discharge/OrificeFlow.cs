@@ -49,7 +49,8 @@ public sealed class OrificeFlow
     public Speed JetSpeed { get; }
 
     /// <summary>
-    /// How the case lies outside the range of the law: warnings <c>DIS001</c> and <c>DIS003</c>.
+    /// How the case lies outside the range of the law: warnings <c>DIS001</c> and <c>DIS003</c> and, at equal
+    /// pressures, the error <c>DIS002</c>.
     /// </summary>
     public ImmutableArray<ModelFinding> Findings { get; }
 

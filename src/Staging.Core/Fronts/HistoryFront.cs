@@ -86,25 +86,29 @@ public sealed record HistoryFront
 
     /// <summary>When the front first arrives at a station.</summary>
     /// <param name="station">Distance from the start of the duct [m], above 0 and at most 100.</param>
-    /// <returns>Time on the clock of the history; null when the front never gets there.</returns>
+    /// <returns>
+    /// Time on the clock of the history; null when the front never gets there. A front that is there, or beyond, for
+    /// less than a sixteenth of a piece of the history may be missed.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Duration? ArrivalAt(Length station)
     {
         double x = Guard.Above(station.Meters, 0, 100, "m", nameof(station));
         ReadOnlySpan<double> knots = History.Time_s.Span;
+        double low = knots[0], before = -x;
         for (int i = 1; i < knots.Length; i++)
         {
             double part = (knots[i] - knots[i - 1]) / ScanParts;
             for (int k = 1; k <= ScanParts; k++)
             {
-                double low = knots[i - 1] + (k - 1) * part, high = knots[i - 1] + k * part;
-                double before = Travel(low) - x, after = Travel(high) - x;
-                if (before >= 0)
-                    return Duration.FromSeconds(low);
-                if (after < 0)
-                    continue;
-                var ahead = new Ahead(this, x);
-                return Duration.FromSeconds(BracketedRoot.Shrink(ref ahead, low, before, high, after, ArrivalWidth_s).High);
+                double high = knots[i - 1] + k * part, after = Travel(high) - x;
+                if (after >= 0)
+                {
+                    var ahead = new Ahead(this, x);
+                    return Duration.FromSeconds(BracketedRoot.Shrink(ref ahead, low, before, high, after, ArrivalWidth_s).High);
+                }
+
+                (low, before) = (high, after);
             }
         }
 

@@ -10,7 +10,7 @@ namespace Staging.Core.Fronts;
 /// </summary>
 /// <remarks>
 /// Shock tube: H. W. Liepmann and A. Roshko, Elements of Gasdynamics (1957), section 3.2; solved as an exact Riemann
-/// problem of two gases (<see cref="RiemannProblem"/>). Reflection at a closed end: section 3.5 there. No friction, no
+/// problem of two gases (<see cref="RiemannSolution"/>). Reflection at a closed end: section 3.5 there. No friction, no
 /// heat loss, no mixing; the driver is long enough for the end of its expansion not to catch up, x up to a few driver
 /// lengths.
 /// </remarks>

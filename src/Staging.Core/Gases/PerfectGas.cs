@@ -49,7 +49,7 @@ public sealed record PerfectGas
 
     /// <summary>A gas from its molar mass and its ratio of heat capacities.</summary>
     /// <param name="name">Name for messages.</param>
-    /// <param name="molarMass">Molar mass [g/mol], 1.6 to 830.</param>
+    /// <param name="molarMass">Molar mass [g/mol], 1.67 to 830.</param>
     /// <param name="heatCapacityRatio">gamma [-], 1.01 to 5/3.</param>
     /// <param name="source">Where the numbers come from.</param>
     /// <returns>The gas.</returns>
@@ -58,7 +58,7 @@ public sealed record PerfectGas
     {
         Name = name,
         GasConstant = SpecificEntropy.FromJoulesPerKilogramKelvin(UniversalGasConstant
-            / Guard.In(molarMass, 0.0016, 0.83, nameof(molarMass)).KilogramsPerMole),
+            / Guard.In(molarMass, 0.00167, 0.83, nameof(molarMass)).KilogramsPerMole),
         HeatCapacityRatio = heatCapacityRatio,
         Provenance = source,
     };

@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
+using Staging.Core.Gases;
 using Staging.Core.Plans;
 using Staging.Core.Plans.Reading;
 using Staging.Core.Plans.Records;
@@ -53,8 +54,8 @@ public sealed partial record GroundTestSeries
     /// written.
     /// </summary>
     /// <returns>The text; <see cref="Parse(string, Func{string, TextReader})"/> makes an equal series of it.</returns>
-    /// <exception cref="ArgumentException">A gap holds a discharge law of a type that a plan has no words
-    /// for.</exception>
+    /// <exception cref="ArgumentException">A gap holds a discharge law of a type that a plan has no words for, or what
+    /// surrounds it is not <see cref="PerfectGas.DryAir"/>.</exception>
     public string ToJson() => JsonLayout.Of(GroundTestCodecs.Series.Write(this, WriteContext.Full));
 
     private static GroundTestSeries Parse(string? file, string json, Func<string, TextReader>? openTrace)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
 using Staging.Core.Gaps;
+using Staging.Core.Gases;
 using Staging.Core.Studies;
 
 namespace Staging.Core.GroundTests;
@@ -27,8 +28,8 @@ public sealed partial record GroundTestSeries
     public EquatableArray<StudyInput<GapProblem>> Unknowns { get; init; } = [];
 
     /// <summary>
-    /// What tells two series of tests with equal names apart: a digest of their text; nothing where a plan has no words
-    /// for a law of discharge.
+    /// What tells two series of tests with equal names apart: a digest of their text and of the gases that it has no
+    /// words for; nothing where a plan has no words for a law of discharge.
     /// </summary>
     internal string Digest
     {
@@ -36,7 +37,8 @@ public sealed partial record GroundTestSeries
         {
             try
             {
-                return ", tests " + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(ToJson())))[..16];
+                string text = (this with { Tests = [.. Tests.Select(InAir)] }).ToJson() + string.Concat(Tests.Select(OtherGas));
+                return ", tests " + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16];
             }
             catch (ArgumentException)
             {
@@ -110,4 +112,14 @@ public sealed partial record GroundTestSeries
         var study = new SeriesStudy(this, unknown, answers);
         return LikelihoodRows.Study(study.Study(cases, seed), posterior => new Learned(this, posterior, study));
     }
+
+    private static GroundTest InAir(GroundTest test) => test with
+    {
+        Gap = test.Gap with { Surroundings = test.Gap.Surroundings with { Gas = PerfectGas.DryAir } },
+    };
+
+    /// <summary>The numbers of the gas that surrounds a gap, where it is not dry air.</summary>
+    private static string OtherGas(GroundTest test) => test.Gap.Surroundings.Gas is var gas && gas == PerfectGas.DryAir
+        ? ""
+        : Invariant.Text($" {test.Name}: {gas.GasConstant.JoulesPerKilogramKelvin:R} {gas.HeatCapacityRatio:R}");
 }

@@ -35,7 +35,8 @@ public sealed class Learned
 
     /// <summary>
     /// Everything else: each unknown input before and after, what each test taught, weights, effective number of cases.
-    /// A case is the values of the unknowns, in their order, each in its [Unit].
+    /// A case is the values of the unknowns, in their order, each in its [Unit]. Refused are also the cases in which the
+    /// gap of a test is not solved.
     /// </summary>
     public Posterior<EquatableArray<double>> Posterior { get; }
 
@@ -85,7 +86,7 @@ public sealed class Learned
     /// <param name="options">Threads; null for all cores.</param>
     /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops it.</param>
-    /// <returns>The odds; a case whose gap is refused counts against them.</returns>
+    /// <returns>The odds; a case whose gap is refused or not solved counts against them.</returns>
     /// <exception cref="InvalidModelException">The gap refuses what an unknown can be.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public LearnedOdds Odds(GapProblem next, int? runs = null, GapModel? model = null, StudyOptions? options = null,

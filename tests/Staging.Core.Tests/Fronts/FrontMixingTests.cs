@@ -48,16 +48,4 @@ public class FrontMixingTests
         Assert.Equal(2 * 0.06 * 0.6 * 0.1, FrontMixing.AccelerationDepth(Length.FromMeters(0.1), atwood, 0.06).Meters, 1e-15);
         Assert.Equal(0, FrontMixing.AccelerationDepth(Length.FromMeters(0.1), -atwood, 0.06).Meters);
     }
-
-    [Fact]
-    public void A_starting_jet_arrives_where_it_has_got_to()
-    {
-        Force momentum = StartingJet.Momentum(Length.FromMillimeters(10), Density.FromKilogramsPerCubicMeter(0.3), Speed.FromMetersPerSecond(300));
-        Density air = Density.FromKilogramsPerCubicMeter(1.225);
-        Length filled = StartingJet.FillsBoreAt(Bore);
-        Duration arrival = StartingJet.ArrivalAt(momentum, air, filled);
-        Assert.Equal(0.072, filled.Meters, 1e-12);
-        Assert.Equal(filled.Meters, StartingJet.TipAt(momentum, air, arrival).Meters, 1e-12);
-        Assert.Equal(2 * filled.Meters, StartingJet.TipAt(momentum, air, 4 * arrival).Meters, 1e-12);
-    }
 }

@@ -10,6 +10,18 @@ public class MixtureTests
     private static readonly PerfectGas Light = PerfectGas.FromMolarMass("light", MolarMass.FromGramsPerMole(4), 5.0 / 3, Invented);
     private static readonly PerfectGas Heavy = PerfectGas.FromMolarMass("heavy", MolarMass.FromGramsPerMole(44), 1.3, Invented);
 
+    [Theory]
+    [InlineData(1.66)]
+    [InlineData(831)]
+    public void A_molar_mass_outside_its_range_is_refused_by_its_own_name(double grams) =>
+        Assert.Equal("molarMass", Assert.Throws<ArgumentOutOfRangeException>(() => PerfectGas.FromMolarMass("gas", MolarMass.FromGramsPerMole(grams), 1.4, Invented)).ParamName);
+
+    [Theory]
+    [InlineData(1.67)]
+    [InlineData(830)]
+    public void A_molar_mass_at_an_end_of_its_range_makes_a_gas(double grams) =>
+        Assert.InRange(PerfectGas.FromMolarMass("gas", MolarMass.FromGramsPerMole(grams), 1.4, Invented).GasConstant.JoulesPerKilogramKelvin, 10, 5000);
+
     [Fact]
     public void One_gas_alone_stays_itself()
     {

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Json.Schema;
 using Staging.Core.Gaps;
+using Staging.Core.Gases;
 using Staging.Core.GroundTests;
 using Staging.Core.Plans;
 using Staging.Core.Plans.Codecs;
@@ -38,6 +39,24 @@ public class GroundTestTextTests
         Assert.Empty(series.Tests[9].Gap.Design.Vents);
         Assert.Equal(100_000, series.Tests[0].Gap.Bodies.MassBehind.Kilograms);
         Assert.DoesNotContain(series.Check(), f => f.Severity == FindingSeverity.Error);
+    }
+
+    /// <summary>A text that said nothing of the gas would be read as another series, and parts of the two would go together.</summary>
+    [Fact]
+    public void What_surrounds_a_gap_is_dry_air_or_has_no_words_and_tells_parts_apart()
+    {
+        GroundTestSeries one = In(PerfectGas.DryAir with { HeatCapacityRatio = 1.3 }), two = In(PerfectGas.DryAir with { HeatCapacityRatio = 1.35 });
+        Assert.Contains("words for dry air only", Assert.Throws<ArgumentException>(one.ToJson).Message, StringComparison.Ordinal);
+        string[] digests = [one.Digest, two.Digest, In(PerfectGas.DryAir).Digest, In(PerfectGas.DryAir with { HeatCapacityRatio = 1.3 }).Digest];
+        Assert.All(digests, d => Assert.StartsWith(", tests ", d, StringComparison.Ordinal));
+        Assert.Equal(3, digests.Distinct().Count());
+        Assert.Equal(digests[0], digests[3]);
+
+        static GroundTestSeries In(PerfectGas gas)
+        {
+            GroundTest first = TenTests.Series.Tests[0];
+            return new GroundTestSeries { Tests = [first with { Gap = first.Gap with { Surroundings = first.Gap.Surroundings with { Gas = gas } } }] };
+        }
     }
 
     [Fact]

@@ -19,6 +19,16 @@ public class AssuranceTests
     }
 
     [Fact]
+    public void Counts_up_to_two_to_the_forty_have_their_interval_and_greater_ones_are_refused()
+    {
+        const long most = 1L << 40;
+        Interval half = new Proportion(most / 2, most).ClopperPearson();
+        // Normal in the limit: half as wide as 1.96 standard errors, which are 1/2 over the root of the count.
+        Assert.Equal(1.959964 * 0.5 / Math.Sqrt(most), half.HalfWidth, 1e-4 / Math.Sqrt(most));
+        Assert.Equal("cases", Assert.Throws<ArgumentOutOfRangeException>(() => new Proportion(1, most + 1)).ParamName);
+    }
+
+    [Fact]
     public void Too_few_cases_are_refused_with_how_many_would_do()
     {
         var asked = new Assurance { Probability = 0.99, Cases = 100 };

@@ -232,6 +232,8 @@ public class CalibrationTests
     public void What_cannot_be_fitted_is_refused()
     {
         Assert.Equal("STU009", Code(() => Fit(Trace(0, 0), Start with { Spread = Distribution.Normal(1, 1) })));
+        Assert.Equal("name", Assert.Throws<ArgumentException>(() => MeasuredTrace.Of("p\u001b[2J_Pa", [0, 1], [2, 1])).ParamName);
+        Assert.Throws<FormatException>(() => MeasuredTrace.ReadCsv(new StringReader("time_s,p\u001b[2J_Pa\n0,1\n1,2\n")));
         Assert.Equal("STU010", Code(() => Fit(MeasuredTrace.Of("p_Pa", [0, 1], [2, 1]), Start, TimeConstant)));
         Assert.Throws<ArithmeticException>(() => new InputSet<Decay>(Truth, Start).Fit(Trace(0, 0), (_, _, _) => [1]));
     }

@@ -24,6 +24,22 @@ public class DistributionTests
         Assert.All(values.Zip(values.Skip(1)), p => Assert.True(p.First <= p.Second));
     }
 
+    /// <summary>A weight beside which another vanishes gives equal shares: the first value whose share lies above counts, as a scan finds it.</summary>
+    [Fact]
+    public void A_listed_value_is_the_first_whose_share_lies_above()
+    {
+        for (ulong seed = 0; seed < 200; seed++)
+        {
+            var draws = new CaseDraws(9, seed);
+            (double Value, double Weight)[] listed = [.. Enumerable.Range(0, 1 + (int)(seed % 9)).Select(i => ((double)i, Math.Pow(10, -20 * Math.Floor(3 * draws.Uniform((uint)i)))))];
+            Distribution d = Distribution.Discrete([.. listed]);
+            double total = listed.Sum(l => l.Weight), sum = 0;
+            double[] upTo = [.. listed.Select(l => (sum += l.Weight) / total)];
+            foreach (double u in upTo.Where(u => u < 1).SelectMany(u => (double[])[Math.BitDecrement(u), u, Math.BitIncrement(u)]).Where(u => u is > 0 and < 1))
+                Assert.Equal(Math.Min(upTo.TakeWhile(end => u >= end).Count(), listed.Length - 1), d.Quantile(u));
+        }
+    }
+
     [Fact]
     public void The_widest_ends_still_give_finite_values_in_order()
     {

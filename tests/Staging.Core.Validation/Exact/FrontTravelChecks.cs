@@ -19,12 +19,6 @@ public class FrontTravelChecks
         How = Evidence.ComputedFromFormula,
     };
 
-    private static readonly Provenance HillOuellette = new()
-    {
-        Source = "Hill & Ouellette, J. Fluids Eng. 121 (1999) 93-101, abstract: Z = 3.0 (M/rho)^(1/4) t^(1/2)",
-        How = Evidence.ComputedFromFormula,
-    };
-
     private static readonly Provenance Taylor = new()
     {
         Source = "G. I. Taylor, Proc. R. Soc. A 223 (1954) 446-468, abstract: K = 10.1 a v* or 7.14 a U sqrt(gamma)",
@@ -92,14 +86,6 @@ public class FrontTravelChecks
         Verify($"{at}: pressure at the front", "Pa", star, front.Pressure.Pascals, within, Toro);
         Verify($"{at}: speed of the front", "m/s", contact, front.ContactSpeed.MetersPerSecond, within, Toro);
         Verify($"{at}: speed of the shock", "m/s", shock, front.ShockSpeed.MetersPerSecond, within, Toro);
-    }
-
-    [Fact]
-    public void Tip_of_a_starting_jet()
-    {
-        Force momentum = StartingJet.Momentum(Length.FromMillimeters(2), Density.FromKilogramsPerCubicMeter(0.25), Speed.FromMetersPerSecond(600));
-        Length tip = StartingJet.TipAt(momentum, Density.FromKilogramsPerCubicMeter(1.2), Duration.FromMilliseconds(1));
-        Verify("tip of a jet of 2 mm, 600 m/s, 0.25 kg/m3 in air after 1 ms", "mm", 66.10, tip.Millimeters, Tolerance.Printed(2), HillOuellette);
     }
 
     [Fact]

@@ -47,8 +47,11 @@ public sealed record VentHoles
     /// Area of one hole equivalent to several in series by the incompressible rule 1/A^2 = sum 1/A_i^2, all with one
     /// coefficient. A first guess: low by 2 % at a pressure ratio of 0.9 and by 12 % for two equal holes that choke.
     /// </summary>
-    /// <param name="areas">The areas in series, at least one.</param>
+    /// <param name="areas">The areas in series, at least one; each [m2] 1e-12 to 1e4.</param>
     /// <returns>The area.</returns>
-    public static Area IncompressibleSeries(params EquatableArray<Area> areas) =>
-        Area.FromSquareMeters(1 / Math.Sqrt(areas.Sum(a => Math.Pow(a.SquareMeters, -2))));
+    /// <exception cref="ArgumentOutOfRangeException">An area is outside the range.</exception>
+    /// <exception cref="ArgumentException">No area.</exception>
+    public static Area IncompressibleSeries(params EquatableArray<Area> areas) => areas.IsEmpty
+        ? throw new ArgumentException("There is no area; give at least one.", nameof(areas))
+        : Area.FromSquareMeters(1 / Math.Sqrt(areas.Sum(a => Math.Pow(Guard.In(a, 1e-12, 1e4, nameof(areas)).SquareMeters, -2))));
 }

@@ -5,15 +5,14 @@ namespace Staging.Core.Discharge;
 /// falls, so the coefficient rises from 0.60 at equal pressures to 0.84 against a vacuum.
 /// </summary>
 /// <remarks>
-/// G = Cd(r) p0 / sqrt(R T0) psi(r), with psi held at its choked value below the critical ratio and
-/// Cd = 0.8414 - 0.1002 r + 0.8415 r^2 - 3.9 r^3 + 4.6001 r^4 - 1.6827 r^5, fitted to the air measurements of J. A.
-/// Perry, Critical flow through sharp-edged orifices, Trans. ASME 71 (1949) 757-764. The polynomial was seen in a
-/// secondary source that had lost its minus signs; they were restored from the end values and the monotone shape; it
-/// lies within 1 % of the exact plane solution (<see cref="ChaplyginSlit"/>) at the critical ratio. Below it the flow
-/// keeps rising: by 14 % from the critical ratio to a vacuum. Smoothed within <see cref="Orifice.BlendWidth"/> of equal
-/// pressures. The hole must be small compared with the wall around it. Uncertainty: 3 % up to a wall of 0.3 diameters;
-/// up to 0.5 it is 5 %, because there <see cref="ShortTubeLaw"/>, also partly a judgement, already lies up to 4.7 %
-/// higher.
+/// G = Cd(r) p0 / sqrt(R T0) psi(r), with psi held at its choked value below the critical ratio and Cd = 0.8414 -
+/// 0.1002 r + 0.8415 r^2 - 3.9 r^3 + 4.6001 r^4 - 1.6827 r^5, fitted to the air measurements of J. A. Perry, Critical
+/// flow through sharp-edged orifices, Trans. ASME 71 (1949) 757-764. The polynomial was seen in a secondary source that
+/// had lost its minus signs; they were restored from the end values and the monotone shape; it lies within 1 % of the
+/// exact plane solution (S. A. Chaplygin, On gas jets, 1904) at the critical ratio. Below it the flow keeps rising: by
+/// 14 % from the critical ratio to a vacuum. Smoothed within <see cref="Orifice.BlendWidth"/> of equal pressures. The
+/// hole must be small compared with the wall around it. Uncertainty: 3 % up to a wall of 0.3 diameters; up to 0.5 it is
+/// 5 %, because there <see cref="ShortTubeLaw"/>, also partly a judgement, already lies up to 4.7 % higher.
 /// </remarks>
 public sealed record SharpEdgedLaw : IDischargeLaw
 {

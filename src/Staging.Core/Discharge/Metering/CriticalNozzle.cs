@@ -74,7 +74,7 @@ public sealed record CriticalNozzle
         double ideal = Math.PI / 4 * d * d * cStar * p0 / Math.Sqrt(upstream.Gas.Constants.R * upstream.Temperature.Kelvins);
         double idealReynolds = 4 * ideal / (Math.PI * d * mu);
         Guard.In(idealReynolds, MinReynoldsOfFit, 1e9, property: "ThroatReynolds");
-        // Cd' hardly changes with Re, so substitution gains at least two digits per iteration.
+        // Cd' hardly changes with Re, so substitution gains at least one digit per iteration.
         double cd = Coefficient(idealReynolds);
         for (int i = 0; i < 20; i++)
             cd = Coefficient(cd * idealReynolds);

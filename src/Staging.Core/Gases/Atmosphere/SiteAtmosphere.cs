@@ -16,7 +16,7 @@ namespace Staging.Core.Gases;
 /// Vapour: mole fraction x_v = x_ground (T/T_ground)^m up to 11 km geopotential, constant above, with m = d(ln
 /// p_sv)/d(ln T) - g0/(R L) so that the relative humidity at the ground is kept as far as the first order in height.
 /// Ideal mixture of air and vapour: rho = p/(R_air T) (1 - x_v (1 - Mv/Ma)); it is 0.04 % lighter than the full
-/// CIPM-2007 equation, see <see cref="MoistAir"/>.
+/// equation CIPM-2007 (A. Picard et al., Metrologia 45 (2008) 149-155).
 /// </para>
 /// <para>With standard dry conditions at the ground this is <see cref="StandardAtmosphere.Us1976"/>. Immutable,
 /// allocates nothing per call;

@@ -15,9 +15,10 @@ namespace Staging.Core.Gases;
 /// temperature.
 /// </para>
 /// <para>
-/// The ranges do not combine freely. The classic gas fraction of 0.43 is that of cooled products; with it the ratio of
-/// heat capacities of gas and particles is 1.08-1.10, not the 1.12-1.16 of products at flame temperature (f 0.55-0.71),
-/// and the impetus stays below 0.24 MJ/kg even at 2300 K, short of the 0.27-0.32 MJ/kg expected.
+/// The ranges do not combine freely. The classic gas fraction of 0.43 is that of cooled products; with it and the
+/// nominal gas the ratio of heat capacities of gas and particles is 1.08-1.10, not the 1.12-1.16 of products at flame
+/// temperature (f 0.55-0.71), and the impetus stays below 0.24 MJ/kg even at 2300 K, short of the 0.27-0.32 MJ/kg
+/// expected.
 /// </para>
 /// </remarks>
 public static class BlackPowderProducts

@@ -53,7 +53,7 @@ public static partial class Vessel
     public static double PressureAfterFilling(double time, double startRatio, double gamma, bool isothermal)
     {
         double start = Ratio(startRatio, nameof(startRatio));
-        double t = Guard.In(time, 0, 1e9, "-", nameof(time));
+        double t = Checked(time);
         double critical = IsentropicFlow.CriticalPressureRatio(gamma);
         double rising = start + ChokedRate(gamma, isothermal) * t;
         if (rising <= critical)

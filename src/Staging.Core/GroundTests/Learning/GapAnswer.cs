@@ -4,7 +4,7 @@ using Staging.Core.Solving;
 namespace Staging.Core.GroundTests;
 
 /// <summary>What the model says of one gap, as far as a test can be compared with it; times in seconds.</summary>
-/// <param name="Ending">How it ends; null where the run was not solved, which says nothing.</param>
+/// <param name="Ending">How it ends; null where the run was not solved: such a case has no weight.</param>
 /// <param name="FirstFlame">When the front is at the uppermost vent, or burning pieces come to the nozzle just above it
 /// [s]; null where neither ever is.</param>
 /// <param name="JointMoves">When the joint first moves [s]; null where it never does.</param>

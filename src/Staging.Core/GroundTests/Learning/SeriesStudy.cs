@@ -9,7 +9,8 @@ internal delegate GapAnswer GapAnswers(GapProblem problem, GapModel model, Solve
 
 /// <summary>
 /// A series of tests as a learning study. A case runs every different gap once, however many tests there are of it, and
-/// keeps one log-likelihood of each test.
+/// keeps one log-likelihood of each test. A case in which a gap is not solved counts as refused: any likelihood would
+/// draw what is believed towards the places where the solver fails, or away from them.
 /// </summary>
 /// <param name="series">The series.</param>
 /// <param name="unknown">What is not known of its gaps.</param>
@@ -46,6 +47,8 @@ internal sealed class SeriesStudy(GroundTestSeries series, UnknownInputs unknown
                 foreach ((TestLikelihood[] tests, int[] at, RunnableGap gap) in gaps)
                 {
                     GapAnswer answer = gap.At(values, cancel);
+                    if (answer.Ending is null)
+                        throw new ArgumentException($"The gap of \"{series.Tests[at[0]].Name}\" was not solved.");
                     for (int k = 0; k < tests.Length; k++)
                         logs[at[k]] = tests[k].Log(answer);
                 }

@@ -60,7 +60,7 @@ internal sealed class TestLikelihood
         return [.. Enumerable.Range(0, Endings).Select(k => silent / Endings + (ending == (Ending)k ? 1 - silent : 0))];
     }
 
-    /// <summary>The logarithm of the likelihood [-].</summary>
+    /// <summary>The logarithm of the likelihood [-], of a run that was solved.</summary>
     public double Log(GapAnswer answer)
     {
         double fits = LogOfModel(answer), greater = Math.Max(fits, logSilent);
@@ -83,7 +83,8 @@ internal sealed class TestLikelihood
 
     private double LogOfModel(GapAnswer answer)
     {
-        if (answer.Ending is not { } ending || !seen.Contains(ending))
+        Ending ending = answer.Ending!.Value;
+        if (!seen.Contains(ending))
             return double.NegativeInfinity;
         // Once the upper motor burns, its exhaust moves the joint, which no model of the gap tells: then at any time.
         bool burns = ending == Ending.Lit;

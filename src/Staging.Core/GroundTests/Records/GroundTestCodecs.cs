@@ -40,7 +40,7 @@ internal static class GroundTestCodecs
 
     public static readonly RecordCodec<GasState> Air = new("groundAir", "The air of the day, outside of the holes.", f =>
     {
-        var pressure = f.Required("pressure", Quantities.Pressure, x => x.Pressure, "Absolute pressure at the site.");
+        var pressure = f.Required("pressure", Quantities.Pressure, PressureOfAir, "Absolute pressure at the site.");
         var temperature = f.Required("temperature", Quantities.Temperature, x => x.Temperature, "Temperature.");
         return v => new GasState { Gas = PerfectGas.DryAir, Pressure = pressure[v], Temperature = temperature[v] };
     });
@@ -127,6 +127,10 @@ internal static class GroundTestCodecs
         var tests = f.Required("tests", new ListCodec<GroundTest>(GroundTestCodec.Codec), x => x.Tests, "The tests, in any order.");
         return v => new GroundTestSeries { Tests = tests[v], Discrepancy = discrepancy[v] };
     });
+
+    private static Pressure PressureOfAir(GasState outside) => outside.Gas == PerfectGas.DryAir
+        ? outside.Pressure
+        : throw new ArgumentException($"Outside a gap is {outside.Gas.Name}; a series of ground tests has words for dry air only.");
 
     private static GapIgnition GapOf(GroundTest test) => new()
     {

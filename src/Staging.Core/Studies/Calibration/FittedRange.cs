@@ -9,8 +9,6 @@ namespace Staging.Core.Studies;
 /// </summary>
 internal sealed class FittedRange(ImmutableArray<Distribution> spreads)
 {
-    private const double Nearest = 0.5 / (1UL << 52);
-
     public int Count => spreads.Length;
 
     public double Width(int d) => High(d) - Low(d);
@@ -42,7 +40,7 @@ internal sealed class FittedRange(ImmutableArray<Distribution> spreads)
             .Select(d => (curves[2 * d + 1] - curves[2 * d]) / (high[d] - low[d])));
     }
 
-    private double Low(int d) => spreads[d].At(Nearest);
+    private double Low(int d) => spreads[d].At(Philox4x32.Nearest);
 
-    private double High(int d) => spreads[d].At(1 - Nearest);
+    private double High(int d) => spreads[d].At(1 - Philox4x32.Nearest);
 }

@@ -23,11 +23,11 @@ public sealed record MeasuredTrace
     /// <param name="times">Times [s], rising; two or more.</param>
     /// <param name="values">Values [Unit], one for each time.</param>
     /// <returns>The trace.</returns>
-    /// <exception cref="ArgumentException">The columns differ in length, are too short, hold a number that is not
-    /// finite, or the times do not rise.</exception>
+    /// <exception cref="ArgumentException">The name is blank or holds control characters; the columns differ in length,
+    /// are too short, hold a number that is not finite, or the times do not rise.</exception>
     public static MeasuredTrace Of(string name, EquatableArray<double> times, EquatableArray<double> values)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Guard.NotBlank(name, nameof(name));
         if (times.Length != values.Length || times.Length < 2)
             throw new ArgumentException("A trace needs at least two times and one value for each.", nameof(times));
         for (int i = 0; i < times.Length; i++)

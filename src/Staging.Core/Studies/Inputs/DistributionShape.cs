@@ -93,10 +93,17 @@ internal abstract record DistributionShape
 
         public override double At(double u)
         {
-            int i = 0;
-            while (i < Values.Length - 1 && u >= upTo[i])
-                i++;
-            return Values[i];
+            int low = 0, high = Values.Length - 1;
+            while (low < high)
+            {
+                int middle = (low + high) / 2;
+                if (u >= upTo[middle])
+                    low = middle + 1;
+                else
+                    high = middle;
+            }
+
+            return Values[low];
         }
     }
 }

@@ -5,9 +5,6 @@ namespace Staging.Core.Studies;
 /// <summary>The findings about a set of inputs, tried on the model before anything runs.</summary>
 internal static class InputFindings
 {
-    /// <summary>Nearest that a draw comes to 0 and to 1 [-].</summary>
-    private const double Nearest = 0.5 / (1UL << 52);
-
     public static IEnumerable<ModelFinding> All<T>(T nominal, EquatableArray<StudyInput<T>> inputs)
     {
         if (inputs.Length == 0)
@@ -42,7 +39,7 @@ internal static class InputFindings
     private static ImmutableArray<double> Tried(Distribution spread) =>
         spread.Shape is DistributionShape.Discrete listed
             ? listed.Values.Items
-            : [spread.At(Nearest), spread.Median, spread.At(1 - Nearest)];
+            : [spread.At(Philox4x32.Nearest), spread.Median, spread.At(1 - Philox4x32.Nearest)];
 
     private static string? Refusal<T>(T nominal, StudyInput<T> input, double value)
     {

@@ -12,8 +12,8 @@ namespace Staging.Core.Studies;
 public sealed record StudyInput<T>
 {
     /// <summary>An uncertain scalar.</summary>
-    /// <param name="path">What it is called in results: letters, digits, dots and hyphens, for example
-    /// <c>joint.breakaway</c>.</param>
+    /// <param name="path">What it is called in results: letters, digits, dots, hyphens, underscores and inner spaces,
+    /// for example <c>joint.breakaway</c>.</param>
     /// <param name="unit">Unit of its values; <c>-</c> where there is none.</param>
     /// <param name="spread">How it scatters, in [unit].</param>
     /// <param name="with">Puts a value, in [unit], into a copy of the model: <c>(p, v) => p with { ... }</c>.</param>

@@ -11,9 +11,6 @@ internal sealed class CaseShares(int count, int plain, double[]? of)
     /// <summary>Cases of the design.</summary>
     public int Count => count;
 
-    /// <summary>How many cases at the start of the design are all run.</summary>
-    public int Plain => plain;
-
     /// <summary>Cases that are run.</summary>
     public int Runs { get; } = of?.Count(share => share > 0) ?? count;
 

@@ -152,13 +152,14 @@ public sealed class Posterior<T>
     /// <param name="progress">Receives progress, in order, on this thread; null for no reports.</param>
     /// <param name="cancellationToken">Stops the runs.</param>
     /// <returns>The information, and how probable each class is.</returns>
+    /// <exception cref="ArgumentException">The name is blank or holds control characters.</exception>
     /// <exception cref="ArithmeticException">The probabilities do not sum to 1, or their number differs from case to
     /// case.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public ExpectedInformation Information(string name, Func<T, CancellationToken, ImmutableArray<double>> classes, int? runs = null,
         StudyOptions? options = null, IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        Guard.NotBlank(name, nameof(name));
         ArgumentNullException.ThrowIfNull(classes);
         var picked = PickedCases.Of(cases.Shares, weights.Before, After, runs, afterAlone: true);
         ImmutableArray<ImmutableArray<double>> found = PointEvaluator.All(

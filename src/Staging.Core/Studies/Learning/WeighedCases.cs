@@ -31,10 +31,6 @@ internal sealed class WeighedCases(SampleDesign design, CaseShares shares, bool[
     /// <summary>Whether a case was refused or not run.</summary>
     public bool IsOut(int i) => refused[i] || shares[i] == 0;
 
-    /// <summary>The greatest log-likelihood of an observation over all cases; negative infinity where none allows
-    /// it.</summary>
-    public double Best(int observation) => logLikelihoods[observation].Max();
-
     /// <summary>How many cases allow an observation.</summary>
     public int Allowing(int observation) => logLikelihoods[observation].Count(l => l > double.NegativeInfinity);
 

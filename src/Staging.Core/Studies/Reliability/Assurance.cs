@@ -24,7 +24,7 @@ public sealed record Assurance
     public ulong Seed { get; init; }
 
     /// <summary>
-    /// Hits needed: the least k for which k - 1 hits or fewer would be rarer than the confidence allows, if the
+    /// Hits needed: the least k for which k hits or more would be rarer than 1 - confidence, or as rare, if the
     /// probability were exactly the required one; null where even a full score does not reach the confidence.
     /// </summary>
     public int? HitsNeeded

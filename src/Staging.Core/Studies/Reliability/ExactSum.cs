@@ -142,8 +142,7 @@ internal sealed class ExactSum
         places[place + 1] += sign * (long)(uint)(lower >> 32);
         places[place + 2] += sign * ((long)(uint)(lower >> 64) + (uint)upper);
         places[place + 3] += sign * (long)(uint)(upper >> 32);
-        if (place + 4 < Places)
-            places[place + 4] += sign * (long)(uint)(upper >> 64);
+        places[place + 4] += sign * (long)(uint)(upper >> 64);
     }
 
     /// <summary>Brings every place but the highest to 0 ... 2^32 - 1: the unique form of a sum.</summary>

@@ -11,7 +11,7 @@ public sealed class Measure<TResult>
     /// <param name="unit">Unit of the number; <c>-</c> where there is none.</param>
     /// <param name="of">Reads the number, in [unit]; null where the result has none.</param>
     /// <exception cref="ArgumentException">The name is blank or holds other characters than letters, digits, dots,
-    /// hyphens and spaces.</exception>
+    /// hyphens, underscores and inner spaces.</exception>
     public Measure(string name, string unit, Func<TResult, double?> of) =>
         (Name, Unit, Of) = (InputPath.Checked(name), Guard.NotBlank(unit, nameof(unit)), Guard.NotNull(of, nameof(of)));
 

@@ -5,11 +5,11 @@ public sealed record Proportion
 {
     /// <summary>Makes a proportion.</summary>
     /// <param name="hits">Cases that came out so, 0 to the number of cases.</param>
-    /// <param name="cases">Cases in all, at least 1.</param>
+    /// <param name="cases">Cases in all, 1 to 2^40.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Proportion(long hits, long cases)
     {
-        Cases = (long)Guard.In((double)cases, 1, 1L << 53, "-", nameof(cases));
+        Cases = (long)Guard.In((double)cases, 1, 1L << 40, "-", nameof(cases));
         Hits = (long)Guard.In((double)hits, 0, cases, "-", nameof(hits));
     }
 

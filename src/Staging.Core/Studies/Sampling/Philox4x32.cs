@@ -45,6 +45,9 @@ internal static class Philox4x32
     /// <summary>2^-52: the width of a cell.</summary>
     private const double Cell = 1.0 / (1UL << 52);
 
+    /// <summary>How near <see cref="Unit"/> comes to 0 and to 1 [-].</summary>
+    public const double Nearest = 0.5 * Cell;
+
     /// <summary>The middle of one of 2^52 equal cells of (0, 1): never 0, never 1, and exact as a double.</summary>
     public static double Unit(ulong bits) => ((bits >> 12) + 0.5) * Cell;
 }

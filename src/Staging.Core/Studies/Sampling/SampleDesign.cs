@@ -19,7 +19,7 @@ internal sealed class SampleDesign
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public SampleDesign(DesignKind kind, long points, int dimensions, ulong seed)
     {
-        Kind = Enum.IsDefined(kind) ? kind : throw new ArgumentOutOfRangeException(nameof(kind), kind, "This kind of design is not known.");
+        Kind = Guard.Defined(kind, nameof(kind));
         Points = (long)Guard.In((double)points, 1, 1L << 40, "-", nameof(points));
         Dimensions = Guard.In(dimensions, 1, kind == DesignKind.LowDiscrepancy ? SobolPoints.MaxDimensions : 10_000, nameof(dimensions));
         Seed = seed;

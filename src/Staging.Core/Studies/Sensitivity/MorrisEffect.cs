@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 namespace Staging.Core.Studies;
 
 /// <summary>
-/// The elementary effects of one input, for the range of the input from its lowest to its highest quantile.
+/// The elementary effects of one input, for the range of the input from its lowest to its highest quantile; of an input
+/// without ends from its 1 % to its 99 % quantile.
 /// </summary>
 public sealed class MorrisEffect
 {

@@ -24,7 +24,7 @@ public sealed record SensitivityStudy<T>
 
     /// <summary>
     /// Screens the inputs by elementary effects (M. D. Morris, Technometrics 33 (1991) 161-174): which matter, and
-    /// which interact or are not linear.
+    /// which interact or are not linear. An input without ends runs from its 1 % to its 99 % quantile.
     /// </summary>
     /// <param name="paths">Paths, 2 to 100 000; each costs one run more than there are inputs.</param>
     /// <param name="levels">Levels of the grid in the quantiles, 4 to 100, an even number.</param>
@@ -34,6 +34,7 @@ public sealed record SensitivityStudy<T>
     /// <param name="cancellationToken">Stops the study.</param>
     /// <returns>One effect for each input, in their order.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    /// <exception cref="ArithmeticException">The model gave a number that is not finite.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public ImmutableArray<MorrisEffect> Screen(int paths, int levels = 8, ulong seed = 0, StudyOptions? options = null,
         IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default) =>
@@ -66,6 +67,7 @@ public sealed record SensitivityStudy<T>
     /// <exception cref="InvalidModelException">More numbers than one machine keeps (STU016).</exception>
     /// <exception cref="InvalidOperationException">The result is the same everywhere: there is no variance to share
     /// out.</exception>
+    /// <exception cref="ArithmeticException">The model gave a number that is not finite.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public ImmutableArray<SobolIndex> VarianceShares(int rows, int repetitions = 16, double confidence = 0.95, ulong seed = 0,
         StudyOptions? options = null, IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default) =>
@@ -97,6 +99,7 @@ public sealed record SensitivityStudy<T>
     /// <param name="cancellationToken">Stops the study.</param>
     /// <returns>One bar for each input, the longest first.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The tail is outside its range.</exception>
+    /// <exception cref="ArithmeticException">The model gave a number that is not finite.</exception>
     /// <exception cref="OperationCanceledException">The token was cancelled.</exception>
     public ImmutableArray<TornadoBar> Bars(double tail = 0.05, StudyOptions? options = null,
         IProgress<StudyProgress>? progress = null, CancellationToken cancellationToken = default) =>
@@ -129,7 +132,7 @@ public sealed record SensitivityStudy<T>
     /// </summary>
     internal double[] Values(ReadOnlySpan<double> unit)
     {
-        const double nearest = 0.5 / (1UL << 52), tail = 0.01;
+        const double nearest = Philox4x32.Nearest, tail = 0.01;
         double[] values = new double[unit.Length];
         for (int d = 0; d < values.Length; d++)
         {

@@ -59,6 +59,8 @@ public class PosteriorTests
         Assert.Throws<ArithmeticException>(() => Seven.Odds((_, _) => double.NaN));
         Assert.Throws<ArgumentOutOfRangeException>("runs", () => Seven.Odds((_, _) => 1, runs: 9));
         Assert.Throws<ArithmeticException>(() => Seven.Information("x", (_, _) => [0.5, 0.4]));
+        foreach (string name in (string[])[" ", "a\u001b[2J"])
+            Assert.Equal("name", Assert.Throws<ArgumentException>(() => Seven.Information(name, (_, _) => [1])).ParamName);
         Assert.Throws<ArithmeticException>(() => Seven.Information("x", (c, _) => c.First < 0.5 ? [1] : [0.5, 0.5]));
     }
 
