@@ -51,6 +51,27 @@ public class HoleTemplateTests
         Assert.Equal([30, 150, 270], rings[1].Angles.Select(a => a.Degrees));
     }
 
+    /// <summary>Marked in line, two single holes of 6 mm would leave 2 mm and not the land that is printed.</summary>
+    [Fact]
+    public void A_turned_ring_says_where_its_first_hole_is_also_where_that_is_its_only_one()
+    {
+        HoleTemplate two = Assert.Single(HoleTemplate.Of(Design(Ring(230, 1, 6), Ring(238, 1, 6))));
+        Assert.StartsWith("1 x drill 6.0 mm at station 230.0 mm, land ", two.Rings[0].ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("1 x drill 6.0 mm at station 238.0 mm, at 180.0 deg = 29.85 mm round, land ", two.Rings[1].ToString(), StringComparison.Ordinal);
+        HoleTemplate below = Assert.Single(HoleTemplate.Of(Design(Ring(230, 4, 3), Ring(235, 1, 3), Ring(240, 4, 3))));
+        Assert.Contains(", at 45.0 deg = 7.46 mm round, land ", below.Rings[1].ToString(), StringComparison.Ordinal);
+        HoleTemplate fours = Assert.Single(HoleTemplate.Of(Design(Ring(239, 4, 3), Ring(243, 4, 3))));
+        Assert.Contains(", every 90.0 deg = 14.92 mm round from 45.0 deg on = 7.46 mm round, land ", fours.Rings[1].ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_ring_turned_by_nearly_its_whole_step_begins_at_0()
+    {
+        HoleTemplate tube = Assert.Single(HoleTemplate.Of(Design(Ring(230, 11, 0.5), Ring(232, 11, 0.5), Ring(234, 11, 0.5))));
+        Assert.All(tube.Rings, r => Assert.InRange(r.Angles[0].Degrees, 0, r.AngleBetween.Degrees - 1e-6));
+        Assert.All(tube.Rings, r => Assert.InRange(r.Angles[^1].Degrees, 0, 360 - 1e-6));
+    }
+
     [Theory]
     [InlineData(4, 6, 3)]
     [InlineData(5, 7, 4)]
@@ -155,6 +176,17 @@ public class HoleTemplateTests
         HoleRing ring = Assert.Single(Assert.Single(HoleTemplate.Of(advice)).Rings);
         Assert.Equal((drilled.Holes.Count, advice.Walls[0].Drilled!.Drill), (ring.Count, ring.Drill!));
         Assert.Equal(drilled.Station.Meters, ring.Station!.Value.Meters, 1e-12);
+    }
+
+    /// <summary>5.0 mm is a drill of two metric series: the one that was asked for names it.</summary>
+    [Fact]
+    public void Advised_holes_name_the_drill_that_was_taken_of_whichever_series()
+    {
+        GapProblem gap = Bench.Gap with { Design = TestPlans.Lighting };
+        VentAdvice[] advised = [.. Enumerable.Range(1, 8)
+            .Select(n => gap.SizeVents(TestPlans.Layout with { HoleCount = n, Drills = DrillSeries.MetricTenths })).Where(a => a.Walls is [{ Drilled: not null }])];
+        Assert.Contains(advised, a => DrillSize.All(DrillSeries.MetricHalves).Any(d => d.Label == a.Walls[0].Drilled!.Drill.Label));
+        Assert.All(advised, a => Assert.All(HoleTemplate.Of(a).SelectMany(t => t.Rings), r => Assert.Same(a.Walls[0].Drilled!.Drill, r.Drill)));
     }
 
     private static void Near(double[] expected, IEnumerable<double> actual) =>

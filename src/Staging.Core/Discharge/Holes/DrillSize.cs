@@ -33,9 +33,13 @@ public sealed class DrillSize
         _ => Fractions,
     };
 
-    /// <summary>The drill of a diameter, metric where a metric one has it; null where no series has one.</summary>
-    internal static DrillSize? Of(Length diameter) =>
-        Halves.Concat(Tenths).Concat(Fractions).FirstOrDefault(s => Math.Abs(s.Diameter.Meters - diameter.Meters) < Same);
+    /// <summary>
+    /// The drill of a diameter, of the series at hand where that has it, else metric where a metric one has it; null
+    /// where no series has one.
+    /// </summary>
+    internal static DrillSize? Of(Length diameter, DrillSeries? atHand) =>
+        (atHand is { } series ? All(series) : []).Concat(Halves).Concat(Tenths).Concat(Fractions)
+            .FirstOrDefault(s => Math.Abs(s.Diameter.Meters - diameter.Meters) < Same);
 
     /// <summary>The largest drill that is not larger than a diameter.</summary>
     /// <param name="series">The series.</param>

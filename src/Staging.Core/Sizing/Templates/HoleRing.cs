@@ -7,12 +7,17 @@ namespace Staging.Core.Sizing;
 /// <summary>Equal holes at one station of a wall, evenly round it.</summary>
 public sealed class HoleRing
 {
+    /// <summary>Angles that differ by less are one place [rad].</summary>
+    private const double SameAngle = 1e-9;
+
     /// <summary>Lengths in m, the first angle in radians; null what the design does not say.</summary>
-    internal HoleRing(VentHoles holes, double? station, double first, double? outerDiameter, double? land)
+    internal HoleRing(VentHoles holes, DrillSeries? drills, double? station, double first, double? outerDiameter, double? land)
     {
-        (Count, Diameter, Drill) = (holes.Count, holes.Diameter, DrillSize.Of(holes.Diameter));
-        double between = 2 * Math.PI / Count;
-        double[] angles = [.. Enumerable.Range(0, Count).Select(i => first % between + i * between)];
+        (Count, Diameter, Drill) = (holes.Count, holes.Diameter, DrillSize.Of(holes.Diameter, drills));
+        double between = 2 * Math.PI / Count, start = first % between;
+        if (between - start < SameAngle)
+            start = 0;
+        double[] angles = [.. Enumerable.Range(0, Count).Select(i => start + i * between)];
         (AngleBetween, Angles) = (Rounded(between), [.. angles.Select(Rounded)]);
         Station = station is { } s ? Millimetres(s) : null;
         Land = land is { } l ? Millimetres(l) : null;
@@ -71,8 +76,10 @@ public sealed class HoleRing
         string drill = Drill is null ? Invariant.Text($"{Diameter.Millimeters:F2} mm (no standard drill)") : $"drill {Drill}";
         string station = Station is { } at ? Invariant.Text($"station {at.Millimeters:0.0#} mm") : "a place not stated";
         string around = Count == 1 ? "" : Invariant.Text($", every {AngleBetween.Degrees:F1} deg")
-            + (Pitch is { } pitch ? Invariant.Text($" = {pitch.Millimeters:F2} mm round") : "")
-            + (Angles[0].Degrees > 0 ? Invariant.Text($" from {Angles[0].Degrees:F1} deg on") : "");
+            + (Pitch is { } pitch ? Invariant.Text($" = {pitch.Millimeters:F2} mm round") : "");
+        if (Angles[0].Degrees > 0)
+            around += Invariant.Text($"{(Count == 1 ? ", at" : " from")} {Angles[0].Degrees:F1} deg{(Count == 1 ? "" : " on")}")
+                + (Arcs.IsEmpty ? "" : Invariant.Text($" = {Arcs[0].Millimeters:F2} mm round"));
         string land = Land is { } least ? Invariant.Text($", land {least.Millimeters:F2} mm") : "";
         return $"{Invariant.Text($"{Count}")} x {drill} at {station}{remark}{around}{land}";
     }

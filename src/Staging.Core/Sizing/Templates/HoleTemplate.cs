@@ -51,7 +51,7 @@ public sealed class HoleTemplate
     public static ImmutableArray<HoleTemplate> Of(GapDesign design)
     {
         ArgumentNullException.ThrowIfNull(design);
-        return TemplateMaker.Of(design);
+        return TemplateMaker.Of(design, drills: null);
     }
 
     /// <summary>Every wall of the gap as advised, with the drills that were taken.</summary>
@@ -60,7 +60,7 @@ public sealed class HoleTemplate
     public static ImmutableArray<HoleTemplate> Of(VentAdvice advice)
     {
         ArgumentNullException.ThrowIfNull(advice);
-        return advice.Run is { } run ? Of(run.Problem.Design) : [];
+        return advice.Run is { } run ? TemplateMaker.Of(run.Problem.Design, advice.Layout.Drills) : [];
     }
 
     /// <summary>The wall and its rings.</summary>
