@@ -1,6 +1,10 @@
 using System.Text.Json;
+using Staging.Core.Discharge;
+using Staging.Core.Gaps;
+using Staging.Core.Plans;
 using Staging.Core.Reviews;
 using Staging.Core.Sizing;
+using Staging.Core.Tests.Gaps;
 using Staging.Core.Tests.Plans;
 using UnitsNet;
 
@@ -18,6 +22,7 @@ public class BuildTests
         Assert.Contains("  station 0                  forward face of the booster motor; upper nozzle plane at 120.0 mm", lines);
         string drill = Assert.Single(lines, l => l.Contains(" x drill ", StringComparison.Ordinal));
         Assert.Equal("    drill, drawn as advised  2 x drill 5.0 mm at station 116.5 mm (3.5 mm below the nozzle plane),", drill);
+        Assert.Contains(lines, l => l.EndsWith("0.98 of what is asked; drill 5.5 mm would make 1.19", StringComparison.Ordinal));
         Assert.Contains(lines, l => l.StartsWith("  joint, starts to slide        20.0 N    2.04 kg", StringComparison.Ordinal));
         Assert.Contains(lines, l => l.StartsWith("  joint, engagement             20.0 mm ", StringComparison.Ordinal));
     }
@@ -83,6 +88,42 @@ public class BuildTests
         #endregion
         Assert.Equal(8, marks.Count);
         Assert.Equal($"outer tube: drill {review.Gaps[0].Advice!.Walls[1].Drilled!.Drill}, 200 mm forward, 19.63 mm round", marks[5]);
+    }
+
+    /// <summary>Ignition a little below the hottest surface of all areas leaves a narrow window, and a set in half millimetres misses it.</summary>
+    [Fact]
+    public void Advised_holes_that_do_not_light_are_told_so()
+    {
+        GapDesign Igniting(double kelvins) => TestPlans.Lighting with { Grain = TestPlans.Lighting.Grain with { IgnitionTemperature = Temperature.FromKelvins(kelvins) } };
+        GapProblem cold = TestPlans.Through(Igniting(1200)).Review(cases: 0).Gaps[0].Run.Problem;
+        GapIgnition coarse = new[] { 3, 4, 5, 6, 8, 10, 12, 16 }.Select(n => TestPlans.Layout with { HoleCount = n }).Select(layout => new GapIgnition
+        {
+            Design = Igniting(cold.SizeVents(layout).Trials.Max(t => t.PeakGrainSurface.Kelvins) - 0.1),
+            Layout = layout,
+            HolePressureCoefficient = 0,
+        }).First(g => (cold with { Design = g.Design }).SizeVents(g.Layout!).Run?.Outcome is GapOutcome.TooCool);
+        StagingReview narrow = TestPlans.Through(coarse).Review(cases: 0);
+        Assert.NotNull(narrow.Gaps[0].Advice!.Recommended);
+        Assert.Contains("\n    with the holes advised", string.Join('\n', Section(narrow)), StringComparison.Ordinal);
+        Assert.Contains("it does not light: ", string.Join('\n', Section(narrow)), StringComparison.Ordinal);
+        Assert.Equal("tooCool", Build(narrow).GetProperty("advisedOutcome").GetString());
+        Assert.DoesNotContain("with the holes advised", string.Join('\n', Section(Demo)), StringComparison.Ordinal);
+        Assert.Equal("lit", Build(Demo).GetProperty("advisedOutcome").GetString());
+    }
+
+    [Fact]
+    public void Drawn_holes_are_named_by_the_drills_of_the_builder()
+    {
+        GapDesign half = TestPlans.Lighting with { Vents = [Bench.Hole(TestPlans.Lighting.Tube, 12.7)] };
+        StagingReview inches = TestPlans.Through(new GapIgnition
+        {
+            Design = half,
+            Layout = TestPlans.Layout with { HoleCount = 1, Drills = DrillSeries.InchFractions },
+            HolePressureCoefficient = 0,
+        }).Review(cases: 0);
+        Assert.Contains("1 x drill 1/2 in at station", string.Join('\n', Section(inches)), StringComparison.Ordinal);
+        Assert.Equal("1/2 in", Build(inches).GetProperty("drawn")[0].GetProperty("rings")[0].GetProperty("drill").GetString());
+        Assert.Contains("1 x drill 12.7 mm at station", string.Join('\n', Section(TestPlans.Through(half).Review(cases: 0))), StringComparison.Ordinal);
     }
 
     private static string[] Section(StagingReview review) =>

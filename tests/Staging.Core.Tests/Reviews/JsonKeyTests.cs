@@ -64,6 +64,7 @@ public class JsonKeyTests
             ["review.verdict.stages[].answer"] = answers,
             ["review.gaps[].outcome"] = outcomes,
             ["review.gaps[].events[].kind"] = Names<GapEventKind>(),
+            ["review.gaps[].build.advisedOutcome"] = outcomes,
             ["review.gaps[].bracket.lights"] = holding,
             ["review.gaps[].bracket.jointHolds"] = holding,
             ["review.gaps[].bracket.gasAlone"] = outcomes,

@@ -18,8 +18,10 @@ internal static class BuildJson
         foreach (WallHoles wall in gap.Advice?.Walls ?? [])
             w.WriteStringValue(wall.Wall);
         w.WriteEndArray();
+        w.WriteString("advisedOutcome",
+            gap.Advice?.Run is { } run ? JsonNamingPolicy.CamelCase.ConvertName(run.Outcome.GetType().Name) : null);
         ReviewJson.List(w, "advised", gap.Advice is { } advice ? HoleTemplate.Of(advice) : [], WriteWall);
-        ReviewJson.List(w, "drawn", HoleTemplate.Of(design), WriteWall);
+        ReviewJson.List(w, "drawn", BuildText.Drawn(gap), WriteWall);
         w.WriteStartObject("joint");
         FrictionJoint coupler = design.Joint.Coupler;
         ReviewJson.Number(w, "breakawayForce_N", coupler.BreakawayForce.Newtons);

@@ -18,7 +18,7 @@ internal static class BuildText
     public static void Write(GapReview gap, TextSheet sheet)
     {
         GapDesign design = gap.Run.Problem.Design;
-        ImmutableArray<HoleTemplate> drawn = HoleTemplate.Of(design), advised = gap.Advice is { } advice ? HoleTemplate.Of(advice) : [];
+        ImmutableArray<HoleTemplate> drawn = Drawn(gap), advised = gap.Advice is { } advice ? HoleTemplate.Of(advice) : [];
         sheet.Heading($"What to build, {gap.Staging.LowerStage} to {gap.Staging.UpperStage}");
         sheet.Row("station 0", Invariant.Text($"forward face of the booster motor; upper nozzle plane at "
             + $"{design.Tube.Length.Millimeters:0.0#} mm"));
@@ -30,6 +30,10 @@ internal static class BuildText
         Joint(design.Joint, gap, sheet);
     }
 
+    /// <summary>The holes that the plan has, their drills named by the series of the advice first.</summary>
+    public static ImmutableArray<HoleTemplate> Drawn(GapReview gap) =>
+        TemplateMaker.Of(gap.Run.Problem.Design, gap.Advice?.Layout.Drills);
+
     private static void Areas(GapDesign design, VentAdvice? advice, TextSheet sheet)
     {
         string light = string.Join("", (advice?.Windows ?? []).Select(w => Invariant.Text(
@@ -40,6 +44,10 @@ internal static class BuildText
                 + (advice.Walls.Length > 1 ? ", each" : "") + light);
         else
             sheet.Row("vent area asked", advice?.Reason ?? "not asked: the plan has no layout of new vents");
+        if (advice?.Run is { } run && run.Outcome.Lights() is not true)
+            sheet.Row("  with the holes advised", run.Outcome.Lights() is null
+                ? $"the run was not solved: {run.Outcome.Cause}"
+                : $"it does not light: {run.Outcome.Cause} Another drill series or number of holes comes nearer to the area.");
         sheet.Row("vent area drawn", design.TotalVentArea.SquareMillimeters, "F1", "mm2",
             "in the guide tube" + Against(design.TotalVentArea, advice?.Recommended));
         foreach (Jacket jacket in design.Jackets.Where(j => !j.Openings.IsEmpty))
@@ -82,8 +90,8 @@ internal static class BuildText
     private static string Areas(DrilledHoles taken, HolePattern pattern)
     {
         DrilledHoles? other = new[] { pattern.Below, pattern.Above }.OfType<DrilledHoles>().FirstOrDefault(d => d.Drill != taken.Drill);
-        return Invariant.Text($"{taken.AreaError:+0%;-0%;0%} of what is asked")
-            + (other is null ? "" : Invariant.Text($"; drill {other.Drill.Label} would make {other.AreaError:+0%;-0%;0%}"));
+        return Invariant.Text($"{1 + taken.AreaError:F2} of what is asked")
+            + (other is null ? "" : Invariant.Text($"; drill {other.Drill.Label} would make {1 + other.AreaError:F2}"));
     }
 
     private static bool Same(ImmutableArray<HoleTemplate> drawn, ImmutableArray<HoleTemplate> advised)
@@ -122,9 +130,8 @@ internal static class BuildText
             sheet.Row("joint, what slides", moving.Grams, "F0", "g", "motor tube and motor, rearwards");
         if (joint.RearPassages is { } rear)
             sheet.Row("centring rings", Invariant.Text($"{rear.Count} holes of {rear.Diameter.Millimeters:F1} mm, rearwards"));
-        string advised = gap.Advice?.Engagement is { } least ? Invariant.Text($"; advised: {least.Millimeters:F1} mm or more") : "";
         sheet.Row("joint, engagement", coupler.Engagement.Millimeters, "F1", "mm", Invariant.Text(
-            $"of travel until it opens; pressed on over {coupler.PressureDiameter.Millimeters:F1} mm diameter{advised}"));
+            $"of travel until it opens; pressed on over {coupler.PressureDiameter.Millimeters:F1} mm diameter"));
     }
 
     private static double Squares(IEnumerable<HoleRing> rings) => rings.Sum(r => r.Count * r.Diameter.Meters * r.Diameter.Meters);

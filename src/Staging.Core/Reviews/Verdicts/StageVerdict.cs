@@ -25,7 +25,8 @@ public sealed class StageVerdict
     public string Reason { get; }
 
     /// <summary>
-    /// Changes that were run, each with its result, for a gap whose nominal case stays cold; empty otherwise.
+    /// Changes that were run, each with its result, for a gap whose nominal case stays cold or lights only after the
+    /// joint opened; empty otherwise.
     /// </summary>
     public ImmutableArray<TriedChange> Tried { get; }
 
