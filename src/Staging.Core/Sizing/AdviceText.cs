@@ -17,14 +17,20 @@ internal static class AdviceText
         if (advice.Run is { } run)
         {
             GapDesign design = run.Problem.Design;
-            Length below = design.Tube.Length - design.Vents[0].Station;
-            parts.Add(Invariant.Text($"Hole centres of the tube {below.Millimeters:F1} mm below the nozzle plane."));
+            string below = Invariant.Text($"{(design.Tube.Length - design.Vents[0].Station).Millimeters:F1} mm below the nozzle plane");
+            parts.Add(design.Vents[0].Spread > 0
+                ? Invariant.Text($"Holes of the tube in rings over {1e3 * design.Vents[0].Spread:F1} mm, their middle {below}: not one "
+                    + $"ring to drill.")
+                : $"Hole centres of the tube {below}.");
             if (joint is not null)
                 parts.Add(joint);
-            parts.Add(run.Outcome.Lights() is true
-                ? $"With these holes: {run.Outcome.Cause}"
-                : $"With these holes it does not light: {run.Outcome.Cause} Another drill series or number of holes comes nearer to the "
-                    + $"area.");
+            parts.Add(run.Outcome.Lights() switch
+            {
+                true => $"With these holes: {run.Outcome.Cause}",
+                false => $"With these holes it does not light: {run.Outcome.Cause} Another drill series or number of holes comes nearer "
+                    + $"to the area.",
+                null => $"With these holes the run was not solved: {run.Outcome.Cause}",
+            });
         }
 
         return string.Join('\n', parts.SelectMany(Lines));

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Staging.Core.Discharge;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Plans;
@@ -76,6 +77,20 @@ public class VerdictTests
         JacketOpening opening = Assert.Single(outer.Run.Problem.Design.Jackets[0].Openings);
         Assert.Equal((nested.Vents[0].Holes, VentTarget.Air), (opening.Holes, opening.To));
         Assert.True(outer.Run.PeakGaugePressure < stage.Tried[^1].Run.PeakGaugePressure);
+    }
+
+    [Fact]
+    public void Holes_over_a_length_that_are_asked_for_are_told_as_several_rings()
+    {
+        TriedChange asked = new[] { 30, 40, 50, 60, 80 }.Select(n => new GapIgnition
+        {
+            Design = Closed,
+            Layout = TestPlans.Layout with { HoleCount = n, WallThickness = Length.FromMillimeters(0.1), Drills = DrillSeries.MetricTenths },
+            HolePressureCoefficient = 0,
+        }).SelectMany(g => TestPlans.Through(g).Review(cases: 0).Stages[0].Tried).First(t => t.Run.Problem.Design.Vents is [{ Spread: > 0 }, ..]);
+        Vent vent = asked.Run.Problem.Design.Vents[0];
+        Assert.EndsWith(FormattableString.Invariant(
+            $"; rings over {1e3 * vent.Spread:F1} mm, their middle {250 - vent.Station.Millimeters:F1} mm below the nozzle plane)"), asked.Change, StringComparison.Ordinal);
     }
 
     /// <summary>The hole right below the nozzle leads to the air, whichever is listed first: vents of a shorter gap are drilled where that one leads.</summary>

@@ -35,6 +35,20 @@ public class NotSolvedVentTests
         Assert.StartsWith("No vent area can be judged: no run was solved.", advice.Reason, StringComparison.Ordinal);
     }
 
+    /// <summary>A law that fails for one drill, the one that was taken: the areas of the search are other diameters.</summary>
+    [Fact]
+    public void A_drilled_gap_that_was_not_solved_is_not_called_cold()
+    {
+        GapProblem holding = Bench.Gap.With(d => d with { Joint = Bench.Joint(200) });
+        Length drill = holding.SizeVents(TestPlans.Layout).Walls[0].Drilled!.Drill.Diameter;
+        VentAdvice blind = holding.With(d => d with { DischargeLaw = new Blind(drill.Meters) }).SizeVents(TestPlans.Layout);
+        Assert.IsType<GapOutcome.NotSolved>(blind.Run!.Outcome);
+        string text = blind.ToString().ReplaceLineEndings(" ");
+        Assert.Contains("With these holes the run was not solved: ", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("With these holes it does not light", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Another drill series", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_question_is_not_answered_at_a_point_that_was_not_solved()
     {
@@ -75,5 +89,14 @@ public class NotSolvedVentTests
 
         public double MassFlux_kg_per_m2s(in OrificeConditions conditions) =>
             conditions.UpstreamPressure_Pa - conditions.DownstreamPressure_Pa > 60e3 ? double.NaN : SharpEdgedLaw.Perry.MassFlux_kg_per_m2s(conditions);
+    }
+
+    /// <summary>A user's law that knows nothing of holes of one diameter [m].</summary>
+    private sealed class Blind(double diameter) : IDischargeLaw
+    {
+        public ValidityRange Validity => SharpEdgedLaw.Perry.Validity;
+
+        public double MassFlux_kg_per_m2s(in OrificeConditions conditions) =>
+            Math.Abs(conditions.HoleDiameter_m - diameter) < 1e-9 ? double.NaN : SharpEdgedLaw.Perry.MassFlux_kg_per_m2s(conditions);
     }
 }

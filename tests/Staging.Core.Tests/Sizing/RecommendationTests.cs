@@ -119,6 +119,19 @@ public class RecommendationTests
         Assert.Contains(lines, line => line.StartsWith("With these holes: ", StringComparison.Ordinal));
     }
 
+    /// <summary>More holes than one ring holds: the middle of the opening is not where holes are drilled.</summary>
+    [Fact]
+    public void Holes_over_a_length_are_not_told_as_one_ring()
+    {
+        VentAdvice advice = new[] { 30, 40, 50, 60, 80 }
+            .Select(n => Gap.SizeVents(TestPlans.Layout with { HoleCount = n, WallThickness = Length.FromMillimeters(0.1), Drills = DrillSeries.MetricTenths }))
+            .First(a => a.Run?.Problem.Design.Vents[0].Spread > 0);
+        Vent vent = advice.Run!.Problem.Design.Vents[0];
+        string text = advice.ToString().ReplaceLineEndings(" "), below = FormattableString.Invariant($"{120 - vent.Station.Millimeters:F1} mm below the nozzle plane");
+        Assert.Contains(FormattableString.Invariant($"Holes of the tube in rings over {1e3 * vent.Spread:F1} mm, their middle {below}: not one ring to drill."), text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Hole centres", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_search_for_the_joint_can_be_stopped()
     {

@@ -43,8 +43,12 @@ internal static class ChangeTrials
     /// <summary>
     /// Where the uppermost holes of the guide tube are: those asked for may be those drawn, elsewhere.
     /// </summary>
-    private static string Where(GapDesign design) =>
-        Invariant.Text($"centres {(design.Tube.Length - design.Vents.Max(v => v.Station)).Millimeters:F1} mm below the nozzle plane");
+    private static string Where(GapDesign design)
+    {
+        Vent upper = design.Vents.MaxBy(v => v.Station)!;
+        string below = Invariant.Text($"{(design.Tube.Length - upper.Station).Millimeters:F1} mm below the nozzle plane");
+        return upper.Spread > 0 ? Invariant.Text($"rings over {1e3 * upper.Spread:F1} mm, their middle {below}") : $"centres {below}";
+    }
 
     /// <summary>
     /// The gap with the holes of its tube repeated in the outer wall of every pocket that they lead into.
