@@ -106,6 +106,47 @@ public class CautionRuleTests
         Assert.Empty(foreign.Gaps);
     }
 
+    /// <summary>The faster of two pieces has landed at that time, the other is still in the air.</summary>
+    [Fact]
+    public void A_piece_that_was_not_seen_to_land_leaves_the_failure_unknown()
+    {
+        FailureCase parted = Assert.Single(TestPlans.Of(Two).Review(cases: 0).Flight.FailureCases, f => f.Kind == FailureKind.UnlitAndParted);
+        double[] landings = [.. parted.Bodies.Select(b => b.Landing().Time.Seconds)];
+        StagingReview cut = TestPlans.Of(Two).Review(new FlightOptions { LatestTime = Duration.FromSeconds(0.5 * (landings[0] + landings[1])) }, cases: 0);
+        FailureCase open = Assert.Single(cut.Flight.FailureCases, f => f.Kind == FailureKind.UnlitAndParted);
+        Assert.NotNull(open.HardestLanding);
+        BodyFlight aloft = Assert.Single(open.Bodies, b => b.Outcome is FlightOutcome.StillAloft);
+        Caution caution = Assert.Single(cut.Cautions, c => c.Code == "CAU024" && c.Text.StartsWith($"If {open.Description}: ", StringComparison.Ordinal));
+        Assert.True(caution.OutsideRule);
+        Assert.EndsWith($": no landing of {aloft.Name} was found; treat it as unknown.", caution.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Values_next_to_their_limits_are_printed_apart()
+    {
+        Assert.StartsWith("121.8 m smallest dimension; the site table asks for 121.92 m ", Of("CAU013", 121.8).Text, StringComparison.Ordinal);
+        Assert.StartsWith("30.1 degrees from vertical; the code allows 30. ", Of("CAU015", 30.1).Text, StringComparison.Ordinal);
+        Assert.StartsWith("8.95 m/s planned; the code allows 8.94 m/s. ", Of("CAU014", 8.95).Text, StringComparison.Ordinal);
+        Assert.StartsWith("320.04 N s in all stages; the code allows 320 N s", Of("CAU012", 320.04).Text, StringComparison.Ordinal);
+        Assert.StartsWith("1500.3 g; the code allows 1500 g", Of("CAU010", 1500.3).Text, StringComparison.Ordinal);
+        Assert.StartsWith("125.1 g in all stages; the code allows 125 g", Of("CAU011", 125.1).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Depth_is_counted_in_bores_of_the_tube_at_the_nozzle()
+    {
+        GapDesign deep = At(20);
+        GapDesign wider = deep with
+        {
+            Tube = deep.Tube with { Steps = [new BoreStep { Station = Length.FromMillimeters(200), Bore = Length.FromMillimeters(24) }] },
+        };
+        Assert.Contains("the last 1.1 bores below the upper nozzle", Gap("CAU025", deep).Text, StringComparison.Ordinal);
+        StagingReview stepped = TestPlans.Through(new GapIgnition { Design = wider, Layout = null, HolePressureCoefficient = 0 }).Review(cases: 0);
+        Caution caution = Assert.Single(stepped.Cautions, c => c.Code == "CAU025");
+        Assert.Contains("the last 0.8 bores below the upper nozzle", caution.Text, StringComparison.Ordinal);
+        Assert.False(caution.OutsideRule);
+    }
+
     private static Caution Of(string code, double value)
     {
         double weight = Two.LiftOffMass.Kilograms * Two.Site.Gravity.AtSeaLevel.MetersPerSecondSquared;

@@ -30,15 +30,16 @@ internal static class LaunchCautions
         double propellant = stack.Stages.Sum(s => s.PropellantMass.Kilograms);
         double impulse = stack.Stages.Sum(s => s.TotalImpulse.NewtonSeconds);
         yield return Limit("CAU010", "lift-off mass", mass <= MaxMass,
-            Invariant.Text($"{mass * 1e3:F0} g; the code allows {MaxMass * 1e3:F0} g."), "clause 7");
+            Invariant.Text($"{mass * 1e3:0.##} g; the code allows {MaxMass * 1e3:F0} g."), "clause 7");
         yield return Limit("CAU011", "propellant", propellant <= MaxPropellant,
-            Invariant.Text($"{propellant * 1e3:F0} g in all stages; the code allows {MaxPropellant * 1e3:F0} g."), "clause 7");
+            Invariant.Text($"{propellant * 1e3:0.##} g in all stages; the code allows {MaxPropellant * 1e3:F0} g."), "clause 7");
         yield return Limit("CAU012", "total impulse", impulse <= MaxImpulse,
-            Invariant.Text($"{impulse:F1} N s in all stages; the code allows {MaxImpulse:F0} N s."), "clause 7");
+            Invariant.Text($"{impulse:0.##} N s in all stages; the code allows {MaxImpulse:F0} N s."), "clause 7");
         yield return Site(plan.SiteSize.Meters, impulse);
         double wind = stack.Site.Wind.MetersPerSecond;
         yield return Limit("CAU014", "wind", wind <= MaxWind, Invariant.Text(
-            $"{wind:F1} m/s planned; the code allows {MaxWind:F1} m/s. Wind turns the stack before the upper motor burns."), "clause 9");
+            $"{wind:0.##} m/s planned; the code allows {MaxWind:0.##} m/s. Wind turns the stack before the upper motor burns."),
+            "clause 9");
         yield return LaunchAngle(90 - stack.Guide.Elevation.Degrees, MotorCautions.HasHighPower(stack));
         yield return ThrustToWeight(stack.Stages[0], mass, stack.Site.Gravity);
         yield return GuideExit(flight);
@@ -55,9 +56,9 @@ internal static class LaunchCautions
             "launch site",
             known && size >= needed,
             known
-                ? Invariant.Text($"{size:F0} m smallest dimension; the site table asks for {needed:F0} m at {impulse:F1} N s. "
+                ? Invariant.Text($"{size:0.##} m smallest dimension; the site table asks for {needed:0.##} m at {impulse:F1} N s. "
                     + $"Multistage flights drift farther.")
-                : Invariant.Text($"{size:F0} m smallest dimension; {impulse:F0} N s lies beyond the table of the model rocket code."),
+                : Invariant.Text($"{size:0.##} m smallest dimension; {impulse:0.##} N s lies beyond the table of the model rocket code."),
             "clause 9, launch site table");
     }
 
@@ -68,7 +69,7 @@ internal static class LaunchCautions
             code: "CAU015",
             subject: "launch angle",
             outsideRule: !(tilt <= most),
-            text: Invariant.Text($"{tilt:F0} degrees from vertical; the code {(highPower ? "for high power motors " : "")}allows "
+            text: Invariant.Text($"{tilt:0.##} degrees from vertical; the code {(highPower ? "for high power motors " : "")}allows "
                 + $"{most:F0}. Stage near vertical: off it, an upper stage flies far."),
             rule: highPower ? SafetyCodes.HighPowerCode : SafetyCodes.ModelRocketCode("clause 6"));
     }

@@ -91,7 +91,7 @@ internal static class StagingCautions
         GapDesign design = gap.Run.Problem.Design;
         double area = design.TotalVentArea.SquareMeters;
         double last = design.Vents.IsEmpty ? 0 : design.Vents.Max(v => v.Station.Meters);
-        double depth = (design.Tube.Length.Meters - last) / design.Tube.Bore.Meters;
+        double depth = (design.Tube.Length.Meters - last) / design.Tube.BoreBelow(design.Tube.Length).Meters;
         bool none = design.Vents.IsEmpty;
         return new Caution(
             code: "CAU025",
@@ -160,13 +160,14 @@ internal static class StagingCautions
 
     private static Caution Failure(FailureCase failure)
     {
-        var landed = failure.HardestLanding?.Outcome as FlightOutcome.Landed;
+        string lost = string.Join(", ", failure.Bodies.Where(b => b.Outcome is not FlightOutcome.Landed).Select(b => b.Name));
+        FlightOutcome.Landed? landed = lost.Length > 0 ? null : failure.HardestLanding?.Outcome as FlightOutcome.Landed;
         return new Caution(
             code: "CAU024",
             subject: failure.Kind is FailureKind.UnlitAndJoined or FailureKind.UnlitAndParted ? "unlit stage" : "failure in flight",
             outsideRule: landed is null || landed.KineticEnergy.Joules >= DescentCautions.DebrisLimit,
             text: landed is null
-                ? $"If {failure.Description}: no landing was found; treat it as unknown."
+                ? $"If {failure.Description}: no landing of {lost} was found; treat it as unknown."
                 : Invariant.Text(
                     $"If {failure.Description}: {failure.HardestLanding!.Name} comes down {landed.Time.Seconds:F0} s after launch at "
                         + $"{landed.Speed.MetersPerSecond:F0} m/s with "
