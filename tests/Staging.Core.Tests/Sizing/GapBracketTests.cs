@@ -68,6 +68,15 @@ public class GapBracketTests
         Assert.Null(closed.Decides);
     }
 
+    /// <summary>What lights has an upper edge too, which a bracket does not look for.</summary>
+    [Fact]
+    public void The_least_area_is_not_said_to_have_no_upper_bound()
+    {
+        Assert.StartsWith(FormattableString.Invariant($"Vents: {Bracket.OldFacesVent!.Value.SquareMillimeters:F0} mm2 is the least seen to light where "),
+            BracketText.Vents(Bracket), StringComparison.Ordinal);
+        Assert.DoesNotContain("or more", BracketText.Vents(Bracket), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void More_gas_asks_for_more_vent_area()
     {

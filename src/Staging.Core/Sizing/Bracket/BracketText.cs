@@ -80,7 +80,7 @@ internal static class BracketText
             : "no area keeps a joint closed that bears no pressure";
 
     private static string Least(Area? area) =>
-        area is { } least ? Invariant.Text($"{least.SquareMillimeters:F0} mm2 or more light") : "none was seen to light";
+        area is { } least ? Invariant.Text($"{least.SquareMillimeters:F0} mm2 is the least seen to light") : "none was seen to light";
 
     private static double First(GapBracket bracket) => bracket.Solved.Min(c => c.JointOpens?.Milliseconds ?? double.PositiveInfinity);
 
