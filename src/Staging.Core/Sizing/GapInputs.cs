@@ -44,13 +44,14 @@ public static partial class GapInputs
     /// <param name="design">The gap.</param>
     /// <returns>
     /// The inputs, each over its judged range. Of the source a known history and a cluster have the gas fraction only.
+    /// A joint without friction has no breakaway force.
     /// </returns>
     public static ImmutableArray<StudyInput<GapProblem>> JudgedFor(GapDesign design)
     {
         ArgumentNullException.ThrowIfNull(design);
         return
         [
-            Breakaway(Distribution.Triangular(10, 20, 60)),
+            .. OfJoint(design.Joint.Coupler),
             Leak(Distribution.Triangular(0, 2, 20)),
             .. JudgedOf(design.Source),
             IgnitionTemperature(Distribution.Uniform(JudgedRanges.MinIgnition, JudgedRanges.MaxIgnition)),
@@ -65,6 +66,10 @@ public static partial class GapInputs
             FreeJetCore(Distribution.Triangular(5, 5.5, 6.2)),
         ];
     }
+
+    /// <summary>A joint without friction has none that could scatter.</summary>
+    private static ImmutableArray<StudyInput<GapProblem>> OfJoint(FrictionJoint coupler) =>
+        coupler.BreakawayForce.Newtons > 0 ? [Breakaway(Distribution.Triangular(10, 20, 60))] : [];
 
     /// <summary>The breakaway force of the joint; the sliding force keeps its ratio to it.</summary>
     /// <param name="spread">How it scatters [N].</param>

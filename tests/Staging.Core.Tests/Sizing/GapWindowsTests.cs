@@ -117,6 +117,16 @@ public class GapWindowsTests
         Assert.Equal((0.7, 1.2, 6), (closures.DeadEndExchange, closures.StirringReachInBores, closures.FreeJetCoreInBores));
     }
 
+    /// <summary>Taped motors in contact, or a motor tube that slides freely: no force to scatter.</summary>
+    [Fact]
+    public void A_joint_without_friction_has_no_judged_breakaway()
+    {
+        GapDesign held = StartingGaps.Bore18mm.Design, loose = StartingGaps.Bore18mm.With(breakaway: Force.Zero).Design;
+        string[] all = [.. GapInputs.JudgedFor(held).Select(i => i.Path)];
+        Assert.Contains("joint.breakaway", all);
+        Assert.Equal(all.Where(path => path != "joint.breakaway"), GapInputs.JudgedFor(loose).Select(i => i.Path));
+    }
+
     [Fact]
     public void Judged_inputs_of_a_stated_pulse_are_its_own()
     {
