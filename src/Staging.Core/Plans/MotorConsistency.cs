@@ -23,7 +23,17 @@ internal static class MotorConsistency
 
     /// <summary>What does not agree between the stage below a gap and the source of the gap.</summary>
     public static IEnumerable<ModelFinding> Of(Stage below, GapSource source, double outside, string path) =>
-        [.. OfNumber(below, source, path), .. Of(below.Motor, source, outside, path)];
+        [
+            .. OfNumber(below, source, path),
+            .. source is GapSource.Cluster cluster
+                ? cluster.Motors.SelectMany((m, i) => OfAny(below, m, outside, $"{path}.Motors[{i}]"))
+                : Of(below.Motor, source, outside, path),
+        ];
+
+    /// <summary>A motor of a cluster may be any of those that fly: the one that it agrees with best is asked.</summary>
+    private static IEnumerable<ModelFinding> OfAny(Stage below, GapSource.Motor source, double outside, string path) =>
+        below.AllMotors.Select(g => g.Motor).Where((m, i) => i == 0 || m.ForwardEnd is not MotorForwardEnd.Plugged)
+            .Select(m => Of(m, source, outside, path).ToArray()).MinBy(findings => findings.Length)!;
 
     /// <summary>
     /// Parallel motors that are not plugged may feed the gap or not; a flow that is given feeds it whatever flies.
@@ -34,15 +44,17 @@ internal static class MotorConsistency
         int most = fly + below.ParallelMotors.Sum(g => g.Motor.ForwardEnd is MotorForwardEnd.Plugged ? 0 : g.Count);
         if (feed > 0 && (feed < fly || feed > most))
             yield return new ModelFinding(FindingSeverity.Warning, "PLN013", source is GapSource.Cluster ? $"{path}.Motors" : path,
-                Invariant.Text($"Motors that feed the gap: {feed}; motors of '{below.Name}' that burn through: {fly}. The gas and the "
-                + $"flight belong to different boosters."));
+                Invariant.Text($"Motors that feed the gap: {feed}; motors of '{below.Name}' that burn through: {Number(fly, most)}. "
+                + $"The gas and the flight belong to different boosters."));
     }
+
+    private static string Number(int least, int most) => least == most ? Invariant.Text($"{least}") : Invariant.Text($"{least} to {most}");
 
     private static IEnumerable<ModelFinding> Of(Motor motor, GapSource source, double outside, string path) =>
         source.Match(
             booster => OfThrust(motor, booster.ChamberPressure.Pascals, booster, path),
             _ => [],
-            cluster => cluster.Motors.SelectMany((m, i) => Of(motor, m, outside, $"{path}.Motors[{i}]")),
+            _ => [],
             endBurner => OfGrain(motor, endBurner, outside, path));
 
     private static IEnumerable<ModelFinding> OfGrain(Motor motor, GapSource.EndBurner grain, double outside, string path)

@@ -57,7 +57,7 @@ public class MotorConsistencyTests
     [InlineData(1, 1, 2, null)]
     [InlineData(3, 1, 0, "Motors that feed the gap: 3; motors of 'booster' that burn through: 1. The gas")]
     [InlineData(1, 3, 0, "Motors that feed the gap: 1; motors of 'booster' that burn through: 3. The gas")]
-    [InlineData(4, 1, 2, "Motors that feed the gap: 4; motors of 'booster' that burn through: 1.")]
+    [InlineData(4, 1, 2, "Motors that feed the gap: 4; motors of 'booster' that burn through: 1 to 3.")]
     public void As_many_motors_feed_a_gap_as_fly_below_it(int feed, int fly, int beside, string? says)
     {
         StagingPlan plan = DemoPlan.Plan;
@@ -70,6 +70,30 @@ public class MotorConsistencyTests
         Assert.Equal(says is null ? 0 : 1, findings.Length);
         Assert.All(findings, f => Assert.StartsWith(says!, f.Message, StringComparison.Ordinal));
         Assert.All(findings, f => Assert.Equal((FindingSeverity.Warning, feed == 1 ? "Source" : "Source.Motors"), (f.Severity, f.Path)));
+    }
+
+    /// <summary>A small motor beside the main one is not compared with the main one, where it feeds the gap too.</summary>
+    [Fact]
+    public void Each_motor_of_a_cluster_is_compared_with_all_that_fly()
+    {
+        StagingPlan plan = DemoPlan.Plan;
+        Stage below = plan.Flight.Stages[0];
+        var big = (GapSource.EndBurner)plan.Flight.Stages[1].Gap()!.Design.Source;
+        GapSource.EndBurner small = big with { GrainDiameter = 0.7 * big.GrainDiameter, NozzleThroatDiameter = 0.7 * big.NozzleThroatDiameter };
+        Motor beside = below.Motor with
+        {
+            Name = "small",
+            PropellantMass = 0.49 * below.Motor.PropellantMass,
+            LoadedMass = 0.49 * below.Motor.LoadedMass,
+            Thrust = ThrustHistory.FromColumns(below.Motor.Thrust.Time_s.Span, [.. below.Motor.Thrust.Thrust_N.ToArray().Select(t => 0.49 * t)]),
+        };
+        Stage both = below with { ParallelMotors = [new MotorGroup { Motor = beside, Count = 1 }] };
+        var source = new GapSource.Cluster { Motors = [big, small] };
+        Assert.Empty(MotorConsistency.Of(both, source, 101_325, "Source"));
+        Assert.Equal(["Source.Motors[1].GrainDiameter"],
+            MotorConsistency.Of(below with { MotorCount = 2 }, source, 101_325, "Source").Where(f => f.Code == "PLN011").Select(f => f.Path));
+        Motor plugged = beside with { ForwardEnd = new MotorForwardEnd.Plugged() };
+        Assert.Contains(MotorConsistency.Of(both with { ParallelMotors = [new MotorGroup { Motor = plugged, Count = 1 }] }, source, 101_325, "Source"), f => f.Code == "PLN011");
     }
 
     /// <summary>A motor that burns through seconds after the first is told of, and the gap is not watched until then: the flight is another by then.</summary>
