@@ -64,6 +64,9 @@ internal static class GapChecks
         else if (station + half > length * (1 + 1e-9))
             Add(findings, FindingSeverity.Error, "GAP010", $"Vents[{i}].Station", $"Holes of {diameter * 1e3:G4} mm at "
                 + $"{station * 1e3:G4} mm reach past the nozzle plane; the station may be at most {(length - half) * 1e3:G4} mm.");
+        else if (vent.AxialLength is null && station - half < -1e-9 * length)
+            Add(findings, FindingSeverity.Error, "GAP021", $"Vents[{i}].Station", $"Holes of {diameter * 1e3:G4} mm at "
+                + $"{station * 1e3:G4} mm begin before the tube; the station must be at least {half * 1e3:G4} mm.");
         if (vent.AxialLength is { } axial && (axial.Meters < diameter || station - half < 0))
             Add(findings, FindingSeverity.Error, "GAP021", $"Vents[{i}].AxialLength",
                 $"{axial.Meters * 1e3:G4} mm round {station * 1e3:G4} mm does not hold: an opening is at least as long as its holes, "

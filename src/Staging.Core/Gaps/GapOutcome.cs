@@ -85,7 +85,10 @@ public abstract class GapOutcome
         /// <summary>Which way the heat came that lit it.</summary>
         public IgnitionPath Path { get; internal init; }
 
-        /// <summary>How far the surface would have gone above ignition temperature by the end of the run.</summary>
+        /// <summary>
+        /// How far the surface would have gone above ignition temperature while something guided the gas; see
+        /// <see cref="GapRun.PeakGrainSurface"/>.
+        /// </summary>
         public TemperatureDelta SurfaceMargin { get; internal init; }
     }
 
@@ -101,7 +104,9 @@ public abstract class GapOutcome
         /// <summary>Greatest gap gauge pressure up to then.</summary>
         public Pressure PeakGaugePressure { get; internal init; }
 
-        /// <summary>Distance of the front from the last vent when the joint opened; zero when it had passed.</summary>
+        /// <summary>
+        /// Least distance of the front from the last vent until the joint opened; zero when it had passed.
+        /// </summary>
         public Length FrontRemaining { get; internal init; }
 
         /// <summary>How far the grain surface stayed below its ignition temperature.</summary>

@@ -16,7 +16,9 @@ public sealed class GapRun
         Statistics = new SolverStatistics(data.Statistics);
         (GapParameters p, IgnitionTracker ignition) = (data.Parameters, data.Ignition);
         Course = data.Course;
-        Events = [.. data.Events.InOrder.Select(e => new GapEvent(e.Kind, e.Time))];
+        // What a resolved run saw behind the last state that is kept is not told: nobody could look at it.
+        double end = data.End;
+        Events = [.. data.Events.InOrder.Select(e => new GapEvent(e.Kind, e.Time)).Where(e => e.Time.Seconds <= end)];
         Outcome = new OutcomeDiagnosis(p, ignition, Events, data.Failure, data.End).Outcome;
         PeakGaugePressure = Pressure.FromPascals(ignition.PeakPressure - p.OutsidePressure);
         PeakGrainSurface = Temperature.FromKelvins(ignition.PeakSurface);
@@ -45,7 +47,7 @@ public sealed class GapRun
     /// <summary>What happened, in order.</summary>
     public ImmutableArray<GapEvent> Events { get; }
 
-    /// <summary>Highest gap pressure above the outside.</summary>
+    /// <summary>Highest gap pressure above the outside until the joint opened.</summary>
     public Pressure PeakGaugePressure { get; }
 
     /// <summary>

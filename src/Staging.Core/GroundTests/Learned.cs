@@ -35,8 +35,8 @@ public sealed class Learned
 
     /// <summary>
     /// Everything else: each unknown input before and after, what each test taught, weights, effective number of cases.
-    /// A case is the values of the unknowns, in their order, each in its [Unit]. Refused are also the cases in which the
-    /// gap of a test is not solved.
+    /// A case is the values of the unknowns, in their order, each in its [Unit]. Refused are also the cases in which
+    /// the gap of a test is not solved.
     /// </summary>
     public Posterior<EquatableArray<double>> Posterior { get; }
 

@@ -33,12 +33,13 @@ public class DirectStagingTests
     }
 
     [Fact]
-    public void Steps_of_the_bore_and_jackets_stay_behind()
+    public void Steps_of_the_bore_jackets_and_leak_stay_behind()
     {
         GapDesign design = Bench.Design;
         var jacket = new Jacket { Name = "outer tube", Volume = Volume.FromCubicCentimeters(10), WallArea = Area.FromSquareCentimeters(60), Openings = [] };
         GapDesign nested = design with
         {
+            Joint = design.Joint.Coupler with { LeakArea = Area.FromSquareMillimeters(20) },
             Tube = design.Tube with { Steps = [new BoreStep { Station = Length.FromMillimeters(100), Bore = Length.FromMillimeters(24) }] },
             Vents = [design.Vents[0] with { To = VentTarget.IntoJacket("outer tube") }],
             Jackets = [jacket],

@@ -64,6 +64,32 @@ public class DrillingTests
         Assert.StartsWith(words, finding.Message, StringComparison.Ordinal);
     }
 
+    /// <summary>An outer wall goes round that part of a stepped tube whose holes lead into it.</summary>
+    [Theory]
+    [InlineData(18, 30, 25, true)]
+    [InlineData(30, 18, 25, false)]
+    public void An_outer_wall_has_to_fit_where_its_holes_are(double below, double above, double outer, bool fits)
+    {
+        GapProblem one = Gap(below, At(100, 4, 2));
+        GapProblem nested = one.With(d => d with
+        {
+            Tube = d.Tube with { Steps = [new BoreStep { Station = Length.FromMillimeters(200), Bore = Length.FromMillimeters(above) }] },
+            Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("outer") }],
+            Jackets =
+            [
+                new Jacket
+                {
+                    Name = "outer",
+                    Volume = Volume.FromCubicCentimeters(20),
+                    WallArea = Area.Zero,
+                    OuterBore = Length.FromMillimeters(outer),
+                    Openings = [new JacketOpening { Holes = d.Vents[0].Holes, To = VentTarget.Air, Station = Length.FromMillimeters(80) }],
+                },
+            ],
+        });
+        Assert.Equal(!fits, nested.Check().Any(f => f.Code == "GAP035"));
+    }
+
     [Fact]
     public void A_joint_of_another_tube_is_doubted()
     {

@@ -81,6 +81,11 @@ public class FreeJetTests
     {
         Assert.Contains(Held.With(d => d with { Vents = [Opening(d.Tube, 8, 200)] }).Check(), f => f.Code == "GAP022" && f.Severity == FindingSeverity.Warning);
         Assert.Contains(Held.With(d => d with { Vents = [d.Vents[0] with { AxialLength = Length.FromMillimeters(3) }] }).Check(), f => f.Code == "GAP021");
+        Length half = 0.5 * Held.Design.Vents[0].Holes.Diameter;
+        Assert.Empty(At(half).Check().Where(f => f.Code == "GAP021"));
+        Assert.Equal("Vents[0].Station", Assert.Single(At(0.9 * half).Check(), f => f.Code == "GAP021").Path);
+
+        GapProblem At(Length station) => Held.With(d => d with { Vents = [d.Vents[0] with { Station = station }] });
         Assert.Contains(Held.With(d => d with { Vents = [d.Vents[0] with { AxialLength = Length.FromMillimeters(30) }] }).Check(), f => f.Code == "GAP010");
     }
 

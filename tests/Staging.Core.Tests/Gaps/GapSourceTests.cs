@@ -170,6 +170,15 @@ public class GapSourceTests
             Assert.Null(gap.Solve().Failure);
     }
 
+    /// <summary>A chamber that blows down and has nothing to burn has ended as a source when it begins, in either model.</summary>
+    [Fact]
+    public void A_source_without_anything_to_burn_ends_at_once()
+    {
+        GapProblem gap = Held.With(d => d with { Source = d.Motor() with { Web = Bench.Plates(0, 0.8, 15, 0.24) } });
+        foreach (GapModel model in (GapModel[])[new GapModel.TwoZone(), new GapModel.OneDimensional { Cells = 60 }])
+            Assert.Equal(Duration.Zero, gap.Solve(model).TimeOf(GapEventKind.SourceEnded));
+    }
+
     /// <summary>A delay counts from the first burn-through, which is time zero.</summary>
     [Fact]
     public void A_source_without_a_motor_at_time_zero_gets_a_finding()

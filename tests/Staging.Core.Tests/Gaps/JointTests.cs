@@ -10,6 +10,26 @@ public class JointTests
 {
     private static readonly FrictionJoint Coupler = Bench.Joint(5);
 
+    public static TheoryData<GapModel> Models => [new GapModel.TwoZone(), new GapModel.OneDimensional { Cells = 60 }];
+
+    /// <summary>The gas gives the bodies a push and is gone; what rubs on nothing goes on by itself, and parts. One that rubs comes to rest, and the gap is spent then.</summary>
+    [Theory]
+    [MemberData(nameof(Models))]
+    public void A_joint_that_slides_when_the_gas_is_spent_comes_to_its_own_end(GapModel model)
+    {
+        GapProblem brief = Bench.Gap with { Bodies = Bench.Gap.Bodies with { ClosingAcceleration = Acceleration.Zero }, Horizon = Duration.FromMilliseconds(200) };
+        brief = brief.With(d => d with { Source = d.Fed([0, 0.002, 0.0021], [0.01, 0.01, 0], [1800, 1800, 1800]) });
+        FrictionJoint loose = Bench.Joint(4, 60) with { SlidingForce = Force.Zero };
+        GapRun opens = brief.With(d => d with { Joint = loose }).Solve(model);
+        Assert.IsType<GapOutcome.PushedApart>(opens.Outcome);
+        Duration opened = opens.TimeOf(GapEventKind.JointOpens)!.Value;
+        Assert.True(opens.At(opened).GapPressure.Pascals < 1.01 * Bench.Gap.Surroundings.Pressure.Pascals);
+
+        GapRun rests = brief.With(d => d with { Joint = Bench.Joint(4, 60) }).Solve(model);
+        Assert.Null(rests.TimeOf(GapEventKind.JointOpens));
+        Assert.True(rests.TimeOf(GapEventKind.JointMoves) < rests.TimeOf(GapEventKind.Spent));
+    }
+
     [Fact]
     public void A_coupler_written_where_a_joint_is_asked_for_is_a_friction_fit()
     {

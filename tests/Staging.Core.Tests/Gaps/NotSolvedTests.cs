@@ -89,6 +89,8 @@ public class NotSolvedTests
         string told = outcome.Failure.Kind == SolverFailureKind.StepTooSmall ? "A cell lost its gas" : "finite";
         Assert.Contains(told, outcome.Cause, StringComparison.Ordinal);
         Assert.InRange(run.End.Milliseconds, 0.01, 19);
+        Assert.Equal(run.End, outcome.Time);
+        Assert.All(run.Events, e => Assert.True(e.Time <= run.End));
         Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
         Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
         Assert.True(run.At(run.End).GapPressure.Pascals > 101325);

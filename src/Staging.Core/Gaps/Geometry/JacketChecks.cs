@@ -26,7 +26,7 @@ internal static class JacketChecks
 
         for (int i = 0; i < jackets.Length; i++)
         {
-            CheckPlaces(findings, design.Tube, jackets[i], $"Jackets[{i}]");
+            CheckPlaces(findings, design.Tube, design.Vents, jackets[i], $"Jackets[{i}]");
             DrillingChecks.AddOuterWall(findings, jackets[i], $"Jackets[{i}]");
         }
 
@@ -43,10 +43,13 @@ internal static class JacketChecks
         }
     }
 
-    /// <summary>What is stated for the builder has to fit the tube.</summary>
-    private static void CheckPlaces(ImmutableArray<ModelFinding>.Builder findings, GuideTube tube, Jacket jacket, string path)
+    /// <summary>What is stated for the builder has to fit the tube: where its holes lead into the jacket.</summary>
+    private static void CheckPlaces(
+        ImmutableArray<ModelFinding>.Builder findings, GuideTube tube, EquatableArray<Vent> vents, Jacket jacket, string path)
     {
-        double bore = tube.Profile.BoreBelow(tube.Length.Meters), length = tube.Length.Meters;
+        double length = tube.Length.Meters;
+        double[] within = [.. vents.Where(v => v.To.Jacket == jacket.Name).Select(v => tube.Profile.BoreBelow(v.Station.Meters))];
+        double bore = within.Length > 0 ? within.Max() : tube.Profile.NarrowestBore;
         if (jacket.OuterBore is { } outer && outer.Meters <= bore)
             GapChecks.Add(findings, FindingSeverity.Error, "GAP035", $"{path}.OuterBore", $"The outer wall of '{jacket.Name}' has a bore "
                 + $"of {outer.Millimeters:G4} mm; round a guide tube of {bore * 1e3:G4} mm bore it must be wider.");

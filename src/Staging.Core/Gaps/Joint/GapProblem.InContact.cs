@@ -56,6 +56,7 @@ public sealed partial record GapProblem
                     {
                         BreakawayForce = Force.Zero,
                         SlidingForce = Force.Zero,
+                        LeakArea = Area.Zero,
                         Engagement = Length.FromMeters(Parted_m)
                     },
                     tape),

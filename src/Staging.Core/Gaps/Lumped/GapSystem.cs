@@ -66,7 +66,8 @@ internal struct GapSystem(GapParameters parameters, GapPhase phase) : IOdeSystem
     {
         var now = new LumpedView(p, y);
         values[JointMoves] = joint.Moving(now.Pressure, y);
-        values[Spent] = phase.Start >= p.KnownSourceEnd && now.IsBurnt
+        // Bodies that move go on by themselves: whether they part is not known before they do, or rest.
+        values[Spent] = phase.Joint != JointPhase.Slides && phase.Start >= p.KnownSourceEnd && now.IsBurnt
             ? (1 + SpentShare) * p.OutsidePressure - now.MaxPressure
             : -p.OutsidePressure;
         values[FrontAtLastVent] = now.ProductsAtLastVent - Reached;

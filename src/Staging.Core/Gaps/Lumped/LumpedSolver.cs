@@ -61,6 +61,7 @@ internal sealed class LumpedSolver
     public GapRun Run(CancellationToken cancel)
     {
         bool over = false;
+        NoteSourceEnd();
         foreach (double stop in StopTimes.Of(p))
         {
             while (!over && integrator.Time < Math.Min(stop, events.Last))

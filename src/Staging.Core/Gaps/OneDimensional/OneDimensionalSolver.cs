@@ -141,7 +141,8 @@ internal sealed class OneDimensionalSolver
 
         if (JointChanges(before, time))
             return true;
-        if (!events.SourceEnded || gap.HighestPressure(pressure) > (1 + GapSystem.SpentShare) * p.OutsidePressure)
+        if (events.Joint == JointPhase.Slides || !events.SourceEnded
+            || gap.HighestPressure(pressure) > (1 + GapSystem.SpentShare) * p.OutsidePressure)
             return false;
         events.Spend(time);
         return true;

@@ -65,7 +65,9 @@ public sealed class FrontTravel
 
     /// <summary>Speed of the front; negative when it draws back.</summary>
     /// <param name="time">Time since burn-through [s], 0 to the end of the run.</param>
-    /// <returns>The speed, to about 1 mm/s.</returns>
+    /// <returns>
+    /// The speed, to about 1 mm/s; of a one-dimensional run that between its marks, 20 microseconds apart.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the run.</exception>
     public Speed SpeedAt(Duration time)
     {
@@ -118,13 +120,15 @@ public sealed class FrontTravel
     /// burn-through [s], station of the front [m], its speed [m/s], thickness of the mixing zone, 90 to 10 % products
     /// [m], and heat given to the tube wall so far [J].
     /// </summary>
-    /// <param name="interval">Sampling interval [s], 1 microsecond to 1 s.</param>
+    /// <param name="interval">
+    /// Sampling interval [s], 1 microsecond, or a millionth of the run where that is longer, to 1 s.
+    /// </param>
     /// <returns>The columns.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public (ReadOnlyMemory<double> Time_s, ReadOnlyMemory<double> Front_m, ReadOnlyMemory<double> Speed_mps,
         ReadOnlyMemory<double> MixingThickness_m, ReadOnlyMemory<double> HeatLost_J) Sample(Duration interval)
     {
-        double step = Guard.In(interval, 1e-6, 1, nameof(interval)).Seconds;
+        double step = Guard.In(interval, Math.Max(1e-6, 1e-6 * end), 1, nameof(interval)).Seconds;
         int n = (int)Math.Ceiling(end / step * (1 - 1e-12)) + 1;
         double[] time = new double[n], front = new double[n], speed = new double[n], thickness = new double[n], heat = new double[n];
         double lost = 0, rate = LossRate(0);

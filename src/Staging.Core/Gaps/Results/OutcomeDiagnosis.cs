@@ -108,10 +108,17 @@ internal sealed class OutcomeDiagnosis(
             SurfaceShortfall = TemperatureDelta.FromKelvins(Shortfall),
             Cause = Invariant.Text($"The gap peaked at {PeakGauge / 1e3:F0} kPa gauge and pushed with {push:F1} N against "
                 + $"{Holding()}; {helped}; it opened {opened * 1e3:F2} ms after burn-through, the grain surface {Shortfall:F0} K short."),
-            Remedy = Invariant.Text($"Vent more, so that the pressure stays lower, or hold longer: a joint that must not move needs "
-                + $"more than {need:F1} N; greater engagement than {p.Engagement * 1e3:F1} mm delays the opening."),
+            Remedy = p.Film is { } film && need < p.Breakaway + film.Strength
+                ? "Tape that the heat does not soften so soon, thicker or of paper: cold it would have held."
+                : InContact
+                ? Invariant.Text($"Stronger tape, for more than {need:F1} N: nothing vents between motors in contact; or a gap with vents.")
+                : Invariant.Text($"Vent more, so that the pressure stays lower, or hold longer: a joint that must not move needs more than "
+                    + $"{need:F1} N; greater engagement than {p.Engagement * 1e3:F1} mm delays the opening."),
         };
     }
+
+    /// <summary>Whether there is no gap to shorten, nor a wall to drill.</summary>
+    private bool InContact => p.Vents.Length == 0 && p.TubeLength <= GapProblem.Shortest_m;
 
     private GapOutcome.VentedAway VentedAway() => new()
     {
@@ -150,7 +157,8 @@ internal sealed class OutcomeDiagnosis(
             + $"{Shortfall:F0} K short; the gap peaked at {PeakGauge / 1e3:F0} kPa gauge.{Watched}"),
         Remedy = CrossesAsJet ? GuideAcross : OpensEarly
             ? GuideToNozzle
-            : "A shorter gap, a narrower guide tube or a booster with more burn-through gas"
+            : (InContact ? "A booster with more burn-through gas"
+                : "A shorter gap, a narrower guide tube or a booster with more burn-through gas")
             + (Crowding > Crowded ? "; more vent area, for a stronger stream heats more." : Crowding < Slack
                 ? "; less vent area, for denser gas heats more."
                 : "."),
@@ -170,9 +178,9 @@ internal sealed class OutcomeDiagnosis(
             : "Let more air out (more vent area at the last station, none before it) or shorten the gap by at least that distance.",
     };
 
-    private static GapOutcome.NotSolved NotSolved(SolverFailure failure) => new(failure)
+    private GapOutcome.NotSolved NotSolved(SolverFailure failure) => new(failure)
     {
-        Time = failure.Time,
+        Time = Duration.FromSeconds(end),
         Cause = failure.Message,
         Remedy = failure.Kind == SolverFailureKind.TooManySteps
             ? "Allow more steps, or watch a shorter time: very wide vents, small chambers and fine cells make many small steps."

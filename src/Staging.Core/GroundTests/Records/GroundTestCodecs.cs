@@ -40,7 +40,8 @@ internal static class GroundTestCodecs
 
     public static readonly RecordCodec<GasState> Air = new("groundAir", "The air of the day, outside of the holes.", f =>
     {
-        var pressure = f.Required("pressure", Quantities.Pressure, PressureOfAir, "Absolute pressure at the site.");
+        var pressure = f.Required("pressure", Quantities.Pressure, PressureOfAir, "Absolute pressure at the site.",
+            nameof(GasState.Pressure));
         var temperature = f.Required("temperature", Quantities.Temperature, x => x.Temperature, "Temperature.");
         return v => new GasState { Gas = PerfectGas.DryAir, Pressure = pressure[v], Temperature = temperature[v] };
     });

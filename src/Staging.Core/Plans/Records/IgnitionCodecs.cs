@@ -12,7 +12,8 @@ internal static class IgnitionCodecs
         var minSpeed = f.Optional("minSpeed", Quantities.Speed, x => x.MinSpeed, "Least speed along the flight direction.");
         var minHeight = f.Optional("minHeight", Quantities.Length, x => x.MinHeight, "Least height above the site.");
         var maxHeight = f.Optional("maxHeight", Quantities.Length, x => x.MaxHeight, "Greatest height above the site.");
-        var earliest = f.Optional("earliest", Quantities.Duration, x => x.Earliest, "Earliest time from lift-off; not met before lift-off.");
+        var earliest = f.Optional("earliest", Quantities.Duration, x => x.Earliest,
+            "Earliest time from lift-off; not met before lift-off.");
         var latest = f.Optional("latest", Quantities.Duration, x => x.Latest, "Latest time from lift-off; not met before lift-off.");
         var maxTilt = f.Optional("maxTilt", Quantities.Angle, x => x.MaxTilt, "Greatest tilt from vertical, by a gravity turn "
             + "from the guide's elevation; on a straight-up guide it refuses only past apogee.");
