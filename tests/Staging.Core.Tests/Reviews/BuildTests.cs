@@ -90,13 +90,15 @@ public class BuildTests
         Assert.Equal($"outer tube: drill {review.Gaps[0].Advice!.Walls[1].Drilled!.Drill}, 200 mm forward, 19.63 mm round", marks[5]);
     }
 
+    private static readonly int[] HoleCounts = [3, 4, 5, 6, 8, 10, 12, 16];
+
     /// <summary>Ignition a little below the hottest surface of all areas leaves a narrow window, and a set in half millimetres misses it.</summary>
     [Fact]
     public void Advised_holes_that_do_not_light_are_told_so()
     {
         GapDesign Igniting(double kelvins) => TestPlans.Lighting with { Grain = TestPlans.Lighting.Grain with { IgnitionTemperature = Temperature.FromKelvins(kelvins) } };
         GapProblem cold = TestPlans.Through(Igniting(1200)).Review(cases: 0).Gaps[0].Run.Problem;
-        GapIgnition coarse = new[] { 3, 4, 5, 6, 8, 10, 12, 16 }.Select(n => TestPlans.Layout with { HoleCount = n }).Select(layout => new GapIgnition
+        GapIgnition coarse = HoleCounts.Select(n => TestPlans.Layout with { HoleCount = n }).Select(layout => new GapIgnition
         {
             Design = Igniting(cold.SizeVents(layout).Trials.Max(t => t.PeakGrainSurface.Kelvins) - 0.1),
             Layout = layout,

@@ -79,10 +79,12 @@ public class VerdictTests
         Assert.True(outer.Run.PeakGaugePressure < stage.Tried[^1].Run.PeakGaugePressure);
     }
 
+    private static readonly int[] ManyHoles = [30, 40, 50, 60, 80];
+
     [Fact]
     public void Holes_over_a_length_that_are_asked_for_are_told_as_several_rings()
     {
-        TriedChange asked = new[] { 30, 40, 50, 60, 80 }.Select(n => new GapIgnition
+        TriedChange asked = ManyHoles.Select(n => new GapIgnition
         {
             Design = Closed,
             Layout = TestPlans.Layout with { HoleCount = n, WallThickness = Length.FromMillimeters(0.1), Drills = DrillSeries.MetricTenths },

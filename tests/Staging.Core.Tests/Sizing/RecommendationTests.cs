@@ -119,11 +119,13 @@ public class RecommendationTests
         Assert.Contains(lines, line => line.StartsWith("With these holes: ", StringComparison.Ordinal));
     }
 
+    private static readonly int[] ManyHoles = [30, 40, 50, 60, 80];
+
     /// <summary>More holes than one ring holds: the middle of the opening is not where holes are drilled.</summary>
     [Fact]
     public void Holes_over_a_length_are_not_told_as_one_ring()
     {
-        VentAdvice advice = new[] { 30, 40, 50, 60, 80 }
+        VentAdvice advice = ManyHoles
             .Select(n => Gap.SizeVents(TestPlans.Layout with { HoleCount = n, WallThickness = Length.FromMillimeters(0.1), Drills = DrillSeries.MetricTenths }))
             .First(a => a.Run?.Problem.Design.Vents[0].Spread > 0);
         Vent vent = advice.Run!.Problem.Design.Vents[0];
