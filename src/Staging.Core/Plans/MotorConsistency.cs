@@ -31,7 +31,7 @@ internal static class MotorConsistency
         ];
 
     /// <summary>A motor of a cluster may be any of those that fly: the one that it agrees with best is asked.</summary>
-    private static IEnumerable<ModelFinding> OfAny(Stage below, GapSource.Motor source, double outside, string path) =>
+    private static ModelFinding[] OfAny(Stage below, GapSource.Motor source, double outside, string path) =>
         below.AllMotors.Select(g => g.Motor).Where((m, i) => i == 0 || m.ForwardEnd is not MotorForwardEnd.Plugged)
             .Select(m => Of(m, source, outside, path).ToArray()).MinBy(findings => findings.Length)!;
 
