@@ -68,13 +68,14 @@ public sealed record VentLayout
     public ImmutableArray<ModelFinding> Check(GapDesign design)
     {
         ArgumentNullException.ThrowIfNull(design);
-        double length = design.Tube.Length.Meters;
-        if (!(Room(design.Tube) > 0))
+        double room = Room(design.Tube) + Land.Meters;
+        if (!(room > Land.Meters))
         {
             return
             [
                 new ModelFinding(FindingSeverity.Error, "SIZ001", "Layout.Land", Invariant.Text($"A land of {Land.Millimeters:G4} mm "
-                    + $"leaves nothing of a tube of {length * 1e3:G4} mm; it must be at least 0 and below {length * 1e3:G4} mm.")),
+                    + $"leaves nothing of the {room * 1e3:G4} mm of tube that holes below the nozzle may take; it must be at least 0 "
+                    + $"and below that.")),
             ];
         }
 
@@ -148,7 +149,17 @@ public sealed record VentLayout
         return HolePattern.ForArea(total, HoleCount * rings, WallThickness, Drills);
     }
 
-    private double Room(GuideTube tube) => tube.Length.Meters - Land.Meters;
+    /// <summary>
+    /// Length of the tube that holes may take [m]: up to the land, from where the bore below is no narrower than that
+    /// at the nozzle plane, by which holes are laid out.
+    /// </summary>
+    private double Room(GuideTube tube)
+    {
+        double from = 0, below = tube.Bore.Meters;
+        foreach (BoreStep step in tube.Steps)
+            (from, below) = (below < EndBore(tube) ? step.Station.Meters : from, step.Bore.Meters);
+        return tube.Length.Meters - Land.Meters - from;
+    }
 
     private static double EndBore(GuideTube tube) => tube.BoreBelow(tube.Length).Meters;
 }

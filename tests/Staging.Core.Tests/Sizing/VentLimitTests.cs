@@ -35,7 +35,20 @@ public class VentLimitTests
         ["1 mm tube, land 0.5 mm"] = (WithTube(18, 1), TestPlans.Layout with { Land = Length.FromMillimeters(0.5) }, null),
         ["2 mm bore"] = (WithTube(2, 30), TestPlans.Layout, null),
         ["200 mm bore, one hole"] = (WithTube(200, 400), TestPlans.Layout with { HoleCount = 1 }, null),
+        ["a tube that widens below the nozzle"] = (Stepped((200, 24)), TestPlans.Layout, null),
+        ["a tube that narrows below the nozzle"] = (Stepped((200, 15)), TestPlans.Layout, null),
+        ["a tube that widens twice"] = (Stepped((100, 20), (240, 30)), TestPlans.Layout, null),
+        ["a wide ring at the nozzle, as long as the land"] = (Stepped((249.5, 24)), TestPlans.Layout, "SIZ001"),
     };
+
+    private static GapProblem Stepped(params (double Station, double Bore)[] steps) => Gap.With(d => d with
+    {
+        Tube = d.Tube with
+        {
+            Steps = [.. steps.Select(s => new BoreStep { Station = Length.FromMillimeters(s.Station), Bore = Length.FromMillimeters(s.Bore) })],
+        },
+        Vents = [],
+    });
 
     [Theory]
     [MemberData(nameof(Cases))]
@@ -78,7 +91,7 @@ public class VentLimitTests
         double length = gap.Design.Tube.Length.Millimeters;
         ModelFinding land = Assert.Single(layout.Check(gap.Design));
         Assert.Equal("Layout.Land", land.Path);
-        Assert.Contains(FormattableString.Invariant($"A land of {length} mm leaves nothing of a tube of {length} mm; it must be at least 0 and below {length} mm."), land.Message, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"A land of {length} mm leaves nothing of the {length} mm of tube that holes below the nozzle may take; it must be at least 0 and below that."), land.Message, StringComparison.Ordinal);
         ModelFinding area = Assert.Single(Assert.Throws<InvalidModelException>(() => Gap.WithVents(TestPlans.Layout, Area.FromSquareMillimeters(1e5))).Findings);
         Assert.Equal("SIZ003", area.Code);
         Assert.Contains("must be between 0.03142 mm2 (holes of 0.1 mm in the tube) and", area.Message, StringComparison.Ordinal);
