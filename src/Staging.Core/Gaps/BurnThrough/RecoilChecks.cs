@@ -22,6 +22,9 @@ internal static class RecoilChecks
             momentum += broken.PieceMomentum.NewtonSeconds;
         }
 
+        if (force == 0)
+            return;
+
         StageJoint joint = problem.Design.Joint;
         SeparatingBodies bodies = problem.Bodies;
         double all = bodies.MassAhead.Kilograms + bodies.MassBehind.Kilograms, mass = (joint.MovingMass ?? bodies.MassBehind).Kilograms,

@@ -76,6 +76,15 @@ public class RecoilTests
         Assert.Empty(Told(Engaged(0.95 * Slip).With(source: Bench.Design.Source)));
     }
 
+    [Fact]
+    public void Without_a_web_there_is_no_recoil_however_hard_a_tape_is_pulled()
+    {
+        StageJoint taped = StageJoint.Taped(Start.Design.Joint.Coupler, JointTape.ThinPlasticFilm with { Strength = Force.FromNewtons(1) });
+        GapProblem pulled = Start.With(joint: taped) with { Bodies = Start.Bodies with { ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(-1000) } };
+        Assert.Single(Told(pulled));
+        Assert.Empty(Told(pulled.With(source: Bench.Design.Source)));
+    }
+
     private static GapProblem Engaged(double metres) =>
         Start.With(joint: Start.Design.Joint.Coupler with { Engagement = Length.FromMeters(metres) });
 
