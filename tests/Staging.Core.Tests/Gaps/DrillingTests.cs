@@ -35,30 +35,8 @@ public class DrillingTests
     [InlineData(4, 5, 0.5, 17, "GAP035", "The outer wall of 'outer' has a bore of 17 mm")]
     public void An_outer_wall_that_cannot_be_drilled_is_an_error(int count, double diameter, double wall, double bore, string code, string words)
     {
-        GapProblem one = Gap(18, At(100, 4, 2));
-        GapProblem nested = one.With(d => d with
-        {
-            Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("outer") }],
-            Jackets =
-            [
-                new Jacket
-                {
-                    Name = "outer",
-                    Volume = Volume.FromCubicCentimeters(20),
-                    WallArea = Area.Zero,
-                    OuterBore = Length.FromMillimeters(bore),
-                    Openings =
-                    [
-                        new JacketOpening
-                        {
-                            Holes = new VentHoles { Diameter = Length.FromMillimeters(diameter), WallThickness = Length.FromMillimeters(wall), Count = count },
-                            To = VentTarget.Air,
-                            Station = Length.FromMillimeters(80),
-                        },
-                    ],
-                },
-            ],
-        });
+        VentHoles holes = new() { Diameter = Length.FromMillimeters(diameter), WallThickness = Length.FromMillimeters(wall), Count = count };
+        GapProblem nested = Nested(Gap(18, At(100, 4, 2)), bore, holes);
         ModelFinding finding = Assert.Single(nested.Check(), f => f.Severity == FindingSeverity.Error);
         Assert.Equal(code, finding.Code);
         Assert.StartsWith(words, finding.Message, StringComparison.Ordinal);
@@ -70,23 +48,11 @@ public class DrillingTests
     [InlineData(30, 18, 25, false)]
     public void An_outer_wall_has_to_fit_where_its_holes_are(double below, double above, double outer, bool fits)
     {
-        GapProblem one = Gap(below, At(100, 4, 2));
-        GapProblem nested = one.With(d => d with
+        GapProblem one = Gap(below, At(100, 4, 2)).With(d => d with
         {
             Tube = d.Tube with { Steps = [new BoreStep { Station = Length.FromMillimeters(200), Bore = Length.FromMillimeters(above) }] },
-            Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("outer") }],
-            Jackets =
-            [
-                new Jacket
-                {
-                    Name = "outer",
-                    Volume = Volume.FromCubicCentimeters(20),
-                    WallArea = Area.Zero,
-                    OuterBore = Length.FromMillimeters(outer),
-                    Openings = [new JacketOpening { Holes = d.Vents[0].Holes, To = VentTarget.Air, Station = Length.FromMillimeters(80) }],
-                },
-            ],
         });
+        GapProblem nested = Nested(one, outer, one.Design.Vents[0].Holes);
         Assert.Equal(!fits, nested.Check().Any(f => f.Code == "GAP035"));
     }
 
@@ -119,6 +85,23 @@ public class DrillingTests
 
     private static GapProblem Gap(double bore_mm, params Vent[] vents) =>
         StartingGaps.Bore18mm.With(bore: Length.FromMillimeters(bore_mm), vents: [.. vents]).With(d => d with { DischargeLaw = ShortTubeLaw.SquareInlet });
+
+    /// <summary>One wall, and an outer one round it into which its first vent leads.</summary>
+    private static GapProblem Nested(GapProblem one, double outerBore_mm, VentHoles outerHoles) => one.With(d => d with
+    {
+        Vents = [d.Vents[0] with { To = VentTarget.IntoJacket("outer") }],
+        Jackets =
+        [
+            new Jacket
+            {
+                Name = "outer",
+                Volume = Volume.FromCubicCentimeters(20),
+                WallArea = Area.Zero,
+                OuterBore = Length.FromMillimeters(outerBore_mm),
+                Openings = [new JacketOpening { Holes = outerHoles, To = VentTarget.Air, Station = Length.FromMillimeters(80) }],
+            },
+        ],
+    });
 
     private static Vent At(double station_mm, double diameter_mm, int count, double wall_mm = 0.5) => new()
     {
