@@ -84,9 +84,9 @@ public class FreeJetTests
         Length half = 0.5 * Held.Design.Vents[0].Holes.Diameter;
         Assert.Empty(At(half).Check().Where(f => f.Code == "GAP021"));
         Assert.Equal("Vents[0].Station", Assert.Single(At(0.9 * half).Check(), f => f.Code == "GAP021").Path);
+        Assert.Contains(Held.With(d => d with { Vents = [d.Vents[0] with { AxialLength = Length.FromMillimeters(30) }] }).Check(), f => f.Code == "GAP010");
 
         GapProblem At(Length station) => Held.With(d => d with { Vents = [d.Vents[0] with { Station = station }] });
-        Assert.Contains(Held.With(d => d with { Vents = [d.Vents[0] with { AxialLength = Length.FromMillimeters(30) }] }).Check(), f => f.Code == "GAP010");
     }
 
     /// <summary>An opening that ends at the nozzle plane, as large as so many bores of tube without a wall, in holes of about 8 mm.</summary>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Staging.Core.Gaps;
-using Staging.Core.Solving;
 using Staging.Core.Gases;
+using Staging.Core.Solving;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps;

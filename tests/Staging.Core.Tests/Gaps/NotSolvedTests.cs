@@ -2,6 +2,7 @@ using Staging.Core.Discharge;
 using Staging.Core.Fronts;
 using Staging.Core.Gaps;
 using Staging.Core.Solving;
+using Staging.Core.Tests.Discharge;
 using UnitsNet;
 
 namespace Staging.Core.Tests.Gaps;
@@ -9,7 +10,7 @@ namespace Staging.Core.Tests.Gaps;
 /// <summary>A run whose numbers end is an outcome with a cause and what there was up to then, never an exception.</summary>
 public class NotSolvedTests
 {
-    private static readonly GapProblem Held = Bench.Gap.With(d => d with { Joint = Bench.Joint(2000), DischargeLaw = new Undefined(20e3) }) with { Horizon = Duration.FromMilliseconds(20) };
+    private static readonly GapProblem Held = Bench.Gap.With(d => d with { Joint = Bench.Joint(2000), DischargeLaw = new UndefinedAbove(20e3) }) with { Horizon = Duration.FromMilliseconds(20) };
 
     public static TheoryData<GapModel> Models => [new GapModel.TwoZone(), new GapModel.WellStirred(), new GapModel.OneDimensional { Cells = 60 }];
 
@@ -42,7 +43,7 @@ public class NotSolvedTests
     [MemberData(nameof(LumpedModels))]
     public void A_run_that_ends_before_its_first_step_can_be_read(GapModel model)
     {
-        GapRun run = Held.With(d => d with { DischargeLaw = new Undefined(-1) }).Solve(model);
+        GapRun run = Held.With(d => d with { DischargeLaw = new UndefinedAbove(-1) }).Solve(model);
         Assert.IsType<GapOutcome.NotSolved>(run.Outcome);
         Assert.Equal(Duration.Zero, run.End);
         Assert.Equal(Held.Surroundings.Pressure.Pascals, run.At(run.End).GapPressure.Pascals, 1e-9);
@@ -95,15 +96,6 @@ public class NotSolvedTests
         Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
         Assert.True(run.At(run.End).GapPressure.Pascals > 101325);
         Assert.All(run.Sample(Duration.FromMilliseconds(0.1))[GapChannel.GapPressure].ToArray(), p => Assert.True(double.IsFinite(p)));
-    }
-
-    /// <summary>A user's law that knows nothing above a difference [Pa].</summary>
-    private sealed class Undefined(double above) : IDischargeLaw
-    {
-        public ValidityRange Validity => SharpEdgedLaw.Perry.Validity;
-
-        public double MassFlux_kg_per_m2s(in OrificeConditions conditions) =>
-            conditions.UpstreamPressure_Pa - conditions.DownstreamPressure_Pa > above ? double.NaN : SharpEdgedLaw.Perry.MassFlux_kg_per_m2s(conditions);
     }
 
     /// <summary>The explicit and the implicit method share the steps that are allowed.</summary>

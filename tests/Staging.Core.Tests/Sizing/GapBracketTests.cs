@@ -2,6 +2,7 @@ using Staging.Core.Discharge;
 using Staging.Core.Gaps;
 using Staging.Core.Sizing;
 using Staging.Core.Solving;
+using Staging.Core.Tests.Discharge;
 using Staging.Core.Tests.Gaps;
 using UnitsNet;
 
@@ -140,7 +141,7 @@ public class GapBracketTests
     public void A_corner_that_was_not_solved_neither_holds_nor_lights()
     {
         double[] peaks = [.. Bracket.Cases.Select(c => c.PeakGaugePressure.Pascals).Order()];
-        GapBracket part = OneHole.With(d => d with { DischargeLaw = new Undefined(0.5 * (peaks[7] + peaks[8])) }).Bracket(Two);
+        GapBracket part = OneHole.With(d => d with { DischargeLaw = new UndefinedAbove(0.5 * (peaks[7] + peaks[8])) }).Bracket(Two);
         BracketCase[] solved = [.. part.Cases.Where(c => c.Outcome is not GapOutcome.NotSolved)];
         Assert.Equal(8, solved.Length);
         Assert.Equal(Over(solved.Count(c => c.JointOpens is null)), part.JointHolds);
@@ -188,13 +189,4 @@ public class GapBracketTests
         Vent.BelowNozzle(gap.Design.Tube,
             new VentHoles { Diameter = Length.FromMillimeters(6), WallThickness = Length.FromMillimeters(0.5), Count = holes }, Length.FromMillimeters(1)),
     ]);
-
-    /// <summary>A user's law that knows nothing above some difference of pressure [Pa].</summary>
-    private sealed class Undefined(double limit) : IDischargeLaw
-    {
-        public ValidityRange Validity => SharpEdgedLaw.Perry.Validity;
-
-        public double MassFlux_kg_per_m2s(in OrificeConditions conditions) =>
-            conditions.UpstreamPressure_Pa - conditions.DownstreamPressure_Pa > limit ? double.NaN : SharpEdgedLaw.Perry.MassFlux_kg_per_m2s(conditions);
-    }
 }
