@@ -128,7 +128,7 @@ public static class LegalGap
         return Bench.Gap.With(d => d with
         {
             Tube = tube,
-            Vents = [Bench.Hole(tube, diameter, holes)],
+            Vents = [Bench.Hole(tube, diameter, Math.Min(holes, (int)(Math.PI * bore / diameter)))],
             Source = d.Motor() with
             {
                 Products = Bench.Powder(gas),
