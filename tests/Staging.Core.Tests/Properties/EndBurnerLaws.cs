@@ -78,8 +78,8 @@ public class EndBurnerLaws
             foreach (GapRun one in (GapRun[])[run, held])
             {
                 Assert.IsNotType<GapOutcome.NotSolved>(one.Outcome);
-                Assert.InRange(one.Ledger.RelativeMassResidual, -1e-10, 1e-10);
-                Assert.InRange(one.Ledger.RelativeEnergyResidual, -1e-10, 1e-10);
+                Assert.InRange(one.Ledger.RelativeMassResidual, -1e-12, 1e-12);
+                Assert.InRange(one.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
                 Assert.True(double.IsFinite(one.PeakGaugePressure.Pascals) && double.IsFinite(one.PeakGrainSurface.Kelvins));
             }
 

@@ -15,8 +15,8 @@ public class GapLaws
     public void Ledgers_close_and_every_number_is_finite(GapProblem gap)
     {
         GapRun run = gap.Solve();
-        Assert.InRange(run.Ledger.RelativeMassResidual, -1e-10, 1e-10);
-        Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-10, 1e-10);
+        Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
+        Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
         Assert.True(double.IsFinite(run.PeakGaugePressure.Pascals) && double.IsFinite(run.PeakGrainSurface.Kelvins));
         Assert.IsNotType<GapOutcome.NotSolved>(run.Outcome);
     }

@@ -19,8 +19,8 @@ public class GapNetworkLaws
         foreach (GapModel model in (GapModel[])[new GapModel.TwoZone(), new GapModel.WellStirred()])
         {
             GapRun run = gap.Solve(model);
-            Assert.InRange(run.Ledger.RelativeMassResidual, -1e-10, 1e-10);
-            Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-10, 1e-10);
+            Assert.InRange(run.Ledger.RelativeMassResidual, -1e-12, 1e-12);
+            Assert.InRange(run.Ledger.RelativeEnergyResidual, -1e-12, 1e-12);
             Assert.True(double.IsFinite(run.PeakGaugePressure.Pascals) && double.IsFinite(run.PeakGrainSurface.Kelvins));
             Assert.IsNotType<GapOutcome.NotSolved>(run.Outcome);
         }
