@@ -1,6 +1,7 @@
 using Staging.Core.Flight;
 using Staging.Core.Gases;
 using Staging.Core.Solving;
+using UnitsNet;
 
 namespace Staging.Core.Tests.Flight;
 
@@ -102,6 +103,30 @@ public class QuasiSteadyDescentTests
         var site = new SiteColumn(StandardAtmosphere.Us1976, 0, G, Radius);
         Assert.False(SteadyDescent.At(new DescentLaw(site, 2e-4 / 0.1), 300).Settles);
         Assert.False(SteadyDescent.At(new DescentLaw(new SiteColumn(new Vacuum(), 0, G, Radius), 1), 300).Settles);
+    }
+
+    /// <summary>In uniform air and gravity the settled speed is sqrt(g/k) at any height, whatever rounding leaves of the derivatives of density.</summary>
+    [Theory]
+    [InlineData(10, true)]
+    [InlineData(990, true)]
+    [InlineData(3e7, false)]
+    public void In_uniform_air_the_settled_speed_is_exact_wherever_it_is_used(double length, bool settles)
+    {
+        var air = new UniformAtmosphere
+        {
+            Pressure = Pressure.FromPascals(101_325),
+            Temperature = Temperature.FromKelvins(288),
+            Density = Density.FromKilogramsPerCubicMeter(1.225),
+            SoundSpeed = Speed.FromMetersPerSecond(340),
+        };
+        var law = new DescentLaw(new SiteColumn(air, 200, G, double.PositiveInfinity), 1 / (1.225 * length));
+        for (double h = 0; h < 200_000; h += 97)
+        {
+            SteadyDescent at = SteadyDescent.At(law, h);
+            Assert.Equal(settles, at.Settles);
+            if (settles)
+                Assert.Equal(2 * G * length, at.SpeedSquared, 1e-10 * G * length);
+        }
     }
 
     private sealed record Vacuum : IAtmosphere

@@ -22,13 +22,13 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
     private const double DifferenceStep = 10;
 
     /// <summary>
-    /// Largest second or third term of the series [-]: where the remainder is small they are below 1e-4. In very thin
-    /// air 1/(2k) is so long that round-off makes them meaningless.
+    /// Longest 1/(2k) for which the series is used [m]: its third power multiplies the round-off in the derivatives of
+    /// density. Over longer ones a body hardly settles, and stability does not bind the full equation.
     /// </summary>
-    private const double LargestTerm = 1e-3;
+    private const double LongestSettling = 1000;
 
     /// <summary>Whether the series is good enough to be used.</summary>
-    public bool Settles => Remainder <= MaxRemainder;
+    public bool Settles => Remainder <= MaxRemainder && TwoK * LongestSettling >= 1;
 
     /// <summary>The settled speed at a height above the site [m].</summary>
     public static SteadyDescent At(in DescentLaw law, double h)
@@ -65,9 +65,7 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
         double third = e * second + dsecond * halfK;
         // In air of exponentially decreasing density the terms are 1, e, 2 e^2, 6 e^3, 24 e^4: the next is about 4 e
         // times the last.
-        double remainder = Math.Max(Math.Abs(second), Math.Abs(third)) <= LargestTerm
-            ? 4 * Math.Abs(e) * Math.Max(Math.Abs(third), 3 * e * second)
-            : double.PositiveInfinity;
+        double remainder = 4 * Math.Abs(e) * Math.Max(Math.Abs(third), 3 * e * second);
         double g = law.Site.Gravity(h);
         return new SteadyDescent(2 * halfK * g * (1 + e + second + third), Math.Abs(remainder), twoK, R * twoK, g);
     }
