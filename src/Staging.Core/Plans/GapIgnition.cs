@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
 using Staging.Core.Gases;
@@ -56,8 +55,19 @@ public sealed record GapIgnition : IGapIgnition
     public GapProblem ProblemAt(BurnThroughState state)
     {
         ArgumentNullException.ThrowIfNull(state);
+        return Of(state with { MassAhead = Taken(state.MassAhead), MassBehind = Taken(state.MassBehind) });
+    }
+
+    /// <summary>
+    /// A mass as a gap takes it. What lies outside its range is no rocket any more, but a flight computes it.
+    /// </summary>
+    private static Mass Taken(Mass flown) =>
+        Mass.FromKilograms(Math.Clamp(flown.Kilograms, SeparatingBodies.LeastMass, SeparatingBodies.MostMass));
+
+    private GapProblem Of(BurnThroughState state)
+    {
         double speed = state.Speed.MetersPerSecond;
-        // What a gap takes at most is no rocket any more, but a flight computes it.
+        // So it is with what a gap takes of these at most.
         double dynamicPressure = Math.Min(0.5 * state.AirDensity.KilogramsPerCubicMeter * speed * speed, GapProblem.MostDynamicPressure);
         // No hole sees less than next to nothing, whatever the coefficient says of fast flight.
         double hole = Math.Max(MinPressure, state.AirPressure.Pascals + HolePressureCoefficient * dynamicPressure);
@@ -106,11 +116,14 @@ public sealed record GapIgnition : IGapIgnition
             : GapIgnitionResult.NotLit(run.TimeOf(GapEventKind.JointOpens), run.Outcome.Cause, run);
     }
 
-    /// <summary>The gap at rest on the ground, to check what does not depend on the flight.</summary>
-    internal GapProblem OnGround(Stage below, ImmutableArray<Stage> ahead, AirSample air) => ProblemAt(new BurnThroughState
+    /// <summary>
+    /// The gap below a stage at rest on the ground, to check what does not depend on the flight; masses are those of
+    /// the plan, whether a gap takes them or not.
+    /// </summary>
+    internal GapProblem OnGround(FlightPlan flight, int upper, AirSample air) => Of(new BurnThroughState
     {
-        LowerStage = below.Name,
-        UpperStage = ahead[0].Name,
+        LowerStage = flight.Stages[upper - 1].Name,
+        UpperStage = flight.Stages[upper].Name,
         Time = Duration.Zero,
         Height = Length.Zero,
         Speed = Speed.Zero,
@@ -118,8 +131,8 @@ public sealed record GapIgnition : IGapIgnition
         AirPressure = Pressure.FromPascals(air.Pressure_Pa),
         AirTemperature = Temperature.FromKelvins(air.Temperature_K),
         AirDensity = Density.FromKilogramsPerCubicMeter(air.Density_kg_per_m3),
-        MassAhead = Mass.FromKilograms(ahead.Sum(s => s.LoadedMass.Kilograms)),
-        MassBehind = below.BurntMass,
+        MassAhead = Mass.FromKilograms(flight.Payload.Kilograms + flight.Stages.Skip(upper).Sum(s => s.LoadedMass.Kilograms)),
+        MassBehind = flight.Stages[upper - 1].BurntMass,
         DragAhead = Force.Zero,
         DragBehind = Force.Zero,
         ThrustBehind = Force.Zero,

@@ -15,7 +15,7 @@ internal static class PlanChecks
         for (int i = 1; i < stages.Length; i++)
         {
             if (stages[i].Gap() is { } gap)
-                AddGap(findings, plan.Flight.Site, gap, stages[i - 1], stages[i..], $"Flight.Stages[{i}].Ignition.Gap");
+                AddGap(findings, plan.Flight, i, gap, $"Flight.Stages[{i}].Ignition.Gap");
         }
 
         return findings.ToImmutable();
@@ -25,15 +25,14 @@ internal static class PlanChecks
     /// Adds what there is to say about a gap in the air of the site. Air or bodies that no gap may have are a finding
     /// as well: they come from several places of the plan, so no property could refuse them.
     /// </summary>
-    private static void AddGap(ImmutableArray<ModelFinding>.Builder findings, LaunchSite site, GapIgnition gap, Stage below,
-        ImmutableArray<Stage> ahead, string path)
+    private static void AddGap(ImmutableArray<ModelFinding>.Builder findings, FlightPlan flight, int upper, GapIgnition gap, string path)
     {
         try
         {
-            AirSample air = AirAt(site);
-            findings.AddRange(gap.OnGround(below, ahead, air).Check().Select(f => f.At($"{path}.Design.{f.Path}")));
+            AirSample air = AirAt(flight.Site);
+            findings.AddRange(gap.OnGround(flight, upper, air).Check().Select(f => f.At($"{path}.Design.{f.Path}")));
             AddLayout(findings, gap, path);
-            findings.AddRange(MotorConsistency.Of(below, gap.Design.Source, air.Pressure_Pa, $"{path}.Design.Source"));
+            findings.AddRange(MotorConsistency.Of(flight.Stages[upper - 1], gap.Design.Source, air.Pressure_Pa, $"{path}.Design.Source"));
         }
         catch (ArgumentException refusal)
         {

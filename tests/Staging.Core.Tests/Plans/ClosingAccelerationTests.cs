@@ -38,6 +38,14 @@ public class ClosingAccelerationTests
         Assert.Equal(-1e5, Gap.ProblemAt(State() with { DragBehind = Force.FromMeganewtons(6) }).Bodies.ClosingAcceleration.MetersPerSecondSquared, 1e-9);
     }
 
+    [Fact]
+    public void A_gap_weighs_no_more_and_no_less_of_an_absurd_stack_than_it_takes()
+    {
+        SeparatingBodies bodies = Gap.ProblemAt(State() with { MassAhead = Mass.FromKilograms(3e6), MassBehind = Mass.FromMilligrams(1) }).Bodies;
+        Assert.Equal(200_000, bodies.MassAhead.Kilograms, 1e-9);
+        Assert.Equal(0.001, bodies.MassBehind.Kilograms, 1e-15);
+    }
+
     private static GapIgnition Gap => new() { Design = TestPlans.Lighting, Layout = TestPlans.Layout, HolePressureCoefficient = 0 };
 
     private static BurnThroughState State() => new()

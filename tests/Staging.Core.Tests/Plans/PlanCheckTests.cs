@@ -62,6 +62,18 @@ public class PlanCheckTests
         Assert.StartsWith("MassBehind is 0.000501 kg; it must be between 0.001 and 200000 kg.", finding.Message, StringComparison.Ordinal);
     }
 
+    /// <summary>What the uppermost stage carries is ahead of its joint too.</summary>
+    [Fact]
+    public void A_body_of_hundreds_of_tons_is_a_finding()
+    {
+        Stage upper = Demo.Flight.Stages[1] with { StructureMass = Mass.FromTonnes(100) };
+        StagingPlan plan = Demo with { Flight = Demo.Flight with { Stages = [Demo.Flight.Stages[0], upper], Payload = Mass.FromTonnes(99) } };
+        Assert.DoesNotContain(plan.Check(), f => f.Code == "PLN001");
+        plan = plan with { Flight = plan.Flight with { Payload = Mass.FromTonnes(100) } };
+        ModelFinding finding = Assert.Single(plan.Check(), f => f.Code == "PLN001");
+        Assert.StartsWith("MassAhead is 200000 kg; it must be between 0.001 and 200000 kg.", finding.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Products_that_carry_too_much_are_found_before_the_run()
     {
