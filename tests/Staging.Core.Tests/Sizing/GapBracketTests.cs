@@ -43,6 +43,23 @@ public class GapBracketTests
         Assert.Equal(16, thin.Bracket(Two).Cases.Length);
     }
 
+    /// <summary>Bodies pressed together by meganewtons bear more than any law of burning is asked for: next to no vent is enough.</summary>
+    [Fact]
+    public void A_bracket_of_a_joint_that_bears_gigapascals_answers()
+    {
+        GapBracket pressed = (OneHole with
+        {
+            Bodies = new SeparatingBodies
+            {
+                MassAhead = Mass.FromTonnes(30),
+                MassBehind = Mass.FromTonnes(30),
+                ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(1000),
+            },
+        }).Bracket(Two);
+        Assert.Equal(BracketVerdict.Throughout, pressed.JointHolds);
+        Assert.InRange(pressed.AllFacesSteadyVent!.Value.SquareMillimeters, 0, 0.1);
+    }
+
     [Fact]
     public void One_hole_lights_in_part_of_the_bracket()
     {

@@ -10,6 +10,9 @@ public sealed record BurnRateLaw
 {
     internal const double ReferencePressure_Pa = 101325;
 
+    /// <summary>Pressure up to which a law is asked [Pa].</summary>
+    internal const double MostPressure_Pa = 1e9;
+
     /// <summary>Rate at 101325 Pa [m/s], 0.1 mm/s to 1 m/s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Speed RateAtOneAtmosphere { get; init => field = Guard.In(value, 1e-4, 1); }
@@ -51,5 +54,5 @@ public sealed record BurnRateLaw
     /// <returns>The rate [m/s].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Speed At(Pressure pressure) =>
-        RateAtOneAtmosphere * Math.Pow(Guard.In(pressure, 0, 1e9, nameof(pressure)).Pascals / ReferencePressure_Pa, PressureExponent);
+        RateAtOneAtmosphere * Math.Pow(Guard.In(pressure, 0, MostPressure_Pa, nameof(pressure)).Pascals / ReferencePressure_Pa, PressureExponent);
 }

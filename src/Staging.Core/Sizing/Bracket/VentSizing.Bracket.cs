@@ -84,14 +84,15 @@ public static partial class VentSizing
         };
     }
 
-    /// <summary>Pressure at which the joint just holds [Pa].</summary>
+    /// <summary>Pressure at which the joint just holds [Pa], as far as a burning-rate law goes.</summary>
     private static double PressureBorne(GapProblem problem)
     {
         FrictionJoint coupler = problem.Design.Joint.Coupler;
         double pressed = JointToSi.ReducedMass(problem.Design.Joint, problem.Bodies)
             * problem.Bodies.ClosingAcceleration.MetersPerSecondSquared;
-        return SteadyVent.PressureBorne(problem.Surroundings.Pressure.Pascals,
+        double borne = SteadyVent.PressureBorne(problem.Surroundings.Pressure.Pascals,
             Math.Max(0, coupler.BreakawayForce.Newtons + pressed), coupler.PressureArea.SquareMeters);
+        return Math.Min(borne, BurnRateLaw.MostPressure_Pa);
     }
 
     /// <summary>
