@@ -1,22 +1,9 @@
 namespace Staging.Core.Solving;
 
 /// <summary>
-/// Adaptive integration of one phase after another, with events located on the dense output.
-/// All work memory is allocated once, here; steps allocate nothing.
+/// Adaptive integration of one phase after another, with events located on the dense output by the rules of
+/// <see cref="EventScan"/>. All work memory is allocated once, here; steps allocate nothing.
 /// </summary>
-/// <remarks>
-/// The event contract, with tests for each rule:
-/// (1) every step is cut into <see cref="SolverOptions.EventScanParts"/> parts and scanned for sign changes; two within
-/// one part may be missed; (2) a root is located in time to <see cref="SolverOptions.EventTimeTolerance"/>, never by
-/// function value, and the state is taken just past it; (3) a root at the start of a phase is not an event: a function
-/// counts once it has left zero, and a caller that puts a state back onto its root sets the function to exact zero;
-/// (4) one firing per root, wherever it falls; a touch of zero from one side is not a root, and is distinguished from
-/// one by the sign a time tolerance later; (5) events within the time tolerance of an ending event all fire, in the
-/// order of their indices; (6) an event that ends the phase hides every later root, so later events see the effects of
-/// earlier ones; (7) known times are stop times: they are met exactly, and never located; a function that arrives at
-/// exact zero there fires there; (8) nothing is evaluated before the start or beyond the stop time;
-/// (9) an event function that is not a number is a failure of the run, never an event that did not happen.
-/// </remarks>
 internal sealed class Integrator<TMethod>
     where TMethod : struct, IOneStepMethod
 {
@@ -87,6 +74,12 @@ internal sealed class Integrator<TMethod>
     /// <summary>When set, every step has this size [s] and no error control: for convergence tests.</summary>
     public double? FixedStep { get; init => field = value is { } h ? Guard.Above(h, 0, double.MaxValue, "s") : null; }
 
+    /// <summary>
+    /// Whether a phase ends where stability binds its steps: another method does better there, and each such step errs
+    /// by up to the tolerance, always to the same side.
+    /// </summary>
+    public bool EndsAtEdge { get; init; }
+
     /// <summary>Starts a new run at a time [s]: the step size is chosen afresh; work counts continue.</summary>
     public void Restart(double time)
     {
@@ -115,6 +108,7 @@ internal sealed class Integrator<TMethod>
         if (!BeginPhase(ref system, stop))
             return PhaseEnd.Failed;
         bool watched = system.EventCount > 0;
+        var edge = new EdgeWatch(TMethod.EdgeOfStability);
         while (true)
         {
             if (!TryStep(ref system, stop, cancel, out double h, out bool atStop))
@@ -148,6 +142,8 @@ internal sealed class Integrator<TMethod>
                 return ended ? PhaseEnd.Event : PhaseEnd.StopTime;
             if (sink is { IsDone: true })
                 return PhaseEnd.Done;
+            if (EndsAtEdge && edge.Sees(h * method.RateAtEnd(h, scale, state, error)))
+                return PhaseEnd.AtEdge;
             method.Advance();
         }
     }

@@ -12,6 +12,12 @@ internal enum PhaseEnd
     /// <summary>The observer has seen what it waited for; time and state are those of the end of that step.</summary>
     Done,
 
+    /// <summary>
+    /// Stability binds the steps, not accuracy, see <see cref="Integrator{TMethod}.EndsAtEdge"/>; time and state are
+    /// those of the end of the last step.
+    /// </summary>
+    AtEdge,
+
     /// <summary>The integration failed; <see cref="Integrator{TMethod}.Failure"/> says why.</summary>
     Failed,
 }

@@ -13,11 +13,6 @@ namespace Staging.Core.Flight;
 internal sealed class StiffFlight(SolverOptions options, double heightScale, double velocityScale, StepBudget budget)
 {
     /// <summary>
-    /// Rate times step at the edge of stability of the explicit method on the negative real axis [-].
-    /// </summary>
-    private const double EdgeOfStability = 3.3;
-
-    /// <summary>
     /// Explicit steps of a segment from which the implicit method is the cheaper one [-]: some hundred of its steps at
     /// the default tolerance, of some twenty times the work.
     /// </summary>
@@ -45,7 +40,7 @@ internal sealed class StiffFlight(SolverOptions options, double heightScale, dou
         double settled = Math.Sqrt(drive / k);
         if (falls)
             time = Math.Min(time, height / settled + settled / drive);
-        return 2 * k * Math.Min(settled, speed + drive * time) * time > ManySteps * EdgeOfStability;
+        return 2 * k * Math.Min(settled, speed + drive * time) * time > ManySteps * Tsitouras54.EdgeOfStability;
     }
 
     /// <summary>Flies from where a stepper stands to a stop [s] or to the first event, and puts it there.</summary>

@@ -5,19 +5,10 @@ namespace Staging.Core.Gaps;
 /// <summary>An explicit and an implicit integrator that take turns, phase by phase, on one state.</summary>
 internal sealed class GapStepper
 {
-    /// <summary>
-    /// Explicit steps of a phase at the reference tolerance after which it must be stability that binds them: a few
-    /// times as many as accuracy asks for. Each of them errs by up to the tolerance, always to the same side, so that
-    /// many are not only slow: a trace of hot gas beside an open chamber cools with them to nothing.
-    /// </summary>
-    private const int ManyQuickSteps = 1000;
-
     private readonly SolverOptions options;
     private readonly double[] scales;
     private readonly int[] mates;
     private readonly StepBudget budget;
-    private readonly StepBudget quickly;
-    private readonly int mostQuickSteps;
     private readonly Integrator<Tsitouras54> quick;
     private Integrator<Rodas43>? stiff;
     private int callsForJacobians;
@@ -25,11 +16,7 @@ internal sealed class GapStepper
     public GapStepper(SolverOptions options, double[] scales, int[] mates)
     {
         (this.options, this.scales, this.mates, budget) = (options, scales, mates, new StepBudget(options.MaxSteps));
-        // A finer tolerance asks for more steps by the root of the method's order.
-        double finer = Math.Pow(Stiffness.ReferenceTolerance / options.RelativeTolerance, 1.0 / Tsitouras54.Order);
-        mostQuickSteps = (int)(ManyQuickSteps * Math.Max(1, finer));
-        quickly = new StepBudget(mostQuickSteps, budget);
-        quick = new Integrator<Tsitouras54>(options, scales, quickly, mates);
+        quick = new Integrator<Tsitouras54>(options, scales, budget, mates) { EndsAtEdge = true };
     }
 
     /// <summary>Degree of the dense output that holds the steps of either.</summary>
@@ -45,7 +32,7 @@ internal sealed class GapStepper
     public ReadOnlySpan<FiredEvent> Fired => RanStiff ? stiff!.Fired : quick.Fired;
 
     /// <summary>Why the last phase failed; null when it did not.</summary>
-    public SolverFailure? Failure => RanStiff ? stiff!.Failure : IsBoundByStability ? null : quick.Failure;
+    public SolverFailure? Failure => RanStiff ? stiff!.Failure : quick.Failure;
 
     /// <summary>Whether stability bound the explicit steps of a phase: all that follows goes on implicitly.</summary>
     public bool IsBoundByStability { get; private set; }
@@ -63,7 +50,12 @@ internal sealed class GapStepper
     {
         RanStiff = implicitly;
         if (!implicitly)
-            return Quickly(ref system, stop, sink, cancel);
+        {
+            PhaseEnd quickly = quick.Run(ref system, stop, sink, cancel);
+            IsBoundByStability = quickly == PhaseEnd.AtEdge;
+            return quickly;
+        }
+
         stiff ??= new Integrator<Rodas43>(options, scales, budget, mates);
         stiff.Time = quick.Time;
         quick.State.CopyTo(stiff.State);
@@ -73,14 +65,5 @@ internal sealed class GapStepper
         quick.Time = stiff.Time;
         stiff.State.CopyTo(quick.State);
         return end;
-    }
-
-    /// <summary>Runs one phase explicitly as long as its share of steps lasts; what is left is another phase.</summary>
-    private PhaseEnd Quickly(ref GapSystem system, double stop, IStepObserver sink, CancellationToken cancel)
-    {
-        quickly.Renew(mostQuickSteps);
-        PhaseEnd end = quick.Run(ref system, stop, sink, cancel);
-        IsBoundByStability = end == PhaseEnd.Failed && quickly.IsSpent && !budget.IsSpent;
-        return IsBoundByStability ? PhaseEnd.Event : end;
     }
 }

@@ -12,11 +12,6 @@ namespace Staging.Core.Gaps;
 /// </remarks>
 internal static class Stiffness
 {
-    /// <summary>
-    /// Rate times step at the edge of stability of the explicit method on the negative real axis [-].
-    /// </summary>
-    private const double EdgeOfStability = 3.3;
-
     /// <summary>Evaluations of a step of either method.</summary>
     private const int Evaluations = 6;
 
@@ -40,7 +35,7 @@ internal static class Stiffness
     public static bool PaysImplicit(GapParameters p, ReadOnlySpan<double> y, double time, double length, double tolerance)
     {
         double quiet = Math.Min(length, TimeToArrival(p, y, time));
-        double explicitCalls = FastestRate(p, y) * quiet / EdgeOfStability * Evaluations;
+        double explicitCalls = FastestRate(p, y) * quiet / Tsitouras54.EdgeOfStability * Evaluations;
         int passes = (p.FirstLayer - StateLayout.FirstParcel) / Dual.Places + 1;
         double implicitSteps = ImplicitSteps * Math.Pow(ReferenceTolerance / tolerance, 0.25);
         return explicitCalls > implicitSteps * (Evaluations + PerPass * passes + ForSystems);

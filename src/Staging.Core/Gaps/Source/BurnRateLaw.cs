@@ -53,6 +53,9 @@ public sealed record BurnRateLaw
     /// <param name="pressure">Absolute pressure [Pa], 0 to 1 GPa.</param>
     /// <returns>The rate [m/s].</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Speed At(Pressure pressure) =>
-        RateAtOneAtmosphere * Math.Pow(Guard.In(pressure, 0, MostPressure_Pa, nameof(pressure)).Pascals / ReferencePressure_Pa, PressureExponent);
+    public Speed At(Pressure pressure)
+    {
+        Guard.In(pressure, 0, MostPressure_Pa, nameof(pressure));
+        return RateAtOneAtmosphere * Math.Pow(pressure.Pascals / ReferencePressure_Pa, PressureExponent);
+    }
 }

@@ -21,6 +21,11 @@ internal interface IOneStepMethod
     /// <summary>Weight of the error before in the control of the step [-]; see <see cref="StepControl"/>.</summary>
     static abstract double ErrorMemory { get; }
 
+    /// <summary>
+    /// Rate times step at the edge of stability on the negative real axis [-]; infinite where there is none.
+    /// </summary>
+    static abstract double EdgeOfStability { get; }
+
     /// <summary>The slope f(t, y) where the next step starts, after <see cref="Begin"/>.</summary>
     ReadOnlySpan<double> StartSlope { get; }
 
@@ -41,6 +46,12 @@ internal interface IOneStepMethod
     /// <paramref name="c"/> holds c(j+1).
     /// </summary>
     void Dense(double h, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew, Span<double> c);
+
+    /// <summary>
+    /// Estimates the fastest rate at the end of the step just taken [1/s]; asked only of methods that have an edge of
+    /// stability.
+    /// </summary>
+    double RateAtEnd(double h, ErrorScale scale, ReadOnlySpan<double> yNew, Span<double> work);
 
     /// <summary>The step just taken was accepted whole: the next one starts at its end.</summary>
     void Advance();

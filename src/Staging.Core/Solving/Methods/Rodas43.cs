@@ -44,6 +44,9 @@ internal struct Rodas43 : IOneStepMethod
     /// </summary>
     public static double ErrorMemory => 0.2;
 
+    /// <summary>None: L-stable.</summary>
+    public static double EdgeOfStability => double.PositiveInfinity;
+
     /// <summary>The diagonal coefficient gamma.</summary>
     public static double Gamma => 0.25;
 
@@ -175,6 +178,9 @@ internal struct Rodas43 : IOneStepMethod
             k2[i] = -k2[i];
         }
     }
+
+    /// <inheritdoc/>
+    public readonly double RateAtEnd(double h, ErrorScale scale, ReadOnlySpan<double> yNew, Span<double> work) => 0;
 
     /// <inheritdoc/>
     public void Advance()
