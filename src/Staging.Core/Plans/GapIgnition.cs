@@ -49,22 +49,25 @@ public sealed record GapIgnition : IGapIgnition
     /// <summary>How the gap is integrated.</summary>
     public SolverOptions Solver { get; init => field = Guard.NotNull(value); } = SolverOptions.ForGaps;
 
-    /// <summary>The gap at a given burn-through.</summary>
+    /// <summary>
+    /// The gap at a given burn-through; masses, speed and forces of no rocket count as far as a gap takes them.
+    /// </summary>
     /// <param name="state">Air, flight and masses at that moment.</param>
     /// <returns>The problem that is solved.</returns>
     public GapProblem ProblemAt(BurnThroughState state)
     {
         ArgumentNullException.ThrowIfNull(state);
-        return Of(state with { MassAhead = Taken(state.MassAhead), MassBehind = Taken(state.MassBehind) });
+        return Of(state, Taken);
     }
 
     /// <summary>
-    /// A mass as a gap takes it. What lies outside its range is no rocket any more, but a flight computes it.
+    /// A mass as a gap takes it. What is outside its range is no rocket any more, but a flight computes it.
     /// </summary>
-    private static Mass Taken(Mass flown) =>
-        Mass.FromKilograms(Math.Clamp(flown.Kilograms, SeparatingBodies.LeastMass, SeparatingBodies.MostMass));
+    private static Mass Taken(Mass flown) => flown.Kilograms > 0
+        ? Mass.FromKilograms(Math.Clamp(flown.Kilograms, SeparatingBodies.LeastMass, SeparatingBodies.MostMass))
+        : flown;
 
-    private GapProblem Of(BurnThroughState state)
+    private GapProblem Of(BurnThroughState state, Func<Mass, Mass> taken)
     {
         double speed = state.Speed.MetersPerSecond;
         // So it is with what a gap takes of these at most.
@@ -82,8 +85,8 @@ public sealed record GapIgnition : IGapIgnition
             Design = Design,
             Bodies = new SeparatingBodies
             {
-                MassAhead = state.MassAhead,
-                MassBehind = state.MassBehind,
+                MassAhead = taken(state.MassAhead),
+                MassBehind = taken(state.MassBehind),
                 ClosingAcceleration = Acceleration.FromMetersPerSecondSquared(closing),
             },
             Surroundings = new GasState
@@ -136,5 +139,5 @@ public sealed record GapIgnition : IGapIgnition
         DragAhead = Force.Zero,
         DragBehind = Force.Zero,
         ThrustBehind = Force.Zero,
-    });
+    }, mass => mass);
 }

@@ -143,7 +143,11 @@ internal sealed class Integrator<TMethod>
             if (sink is { IsDone: true })
                 return PhaseEnd.Done;
             if (EndsAtEdge && edge.Sees(h * method.RateAtEnd(h, scale, state, error)))
+            {
+                step.SlopeAt(end, lastSlope);
                 return PhaseEnd.AtEdge;
+            }
+
             method.Advance();
         }
     }

@@ -69,9 +69,10 @@ public class PlanCheckTests
         Stage upper = Demo.Flight.Stages[1] with { StructureMass = Mass.FromTonnes(100) };
         StagingPlan plan = Demo with { Flight = Demo.Flight with { Stages = [Demo.Flight.Stages[0], upper], Payload = Mass.FromTonnes(99) } };
         Assert.DoesNotContain(plan.Check(), f => f.Code == "PLN001");
-        plan = plan with { Flight = plan.Flight with { Payload = Mass.FromTonnes(100) } };
+        upper = upper with { Motor = upper.Motor with { LoadedMass = Mass.FromTonnes(20) }, MotorCount = 3 };
+        plan = plan with { Flight = plan.Flight with { Stages = [plan.Flight.Stages[0], upper] } };
         ModelFinding finding = Assert.Single(plan.Check(), f => f.Code == "PLN001");
-        Assert.StartsWith("MassAhead is 200000 kg; it must be between 0.001 and 200000 kg.", finding.Message, StringComparison.Ordinal);
+        Assert.StartsWith("MassAhead is 259000 kg; it must be between 0.001 and 200000 kg.", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -10,9 +10,10 @@ public class EdgeOfStabilityTests
     [Fact]
     public void The_edge_is_where_the_stability_polynomial_passes_one()
     {
-        for (double z = 0.01; z <= Tsitouras54.EdgeOfStability; z += 0.01)
-            Assert.InRange(Step(z).Growth, -1, 1);
-        Assert.True(Math.Abs(Step(1.1 * Tsitouras54.EdgeOfStability).Growth) > 1);
+        double z = 0;
+        while (Math.Abs(Step(z + 0.001).Growth) <= 1)
+            z += 0.001;
+        Assert.Equal(Math.Floor(10 * z) / 10, Tsitouras54.EdgeOfStability);
     }
 
     [Theory]
@@ -32,7 +33,9 @@ public class EdgeOfStabilityTests
         watch = new EdgeWatch(3.3);
         Assert.Equal(14 + 6 + 15, StepsUntilBound(ref watch, i => i is > 14 and <= 20 ? 1 : 3));
         watch = new EdgeWatch(3.3);
-        Assert.Equal(int.MaxValue, StepsUntilBound(ref watch, _ => 2.9));
+        Assert.Equal(14 + 5 + 1, StepsUntilBound(ref watch, i => i is > 14 and <= 19 ? 1 : 3));
+        watch = new EdgeWatch(3.3);
+        Assert.Equal(int.MaxValue, StepsUntilBound(ref watch, _ => 2.8));
         Assert.Equal(int.MaxValue, StepsUntilBound(ref watch, _ => double.NaN));
 
         static int StepsUntilBound(ref EdgeWatch watch, Func<int, double> rateTimesStep)
@@ -63,12 +66,39 @@ public class EdgeOfStabilityTests
     }
 
     [Fact]
+    public void An_event_before_the_edge_is_kept_and_happens_once()
+    {
+        var integrator = new Integrator<Tsitouras54>(SolverOptions.Default, [1.0]) { EndsAtEdge = true };
+        var marked = new Marked(1e-6);
+        integrator.State[0] = 1;
+        Assert.Equal(PhaseEnd.AtEdge, integrator.Run(ref marked, 1));
+        FiredEvent passed = Assert.Single(integrator.Fired.ToArray());
+        Assert.Equal(1e-6, passed.Time, 1e-9);
+        Assert.Equal(PhaseEnd.AtEdge, integrator.Run(ref marked, 1));
+        Assert.Empty(integrator.Fired.ToArray());
+    }
+
+    [Fact]
     public void A_method_without_an_edge_never_ends_there()
     {
         var integrator = new Integrator<Rodas43>(SolverOptions.Default, [1.0]) { EndsAtEdge = true };
         integrator.State[0] = 1;
         var stiff = default(ProtheroRobinson.Stiff);
         Assert.Equal(PhaseEnd.StopTime, integrator.Run(ref stiff, ProtheroRobinson.Stiff.Stop));
+    }
+
+    /// <summary>A stiff state and an event at a time, which does not end the phase.</summary>
+    private readonly struct Marked(double time) : IOdeSystem
+    {
+        public int Dimension => 1;
+
+        public int EventCount => 1;
+
+        public EventRule Rule(int index) => new(Crossing.Rising, false);
+
+        public void Derivative(double t, ReadOnlySpan<double> y, Span<double> dydt) => dydt[0] = -1e7 * (y[0] - Math.Cos(t));
+
+        public void EventValues(double t, ReadOnlySpan<double> y, Span<double> values) => values[0] = t - time;
     }
 
     /// <summary>One step of size one of y' = -rate y from 1.</summary>

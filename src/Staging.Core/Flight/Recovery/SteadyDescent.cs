@@ -22,8 +22,14 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
     private const double DifferenceStep = 10;
 
     /// <summary>
-    /// Longest 1/(2k) for which the series is used [m]: its third power multiplies the round-off in the derivatives of
-    /// density. Over longer ones a body hardly settles, and stability does not bind the full equation.
+    /// Largest second or third term of the series [-]: where the remainder is small they are below 1e-4, but for air in
+    /// which the first passes zero.
+    /// </summary>
+    private const double LargestTerm = 1e-3;
+
+    /// <summary>
+    /// Longest 1/(2k) for which the series is used [m], a judgement: its third power multiplies the round-off in the
+    /// derivatives of density. Over longer ones a body hardly settles, and stability does not bind the full equation.
     /// </summary>
     private const double LongestSettling = 1000;
 
@@ -65,7 +71,9 @@ internal readonly record struct SteadyDescent(double SpeedSquared, double Remain
         double third = e * second + dsecond * halfK;
         // In air of exponentially decreasing density the terms are 1, e, 2 e^2, 6 e^3, 24 e^4: the next is about 4 e
         // times the last.
-        double remainder = 4 * Math.Abs(e) * Math.Max(Math.Abs(third), 3 * e * second);
+        double remainder = Math.Max(Math.Abs(second), Math.Abs(third)) <= LargestTerm
+            ? 4 * Math.Abs(e) * Math.Max(Math.Abs(third), 3 * e * second)
+            : double.PositiveInfinity;
         double g = law.Site.Gravity(h);
         return new SteadyDescent(2 * halfK * g * (1 + e + second + third), Math.Abs(remainder), twoK, R * twoK, g);
     }

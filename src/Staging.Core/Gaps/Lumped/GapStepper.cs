@@ -12,6 +12,7 @@ internal sealed class GapStepper
     private readonly Integrator<Tsitouras54> quick;
     private Integrator<Rodas43>? stiff;
     private int callsForJacobians;
+    private bool ranStiff;
 
     public GapStepper(SolverOptions options, double[] scales, int[] mates)
     {
@@ -29,16 +30,13 @@ internal sealed class GapStepper
     public Span<double> State => quick.State;
 
     /// <summary>Events of the phase just run.</summary>
-    public ReadOnlySpan<FiredEvent> Fired => RanStiff ? stiff!.Fired : quick.Fired;
+    public ReadOnlySpan<FiredEvent> Fired => ranStiff ? stiff!.Fired : quick.Fired;
 
     /// <summary>Why the last phase failed; null when it did not.</summary>
-    public SolverFailure? Failure => RanStiff ? stiff!.Failure : quick.Failure;
+    public SolverFailure? Failure => ranStiff ? stiff!.Failure : quick.Failure;
 
     /// <summary>Whether stability bound the explicit steps of a phase: all that follows goes on implicitly.</summary>
     public bool IsBoundByStability { get; private set; }
-
-    /// <summary>Whether the last phase was run implicitly.</summary>
-    public bool RanStiff { get; private set; }
 
     /// <summary>Work of both, the evaluations of Jacobians included.</summary>
     public SolverWork Statistics => stiff is null
@@ -48,7 +46,7 @@ internal sealed class GapStepper
     /// <summary>Runs one phase.</summary>
     public PhaseEnd Run(ref GapSystem system, double stop, bool implicitly, IStepObserver sink, CancellationToken cancel)
     {
-        RanStiff = implicitly;
+        ranStiff = implicitly;
         if (!implicitly)
         {
             PhaseEnd quickly = quick.Run(ref system, stop, sink, cancel);

@@ -7,8 +7,8 @@ namespace Staging.Core.Gaps;
 /// <remarks>
 /// A volume V behind holes of area A follows the pressure beyond them at the rate gamma sqrt(R T) k A/V once both
 /// pressures are nearly equal, where k is the slope of the blended root, 45 sqrt(2)/(32 sqrt(w)). An explicit step may
-/// be no longer than some 3.3 of that time, however little happens; an implicit one is bound by its accuracy only, but
-/// costs a Jacobian. Choosing wrongly costs time, never accuracy.
+/// be no longer than some 3.5 of that time, however little happens; an implicit one is bound by its accuracy only, but
+/// costs a Jacobian. Choosing wrongly costs time, and little of it: a phase goes on implicitly where its steps show it.
 /// </remarks>
 internal static class Stiffness
 {
@@ -27,7 +27,7 @@ internal static class Stiffness
     private const double ImplicitSteps = 170;
 
     /// <summary>Relative tolerance at which steps were counted [-].</summary>
-    public const double ReferenceTolerance = 1e-6;
+    private const double ReferenceTolerance = 1e-6;
 
     private static readonly double RootSlope = 45 * Math.Sqrt(2) / (32 * Math.Sqrt(Orifice.BlendWidth));
 

@@ -59,7 +59,8 @@ public sealed class GapBracket
 
     /// <summary>
     /// Vent area by which a steady flow from the old faces leaves the joint just closed, whatever the length of the
-    /// gap; null for a source without pieces, and where the joint bears no pressure, so that no area is enough.
+    /// gap, at 1 GPa at most; null for a source without pieces, and where the joint bears no pressure, so that no area
+    /// is enough.
     /// </summary>
     public Area? OldFacesSteadyVent { get; internal init; }
 

@@ -5,14 +5,15 @@ namespace Staging.Core.Solving;
 /// The event contract, with tests for each rule:
 /// (1) every step is cut into <see cref="SolverOptions.EventScanParts"/> parts and scanned for sign changes; two within
 /// one part may be missed; (2) a root is located in time to <see cref="SolverOptions.EventTimeTolerance"/>, never by
-/// function value, and the state is taken just past it; (3) a root at the start of a phase is not an event: a function
-/// counts once it has left zero, and a caller that puts a state back onto its root sets the function to exact zero;
-/// (4) one firing per root, wherever it falls; a touch of zero from one side is not a root, and is distinguished from
-/// one by the sign a time tolerance later; (5) events within the time tolerance of an ending event all fire, in the
-/// order of their indices; (6) an event that ends the phase hides every later root, so later events see the effects of
-/// earlier ones; (7) known times are stop times: they are met exactly, and never located; a function that arrives at
-/// exact zero there fires there; (8) nothing is evaluated before the start or beyond the stop time;
-/// (9) an event function that is not a number is a failure of the run, never an event that did not happen.
+/// function value, and the state is taken just past it; (3) a root at the start of a phase is not an event, even where
+/// one method only hands over to another: a function counts once it has left zero, and a caller that puts a state back
+/// onto its root sets the function to exact zero; (4) one firing per root, wherever it falls; a touch of zero from one
+/// side is not a root, and is distinguished from one by the sign a time tolerance later; (5) events within the time
+/// tolerance of an ending event all fire, in the order of their indices; (6) an event that ends the phase hides every
+/// later root, so later events see the effects of earlier ones; (7) known times are stop times: they are met exactly,
+/// and never located; a function that arrives at exact zero there fires there; (8) nothing is evaluated before the
+/// start or beyond the stop time; (9) an event function that is not a number is a failure of the run, never an event
+/// that did not happen.
 /// <para>
 /// Each event function is on a side of zero, and an event is the change of side. An exact zero belongs to neither: at
 /// the start of a phase, at a part edge or at a step end its side is the one the function has a time tolerance later,

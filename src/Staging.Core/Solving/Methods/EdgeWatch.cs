@@ -2,14 +2,17 @@ namespace Staging.Core.Solving;
 
 /// <summary>Watches whether stability binds the steps of a phase.</summary>
 /// <remarks>
-/// It counts as the code DOPRI5 does: E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd ed.
-/// (1996), section IV.2.
+/// The counts are those of the code DOPRI5 (E. Hairer and G. Wanner, Solving Ordinary Differential Equations II, 2nd
+/// ed., 1996, section IV.2; from memory), here from the first step on.
 /// </remarks>
 /// <param name="edge">Rate times step at the edge of stability [-].</param>
 internal struct EdgeWatch(double edge)
 {
-    /// <summary>Share of the edge from which on a step counts as bound by it [-].</summary>
-    private const double Near = 0.9;
+    /// <summary>
+    /// Share of the edge from which on a step counts as bound by it [-]; a judgement: controlled steps keep within a
+    /// tenth of the edge, and a phase that goes on implicitly too early only takes other steps.
+    /// </summary>
+    private const double Near = 0.85;
 
     /// <summary>Bound steps that show that a phase is, and free ones in a row that show that it is no more.</summary>
     private const int ManyBound = 15, ManyFree = 6;

@@ -48,8 +48,7 @@ internal interface IOneStepMethod
     void Dense(double h, ReadOnlySpan<double> y, ReadOnlySpan<double> yNew, Span<double> c);
 
     /// <summary>
-    /// Estimates the fastest rate at the end of the step just taken [1/s]; asked only of methods that have an edge of
-    /// stability.
+    /// Estimates the fastest rate at the end of the step just taken [1/s]; zero where there is no edge of stability.
     /// </summary>
     double RateAtEnd(double h, ErrorScale scale, ReadOnlySpan<double> yNew, Span<double> work);
 
