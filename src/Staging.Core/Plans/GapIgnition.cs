@@ -61,7 +61,7 @@ public sealed record GapIgnition : IGapIgnition
     }
 
     /// <summary>
-    /// A mass as a gap takes it. What is outside its range is no rocket any more, but a flight computes it.
+    /// A mass as a gap takes it: what is outside its range is no rocket any more, but a flight computes it.
     /// </summary>
     private static Mass Taken(Mass flown) => flown.Kilograms > 0
         ? Mass.FromKilograms(Math.Clamp(flown.Kilograms, SeparatingBodies.LeastMass, SeparatingBodies.MostMass))
@@ -70,7 +70,7 @@ public sealed record GapIgnition : IGapIgnition
     private GapProblem Of(BurnThroughState state, Func<Mass, Mass> taken)
     {
         double speed = state.Speed.MetersPerSecond;
-        // So it is with what a gap takes of these at most.
+        // What a gap takes at most is no rocket any more, but a flight computes it.
         double dynamicPressure = Math.Min(0.5 * state.AirDensity.KilogramsPerCubicMeter * speed * speed, GapProblem.MostDynamicPressure);
         // No hole sees less than next to nothing, whatever the coefficient says of fast flight.
         double hole = Math.Max(MinPressure, state.AirPressure.Pascals + HolePressureCoefficient * dynamicPressure);

@@ -13,9 +13,9 @@ public sealed record SolverOptions
 
     /// <summary>
     /// What gap runs take where nothing else is asked: tolerances of 1e-6 and 1e-8. Moments and peaks come out within
-    /// one part in 20,000 of what they tend to, far finer than any source is known, at a quarter of the work. Searches
-    /// and studies take it as nothing asked, and use <see cref="ForStudies"/>; for these tolerances there, change any
-    /// other value.
+    /// one part in 20,000 of what they tend to, far finer than any source is known, at three tenths of the work.
+    /// Searches and studies take it as nothing asked, and use <see cref="ForStudies"/>; for these tolerances there,
+    /// change any other value.
     /// </summary>
     public static SolverOptions ForGaps { get; } = new() { RelativeTolerance = 1e-6, ScaledAbsoluteTolerance = 1e-8 };
 
