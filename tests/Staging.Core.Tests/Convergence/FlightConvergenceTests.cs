@@ -27,7 +27,7 @@ public class FlightConvergenceTests
     [Fact]
     public void Steps_allocate_nothing()
     {
-        long few = Allocated(1e-6), many = Allocated(1e-12);
+        long few = Memory(1e-6), many = Memory(1e-12);
         Assert.True(many - few < 256, $"{many - few} bytes more for a tighter tolerance.");
     }
 
@@ -38,11 +38,5 @@ public class FlightConvergenceTests
         Solver = new SolverOptions { RelativeTolerance = tolerance, ScaledAbsoluteTolerance = tolerance / 100 },
     });
 
-    private static long Allocated(double tolerance)
-    {
-        Fly(tolerance, keepTracks: false);
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        Fly(tolerance, keepTracks: false);
-        return GC.GetAllocatedBytesForCurrentThread() - before;
-    }
+    private static long Memory(double tolerance) => Allocated.By(() => Fly(tolerance, keepTracks: false));
 }

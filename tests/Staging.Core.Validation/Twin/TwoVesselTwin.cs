@@ -1,5 +1,6 @@
 using Staging.Core.Gases;
 using Staging.Core.Solving;
+using Staging.Core.Tests;
 
 namespace Staging.Core.Validation.Twin;
 
@@ -35,9 +36,7 @@ public class TwoVesselTwin
         var gap = TwoVesselGap.Timed();
         gap.Run();
         double[] first = gap.Last.ToArray();
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        gap.Run();
-        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        Assert.Equal(0, Allocated.By(gap.Run));
         Assert.Equal(first, gap.Last.ToArray());
     }
 

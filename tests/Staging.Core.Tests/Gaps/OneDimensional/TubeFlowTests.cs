@@ -130,12 +130,11 @@ public class TubeFlowTests
     public void A_step_allocates_nothing()
     {
         TubeFlow tube = Tubes.Shock(400, Hot, Air, 152);
-        for (int s = 0; s < 100; s++)
-            tube.Step(tube.LongestStep(0.8));
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        for (int s = 0; s < 100; s++)
-            tube.Step(tube.LongestStep(0.8));
-        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        Assert.Equal(0, Allocated.By(() =>
+        {
+            for (int s = 0; s < 100; s++)
+                tube.Step(tube.LongestStep(0.8));
+        }));
     }
 
     [Fact]
