@@ -7,7 +7,7 @@ internal static class Excerpt
     public const int Longest = 60;
 
     /// <summary>The first characters of a long text, and never half of one that takes two.</summary>
-    public static string Of(ReadOnlySpan<char> text) => text.Length <= Longest
+    public static string Of(ReadOnlySpan<char> text, int longest = Longest) => text.Length <= longest
         ? text.ToString()
-        : string.Concat(text[..(char.IsHighSurrogate(text[Longest - 1]) ? Longest - 1 : Longest)], "...");
+        : string.Concat(text[..(char.IsHighSurrogate(text[longest - 1]) ? longest - 1 : longest)], "...");
 }

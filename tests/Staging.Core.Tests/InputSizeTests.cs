@@ -1,8 +1,10 @@
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
+using Staging.Core.Plans;
 using Staging.Core.Studies;
 using Staging.Core.Tests.Flight;
 using Staging.Core.Tests.Gaps;
+using Staging.Core.Tests.Plans;
 using UnitsNet;
 
 namespace Staging.Core.Tests;
@@ -39,6 +41,40 @@ public class InputSizeTests
     [MemberData(nameof(Readers), DisableDiscoveryEnumeration = true)]
     public void A_message_is_never_as_long_as_what_it_is_about(string text, Action<string> read) =>
         Assert.InRange(Assert.Throws<FormatException>(() => read(text)).Message.Length, 20, 250);
+
+    /// <summary>Names that a plan gives to its parts come back in findings.</summary>
+    [Fact]
+    public void A_finding_is_never_as_long_as_the_names_it_tells_of()
+    {
+        FlightPlan plan = TestFlights.TwoStages();
+        Stage below = plan.Stages[0] with { Name = Long, Motor = plan.Stages[0].Motor with { Name = Long, ForwardEnd = new MotorForwardEnd.Plugged() } };
+        ModelFinding[] findings = [.. (plan with { Stages = [below, plan.Stages[1] with { Name = Long }] }).Check()];
+        Assert.Contains(findings, f => f.Code == "FLT002");
+        Assert.Contains(findings, f => f.Code == "FLT008");
+        Assert.All(findings, f => Assert.InRange(f.Message.Length, 20, 300));
+    }
+
+    /// <summary>A name of some length is one that no file has; a longer one, no file can have.</summary>
+    [Theory]
+    [InlineData(200, "there is no such file")]
+    [InlineData(2_000_000, "the file cannot be read")]
+    public void A_refused_file_is_never_told_by_all_of_its_name(int length, string says)
+    {
+        string text = DemoPlan.Short.Replace("\"booster-motor.csv\"", $"\"{Long[..length]}\"", StringComparison.Ordinal);
+        PlanProblem problem = Assert.Throws<PlanFormatException>(() => DemoPlan.Parse(text)).Problems[0];
+        Assert.Contains(says, problem.Message, StringComparison.Ordinal);
+        Assert.InRange(problem.Message.Length, 20, 400);
+    }
+
+    /// <summary>Each code in the name of a motor would be compared with its numbers, and two findings a code are as many as a name has room for.</summary>
+    [Fact]
+    public void Of_many_codes_in_a_name_the_first_is_compared()
+    {
+        Motor motor = TestFlights.TwoStages().Stages[0].Motor;
+        string[] Codes(string name) => [.. MotorDesignation.OfName(motor with { Name = name }, "Motor").Select(f => f.Code)];
+        Assert.NotEmpty(Codes("demo O40-P"));
+        Assert.Equal(Codes("demo O40-P"), Codes("demo " + string.Concat(Enumerable.Repeat("O40-P ", 10_000))));
+    }
 
     [Fact]
     public void An_excerpt_is_whole_or_begins_the_text_and_halves_no_character()

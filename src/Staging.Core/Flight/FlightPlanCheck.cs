@@ -20,7 +20,7 @@ internal static class FlightPlanCheck
             CheckRecovery(plan, i, findings);
             if (NameTaken(plan, i))
                 findings.Add(new ModelFinding(FindingSeverity.Error, "FLT002", $"Stages[{i}].Name",
-                    $"The name '{plan.Stages[i].Name}' is taken by a lower stage; names must differ."));
+                    $"The name '{Excerpt.Of(plan.Stages[i].Name)}' is taken by a lower stage; names must differ."));
         }
 
         double elevation = plan.Site.Elevation.Meters;
@@ -57,7 +57,8 @@ internal static class FlightPlanCheck
             if (motor.ForwardEnd is not MotorForwardEnd.Plugged)
             {
                 findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT013", $"Stages[{i}].ParallelMotors[{k}].Motor.ForwardEnd",
-                    $"'{motor.Name}' burns in parallel with the main motor and is not plugged; gas from its forward end is not modelled."));
+                    $"'{Excerpt.Of(motor.Name)}' burns in parallel with the main motor and is not plugged; gas from its forward "
+                        + "end is not modelled."));
             }
         }
 
@@ -82,7 +83,7 @@ internal static class FlightPlanCheck
         else if (left > MaxImpulseAfterBurnThrough)
             findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT015", $"Stages[{i}].Motor.ForwardEnd", Invariant.Text(
                 $"Burn-through comes {after.Seconds:G6} s after ignition, when {left:P0} of the impulse is still to come: once its web has "
-                    + $"broken, '{motor.Name}' pushes no longer.")));
+                    + $"broken, '{Excerpt.Of(motor.Name)}' pushes no longer.")));
     }
 
     private static void CheckMotor(Motor motor, int stage, int parallel, ImmutableArray<ModelFinding>.Builder findings)
@@ -117,8 +118,8 @@ internal static class FlightPlanCheck
                 break;
             case StageIgnition.ByContact or StageIgnition.ByGap when below.ForwardEnd is not MotorForwardEnd.BurnsThrough:
                 findings.Add(new ModelFinding(FindingSeverity.Error, "FLT008", $"Stages[{i}].Ignition",
-                    $"The motor below, '{below.Name}', does not burn through, so it lights nothing; take a booster motor (delay code 0) "
-                        + $"or electronics."));
+                    $"The motor below, '{Excerpt.Of(below.Name)}', does not burn through, so it lights nothing; take a booster "
+                        + "motor (delay code 0) or electronics."));
                 break;
             case StageIgnition.ByElectronics { From: TimerStart.Separation, SeparationAfterBurnout: null }:
                 findings.Add(new ModelFinding(FindingSeverity.Error, "FLT009", $"Stages[{i}].Ignition",
@@ -128,8 +129,8 @@ internal static class FlightPlanCheck
             case StageIgnition.ByElectronics { From: TimerStart.BurnThroughBelow }
                 when below.ForwardEnd is not MotorForwardEnd.BurnsThrough:
                 findings.Add(new ModelFinding(FindingSeverity.Error, "FLT016", $"Stages[{i}].Ignition",
-                    $"The timer waits for a burn-through of the motor below, '{below.Name}', which does not burn through; start it from "
-                        + "another event, the burnout below for example."));
+                    $"The timer waits for a burn-through of the motor below, '{Excerpt.Of(below.Name)}', which does not burn "
+                        + "through; start it from another event, the burnout below for example."));
                 break;
             default:
                 break;
@@ -152,7 +153,7 @@ internal static class FlightPlanCheck
         if (deployment?.On is DeploymentEvent.MotorDelay && stage.Motor.ForwardEnd is not MotorForwardEnd.Ejects)
         {
             findings.Add(new ModelFinding(FindingSeverity.Error, "FLT010", $"Stages[{i}].Recovery.Deployment",
-                $"The motor '{stage.Motor.Name}' has no ejection charge; the device would never come out."));
+                $"The motor '{Excerpt.Of(stage.Motor.Name)}' has no ejection charge; the device would never come out."));
         }
 
         if (deployment?.On is DeploymentEvent.Separation && i == plan.Stages.Length - 1)
@@ -164,7 +165,7 @@ internal static class FlightPlanCheck
         if (stage.Recovery.Kind == RecoveryKind.Ballistic)
         {
             findings.Add(new ModelFinding(FindingSeverity.Warning, "FLT012", $"Stages[{i}].Recovery",
-                $"'{stage.Name}' comes down ballistic, nose first at full speed; safety codes require a recovery device."));
+                $"'{Excerpt.Of(stage.Name)}' comes down ballistic, nose first at full speed; safety codes require a recovery device."));
         }
     }
 }

@@ -20,7 +20,8 @@ internal static class GroundTestChecks
             yield return finding;
         if (test.Pressure is { } trace && trace.Name != TraceName)
             yield return Error("TST003", nameof(GroundTest.Pressure),
-                $"The trace is named '{trace.Name}'; a gap pressure above that of the air in pascals is wanted, named {TraceName}.");
+                $"The trace is named '{Excerpt.Of(trace.Name)}'; a gap pressure above that of the air in pascals is wanted, "
+                + $"named {TraceName}.");
         if (test.Pressure is { } early && early.Times[0] < 0)
             yield return Error("TST008", nameof(GroundTest.Pressure), Invariant.Text($"The trace begins at {1e3 * early.Times[0]:G4} ms; ")
                 + "times count from burn-through, and must be 0 or more: leave out what was recorded before.");

@@ -44,8 +44,8 @@ internal static class MotorConsistency
         int most = fly + below.ParallelMotors.Sum(g => g.Motor.ForwardEnd is MotorForwardEnd.Plugged ? 0 : g.Count);
         if (feed > 0 && (feed < fly || feed > most))
             yield return new ModelFinding(FindingSeverity.Warning, "PLN013", source is GapSource.Cluster ? $"{path}.Motors" : path,
-                Invariant.Text($"Motors that feed the gap: {feed}; motors of '{below.Name}' that burn through: {Number(fly, most)}. "
-                + $"The gas and the flight belong to different boosters."));
+                Invariant.Text($"Motors that feed the gap: {feed}; motors of '{Excerpt.Of(below.Name)}' that burn through: "
+                + $"{Number(fly, most)}. The gas and the flight belong to different boosters."));
     }
 
     private static string Number(int least, int most) => least == most ? Invariant.Text($"{least}") : Invariant.Text($"{least} to {most}");
@@ -66,13 +66,14 @@ internal static class MotorConsistency
         double rate = grain.Rate.At(UnitsNet.Pressure.FromPascals(pressure)).MetersPerSecond, asked = burnt / motor.Thrust.BurnTime.Seconds;
         if (asked / rate is < MinRatio or > MaxRatio)
             yield return Finding("PLN010", $"{path}.BurntLength", Invariant.Text(
-                $"{burnt * 1e3:F0} mm in the {motor.Thrust.BurnTime.Seconds:F2} s of '{motor.Name}' burn at {asked * 1e3:F1} mm/s, but "
-                + $"the rate at the {pressure / 1e3:F0} kPa that follow from face and throat is {rate * 1e3:F1} mm/s."));
+                $"{burnt * 1e3:F0} mm in the {motor.Thrust.BurnTime.Seconds:F2} s of '{Excerpt.Of(motor.Name)}' burn "
+                + $"at {asked * 1e3:F1} mm/s, but the rate at the {pressure / 1e3:F0} kPa that follow from face and throat is "
+                + $"{rate * 1e3:F1} mm/s."));
         double mass = grain.Density.KilogramsPerCubicMeter * Math.PI / 4 * diameter * diameter * burnt;
         double stated = motor.PropellantMass.Kilograms;
         if (mass / stated is < MinRatio or > MaxRatio)
             yield return Finding("PLN011", $"{path}.GrainDiameter", Invariant.Text(
-                $"The grain weighs {mass * 1e3:F1} g by its size, the propellant of '{motor.Name}' {stated * 1e3:F1} g."));
+                $"The grain weighs {mass * 1e3:F1} g by its size, the propellant of '{Excerpt.Of(motor.Name)}' {stated * 1e3:F1} g."));
         foreach (ModelFinding finding in OfThrust(motor, pressure, grain, path))
             yield return finding;
     }
@@ -85,8 +86,8 @@ internal static class MotorConsistency
         double thrust = impulse / ((To - From) * burn.Seconds);
         if (throat > 0 && thrust / force is < MinCoefficient or > MaxCoefficient)
             yield return Finding("PLN012", $"{path}.NozzleThroatDiameter", Invariant.Text(
-                $"'{motor.Name}' pushes with {thrust:F1} N before its end; {pressure / 1e3:F0} kPa over a throat of {throat * 1e3:F1} mm "
-                + $"give {force:F1} N times a thrust coefficient of about 1."));
+                $"'{Excerpt.Of(motor.Name)}' pushes with {thrust:F1} N before its end; {pressure / 1e3:F0} kPa over a throat of "
+                + $"{throat * 1e3:F1} mm give {force:F1} N times a thrust coefficient of about 1."));
     }
 
     private static ModelFinding Finding(string code, string path, string message) => new(FindingSeverity.Warning, code, path,

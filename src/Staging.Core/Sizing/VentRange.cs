@@ -46,8 +46,8 @@ internal sealed class VentRange
                 double widest = DrillingChecks.WidestRound(jacket, opening);
                 double wider = Math.Min(MaxDiameter, widest) / holes.Diameter.Meters;
                 low.Add(new Bound(total * thinner * thinner * (1 + Inside),
-                    WhyNotSmaller($"'{jacket.Name}'", holes.WallThickness.Meters, limit), path));
-                string most = widest < MaxDiameter ? $"a full ring of holes in '{jacket.Name}'" : $"holes of 100 mm in '{jacket.Name}'";
+                    WhyNotSmaller($"'{Excerpt.Of(jacket.Name)}'", holes.WallThickness.Meters, limit), path));
+                string most = (widest < MaxDiameter ? "a full ring of holes" : "holes of 100 mm") + $" in '{Excerpt.Of(jacket.Name)}'";
                 high.Add(new Bound(total * wider * wider * (1 - Inside), most, path));
             }
         }

@@ -55,7 +55,7 @@ public sealed class MotorDesignation
     public static MotorDesignation Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return Read(text.Trim(), out string? fault) ?? throw new FormatException($"'{text}' is not a motor code: {fault}");
+        return Read(text.Trim(), out string? fault) ?? throw new FormatException($"'{Excerpt.Of(text)}' is not a motor code: {fault}");
     }
 
     /// <summary>Reads a code if it is one.</summary>
@@ -81,9 +81,9 @@ public sealed class MotorDesignation
         return Compared(motor, "Motor");
     }
 
-    /// <summary>What the name of a motor says beside its numbers, if a word of it is a code.</summary>
+    /// <summary>What the name of a motor says beside its numbers, by the first word of it that is a code.</summary>
     internal static IEnumerable<ModelFinding> OfName(Motor motor, string path) =>
-        motor.Name.Split(' ').SelectMany(word => TryParse(word, out MotorDesignation? code) ? code.Compared(motor, path) : []);
+        motor.Name.Split(' ').Select(w => Read(w.Trim(), out _)).OfType<MotorDesignation>().FirstOrDefault()?.Compared(motor, path) ?? [];
 
     private IEnumerable<ModelFinding> Compared(Motor motor, string path)
     {

@@ -14,7 +14,7 @@ internal static class StagingTilt
         double start = Guard.In(tiltAtGuideExit, 0.1, 60, nameof(tiltAtGuideExit)).Radians;
         double limit = Guard.In(maxTilt, 0.1, 89, nameof(maxTilt)).Radians;
         FailureCase cold = run.FailureCases.FirstOrDefault(b => b.Stage == upperStage && b.Kind == FailureKind.UnlitAndJoined)
-            ?? throw new ArgumentException($"The run has no case in which '{upperStage}' stays cold.", nameof(upperStage));
+            ?? throw new ArgumentException($"The run has no case in which '{Excerpt.Of(upperStage)}' stays cold.", nameof(upperStage));
         if (!run.Main.HasHistory)
             throw new ArgumentException("The run keeps no trajectory.", nameof(run));
         double allowed = Math.Asinh(1 / Math.Tan(start)) - Math.Asinh(1 / Math.Tan(limit));

@@ -13,7 +13,7 @@ internal static class JacketChecks
         {
             if (jackets.Take(i).Any(j => j.Name == jackets[i].Name))
                 GapChecks.Add(findings, FindingSeverity.Error, "GAP023", $"Jackets[{i}].Name",
-                    $"'{jackets[i].Name}' is the name of two jackets; names must differ.");
+                    $"'{Excerpt.Of(jackets[i].Name)}' is the name of two jackets; names must differ.");
         }
 
         for (int i = 0; i < design.Vents.Length; i++)
@@ -36,10 +36,11 @@ internal static class JacketChecks
         {
             if (!vented.Contains(jackets[i].Name))
                 GapChecks.Add(findings, FindingSeverity.Warning, "GAP025", $"Jackets[{i}].Openings",
-                    $"The jacket '{jackets[i].Name}' has no way to the outside: it fills, and the holes into it vent nothing more.");
+                    $"The jacket '{Excerpt.Of(jackets[i].Name)}' has no way to the outside: it fills, and the holes into it vent "
+                    + $"nothing more.");
             if (!fed.Contains(jackets[i].Name))
                 GapChecks.Add(findings, FindingSeverity.Warning, "GAP026", $"Jackets[{i}]", $"No hole of the tube leads into the jacket "
-                    + $"'{jackets[i].Name}', directly or through another: nested tubes need holes in both walls.");
+                    + $"'{Excerpt.Of(jackets[i].Name)}', directly or through another: nested tubes need holes in both walls.");
         }
     }
 
@@ -51,8 +52,9 @@ internal static class JacketChecks
         double[] within = [.. vents.Where(v => v.To.Jacket == jacket.Name).Select(v => tube.Profile.BoreBelow(v.Station.Meters))];
         double bore = within.Length > 0 ? within.Max() : tube.Profile.NarrowestBore;
         if (jacket.OuterBore is { } outer && outer.Meters <= bore)
-            GapChecks.Add(findings, FindingSeverity.Error, "GAP035", $"{path}.OuterBore", $"The outer wall of '{jacket.Name}' has a bore "
-                + $"of {outer.Millimeters:G4} mm; round a guide tube of {bore * 1e3:G4} mm bore it must be wider.");
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP035", $"{path}.OuterBore",
+                $"The outer wall of '{Excerpt.Of(jacket.Name)}' has a bore of {outer.Millimeters:G4} mm; round a guide tube of "
+                + $"{bore * 1e3:G4} mm bore it must be wider.");
         for (int k = 0; k < jacket.Openings.Length; k++)
         {
             if (jacket.Openings[k].Station is { } station && station.Meters > length)
@@ -66,11 +68,20 @@ internal static class JacketChecks
     {
         if (target.Jacket is not { } name)
             return;
-        string known = jackets.IsEmpty ? "there is none" : "there are " + string.Join(", ", jackets.Select(j => $"'{j.Name}'"));
         if (jackets.All(j => j.Name != name))
-            GapChecks.Add(findings, FindingSeverity.Error, "GAP024", path, $"There is no jacket '{name}'; {known}.");
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP024", path, $"There is no jacket '{Excerpt.Of(name)}'; {Known(jackets)}.");
         else if (name == self)
-            GapChecks.Add(findings, FindingSeverity.Error, "GAP027", path, $"The holes lead from the jacket '{self}' into itself.");
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP027", path,
+                $"The holes lead from the jacket '{Excerpt.Of(self)}' into itself.");
+    }
+
+    private static string Known(ImmutableArray<Jacket> jackets)
+    {
+        const int Most = 8;
+        if (jackets.IsEmpty)
+            return "there is none";
+        string more = jackets.Length > Most ? $" and {jackets.Length - Most} more" : "";
+        return $"there are {string.Join(", ", jackets.Take(Most).Select(j => $"'{Excerpt.Of(j.Name)}'"))}{more}";
     }
 
     /// <summary>Names of the jackets from which there is a way outside, through others too.</summary>

@@ -79,8 +79,8 @@ internal static class SourceChecks
     {
         GapSource.Motor motor = cluster.Motors[i];
         if (motor.Products != cluster.Products)
-            GapChecks.Add(findings, FindingSeverity.Error, "GAP029", path, $"The products '{motor.Products.Name}' differ from "
-                + $"'{cluster.Products.Name}' of the first motor; one gap carries one kind of products.");
+            GapChecks.Add(findings, FindingSeverity.Error, "GAP029", path, $"The products '{Excerpt.Of(motor.Products.Name)}' differ from "
+                + $"'{Excerpt.Of(cluster.Products.Name)}' of the first motor; one gap carries one kind of products.");
         else
             AddMotor(findings, problem, motor, path);
     }

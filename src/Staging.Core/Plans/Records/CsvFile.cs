@@ -59,11 +59,11 @@ internal sealed class CsvFile<T>(Func<TextReader, T> read, T sample) : Codec<T>
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
-            place.Report($"{name}: there is no such file; wanted: {Wanted}.");
+            place.Report($"{Excerpt.Of(name)}: there is no such file; wanted: {Wanted}.");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            place.Report($"{name}: the file cannot be read: {e.Message}");
+            place.Report($"{Excerpt.Of(name)}: the file cannot be read: {Excerpt.Of(e.Message, 250)}");
         }
 
         return false;

@@ -26,7 +26,7 @@ internal static class TemplateChecks
         if (ring.Land is not { } land)
         {
             GapChecks.Add(findings, FindingSeverity.Note, "SIZ012", path,
-                $"Where {ring.Count} holes of '{template.Wall}' are is not stated: holes through its outer "
+                $"Where {ring.Count} holes of '{Excerpt.Of(template.Wall)}' are is not stated: holes through its outer "
                     + $"wall need its OuterBore and their Station, holes through a ring have none.");
             return;
         }
@@ -34,12 +34,12 @@ internal static class TemplateChecks
         double diameter = ring.Diameter.Meters, least = Math.Max(LeastLand, LeastShare * diameter);
         if (land.Meters <= 0 || diameter >= template.OuterDiameter!.Value.Meters)
             GapChecks.Add(findings, FindingSeverity.Error, "SIZ010", path, $"The {Holes(ring)} at station "
-                + $"{ring.Station!.Value.Millimeters:F1} mm of '{template.Wall}' leave no wall between them on a tube of "
+                + $"{ring.Station!.Value.Millimeters:F1} mm of '{Excerpt.Of(template.Wall)}' leave no wall between them on a tube of "
                 + $"{template.OuterDiameter!.Value.Millimeters:F1} mm: that is a side cut open, not holes to drill.");
         else if (land.Meters < least * (1 - 1e-9))
             GapChecks.Add(findings, FindingSeverity.Warning, "SIZ011", path, $"The {Holes(ring)} at station "
-                + $"{ring.Station!.Value.Millimeters:F1} mm of '{template.Wall}' leave {land.Millimeters:F1} mm of wall; at least "
-                + $"{least * 1e3:F1} mm should stand, the more of a quarter of the hole and 1 mm.");
+                + $"{ring.Station!.Value.Millimeters:F1} mm of '{Excerpt.Of(template.Wall)}' leave {land.Millimeters:F1} mm of wall; "
+                + $"at least {least * 1e3:F1} mm should stand, the more of a quarter of the hole and 1 mm.");
     }
 
     private static string Holes(HoleRing ring) =>
