@@ -23,6 +23,10 @@ internal sealed record AcceptedRange(double Low, bool LowIncluded, double High, 
     /// <summary>The range in words, with ends that were put in another unit.</summary>
     public string InWords(string low, string high) => LowIncluded ? $"between {low} and {high}" : $"above {low} and at most {high}";
 
+    /// <summary>A number that is refused: six digits, or all of them where six are those of an end.</summary>
+    public string Refused(double value) =>
+        Text(value) is var six && six != Text(Low) && six != Text(High) ? six : value.ToString("R", CultureInfo.InvariantCulture);
+
     /// <summary>A number for a message: six digits.</summary>
     public static string Text(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
 }

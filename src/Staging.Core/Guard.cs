@@ -95,6 +95,6 @@ internal static partial class Guard
             return;
         string suffix = range.Unit == "-" ? "" : " " + range.Unit;
         throw new ArgumentOutOfRangeException(
-            property, value, $"{property} is {AcceptedRange.Text(value)}{suffix}; it must be {range.InWords()}{suffix}.");
+            property, value, $"{property} is {range.Refused(value)}{suffix}; it must be {range.InWords()}{suffix}.");
     }
 }
