@@ -58,7 +58,7 @@ public sealed partial record GroundTestSeries
             findings.AddRange(Tests[i].Check().Select(f => f.At($"Tests[{at}].{f.Path}")));
             if (Tests.Items.Take(i).Any(t => t.Name == Tests[at].Name))
                 findings.Add(new ModelFinding(FindingSeverity.Error, "TST006", $"Tests[{i}].Name",
-                    $"Another test is called \"{Tests[i].Name}\"; give each its own name."));
+                    $"Another test is called \"{Excerpt.Of(Tests[i].Name)}\"; give each its own name."));
         }
 
         return findings.ToImmutable();

@@ -49,11 +49,13 @@ public static class PlanInputs
     private static Stage Through(Stage stage, StudyInput<GapProblem> input, double value)
     {
         if (stage.Ignition is not StageIgnition.ByGap { Gap: GapIgnition gap } ignition)
-            throw new ArgumentException($"\"{stage.Name}\" is not lit through a gap that \"{input.Path}\" could belong to.", nameof(input));
+            throw new ArgumentException(
+                $"\"{Excerpt.Of(stage.Name)}\" is not lit through a gap that \"{Excerpt.Of(input.Path)}\" could belong to.", nameof(input));
         GapProblem before = StartingGaps.Bore18mm with { Design = gap.Design }, after = input.With(before, value);
         if (after with { Design = before.Design } != before)
             throw new ArgumentException(
-                $"\"{input.Path}\" changes more than the design of a gap; in a plan, bodies and air come from the flight.", nameof(input));
+                $"\"{Excerpt.Of(input.Path)}\" changes more than the design of a gap; in a plan, bodies and air come from the "
+                + "flight.", nameof(input));
         return stage with { Ignition = ignition with { Gap = gap with { Design = after.Design } } };
     }
 
@@ -68,7 +70,7 @@ public static class PlanInputs
                 return i;
         }
 
-        throw new ArgumentException($"The plan has no stage \"{stage}\"; its stages are "
-            + $"{string.Join(" and ", plan.Flight.Stages.Select(s => $"\"{s.Name}\""))}.", nameof(stage));
+        throw new ArgumentException($"The plan has no stage \"{Excerpt.Of(stage)}\"; its stages are "
+            + $"{string.Join(" and ", plan.Flight.Stages.Select(s => $"\"{Excerpt.Of(s.Name)}\""))}.", nameof(stage));
     }
 }

@@ -72,7 +72,7 @@ public static partial class StagingReviewer
         Stage upper = Named(plan.Flight, stage);
         GapIgnition gap = upper.Gap()!;
         VentLayout layout = gap.Layout ?? throw new ArgumentException(
-            $"The gap below \"{upper.Name}\" has no layout of new vents, so nothing can be asked about them.", nameof(plan));
+            $"The gap below \"{Excerpt.Of(upper.Name)}\" has no layout of new vents, so nothing can be asked about them.", nameof(plan));
         return new GapQuestion { Problem = problem, Layout = layout, Model = gap.Model, Solver = gap.Solver };
     }
 
@@ -84,11 +84,13 @@ public static partial class StagingReviewer
         Stage[] all = [.. plan.Stages.Where(s => s.Gap() is not null)], fit = [.. all.Where(s => stage is null || s.Name == stage)];
         if (fit.Length == 1)
             return fit[0];
-        string lit = all.Length == 0 ? "no stage is" : string.Join(" and ", all.Select(s => $"\"{s.Name}\""));
-        throw new ArgumentException((stage is null ? "Say which gap, by the stage above it." : $"There is no gap below \"{stage}\".")
-            + $" Lit through a gap: {lit}.", nameof(stage));
+        string lit = all.Length == 0 ? "no stage is" : string.Join(" and ", all.Select(s => $"\"{Excerpt.Of(s.Name)}\""));
+        string which = stage is null ? "Say which gap, by the stage above it." : $"There is no gap below \"{Excerpt.Of(stage)}\".";
+        throw new ArgumentException($"{which} Lit through a gap: {lit}.", nameof(stage));
     }
 
     private static string NotReached(FlightRun flight) => "The flight does not come to the burn-through below this stage"
-        + (flight.Stagings.FirstOrDefault(s => !s.Lit) is { } unlit ? $": \"{unlit.UpperStage}\" stays unlit. {unlit.Reason}" : ".");
+        + (flight.Stagings.FirstOrDefault(s => !s.Lit) is { } unlit
+            ? $": \"{Excerpt.Of(unlit.UpperStage)}\" stays unlit. {unlit.Reason}"
+            : ".");
 }

@@ -48,7 +48,7 @@ internal sealed class SeriesStudy(GroundTestSeries series, UnknownInputs unknown
                 {
                     GapAnswer answer = gap.At(values, cancel);
                     if (answer.Ending is null)
-                        throw new ArgumentException($"The gap of \"{series.Tests[at[0]].Name}\" was not solved.");
+                        throw new ArgumentException($"The gap of \"{Excerpt.Of(series.Tests[at[0]].Name)}\" was not solved.");
                     for (int k = 0; k < tests.Length; k++)
                         logs[at[k]] = tests[k].Log(answer);
                 }

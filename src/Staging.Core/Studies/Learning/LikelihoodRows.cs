@@ -50,7 +50,8 @@ internal static class LikelihoodRows
         {
             if (double.IsNaN(logs[j]) || double.IsPositiveInfinity(logs[j]))
                 throw new ArithmeticException(
-                    $"The log-likelihood of \"{study.Observations[j]}\" in case {index} is neither finite nor negative infinity.");
+                    $"The log-likelihood of \"{Excerpt.Of(study.Observations[j])}\" in case {index} is neither finite nor "
+                    + "negative infinity.");
         }
 
         return [0, .. logs.Select(l => double.IsNegativeInfinity(l) ? double.NaN : l)];

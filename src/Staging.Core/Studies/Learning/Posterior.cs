@@ -244,6 +244,7 @@ public sealed class Posterior<T>
         int d = Array.IndexOf(names, input);
         return d >= 0
             ? d
-            : throw new ArgumentException($"There is no input \"{input}\"; there are {string.Join(", ", names)}.", nameof(input));
+            : throw new ArgumentException(
+                $"There is no input \"{Excerpt.Of(input)}\"; there are {string.Join(", ", names)}.", nameof(input));
     }
 }

@@ -80,5 +80,5 @@ internal static class PosteriorFindings
     private static InvalidModelException Refusal(string code, string message) =>
         new([new ModelFinding(FindingSeverity.Error, code, "Observations", message)]);
 
-    private static string Quoted(string name) => $"\"{name}\"";
+    private static string Quoted(string name) => $"\"{Excerpt.Of(name)}\"";
 }

@@ -118,6 +118,6 @@ internal static class Reliability
 
     private static double? Finite<TResult>(Measure<TResult> measure, double? value, long index) =>
         value is { } x && !double.IsFinite(x)
-            ? throw new ArithmeticException($"Measure \"{measure.Name}\" of case {index} is not a finite number.")
+            ? throw new ArithmeticException($"Measure \"{Excerpt.Of(measure.Name)}\" of case {index} is not a finite number.")
             : value;
 }

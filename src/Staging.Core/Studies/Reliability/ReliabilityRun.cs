@@ -102,8 +102,8 @@ public sealed class ReliabilityRun
     /// <returns>Its summary.</returns>
     /// <exception cref="ArgumentException">There is no such measure.</exception>
     public MeasureSummary Measure(string name) => Measures.FirstOrDefault(m => m.Name.Name == name)
-        ?? throw new ArgumentException($"There is no measure \"{name}\"; there are {string.Join(", ", Measures.Select(m => m.Name.Name))}.",
-            nameof(name));
+        ?? throw new ArgumentException(
+            $"There is no measure \"{Excerpt.Of(name)}\"; there are {string.Join(", ", Measures.Select(m => m.Name.Name))}.", nameof(name));
 
     /// <summary>The cases one by one.</summary>
     /// <returns>The columns.</returns>

@@ -38,7 +38,7 @@ public sealed class PartCodec<TResult>
 
     /// <summary>The numbers of the result of a case; not-a-number for one that is absent.</summary>
     internal ImmutableArray<double> Row(TResult at, long index) => [.. numbers(at).Select((x, m) => x is { } value && double.IsNaN(value)
-        ? throw new ArithmeticException($"Measure \"{Columns[m].Name}\" of case {index} is not a finite number.")
+        ? throw new ArithmeticException($"Measure \"{Excerpt.Of(Columns[m].Name)}\" of case {index} is not a finite number.")
         : x ?? double.NaN)];
 
     internal TResult Result(ImmutableArray<double> row) => result([.. row.Select(x => double.IsNaN(x) ? null : (double?)x)]);

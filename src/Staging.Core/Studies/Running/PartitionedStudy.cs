@@ -91,7 +91,7 @@ public sealed class PartitionedStudy<TAnswer>
         for (int m = 0; m < numbers.Length; m++)
         {
             if (double.IsInfinity(numbers[m]) || (double.IsNaN(numbers[m]) && !someMayBeAbsent))
-                return $"Measure \"{heading.Measures[m].Name}\" of case {index} is not a finite number.";
+                return $"Measure \"{Excerpt.Of(heading.Measures[m].Name)}\" of case {index} is not a finite number.";
         }
 
         return null;

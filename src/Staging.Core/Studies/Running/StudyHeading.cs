@@ -22,7 +22,7 @@ internal sealed record StudyHeading(
         if (Seed != other.Seed)
             return $"seeds {Seed} and {other.Seed}";
         if (Design != other.Design)
-            return $"designs \"{Design}\" and \"{other.Design}\"";
+            return $"designs \"{Excerpt.Of(Design, 250)}\" and \"{Excerpt.Of(other.Design, 250)}\"";
         if (!ColumnName.Same(Inputs, other.Inputs))
             return $"inputs {string.Join(", ", Inputs)} and {string.Join(", ", other.Inputs)}";
         if (!Spreads.SequenceEqual(other.Spreads))

@@ -130,6 +130,6 @@ public static class Sweep
     /// <returns>The codec.</returns>
     /// <exception cref="ArgumentException">The name is blank or holds other characters.</exception>
     public static PartCodec<double> Number(string name, string unit) => new(
-        x => x[0] ?? throw new ArgumentException($"The number \"{name}\" is absent at a point.", nameof(name)),
+        x => x[0] ?? throw new ArgumentException($"The number \"{Excerpt.Of(name)}\" is absent at a point.", nameof(name)),
         new Measure<double>(name, unit, x => x));
 }
