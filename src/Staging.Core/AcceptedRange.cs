@@ -24,8 +24,11 @@ internal sealed record AcceptedRange(double Low, bool LowIncluded, double High, 
     public string InWords(string low, string high) => LowIncluded ? $"between {low} and {high}" : $"above {low} and at most {high}";
 
     /// <summary>A number that is refused: six digits, or all of them where six are those of an end.</summary>
-    public string Refused(double value) =>
-        Text(value) is var six && six != Text(Low) && six != Text(High) ? six : value.ToString("R", CultureInfo.InvariantCulture);
+    public string Refused(double value)
+    {
+        string six = Text(value);
+        return six == Text(Low) || six == Text(High) ? value.ToString("R", CultureInfo.InvariantCulture) : six;
+    }
 
     /// <summary>A number for a message: six digits.</summary>
     public static string Text(double value) => value.ToString("G6", CultureInfo.InvariantCulture);

@@ -1,6 +1,8 @@
 using Staging.Core.Flight;
 using Staging.Core.Gaps;
+using Staging.Core.Gases;
 using Staging.Core.Plans;
+using Staging.Core.Plans.Reading;
 using Staging.Core.Studies;
 using Staging.Core.Tests.Flight;
 using Staging.Core.Tests.Gaps;
@@ -66,14 +68,45 @@ public class InputSizeTests
         Assert.InRange(problem.Message.Length, 20, 400);
     }
 
-    /// <summary>Each code in the name of a motor would be compared with its numbers, and two findings a code are as many as a name has room for.</summary>
+    /// <summary>What opens files may be of any kind, and take any name.</summary>
+    [Theory]
+    [InlineData("time_s,thrust_N\n0,x\n", "is not a number")]
+    [InlineData(null, "not UTF-8")]
+    [InlineData("", "longer than")]
+    public void A_file_that_is_no_curve_is_never_told_by_all_of_its_name(string? curve, string says)
+    {
+        string text = DemoPlan.Short.Replace("\"booster-motor.csv\"", $"\"{Long}\"", StringComparison.Ordinal);
+        TextReader Open(string name) => curve switch
+        {
+            null => new StreamReader(new MemoryStream([0xff]), new System.Text.UTF8Encoding(false, throwOnInvalidBytes: true)),
+            "" => new StringReader(new string(' ', InputLimits.MaxCharacters + 1)),
+            _ => new StringReader(curve),
+        };
+        PlanProblem problem = Assert.Throws<PlanFormatException>(() => StagingPlan.Parse(text, Open)).Problems[0];
+        Assert.Contains(says, problem.Message, StringComparison.Ordinal);
+        Assert.InRange(problem.Message.Length, 20, 400);
+    }
+
+    [Fact]
+    public void A_gas_is_never_told_by_all_of_its_name()
+    {
+        PerfectGas dense = PerfectGas.FromMolarMass("dense", MolarMass.FromGramsPerMole(200), 1.02, Bench.Invented);
+        DustyGas heavy = Bench.Powder(0.2) with { Name = Long, Gas = dense, ParticleHeatCapacity = SpecificEntropy.FromJoulesPerKilogramKelvin(5000) };
+        var half = new GasMixture { Name = Long, Shares = [(dense, 0.5)] };
+        ModelFinding[] findings = [.. heavy.Check(), .. half.Check()];
+        Assert.Equal(["GAS003", "GAS002"], findings.Select(f => f.Code));
+        Assert.All(findings, f => Assert.InRange(f.Message.Length, 20, 300));
+    }
+
+    /// <summary>A name has room for any number of codes, and each would have its findings.</summary>
     [Fact]
     public void Of_many_codes_in_a_name_the_first_is_compared()
     {
         Motor motor = TestFlights.TwoStages().Stages[0].Motor;
-        string[] Codes(string name) => [.. MotorDesignation.OfName(motor with { Name = name }, "Motor").Select(f => f.Code)];
-        Assert.NotEmpty(Codes("demo O40-P"));
-        Assert.Equal(Codes("demo O40-P"), Codes("demo " + string.Concat(Enumerable.Repeat("O40-P ", 10_000))));
+        string[] Told(string name) => [.. MotorDesignation.OfName(motor with { Name = name }, "Motor").Select(f => f.Message)];
+        Assert.NotEmpty(Told("demo O40-P"));
+        Assert.NotEqual(Told("demo O40-P"), Told("demo A8-3"));
+        Assert.Equal(Told("demo O40-P"), Told("demo O40-P " + string.Concat(Enumerable.Repeat("A8-3 ", 10_000))));
     }
 
     [Fact]

@@ -3,10 +3,10 @@ using Staging.Core.Tests.Hygiene.Sources;
 
 namespace Staging.Core.Tests.Hygiene;
 
-/// <summary>What a message quotes is cut short where it may be from elsewhere: a name can be as long as a text.</summary>
+/// <summary>What a message puts in quotation marks is cut short where it may be from elsewhere: a name can be as long as a text.</summary>
 public partial class QuotationTests
 {
-    /// <summary>The library's own words, a single sign, and what was cut short before.</summary>
+    /// <summary>The library's own words, a single sign, what was cut short before, and the name of a wall, which a sheet prints whole.</summary>
     private static readonly string[] Short = ["Header", "KindKey", "nearest", "sign", "c", "wall", "excerpt", "expected", "Plans.Codecs.EnumCodec<Seen>.WordFor(seen)"];
 
     [Fact]

@@ -55,7 +55,8 @@ public sealed class MotorDesignation
     public static MotorDesignation Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return Read(text.Trim(), out string? fault) ?? throw new FormatException($"'{Excerpt.Of(text)}' is not a motor code: {fault}");
+        string code = text.Trim();
+        return Read(code, out string? fault) ?? throw new FormatException($"'{Excerpt.Of(code)}' is not a motor code: {fault}");
     }
 
     /// <summary>Reads a code if it is one.</summary>
@@ -70,7 +71,8 @@ public sealed class MotorDesignation
 
     /// <summary>
     /// Whether a motor agrees with the code: total impulse in the class, average thrust within 20 %, the same forward
-    /// end. <see cref="FlightPlan.Check"/> asks it of every motor whose name holds a code.
+    /// end. <see cref="FlightPlan.Check"/> asks it of every motor whose name holds a
+    /// code, by the first.
     /// </summary>
     /// <param name="motor">The motor.</param>
     /// <returns>Warnings <c>FLT020</c> (impulse), <c>FLT021</c> (average thrust) and <c>FLT022</c> (forward end); empty

@@ -87,11 +87,12 @@ public abstract partial record GapSource
         {
             if (column.Length != count)
                 throw new ArgumentException($"There are {count} times and {column.Length} values; the columns must be equally long.", name);
+            var range = new AcceptedRange(low, true, high, unit);
             for (int i = 0; i < count; i++)
             {
-                if (!(column[i] >= low && column[i] <= high))
+                if (!range.Holds(column[i]))
                     throw new ArgumentException(
-                        Invariant.Text($"Point {i + 1} is {column[i]:G6} {unit}; it must be between {low:G6} and {high:G6} {unit}."), name);
+                        Invariant.Text($"Point {i + 1} is {range.Refused(column[i])} {unit}; it must be {range.InWords()} {unit}."), name);
             }
         }
     }

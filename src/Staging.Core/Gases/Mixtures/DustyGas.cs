@@ -42,8 +42,8 @@ public sealed record DustyGas
         return
         [
             new ModelFinding(FindingSeverity.Error, "GAS003", nameof(GasMassFraction),
-                Invariant.Text($"{Name} would have a gas constant of {R:G4} J/(kg K) and a ratio of heat capacities of {gamma:G4}; a "
-                    + $"perfect gas here needs at least 10 J/(kg K) and 1.01. A greater gas mass fraction would fit.")),
+                Invariant.Text($"{Excerpt.Of(Name)} would have a gas constant of {R:G4} J/(kg K) and a ratio of heat capacities of "
+                    + $"{gamma:G4}; a perfect gas here needs at least 10 J/(kg K) and 1.01. A greater gas mass fraction would fit.")),
         ];
     }
 

@@ -48,7 +48,7 @@ public sealed record GasMixture
         return
         [
             new ModelFinding(FindingSeverity.Error, "GAS002", nameof(Shares),
-                Invariant.Text($"The mass fractions of {Name} add up to {sum:G9}; they must add up to 1.")),
+                Invariant.Text($"The mass fractions of {Excerpt.Of(Name)} add up to {sum:G9}; they must add up to 1.")),
         ];
     }
 

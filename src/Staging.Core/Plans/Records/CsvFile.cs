@@ -38,6 +38,7 @@ internal sealed class CsvFile<T>(Func<TextReader, T> read, T sample) : Codec<T>
             return false;
         }
 
+        string told = Excerpt.Of(name);
         try
         {
             using TextReader reader = place.Reading.OpenFile!(name);
@@ -47,23 +48,23 @@ internal sealed class CsvFile<T>(Func<TextReader, T> read, T sample) : Codec<T>
                 return true;
             }
 
-            place.Report($"{name}: {JsonText.TooLong}");
+            place.Report($"{told}: {JsonText.TooLong}");
         }
         catch (FormatException e)
         {
-            place.Report($"{name}: {e.Message}");
+            place.Report($"{told}: {e.Message}");
         }
         catch (DecoderFallbackException)
         {
-            place.Report($"{name}: the file is not UTF-8 text.");
+            place.Report($"{told}: the file is not UTF-8 text.");
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
-            place.Report($"{Excerpt.Of(name)}: there is no such file; wanted: {Wanted}.");
+            place.Report($"{told}: there is no such file; wanted: {Wanted}.");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            place.Report($"{Excerpt.Of(name)}: the file cannot be read: {Excerpt.Of(e.Message, 250)}");
+            place.Report($"{told}: the file cannot be read: {Excerpt.Of(e.Message, 250)}");
         }
 
         return false;
